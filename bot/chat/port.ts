@@ -1,0 +1,75 @@
+import type { Action, Picture, Attachment, Reply, Role, Suggestion } from "../../commands/define.ts";
+
+/** One call of a command, whichever chat and whichever way (slash, typed line, button). */
+export interface CommandCall {
+  /** The chat's own id of this call, where it has one: a delivery that comes twice does its work once. */
+  readonly callId: string | null;
+  readonly name: string;
+  /** Unknown on purpose: dispatch checks it. */
+  readonly options: Readonly<Record<string, unknown>>;
+  readonly person: { readonly id: string; readonly name: string };
+  readonly role: Role;
+  readonly place: Place;
+  answer(reply: Reply, visibility: "private" | "class"): Promise<void>;
+}
+
+/** Where a call came from; the class is found, or made, by its key. */
+export interface Place {
+  readonly classKey: string;
+  readonly className: string;
+  /** The channel to fall back to where a person cannot be reached alone. */
+  readonly channelRef: string | null;
+}
+
+export interface CompletionRequest {
+  readonly name: string;
+  readonly option: string;
+  readonly typed: string;
+  readonly others: Readonly<Record<string, string>>;
+  readonly person: { readonly id: string; readonly name: string };
+  readonly role: Role;
+  readonly place: Place;
+}
+
+export interface ChatHandlers {
+  onCommand(call: CommandCall): Promise<void>;
+  onComplete(request: CompletionRequest): readonly Suggestion[];
+  /** The chat can go on no longer (rejected token): the process ends with this sentence. */
+  onFatal(sentence: string): void;
+}
+
+/** Something the bot says unasked. */
+export interface Delivery {
+  /** At most 25 characters, the same for every try: chats use it to recognise a repeat. */
+  readonly key: string;
+  readonly classKey: string;
+  readonly channelRef: string | null;
+  /** null: to the class. */
+  readonly personId: string | null;
+  /** People to call by name in the class channel. */
+  readonly mentions: readonly string[];
+  readonly text: string;
+  readonly actions: readonly Action[];
+  readonly pictures: readonly Picture[];
+  readonly attachments: readonly Attachment[];
+  /** The moment it speaks of, ms since the epoch. */
+  readonly dueAt: number;
+}
+
+export type Outcome =
+  /** Said. `ref` finds the message again. */
+  | { readonly kind: "sent"; readonly ref: string }
+  /** Not now; nothing was said. */
+  | { readonly kind: "later"; readonly afterMs: number }
+  /** Perhaps said: the answer was lost. */
+  | { readonly kind: "unknown"; readonly detail: string }
+  /** This person or channel cannot be reached this way. */
+  | { readonly kind: "refused"; readonly detail: string };
+
+export interface ChatPort {
+  /** The word in front of its ids: `room`, `discord`. */
+  readonly chat: string;
+  start(handlers: ChatHandlers): Promise<void>;
+  send(delivery: Delivery): Promise<Outcome>;
+  stop(): Promise<void>;
+}

@@ -1,0 +1,42 @@
+import { z } from "zod";
+
+/** How one class works: what the plan and the cues take for granted. Every value can be set by the teacher. */
+export const habitsSchema = z.object({
+  /** Pour-out begins this long before the developing time ends, so that the tank is empty at its end (US Navy NAVEDTRA 14209). */
+  pourOutSeconds: z.int().min(0).max(60).default(10),
+  /** A call to get the next bath ready, this long before pour-out begins. */
+  warnSeconds: z.int().min(0).max(120).default(15),
+  /** `full`: the time starts when the tank is full (NAVEDTRA 14209); `pour`: when pouring in begins. */
+  timing: z.enum(["full", "pour"]).default("full"),
+  /** How long pouring in takes, used where `timing` is `pour`. NAVEDTRA 14209: 10-20 s. */
+  pourInSeconds: z.int().min(0).max(60).default(15),
+  stop: z.enum(["water", "acid"]).default("water"),
+  /** The house minimum of fixing. */
+  fixMinSeconds: z.int().min(60).max(1800).default(300),
+  /** The house minimum of a running wash. Handbooks ask for 20-30 min without a wash aid. */
+  washMinSeconds: z.int().min(60).max(3600).default(180),
+  washMethod: z.enum(["running", "fill-dump"]).default("running"),
+  washAid: z.boolean().default(false),
+  wettingSeconds: z.int().min(15).max(600).default(60),
+  drySeconds: z.int().min(60).max(86_400).default(1200),
+  /** Frames in one strip of the class's sleeves. Five: common practice, no source. */
+  stripFrames: z.int().min(2).max(12).default(5),
+  /** Room temperature, for drift and tempering. */
+  roomTenthsC: z.int().min(0).max(450).default(200),
+});
+export type Habits = z.output<typeof habitsSchema>;
+
+export const DEFAULT_HABITS: Habits = habitsSchema.parse({});
+
+/** A class as the rest of the program sees it. */
+export interface SchoolClass {
+  readonly id: number;
+  /** Its place in a chat: `room:1`, `discord:<guild id>`. */
+  readonly key: string;
+  readonly name: string;
+  /** IANA time zone, for wall-clock words and digests. */
+  readonly zone: string;
+  /** True for the invented class that a fresh install shows. */
+  readonly demo: boolean;
+  readonly habits: Habits;
+}

@@ -1,0 +1,131 @@
+import type { z } from "zod";
+import type { Stores } from "../store/index.ts";
+import type { SchoolClass } from "./class/habits.ts";
+
+/*
+ * Glossary. These words are used in code, SQL and on screen alike.
+ *
+ * class   one cohort in one place (a guild, or the room); all data belongs to exactly one class
+ * sheet   what the maker or teacher says of one film in one developer at one dilution
+ * plan    the steps, volumes, times and cautions worked out for one tank load
+ * run     one tank load going through its plan
+ * step    one part of a plan: develop, stop or rinse, fix, wash, wash aid, wetting agent, dry, cut and sleeve
+ * cue     a moment at which the bot speaks to a person: agitate, pour out, next bath
+ * tank    a numbered tank: reels, volume, condition
+ * roll    one film in a run, with its owner, its log number, its result
+ * batch   one mixed quantity of chemistry in a labelled bottle, with its ledger
+ * ledger  what went into and out of a batch
+ * log     the cohort's record of rolls
+ * board   the one message or page that shows every tank now
+ */
+
+export const ROLES = ["student", "aide", "teacher"] as const;
+export type Role = (typeof ROLES)[number];
+
+export function mayActAs(role: Role, needed: Role): boolean {
+  return ROLES.indexOf(role) >= ROLES.indexOf(needed);
+}
+
+/** A person's id carries its chat in front: `room:amina`, `discord:81384788765712384`. */
+export interface Person {
+  readonly id: string;
+  readonly name: string;
+}
+
+/** What a handler may know. `now` is the one instant of the call (ms since the epoch). */
+export interface Context {
+  readonly now: number;
+  readonly person: Person;
+  readonly role: Role;
+  readonly class: SchoolClass;
+  readonly stores: Stores;
+}
+
+/** A button. `line` is a command line without the slash, at most 100 characters: `run next run:7 step:2`. */
+export interface Action {
+  readonly label: string;
+  readonly line: string;
+  readonly weight?: "main" | "plain" | "danger";
+}
+
+/** A drawing that goes with a reply. Adapters turn the SVG into a PNG where the chat needs one. */
+export interface Picture {
+  /** File name without ending: `plan-curve`. */
+  readonly name: string;
+  readonly alt: string;
+  readonly svg: string;
+}
+
+/** A file that goes with a reply (an export). */
+export interface Attachment {
+  readonly name: string;
+  readonly mediaType: "text/csv" | "application/json" | "text/html";
+  readonly content: string;
+}
+
+export type FieldValue =
+  string | number | boolean | null | readonly FieldValue[] | { readonly [key: string]: FieldValue };
+
+/**
+ * What a command answers. `text` is a small markdown both chats show (bold, lists, code); instants in it are
+ * marks made by `instant()` in wording.ts. `fields` are the same facts as data, with the unit in each name.
+ */
+export interface Reply {
+  readonly text: string;
+  readonly fields?: { readonly [key: string]: FieldValue };
+  readonly actions?: readonly Action[];
+  readonly pictures?: readonly Picture[];
+  readonly attachments?: readonly Attachment[];
+}
+
+/** A person's mistake or a refusal: its text is shown to that person as it stands. */
+export class UserError extends Error {
+  readonly code: string;
+  readonly actions: readonly Action[];
+  constructor(code: string, text: string, actions: readonly Action[] = []) {
+    super(text);
+    this.name = "UserError";
+    this.code = code;
+    this.actions = actions;
+  }
+}
+
+/** One value offered while typing. `value` is what is put in the line, `label` what is shown. */
+export interface Suggestion {
+  readonly label: string;
+  readonly value: string;
+}
+
+export type Completer = (
+  typed: string,
+  context: Context,
+  others: Readonly<Record<string, string>>,
+) => readonly Suggestion[];
+
+export interface Command {
+  /** One or two words; the first is the group: `plan`, `run start`. */
+  readonly name: string;
+  /** At most 100 characters. */
+  readonly summary: string;
+  /** Every option has a description (`.describe`), at most 100 characters; at most 25 options. */
+  readonly options: z.ZodObject;
+  /** The least role that may call it. */
+  readonly who: Role;
+  /** Errors are always private, whatever is said here. */
+  readonly visibility: "private" | "class";
+  /** The option that takes words typed without a key: `/roll find milky`. */
+  readonly rest?: string;
+  readonly complete?: Readonly<Record<string, Completer>>;
+  handle(input: Record<string, unknown>, context: Context): Reply;
+}
+
+/** Keeps the handler's input type tied to the option schema while the registry holds plain commands. */
+export function defineCommand<S extends z.ZodObject>(
+  command: Omit<Command, "options" | "handle" | "complete"> & {
+    readonly options: S;
+    readonly complete?: { readonly [K in keyof z.input<S>]?: Completer };
+    handle(input: z.output<S>, context: Context): Reply;
+  },
+): Command {
+  return command as unknown as Command;
+}

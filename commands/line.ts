@@ -1,0 +1,116 @@
+import { distance } from "fastest-levenshtein";
+import { fail, ok, type Result } from "./result.ts";
+
+/*
+ * One grammar for a typed line and for a button: `run next run:7 step:2`, `/plan film:"Lantern 400" temp:20`.
+ * A value goes on to the next ` word:`, so quotes are needed only where the value itself holds one.
+ */
+
+export type LineFault =
+  | { readonly code: "ERR_EMPTY_LINE" }
+  | { readonly code: "ERR_UNKNOWN_COMMAND"; readonly word: string; readonly near: readonly string[] }
+  | { readonly code: "ERR_OPEN_QUOTE"; readonly option: string }
+  | { readonly code: "ERR_TWICE"; readonly option: string }
+  | { readonly code: "ERR_STRAY_WORDS"; readonly words: string; readonly command: string };
+
+export interface Line {
+  readonly name: string;
+  readonly options: Readonly<Record<string, string>>;
+}
+
+const KEY = /(^|\s)([a-z][a-z0-9-]*):/gi;
+
+/** `rest` names, per command, the option that takes words written without a key. */
+export function parseLine(
+  text: string,
+  names: readonly string[],
+  rest: (name: string) => string | undefined = () => undefined,
+): Result<Line, LineFault> {
+  const trimmed = text.trim().replace(/^\/\s*/, "");
+  if (trimmed === "") return fail({ code: "ERR_EMPTY_LINE" });
+  const lower = trimmed.toLowerCase().replace(/\s+/g, " ");
+  const name = names
+    .filter((each) => lower === each || lower.startsWith(`${each} `))
+    .sort((a, b) => b.length - a.length)[0];
+  if (name === undefined) {
+    const word = trimmed.split(/\s+/).slice(0, 2).join(" ");
+    return fail({ code: "ERR_UNKNOWN_COMMAND", word, near: nearNames(word.toLowerCase(), names) });
+  }
+  const words = name.split(" ").length;
+  const tail = trimmed.replace(new RegExp(`^(?:\\S+\\s*){${words}}`), "");
+  return parseOptions(tail, name, rest(name));
+}
+
+function parseOptions(tail: string, name: string, restOption: string | undefined): Result<Line, LineFault> {
+  const options: Record<string, string> = Object.create(null);
+  const first = nextKey(tail, 0);
+  const stray = tail.slice(0, first?.at ?? tail.length).trim();
+  if (stray !== "") {
+    if (restOption === undefined) return fail({ code: "ERR_STRAY_WORDS", words: stray, command: name });
+    options[restOption] = unquote(stray);
+  }
+  let key = first;
+  while (key) {
+    if (key.option in options) return fail({ code: "ERR_TWICE", option: key.option });
+    const start = skipSpace(tail, key.end);
+    if (tail[start] === '"') {
+      const close = closingQuote(tail, start);
+      if (close === -1) return fail({ code: "ERR_OPEN_QUOTE", option: key.option });
+      options[key.option] = tail.slice(start + 1, close).replace(/\\(["\\])/g, "$1");
+      key = nextKey(tail, close + 1);
+    } else {
+      const following = nextKey(tail, key.end);
+      options[key.option] = tail.slice(key.end, following?.at ?? tail.length).trim();
+      key = following;
+    }
+  }
+  return ok({ name, options: { ...options } });
+}
+
+function nextKey(text: string, from: number): { at: number; end: number; option: string } | undefined {
+  KEY.lastIndex = from;
+  const match = KEY.exec(text);
+  if (!match) return undefined;
+  return { at: match.index, end: KEY.lastIndex, option: (match[2] ?? "").toLowerCase() };
+}
+
+function skipSpace(text: string, from: number): number {
+  let at = from;
+  while (text[at] === " ") at += 1;
+  return at;
+}
+
+function closingQuote(text: string, open: number): number {
+  for (let at = open + 1; at < text.length; at += 1) {
+    if (text[at] === "\\") at += 1;
+    else if (text[at] === '"') return at;
+  }
+  return -1;
+}
+
+function unquote(text: string): string {
+  return /^".*"$/s.test(text) ? text.slice(1, -1).replace(/\\(["\\])/g, "$1") : text;
+}
+
+/** The reverse of parseLine: what a button carries, what a form types. */
+export function makeLine(name: string, options: Readonly<Record<string, string | number>>): string {
+  const parts = Object.entries(options).map(([key, value]) => `${key}:${quote(String(value))}`);
+  return [name, ...parts].join(" ");
+}
+
+function quote(value: string): string {
+  return /^[\p{L}\p{N}+.,/°%-]+$/u.test(value) ? value : `"${value.replace(/(["\\])/g, "\\$1")}"`;
+}
+
+/** Command names a slip of the finger away. */
+export function nearNames(word: string, names: readonly string[]): string[] {
+  return names
+    .map((name) => ({
+      name,
+      far: Math.min(distance(word, name), distance(word.split(" ")[0] ?? "", name.split(" ")[0] ?? "") + 0.5),
+    }))
+    .filter(({ far }) => far <= 2.5)
+    .sort((a, b) => a.far - b.far)
+    .slice(0, 3)
+    .map(({ name }) => name);
+}
