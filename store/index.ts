@@ -1,4 +1,39 @@
-/* placeholder while the store is being laid */
+import { createCallStore, type CallStore } from "./calls.ts";
+import { createClassStore, type ClassStore } from "./classes.ts";
+import { createMemberStore, type MemberStore } from "./members.ts";
+import { createMessageStore, type MessageStore } from "./messages.ts";
+import { openDb, type Db } from "./open.ts";
+import { createPlanStore, type PlanStore } from "./plans.ts";
+import { createSheetStore, type SheetStore } from "./sheets.ts";
+import { createTankStore, type TankStore } from "./tanks.ts";
+
 export interface Stores {
-  readonly placeholder?: never;
+  readonly classes: ClassStore;
+  readonly members: MemberStore;
+  readonly sheets: SheetStore;
+  readonly tanks: TankStore;
+  readonly plans: PlanStore;
+  readonly messages: MessageStore;
+  readonly calls: CallStore;
+  /** The only transaction there is. `work` must not await; one inside another is a savepoint. */
+  atomically<T>(work: () => T): T;
+  /** For store modules that live apart (backup, room). */
+  readonly db: Db;
+  close(): void;
+}
+
+export function openStores(path: string): Stores {
+  const db = openDb(path);
+  return {
+    classes: createClassStore(db),
+    members: createMemberStore(db),
+    sheets: createSheetStore(db),
+    tanks: createTankStore(db),
+    plans: createPlanStore(db),
+    messages: createMessageStore(db),
+    calls: createCallStore(db),
+    atomically: (work) => db.transaction(work).immediate(),
+    db,
+    close: () => db.close(),
+  };
 }

@@ -1,0 +1,61 @@
+import { z } from "zod";
+import { habitsSchema, type Habits, type SchoolClass } from "../commands/class/habits.ts";
+import { json } from "./json.ts";
+import type { Db } from "./open.ts";
+
+const rowSchema = z
+  .object({
+    id: z.int(),
+    key: z.string(),
+    name: z.string(),
+    zone: z.string(),
+    demo: z.int(),
+    habits: json(habitsSchema),
+  })
+  .transform(({ demo, ...row }): SchoolClass => ({ ...row, demo: demo === 1 }));
+
+export interface ClassStore {
+  /** Finds the class of a place, or makes it with the house's habits. */
+  ensure(key: string, name: string, now: number): SchoolClass;
+  add(key: string, name: string, zone: string, demo: boolean, now: number): SchoolClass;
+  find(key: string): SchoolClass | undefined;
+  get(id: number): SchoolClass | undefined;
+  list(): SchoolClass[];
+  rename(id: number, name: string, zone: string): void;
+  setHabits(id: number, habits: Habits): void;
+  /** The channel that speaks to the whole class, and to whoever can't be reached alone. */
+  channelRef(id: number): string | null;
+  setChannelRef(id: number, channelRef: string): void;
+}
+
+export function createClassStore(db: Db): ClassStore {
+  const byKey = db.prepare<[string]>("select * from classes where key = ?");
+  const byId = db.prepare<[number]>("select * from classes where id = ?");
+  const all = db.prepare("select * from classes order by id");
+  const insert = db.prepare<[string, string, string, number, string, number]>(
+    "insert into classes (key, name, zone, demo, habits, created_at) values (?, ?, ?, ?, ?, ?) on conflict (key) do nothing",
+  );
+  const update = db.prepare<[string, string, number]>("update classes set name = ?, zone = ? where id = ?");
+  const updateHabits = db.prepare<[string, number]>("update classes set habits = ? where id = ?");
+  const channel = db.prepare<[number], { channel_ref: string | null }>(
+    "select channel_ref from classes where id = ?",
+  );
+  const updateChannel = db.prepare<[string, number]>("update classes set channel_ref = ? where id = ?");
+
+  const find = (key: string): SchoolClass | undefined => rowSchema.optional().parse(byKey.get(key));
+  const add = (key: string, name: string, zone: string, demo: boolean, now: number): SchoolClass => {
+    insert.run(key, name.slice(0, 100), zone, demo ? 1 : 0, "{}", now);
+    return rowSchema.parse(byKey.get(key));
+  };
+  return {
+    find,
+    add,
+    ensure: (key, name, now) => find(key) ?? add(key, name, "UTC", false, now),
+    get: (id) => rowSchema.optional().parse(byId.get(id)),
+    list: () => z.array(rowSchema).parse(all.all()),
+    rename: (id, name, zone) => void update.run(name, zone, id),
+    setHabits: (id, habits) => void updateHabits.run(JSON.stringify(habits), id),
+    channelRef: (id) => channel.get(id)?.channel_ref ?? null,
+    setChannelRef: (id, channelRef) => void updateChannel.run(channelRef, id),
+  };
+}

@@ -1,0 +1,114 @@
+import { z } from "zod";
+import { ROLES, type Role } from "../commands/define.ts";
+import type { Db } from "./open.ts";
+
+const rowSchema = z
+  .object({
+    class_id: z.int(),
+    person_id: z.string(),
+    name: z.string(),
+    role: z.enum(ROLES),
+    joined_at: z.int(),
+    seen_at: z.int(),
+  })
+  .transform((row) => ({
+    classId: row.class_id,
+    personId: row.person_id,
+    name: row.name,
+    role: row.role,
+    joinedAt: row.joined_at,
+    seenAt: row.seen_at,
+  }));
+export type Member = z.output<typeof rowSchema>;
+
+export interface MemberStore {
+  /**
+   * The member, made on first sight, with the name and role this call came with. A name somebody else of the class
+   * has gets a number behind it, so that two people are never one.
+   */
+  see(classId: number, person: { id: string; name: string }, role: Role, now: number): Member;
+  find(classId: number, personId: string): Member | undefined;
+  findByName(classId: number, name: string): Member | undefined;
+  list(classId: number): Member[];
+  /** Where this person was last seen: which class a private message speaks of. */
+  lastClass(personId: string): number | undefined;
+  setRole(classId: number, personId: string, role: Role): void;
+  remove(classId: number, personId: string): void;
+  directChannel(personId: string): string | null;
+  saveDirectChannel(personId: string, channelRef: string): void;
+  /** Until when this person is not tried alone, after a refusal. */
+  directRefusedUntil(personId: string): number;
+  saveDirectRefused(personId: string, until: number): void;
+}
+
+export function createMemberStore(db: Db): MemberStore {
+  const one = db.prepare<[number, string]>("select * from members where class_id = ? and person_id = ?");
+  const byName = db.prepare<[number, string]>(
+    "select * from members where class_id = ? and lower(name) = lower(?)",
+  );
+  const all = db.prepare<[number]>("select * from members where class_id = ? order by joined_at, person_id");
+  const insert = db.prepare<[number, string, string, string, number, number]>(
+    "insert into members (class_id, person_id, name, role, joined_at, seen_at) values (?, ?, ?, ?, ?, ?)",
+  );
+  const touch = db.prepare<[string, string, number, number, string]>(
+    "update members set name = ?, role = ?, seen_at = ? where class_id = ? and person_id = ?",
+  );
+  const role = db.prepare<[string, number, string]>(
+    "update members set role = ? where class_id = ? and person_id = ?",
+  );
+  const drop = db.prepare<[number, string]>("delete from members where class_id = ? and person_id = ?");
+  const last = db.prepare<[string], { class_id: number }>(
+    "select class_id from members where person_id = ? order by seen_at desc limit 1",
+  );
+  const direct = db.prepare<[string], { channel_ref: string | null; refused_until: number }>(
+    "select channel_ref, refused_until from direct_channels where person_id = ?",
+  );
+  const saveChannel = db.prepare<[string, string]>(
+    "insert into direct_channels (person_id, channel_ref) values (?, ?) on conflict do update set channel_ref = excluded.channel_ref",
+  );
+  const saveRefused = db.prepare<[string, number]>(
+    "insert into direct_channels (person_id, refused_until) values (?, ?) on conflict do update set refused_until = excluded.refused_until",
+  );
+
+  const find = (classId: number, personId: string): Member | undefined =>
+    rowSchema.optional().parse(one.get(classId, personId));
+  const findByName = (classId: number, name: string): Member | undefined =>
+    rowSchema.optional().parse(byName.get(classId, name));
+
+  function freeName(classId: number, personId: string, wanted: string): string {
+    const base = wanted.slice(0, 60) || "Somebody";
+    for (let number = 1; ; number += 1) {
+      const name = number === 1 ? base : `${base} ${number}`;
+      const holder = findByName(classId, name);
+      if (!holder || holder.personId === personId) return name;
+    }
+  }
+
+  return {
+    find,
+    findByName,
+    see(classId, person, asRole, now) {
+      const known = find(classId, person.id);
+      const same = known && (known.name === person.name || known.name.startsWith(`${person.name} `));
+      const name = same ? known.name : freeName(classId, person.id, person.name);
+      if (known) touch.run(name, asRole, now, classId, person.id);
+      else insert.run(classId, person.id, name, asRole, now, now);
+      return {
+        classId,
+        personId: person.id,
+        name,
+        role: asRole,
+        joinedAt: known?.joinedAt ?? now,
+        seenAt: now,
+      };
+    },
+    list: (classId) => z.array(rowSchema).parse(all.all(classId)),
+    lastClass: (personId) => last.get(personId)?.class_id,
+    setRole: (classId, personId, to) => void role.run(to, classId, personId),
+    remove: (classId, personId) => void drop.run(classId, personId),
+    directChannel: (personId) => direct.get(personId)?.channel_ref ?? null,
+    saveDirectChannel: (personId, channelRef) => void saveChannel.run(personId, channelRef),
+    directRefusedUntil: (personId) => direct.get(personId)?.refused_until ?? 0,
+    saveDirectRefused: (personId, until) => void saveRefused.run(personId, until),
+  };
+}

@@ -1,0 +1,72 @@
+import { z } from "zod";
+import { json } from "./json.ts";
+import type { Db } from "./open.ts";
+
+/** One entry of the room's feed. `body` is whatever the room shows; the store keeps it as it is. */
+export interface Message {
+  readonly id: number;
+  readonly classId: number;
+  /** null: everyone in the class sees it. */
+  readonly personId: string | null;
+  readonly authorId: string | null;
+  readonly at: number;
+  readonly body: unknown;
+}
+
+const rowSchema = z
+  .object({
+    id: z.int(),
+    class_id: z.int(),
+    person_id: z.string().nullable(),
+    author_id: z.string().nullable(),
+    at: z.int(),
+    body: json(z.unknown()),
+  })
+  .transform((row): Message => ({
+    id: row.id,
+    classId: row.class_id,
+    personId: row.person_id,
+    authorId: row.author_id,
+    at: row.at,
+    body: row.body,
+  }));
+
+export interface MessageStore {
+  /** `fresh` is false where a message of this key was there already: it is not said again. */
+  add(message: Omit<Message, "id"> & { readonly key: string | null }): { id: number; fresh: boolean };
+  /** What this person may see after `lastId`, oldest first. */
+  after(classId: number, personId: string, lastId: number, limit: number): Message[];
+  /** The newest of what this person may see, oldest first. */
+  newest(classId: number, personId: string, limit: number): Message[];
+  removeBefore(at: number): number;
+}
+
+export function createMessageStore(db: Db): MessageStore {
+  const insert = db.prepare<
+    [number, string | null, string | null, string | null, number, string],
+    { id: number }
+  >(
+    `insert into messages (class_id, person_id, author_id, key, at, body) values (?, ?, ?, ?, ?, ?)
+     on conflict (key) do nothing returning id`,
+  );
+  const byKey = db.prepare<[string | null], { id: number }>("select id from messages where key = ?");
+  const after = db.prepare<[number, number, string, number]>(
+    "select * from messages where class_id = ? and id > ? and (person_id is null or person_id = ?) order by id limit ?",
+  );
+  const newest = db.prepare<[number, string, number]>(
+    `select * from (select * from messages where class_id = ? and (person_id is null or person_id = ?)
+     order by id desc limit ?) order by id`,
+  );
+  const dropBefore = db.prepare<[number]>("delete from messages where at < ?");
+  return {
+    add({ classId, personId, authorId, key, at, body }) {
+      const row = insert.get(classId, personId, authorId, key, at, JSON.stringify(body));
+      if (row) return { id: row.id, fresh: true };
+      return { id: byKey.get(key)?.id ?? 0, fresh: false };
+    },
+    after: (classId, personId, lastId, limit) =>
+      z.array(rowSchema).parse(after.all(classId, lastId, personId, limit)),
+    newest: (classId, personId, limit) => z.array(rowSchema).parse(newest.all(classId, personId, limit)),
+    removeBefore: (at) => dropBefore.run(at).changes,
+  };
+}

@@ -1,0 +1,81 @@
+import Database from "better-sqlite3";
+import { MIGRATIONS } from "./migrations.ts";
+
+export type Db = Database.Database;
+
+/** A store that cannot be used; the sentence says what is wrong and what to do. */
+export class StoreError extends Error {
+  readonly code: string;
+  constructor(code: string, sentence: string) {
+    super(sentence);
+    this.name = "StoreError";
+    this.code = code;
+  }
+}
+
+/**
+ * Opens the database file (`:memory:` for tests) and brings it up to date.
+ * FULL, since WAL alone may lose the last commits when the power goes.
+ * @throws StoreError where the file is newer than the program, damaged, or can't be opened.
+ */
+export function openDb(path: string): Db {
+  let db: Db;
+  try {
+    db = new Database(path);
+    db.pragma("journal_mode = WAL");
+  } catch (error) {
+    throw explainOpening(path, error);
+  }
+  db.pragma("synchronous = FULL");
+  db.pragma("foreign_keys = ON");
+  db.pragma("busy_timeout = 5000");
+  try {
+    migrate(db, MIGRATIONS);
+  } catch (error) {
+    db.close();
+    throw explainOpening(path, error);
+  }
+  return db;
+}
+
+/**
+ * Applies what is missing, each entry in one transaction with its version number: a failing one leaves neither
+ * table nor number, and a second call does no harm.
+ */
+export function migrate(db: Db, migrations: readonly string[]): void {
+  const readVersion = (): number => db.pragma("user_version", { simple: true }) as number;
+  if (readVersion() > migrations.length) {
+    throw new StoreError(
+      "ERR_NEWER_STORE",
+      `The store was written by a newer Sinkside (version ${readVersion()}, this one knows ${migrations.length}). Start the newer program, or restore a backup made by this one.`,
+    );
+  }
+  for (let index = readVersion(); index < migrations.length; index += 1) {
+    db.transaction(() => {
+      // Read again inside: another process may have been faster.
+      if (readVersion() !== index) return;
+      db.exec(migrations[index] ?? "");
+      db.pragma(`user_version = ${index + 1}`);
+    }).immediate();
+  }
+}
+
+function explainOpening(path: string, error: unknown): Error {
+  if (error instanceof StoreError) return error;
+  const code = (error as { code?: string }).code ?? "";
+  const say = (sentence: string): StoreError => new StoreError(code, sentence);
+  if (code === "SQLITE_NOTADB" || code.startsWith("SQLITE_CORRUPT")) {
+    return say(`The store at ${path} is damaged. Move the file aside and restore the newest backup.`);
+  }
+  if (code.startsWith("SQLITE_CANTOPEN") || code.startsWith("SQLITE_READONLY")) {
+    return say(
+      `The store at ${path} can't be opened for writing. Check the folder, its rights and the disk.`,
+    );
+  }
+  if (code === "SQLITE_FULL" || code.startsWith("SQLITE_IOERR")) {
+    return say(`The disk of the store at ${path} is full or failing. Free some space and start again.`);
+  }
+  if (code === "SQLITE_BUSY")
+    return say(`The store at ${path} is held by another program. Close it and start again.`);
+  return error instanceof Error ? error : new Error(String(error));
+}

@@ -1,0 +1,33 @@
+import { z } from "zod";
+import { planSchema, type Plan } from "../commands/plan/plan.ts";
+import { json } from "./json.ts";
+import type { Db } from "./open.ts";
+
+const rowSchema = z
+  .object({ number: z.int(), person_id: z.string(), body: json(planSchema), made_at: z.int() })
+  .transform((row) => ({ number: row.number, personId: row.person_id, plan: row.body, madeAt: row.made_at }));
+export type StoredPlan = z.output<typeof rowSchema>;
+
+export interface PlanStore {
+  add(classId: number, personId: string, plan: Plan, now: number): StoredPlan;
+  find(classId: number, number: number): StoredPlan | undefined;
+  /** The newest plan this person made. */
+  latest(classId: number, personId: string): StoredPlan | undefined;
+}
+
+export function createPlanStore(db: Db): PlanStore {
+  const insert = db.prepare<[number, number, string, string, number]>(
+    `insert into plans (class_id, number, person_id, body, made_at)
+     values (?, (select coalesce(max(number), 0) + 1 from plans where class_id = ?), ?, ?, ?) returning *`,
+  );
+  const one = db.prepare<[number, number]>("select * from plans where class_id = ? and number = ?");
+  const newest = db.prepare<[number, string]>(
+    "select * from plans where class_id = ? and person_id = ? order by id desc limit 1",
+  );
+  return {
+    add: (classId, personId, plan, now) =>
+      rowSchema.parse(insert.get(classId, classId, personId, JSON.stringify(plan), now)),
+    find: (classId, number) => rowSchema.optional().parse(one.get(classId, number)),
+    latest: (classId, personId) => rowSchema.optional().parse(newest.get(classId, personId)),
+  };
+}
