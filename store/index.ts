@@ -4,6 +4,10 @@ import { createMemberStore, type MemberStore } from "./members.ts";
 import { createMessageStore, type MessageStore } from "./messages.ts";
 import { openDb, type Db } from "./open.ts";
 import { createPlanStore, type PlanStore } from "./plans.ts";
+import { createRunStore, type RunStore } from "./runs.ts";
+import { createCueStore, type CueStore } from "./cues.ts";
+import { createOutboxStore, type OutboxStore } from "./outbox.ts";
+import { createRollStore, type RollStore } from "./rolls.ts";
 import { createSheetStore, type SheetStore } from "./sheets.ts";
 import { createTankStore, type TankStore } from "./tanks.ts";
 
@@ -13,6 +17,10 @@ export interface Stores {
   readonly sheets: SheetStore;
   readonly tanks: TankStore;
   readonly plans: PlanStore;
+  readonly runs: RunStore;
+  readonly cues: CueStore;
+  readonly outbox: OutboxStore;
+  readonly rolls: RollStore;
   readonly messages: MessageStore;
   readonly calls: CallStore;
   /** The only transaction there is. `work` must not await; one inside another is a savepoint. */
@@ -30,6 +38,10 @@ export function openStores(path: string): Stores {
     sheets: createSheetStore(db),
     tanks: createTankStore(db),
     plans: createPlanStore(db),
+    runs: createRunStore(db),
+    cues: createCueStore(db),
+    outbox: createOutboxStore(db),
+    rolls: createRollStore(db),
     messages: createMessageStore(db),
     calls: createCallStore(db),
     atomically: (work) => db.transaction(work).immediate(),

@@ -93,6 +93,8 @@ export const MIGRATIONS: readonly string[] = [
   ) strict;
   create index cues_due on cues (due_at, id) where state = 'pending';
 
+  create index cues_run on cues (run_id) where state = 'pending';
+
   -- What is decided and not yet said.
   create table outbox (
     id integer primary key autoincrement,

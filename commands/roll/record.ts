@@ -1,0 +1,62 @@
+import { formatDilution } from "../wording.ts";
+import type { Run } from "../run/run.ts";
+import type { NewRoll, RollBody } from "./roll.ts";
+
+/** What the log keeps of a run that is over: one roll for each film in the tank. */
+export function recordRolls(
+  run: Run,
+  personName: string,
+  cues: { readonly late: number; readonly missed: number },
+): NewRoll[] {
+  if (run.phase.kind !== "finished" && run.phase.kind !== "stopped") return [];
+  const { plan, phase } = run;
+  const shared = {
+    classId: run.classId,
+    runId: run.id,
+    personId: run.personId,
+    personName,
+    film: plan.sheet.film,
+    developer: plan.sheet.developer,
+    dilution: formatDilution(plan.sheet.dilution),
+    tank: plan.tank,
+    batches: [...new Set(plan.steps.flatMap(({ batch }) => (batch === null ? [] : [batch])))].join(" "),
+    outcome: phase.kind,
+    endedAt: phase.atMs,
+    lateCues: cues.late,
+  };
+  return Array.from({ length: plan.rolls }, (_, index) => ({
+    ...shared,
+    body: { ...bodyOf(run, cues.missed), film: { index: index + 1, count: plan.rolls } },
+  }));
+}
+
+function bodyOf(run: Run, missedCues: number): Omit<RollBody, "film"> {
+  const { plan } = run;
+  const steps = plan.steps.map((step, index) => {
+    const mark = run.marks.find((each) => each.step === index);
+    const actualSeconds =
+      mark?.endedAtMs == null ? null : Math.round((mark.endedAtMs - mark.startedAtMs) / 1000);
+    return {
+      kind: step.kind,
+      ordinal: step.ordinal,
+      plannedSeconds: step.seconds,
+      actualSeconds,
+      startedAtMs: mark?.startedAtMs ?? null,
+      tenthsC: mark?.tenthsC ?? null,
+    };
+  });
+  const developing = steps.find(({ kind }) => kind === "develop");
+  return {
+    exposureIndex: plan.exposureIndex,
+    tenthsC: plan.tenthsC,
+    format: plan.format,
+    frames: plan.frames,
+    strips: plan.strips,
+    plannedSeconds: developing?.plannedSeconds ?? 0,
+    developedSeconds: developing?.actualSeconds ?? null,
+    steps,
+    deviations: run.deviations,
+    reason: run.phase.kind === "stopped" ? run.phase.reason : null,
+    missedCues,
+  };
+}

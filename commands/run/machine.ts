@@ -1,0 +1,189 @@
+import { fail, ok, type Result } from "../result.ts";
+import { pourOutAtMs, stepAt, type Deviation, type Mark, type Phase, type Run } from "./run.ts";
+
+/*
+ * A run as a state machine. `advance` is the only way a run changes. A film in a bath can't be paused, so there is
+ * no pause: a step either waits for a person's word or runs by the clock.
+ */
+
+export type RunEvent =
+  /** The bath of the next step is in (or the step without a time is done). `step` is what the button spoke of. */
+  | { readonly kind: "next"; readonly step: number | null; readonly sure: boolean; readonly atMs: number }
+  /** The clock reached the end of the step. */
+  | { readonly kind: "elapsed"; readonly atMs: number }
+  /** "I poured 20 s ago." */
+  | { readonly kind: "poured"; readonly agoSeconds: number; readonly atMs: number }
+  /** A temperature measured in mid-step, and the seconds left that follow from it. */
+  | {
+      readonly kind: "new-temperature";
+      readonly tenthsC: number;
+      readonly leftSeconds: number;
+      readonly atMs: number;
+    }
+  | { readonly kind: "stop"; readonly reason: string; readonly atMs: number };
+
+export type RunFault =
+  | { readonly code: "ERR_RUN_OVER" }
+  | { readonly code: "ERR_OLD_BUTTON"; readonly step: number }
+  | { readonly code: "ERR_ALREADY_RUNNING"; readonly step: number; readonly leftSeconds: number }
+  | { readonly code: "ERR_TOO_EARLY"; readonly step: number; readonly leftSeconds: number }
+  | { readonly code: "ERR_BEFORE_LAST_STEP"; readonly step: number; readonly mostSeconds: number }
+  | { readonly code: "ERR_NOTHING_RUNNING"; readonly step: number }
+  | { readonly code: "ERR_POURING_OUT"; readonly step: number };
+
+/** A change this close to pour-out counts as the change itself: hands are quicker than clocks. */
+export const EARLY_GRACE_SECONDS = 5;
+/** Shorter deviations than this are how people are, not news. */
+const WORTH_NOTING_SECONDS = 5;
+
+export function advance(run: Run, event: RunEvent): Result<Run, RunFault> {
+  if (run.phase.kind === "finished" || run.phase.kind === "stopped") return fail({ code: "ERR_RUN_OVER" });
+  switch (event.kind) {
+    case "next":
+      return run.phase.kind === "waiting"
+        ? nextWhileWaiting(run, run.phase, event)
+        : nextWhileRunning(run, run.phase, event);
+    case "elapsed":
+      return run.phase.kind === "running" ? ok(elapse(run, run.phase)) : ok(run);
+    case "poured":
+      return moveStart(run, event.agoSeconds, event.atMs);
+    case "new-temperature":
+      return retemper(run, event);
+    case "stop": {
+      const { step } = run.phase;
+      const marks = closeMark(run.marks, event.atMs);
+      const phase = { kind: "stopped", step, atMs: event.atMs, reason: event.reason } as const;
+      return ok({ ...run, phase, marks, schedule: run.schedule + 1 });
+    }
+  }
+}
+
+type Waiting = Extract<Phase, { kind: "waiting" }>;
+type Running = Extract<Phase, { kind: "running" }>;
+type Next = Extract<RunEvent, { kind: "next" }>;
+
+function nextWhileWaiting(run: Run, phase: Waiting, event: Next): Result<Run, RunFault> {
+  if (event.step !== null && event.step !== phase.step)
+    return fail({ code: "ERR_OLD_BUTTON", step: phase.step });
+  return ok(begin(run, phase.step, event.atMs));
+}
+
+function nextWhileRunning(run: Run, phase: Running, event: Next): Result<Run, RunFault> {
+  const leftSeconds = Math.max(0, Math.ceil((phase.endsAtMs - event.atMs) / 1000));
+  if (event.step === phase.step) return fail({ code: "ERR_ALREADY_RUNNING", step: phase.step, leftSeconds });
+  if (event.step !== null && event.step !== phase.step + 1)
+    return fail({ code: "ERR_OLD_BUTTON", step: phase.step });
+  const step = stepAt(run, phase.step);
+  const earliest = step ? pourOutAtMs(step, phase.endsAtMs) - EARLY_GRACE_SECONDS * 1000 : 0;
+  if (event.atMs < earliest && !event.sure)
+    return fail({ code: "ERR_TOO_EARLY", step: phase.step, leftSeconds });
+  return ok(begin(run, phase.step + 1, event.atMs));
+}
+
+/** Puts the bath of `step` in: closes the step before, and starts the clock where the step has one. */
+function begin(run: Run, step: number, atMs: number): Run {
+  const deviations = [...run.deviations, ...deviationAtEnd(run, atMs)];
+  const marks = closeMark(run.marks, atMs);
+  const next = stepAt(run, step);
+  if (!next)
+    return { ...run, marks, deviations, schedule: run.schedule + 1, phase: { kind: "finished", atMs } };
+  if (next.seconds === null) {
+    // Nothing is timed here: the word that it is done closes the step.
+    const done = [
+      ...marks,
+      { step, plannedSeconds: null, startedAtMs: waitingSince(run, atMs), endedAtMs: atMs, tenthsC: null },
+    ];
+    return enter({ ...run, marks: done, deviations }, step + 1, atMs);
+  }
+  const mark = { step, plannedSeconds: next.seconds, startedAtMs: atMs, endedAtMs: null, tenthsC: null };
+  const phase = { kind: "running", step, startedAtMs: atMs, endsAtMs: atMs + next.seconds * 1000 } as const;
+  return { ...run, marks: [...marks, mark], deviations, phase, schedule: run.schedule + 1 };
+}
+
+function enter(run: Run, step: number, atMs: number): Run {
+  const phase: Phase = stepAt(run, step)
+    ? { kind: "waiting", step, sinceMs: atMs }
+    : { kind: "finished", atMs };
+  return { ...run, phase, schedule: run.schedule + 1 };
+}
+
+function elapse(run: Run, phase: Running): Run {
+  // A bath acts on until the next one is in; but nothing follows the last step, and what has no time is no bath.
+  const isLastBath = (stepAt(run, phase.step + 1)?.seconds ?? null) === null;
+  const marks = isLastBath ? closeMark(run.marks, phase.endsAtMs) : run.marks;
+  return enter({ ...run, marks }, phase.step + 1, phase.endsAtMs);
+}
+
+function waitingSince(run: Run, atMs: number): number {
+  return run.phase.kind === "waiting" ? run.phase.sinceMs : atMs;
+}
+
+function closeMark(marks: readonly Mark[], atMs: number): Mark[] {
+  return marks.map((mark) =>
+    mark.endedAtMs === null ? { ...mark, endedAtMs: Math.max(atMs, mark.startedAtMs) } : mark,
+  );
+}
+
+/** Where the bath before acted clearly longer or shorter than planned. */
+function deviationAtEnd(run: Run, atMs: number): Deviation[] {
+  const mark = run.marks.find(({ endedAtMs }) => endedAtMs === null);
+  if (!mark || mark.plannedSeconds === null) return [];
+  const bySeconds = Math.round((atMs - mark.startedAtMs) / 1000) - mark.plannedSeconds;
+  if (Math.abs(bySeconds) < WORTH_NOTING_SECONDS) return [];
+  // A wash or a dryer may go on as long as it likes; only too little of it is news.
+  const kind = stepAt(run, mark.step)?.kind;
+  if (bySeconds > 0 && (kind === "wash" || kind === "dry" || kind === "rinse")) return [];
+  return [
+    bySeconds < 0
+      ? { kind: "cut-short", step: mark.step, bySeconds: -bySeconds, atMs }
+      : { kind: "overrun", step: mark.step, bySeconds, atMs },
+  ];
+}
+
+function moveStart(run: Run, agoSeconds: number, atMs: number): Result<Run, RunFault> {
+  const startedAtMs = atMs - agoSeconds * 1000;
+  const step = run.phase.kind === "waiting" || run.phase.kind === "running" ? run.phase.step : 0;
+  const previous = run.marks.filter((mark) => mark.step < step).at(-1);
+  const floorMs = previous?.startedAtMs ?? run.startedAtMs - 60 * 60 * 1000;
+  if (startedAtMs <= floorMs) {
+    return fail({
+      code: "ERR_BEFORE_LAST_STEP",
+      step,
+      mostSeconds: Math.max(0, Math.floor((atMs - floorMs) / 1000) - 1),
+    });
+  }
+  if (run.phase.kind === "waiting") return ok(begin(run, run.phase.step, startedAtMs));
+  if (run.phase.kind !== "running") return fail({ code: "ERR_RUN_OVER" });
+  const byMs = startedAtMs - run.phase.startedAtMs;
+  const phase = { ...run.phase, startedAtMs, endsAtMs: run.phase.endsAtMs + byMs };
+  const marks = run.marks.map((mark) => {
+    if (mark.step === step && mark.endedAtMs === null) return { ...mark, startedAtMs };
+    // The bath before acted until this one was in.
+    return previous && mark === previous ? { ...mark, endedAtMs: startedAtMs } : mark;
+  });
+  const moved = { kind: "moved", step, bySeconds: Math.round(byMs / 1000), atMs } as const;
+  return ok({ ...run, phase, marks, deviations: [...run.deviations, moved], schedule: run.schedule + 1 });
+}
+
+function retemper(run: Run, event: Extract<RunEvent, { kind: "new-temperature" }>): Result<Run, RunFault> {
+  if (run.phase.kind !== "running") {
+    return fail({ code: "ERR_NOTHING_RUNNING", step: run.phase.kind === "waiting" ? run.phase.step : 0 });
+  }
+  const { step, startedAtMs, endsAtMs } = run.phase;
+  const at = stepAt(run, step);
+  if (at && event.atMs >= pourOutAtMs(at, endsAtMs)) return fail({ code: "ERR_POURING_OUT", step });
+  const newEndMs = event.atMs + event.leftSeconds * 1000;
+  const note = {
+    kind: "new-temperature",
+    step,
+    tenthsC: event.tenthsC,
+    fromSeconds: Math.round((endsAtMs - startedAtMs) / 1000),
+    toSeconds: Math.round((newEndMs - startedAtMs) / 1000),
+    atMs: event.atMs,
+  } as const;
+  const marks = run.marks.map((mark) =>
+    mark.step === step && mark.endedAtMs === null ? { ...mark, tenthsC: event.tenthsC } : mark,
+  );
+  const phase = { ...run.phase, endsAtMs: newEndMs };
+  return ok({ ...run, phase, marks, deviations: [...run.deviations, note], schedule: run.schedule + 1 });
+}

@@ -1,0 +1,72 @@
+import { z } from "zod";
+import { CUE_KINDS, type Cue } from "../commands/run/cues.ts";
+import type { DueCue } from "../commands/run/settle.ts";
+import type { Db } from "./open.ts";
+
+const rowSchema = z
+  .object({
+    id: z.int(),
+    key: z.string(),
+    kind: z.enum(CUE_KINDS),
+    step: z.int(),
+    number: z.int(),
+    due_at: z.int(),
+    made_at: z.int(),
+  })
+  .transform(({ due_at, made_at, ...row }): DueCue => ({ ...row, dueAtMs: due_at, madeAtMs: made_at }));
+
+export type CueState = "said" | "merged";
+
+export interface CueStore {
+  /** Makes `cues` the pending ones of this run: others that wait are dropped, a key that is known stays as it is. */
+  reschedule(runId: number, cues: readonly Cue[], now: number): void;
+  /** Runs that have a cue due by `now`, the most overdue first. Ids only: one bad row must not hide the rest. */
+  dueRuns(now: number, limit: number): number[];
+  due(runId: number, now: number): DueCue[];
+  pending(runId: number): DueCue[];
+  /** The instant of the next pending cue of all runs. */
+  nextDueAt(): number | undefined;
+  settle(id: number, state: CueState, now: number): void;
+  /** Takes a run that can't be read out of the way, so that it doesn't hold up the others for ever. */
+  putOff(runId: number, until: number): void;
+}
+
+export function createCueStore(db: Db): CueStore {
+  const drop = db.prepare<[number, number]>(
+    "update cues set state = 'dropped', settled_at = ? where run_id = ? and state = 'pending'",
+  );
+  const insert = db.prepare<[number, string, string, number, number, number, number]>(
+    `insert into cues (run_id, key, kind, step, number, due_at, made_at) values (?, ?, ?, ?, ?, ?, ?)
+     on conflict (run_id, key) do nothing`,
+  );
+  const dueRuns = db.prepare<[number, number], { run_id: number }>(
+    "select run_id from cues where state = 'pending' and due_at <= ? group by run_id order by min(due_at), run_id limit ?",
+  );
+  const dueOfRun = db.prepare<[number, number]>(
+    "select * from cues where run_id = ? and state = 'pending' and due_at <= ? order by due_at, id",
+  );
+  const pendingOfRun = db.prepare<[number]>(
+    "select * from cues where run_id = ? and state = 'pending' order by due_at, id",
+  );
+  const next = db.prepare<[], { due_at: number | null }>(
+    "select min(due_at) as due_at from cues where state = 'pending'",
+  );
+  const mark = db.prepare<[CueState, number, number]>(
+    "update cues set state = ?, settled_at = ? where id = ? and state = 'pending'",
+  );
+  const delay = db.prepare<[number, number, number]>(
+    "update cues set due_at = ? where run_id = ? and state = 'pending' and due_at <= ?",
+  );
+  return {
+    reschedule(runId, cues, now) {
+      drop.run(now, runId);
+      for (const cue of cues) insert.run(runId, cue.key, cue.kind, cue.step, cue.number, cue.dueAtMs, now);
+    },
+    dueRuns: (now, limit) => dueRuns.all(now, limit).map(({ run_id }) => run_id),
+    due: (runId, now) => z.array(rowSchema).parse(dueOfRun.all(runId, now)),
+    pending: (runId) => z.array(rowSchema).parse(pendingOfRun.all(runId)),
+    nextDueAt: () => next.get()?.due_at ?? undefined,
+    settle: (id, state, now) => void mark.run(state, now, id),
+    putOff: (runId, until) => void delay.run(until, runId, until),
+  };
+}

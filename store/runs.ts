@@ -1,0 +1,89 @@
+import { z } from "zod";
+import { phaseSchema, runSchema, type Run } from "../commands/run/run.ts";
+import { json } from "./json.ts";
+import type { Db } from "./open.ts";
+
+/* A run's columns are what SQL must find it by; the rest of it is one JSON body. */
+
+const bodySchema = runSchema.omit({
+  id: true,
+  number: true,
+  classId: true,
+  personId: true,
+  startedAtMs: true,
+  phase: true,
+});
+
+const rowSchema = z
+  .object({
+    id: z.int(),
+    number: z.int(),
+    class_id: z.int(),
+    person_id: z.string(),
+    started_at: z.int(),
+    body: json(bodySchema),
+    phase: json(phaseSchema),
+  })
+  .transform(({ class_id, person_id, started_at, body, ...row }): Run => ({
+    ...row,
+    ...body,
+    classId: class_id,
+    personId: person_id,
+    startedAtMs: started_at,
+  }));
+
+export interface RunStore {
+  add(run: Omit<Run, "id" | "number">): Run;
+  save(run: Run): void;
+  get(id: number): Run | undefined;
+  find(classId: number, number: number): Run | undefined;
+  /** Runs that are not over, oldest first; of one person, or of the whole class. */
+  open(classId: number, personId?: string): Run[];
+  latest(classId: number, personId: string): Run | undefined;
+  remove(id: number): void;
+}
+
+export function createRunStore(db: Db): RunStore {
+  const insert = db.prepare<[number, number, string, string, string, number]>(
+    `insert into runs (class_id, number, person_id, body, phase, started_at)
+     values (?, (select coalesce(max(number), 0) + 1 from runs where class_id = ?), ?, ?, ?, ?) returning *`,
+  );
+  const update = db.prepare<[string, string, number]>("update runs set body = ?, phase = ? where id = ?");
+  const byId = db.prepare<[number]>("select * from runs where id = ?");
+  const byNumber = db.prepare<[number, number]>("select * from runs where class_id = ? and number = ?");
+  const openOfClass = db.prepare<[number]>(
+    "select * from runs where class_id = ? and phase_kind in ('waiting', 'running') order by id",
+  );
+  const openOfPerson = db.prepare<[number, string]>(
+    "select * from runs where class_id = ? and person_id = ? and phase_kind in ('waiting', 'running') order by id",
+  );
+  const newest = db.prepare<[number, string]>(
+    "select * from runs where class_id = ? and person_id = ? order by id desc limit 1",
+  );
+  const drop = db.prepare<[number]>("delete from runs where id = ?");
+
+  const bodyOf = (run: Omit<Run, "id" | "number">): string => JSON.stringify(bodySchema.parse(run));
+  const read = (row: unknown): Run | undefined => rowSchema.optional().parse(row);
+  return {
+    add: (run) =>
+      rowSchema.parse(
+        insert.get(
+          run.classId,
+          run.classId,
+          run.personId,
+          bodyOf(run),
+          JSON.stringify(run.phase),
+          run.startedAtMs,
+        ),
+      ),
+    save: (run) => void update.run(bodyOf(run), JSON.stringify(run.phase), run.id),
+    get: (id) => read(byId.get(id)),
+    find: (classId, number) => read(byNumber.get(classId, number)),
+    open: (classId, personId) =>
+      z
+        .array(rowSchema)
+        .parse(personId === undefined ? openOfClass.all(classId) : openOfPerson.all(classId, personId)),
+    latest: (classId, personId) => read(newest.get(classId, personId)),
+    remove: (id) => void drop.run(id),
+  };
+}
