@@ -42,6 +42,14 @@ export const basisSchema = z.discriminatedUnion("kind", [
     lowSeconds: z.int(),
     highSeconds: z.int(),
   }),
+  /** Beyond the sheet's temperatures, from its nearest row and a temperature coefficient. */
+  z.object({
+    kind: z.literal("beyond"),
+    source: z.string(),
+    factorPer10C: z.number(),
+    lowSeconds: z.int(),
+    highSeconds: z.int(),
+  }),
   /** A rule of thumb, never a measured value. */
   z.object({
     kind: z.literal("rule-of-thumb"),
@@ -71,6 +79,8 @@ export const stepSchema = z.object({
   concentrateMl: z.int().min(0).nullable(),
   /** The label of the batch it comes from, as known when the plan was made. */
   batch: z.string().nullable(),
+  /** How often the tank is filled with fresh water and emptied (a wash without running water). */
+  changes: z.int().positive().optional(),
   basis: z.array(basisSchema).min(1),
 });
 export type Step = z.output<typeof stepSchema>;
@@ -88,9 +98,19 @@ export const CAUTION_CODES = [
   "WARN_AGITATION",
   "WARN_DRIFT",
   "WARN_TANK_LEAKS",
+  "WARN_SHARED_TANK",
+  "WARN_WATER_TEMPERATURE",
   "NOTE_CHEMICALS",
 ] as const;
 export type CautionCode = (typeof CAUTION_CODES)[number];
+
+/** A tank that follows the room by Newton's law of cooling. */
+export const driftSchema = z.object({
+  roomTenthsC: z.int(),
+  /** Seconds to 63 % of the way to the room. */
+  timeConstantSeconds: z.int().positive(),
+});
+export type Drift = z.output<typeof driftSchema>;
 
 export const planSchema = z.object({
   sheet: sheetSchema,
@@ -115,5 +135,9 @@ export const planSchema = z.object({
   strips: z.array(z.int().positive()),
   /** What the developing time would be without drift, agitation or reuse allowances; seconds. */
   sheetSeconds: z.int().positive(),
+  /** The cooling (or warming) the developing time allows for; absent or null: none. */
+  drift: driftSchema.nullish(),
+  /** Other films that share the tank. */
+  alsoFilms: z.array(z.string()).optional(),
 });
 export type Plan = z.output<typeof planSchema>;

@@ -19,6 +19,18 @@ export const dilutionSchema = z.object({
 });
 export type Dilution = z.output<typeof dilutionSchema>;
 
+/**
+ * The maker's rule for using a developer again: after each `everyFilms` films in a litre the time grows by
+ * `addPercent` of the sheet's time and by `addSeconds`; at `maxFilms` in a litre it is used up.
+ */
+export const reuseSchema = z.object({
+  everyFilms: z.int().min(1).max(100),
+  addPercent: z.int().min(0).max(100),
+  addSeconds: z.int().min(0).max(600),
+  maxFilms: z.int().min(1).max(200),
+});
+export type Reuse = z.output<typeof reuseSchema>;
+
 export const sheetSchema = z.object({
   film: z.string().min(1).max(60),
   developer: z.string().min(1).max(60),
@@ -43,6 +55,8 @@ export const sheetSchema = z.object({
   minConcentrateMl: z.int().min(0).nullable(),
   /** Tabular-grain film fixes for three clearing times, not two. */
   tabularGrain: z.boolean(),
+  /** Absent or null: the developer is used once. */
+  reuse: reuseSchema.nullish(),
   source: z.string().min(1).max(200),
 });
 export type Sheet = z.output<typeof sheetSchema>;
