@@ -26,6 +26,8 @@ export interface CueStore {
   pending(runId: number): DueCue[];
   /** The instant of the next pending cue of all runs. */
   nextDueAt(): number | undefined;
+  /** How many cues of a run came too late to be said on their own. */
+  mergedOf(runId: number): number;
   settle(id: number, state: CueState, now: number): void;
   /** Takes a run that can't be read out of the way, so that it doesn't hold up the others for ever. */
   putOff(runId: number, until: number): void;
@@ -51,6 +53,9 @@ export function createCueStore(db: Db): CueStore {
   const next = db.prepare<[], { due_at: number | null }>(
     "select min(due_at) as due_at from cues where state = 'pending'",
   );
+  const merged = db.prepare<[number], { count: number }>(
+    "select count(*) as count from cues where run_id = ? and state = 'merged'",
+  );
   const mark = db.prepare<[CueState, number, number]>(
     "update cues set state = ?, settled_at = ? where id = ? and state = 'pending'",
   );
@@ -66,6 +71,7 @@ export function createCueStore(db: Db): CueStore {
     due: (runId, now) => z.array(rowSchema).parse(dueOfRun.all(runId, now)),
     pending: (runId) => z.array(rowSchema).parse(pendingOfRun.all(runId)),
     nextDueAt: () => next.get()?.due_at ?? undefined,
+    mergedOf: (runId) => merged.get(runId)?.count ?? 0,
     settle: (id, state, now) => void mark.run(state, now, id),
     putOff: (runId, until) => void delay.run(until, runId, until),
   };

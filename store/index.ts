@@ -1,5 +1,8 @@
+import type { Roll } from "../commands/roll/roll.ts";
+import type { Run } from "../commands/run/run.ts";
 import { createCallStore, type CallStore } from "./calls.ts";
 import { createClassStore, type ClassStore } from "./classes.ts";
+import { keepRun } from "./keep-run.ts";
 import { createMemberStore, type MemberStore } from "./members.ts";
 import { createMessageStore, type MessageStore } from "./messages.ts";
 import { openDb, type Db } from "./open.ts";
@@ -23,6 +26,8 @@ export interface Stores {
   readonly rolls: RollStore;
   readonly messages: MessageStore;
   readonly calls: CallStore;
+  /** Keeps a changed run, its cues and, once it is over, its rolls; inside `atomically` only. */
+  keepRun(run: Run, now: number): Roll[];
   /** The only transaction there is. `work` must not await; one inside another is a savepoint. */
   atomically<T>(work: () => T): T;
   /** For store modules that live apart (backup, room). */
@@ -32,7 +37,7 @@ export interface Stores {
 
 export function openStores(path: string): Stores {
   const db = openDb(path);
-  return {
+  const stores: Stores = {
     classes: createClassStore(db),
     members: createMemberStore(db),
     sheets: createSheetStore(db),
@@ -45,7 +50,9 @@ export function openStores(path: string): Stores {
     messages: createMessageStore(db),
     calls: createCallStore(db),
     atomically: (work) => db.transaction(work).immediate(),
+    keepRun: (run, now) => keepRun(stores, run, now),
     db,
     close: () => db.close(),
   };
+  return stores;
 }

@@ -73,6 +73,10 @@ export interface OutboxStore {
   nextReadyAt(): number | undefined;
   markSending(id: number, now: number): void;
   markSent(id: number, ref: string, now: number): void;
+  /** At the start of a process: what was being said when the last one ended is ready again, with the same key. */
+  recover(now: number): number;
+  /** Takes back what was not begun to be said for a run that has moved on. */
+  withdraw(runId: number, now: number): void;
   /** Tried again from `nextAt` on. */
   markLater(id: number, nextAt: number, detail: string): void;
   markEnded(id: number, state: "failed" | "stale", detail: string, now: number): void;
@@ -82,6 +86,9 @@ export interface OutboxStore {
   lateOf(runId: number, ms: number): number;
   findByKey(key: string): Owed | undefined;
 }
+
+/** While a message is being said it is not ready; should its outcome never come, it is again after this long. */
+const SENDING_MS = 60_000;
 
 export function createOutboxStore(db: Db): OutboxStore {
   const insert = db.prepare(
@@ -95,11 +102,15 @@ export function createOutboxStore(db: Db): OutboxStore {
   const next = db.prepare<[], { next_at: number | null }>(
     "select min(next_at) as next_at from outbox where state in ('owed', 'sending')",
   );
-  const sending = db.prepare<[number, number]>(
-    "update outbox set state = 'sending', tries = tries + 1, first_try_at = coalesce(first_try_at, ?) where id = ?",
+  const sending = db.prepare<[number, number, number]>(
+    "update outbox set state = 'sending', tries = tries + 1, first_try_at = coalesce(first_try_at, ?), next_at = ? where id = ?",
   );
   const sent = db.prepare<[string, number, number]>(
     "update outbox set state = 'sent', ref = ?, sent_at = ?, detail = null where id = ?",
+  );
+  const recover = db.prepare<[number]>("update outbox set next_at = ? where state = 'sending'");
+  const withdraw = db.prepare<[number, number]>(
+    "update outbox set state = 'stale', detail = 'the run moved on', sent_at = ? where run_id = ? and state = 'owed'",
   );
   const later = db.prepare<[number, string, number]>(
     "update outbox set next_at = ?, detail = ? where id = ?",
@@ -119,7 +130,9 @@ export function createOutboxStore(db: Db): OutboxStore {
     owe: (message) => void insert.run({ ...message, body: JSON.stringify(message.body) }),
     ready: (now, limit) => z.array(rowSchema).parse(ready.all(now, limit)),
     nextReadyAt: () => next.get()?.next_at ?? undefined,
-    markSending: (id, now) => void sending.run(now, id),
+    markSending: (id, now) => void sending.run(now, now + SENDING_MS, id),
+    recover: (now) => recover.run(now).changes,
+    withdraw: (runId, now) => void withdraw.run(now, runId),
     markSent: (id, ref, now) => void sent.run(ref, now, id),
     markLater: (id, nextAt, detail) => void later.run(nextAt, detail.slice(0, 500), id),
     markEnded: (id, state, detail, now) => void ended.run(state, detail.slice(0, 500), now, id),

@@ -97,8 +97,8 @@ function waitingCues(run: Run, phase: Extract<Phase, { kind: "waiting" }>): Cue[
 }
 
 /**
- * What is still to be said after a change at `atMs`. Agitations and calls to get ready that the new schedule puts into
- * the past are gone: the answer to the correction says where the film is. Pour-out and the next bath are never dropped.
+ * What is still to be said after a change at `atMs`. Agitations, calls to get ready and nudges that the new schedule puts
+ * into the past are gone: the answer to the correction says where the film is. Pour-out and the next bath are never dropped.
  */
 export function cuesAfter(run: Run, atMs: number): Cue[] {
   return cuesOf(run).filter(

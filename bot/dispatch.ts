@@ -1,0 +1,147 @@
+import {
+  mayActAs,
+  UserError,
+  type Command,
+  type Context,
+  type Reply,
+  type Role,
+  type Suggestion,
+} from "../commands/define.ts";
+import { nearNames } from "../commands/line.ts";
+import type { Stores } from "../store/index.ts";
+import type { CommandCall, CompletionRequest, Place } from "./chat/port.ts";
+import type { Clock } from "./clock.ts";
+import type { Log } from "./log.ts";
+import { issueWords, unknownOptionWords } from "./option-words.ts";
+
+/** What became of a call. `repeat`: the chat delivered it twice, its work is done already. */
+export interface Answered {
+  readonly kind: "done" | "refused" | "broken" | "repeat";
+  readonly code: string | null;
+  readonly reply: Reply;
+  readonly visibility: "private" | "class";
+}
+
+export type PlainCall = Omit<CommandCall, "answer">;
+
+export interface Dispatch {
+  /** Does the work of a call in one transaction and says what to answer. Never throws. */
+  run(call: PlainCall, now: number): Answered;
+  onCommand(call: CommandCall): Promise<void>;
+  onComplete(request: CompletionRequest): readonly Suggestion[];
+}
+
+const BROKEN: Reply = {
+  text: "Something broke on my side, and nothing was changed. Try once more; if it breaks again, tell the teacher.",
+};
+const DISK_FULL: Reply = {
+  text: "The disk of the class's computer is full: nothing can be written down, and nothing was changed. Tell the teacher now.",
+};
+
+export interface DispatchDeps {
+  readonly commands: readonly Command[];
+  readonly stores: Stores;
+  readonly clock: Clock;
+  readonly log: Log;
+  /** Called after each call that may have changed what is due or what is seen. */
+  readonly onChange?: (classId: number) => void;
+}
+
+export function createDispatch({ commands, stores, clock, log, onChange }: DispatchDeps): Dispatch {
+  const byName = new Map(commands.map((command) => [command.name, command]));
+
+  function contextOf(
+    call: { person: CommandCall["person"]; role: Role; place: Place },
+    now: number,
+  ): Context {
+    const found = stores.classes.ensure(call.place.classKey, call.place.className, now);
+    if (call.place.channelRef !== null && stores.classes.channelRef(found.id) === null) {
+      stores.classes.setChannelRef(found.id, call.place.channelRef);
+    }
+    const member = stores.members.see(found.id, call.person, call.role, now);
+    return { now, person: { id: member.personId, name: member.name }, role: call.role, class: found, stores };
+  }
+
+  function work(call: PlainCall, now: number): Answered & { classId?: number } {
+    const command = byName.get(call.name);
+    if (!command) throw new UserError("ERR_UNKNOWN_COMMAND", unknownCommandWords(call.name, commands));
+    const context = contextOf(call, now);
+    if (!mayActAs(call.role, command.who)) {
+      const who = command.who === "aide" ? "an aide or the teacher" : "the teacher";
+      throw new UserError("ERR_ROLE", `Only ${who} may use \`/${command.name}\`. Ask them.`);
+    }
+    const given = Object.fromEntries(Object.entries(call.options).filter(([, value]) => value !== undefined));
+    const faults = unknownOptionWords(command, given);
+    const parsed = command.options.safeParse(given);
+    if (!parsed.success) faults.push(...issueWords(command, parsed.error.issues, given));
+    if (faults.length > 0) throw new UserError("ERR_OPTIONS", faults.join("\n"));
+    const reply = command.handle(parsed.data ?? {}, context);
+    return { kind: "done", code: null, reply, visibility: command.visibility, classId: context.class.id };
+  }
+
+  function run(call: PlainCall, now: number): Answered {
+    try {
+      const answered = stores.atomically(() => {
+        if (call.callId !== null && !stores.calls.claim(call.callId, now)) return undefined;
+        return work(call, now);
+      });
+      if (!answered)
+        return { kind: "repeat", code: "ERR_REPEAT", reply: { text: "" }, visibility: "private" };
+      if (answered.classId !== undefined) onChange?.(answered.classId);
+      return answered;
+    } catch (error) {
+      return refuse(error, call);
+    }
+  }
+
+  function refuse(error: unknown, call: PlainCall): Answered {
+    const about = { command: call.name, person: call.person.id };
+    if (error instanceof UserError) {
+      log.debug({ ...about, code: error.code }, "refused");
+      const reply = { text: error.message, fields: { code: error.code }, actions: error.actions };
+      return { kind: "refused", code: error.code, reply, visibility: "private" };
+    }
+    const code = (error as { code?: string }).code ?? "";
+    log.error({ ...about, err: error }, "a call broke");
+    const reply = code === "SQLITE_FULL" || code.startsWith("SQLITE_IOERR") ? DISK_FULL : BROKEN;
+    return { kind: "broken", code: code || "ERR_BROKEN", reply, visibility: "private" };
+  }
+
+  return {
+    run,
+    async onCommand(call) {
+      const startedAt = clock.now();
+      const answered = run(call, startedAt);
+      log.info({ command: call.name, outcome: answered.kind, ms: clock.now() - startedAt }, "call");
+      if (answered.kind === "repeat") return;
+      try {
+        await call.answer(answered.reply, answered.visibility);
+      } catch (error) {
+        // The work is done and kept; only its answer was lost. Answering again could say it twice.
+        log.warn({ command: call.name, err: error }, "an answer could not be given");
+      }
+    },
+    onComplete(request) {
+      const completer = byName.get(request.name)?.complete?.[request.option];
+      if (!completer) return [];
+      try {
+        return stores
+          .atomically(() => completer(request.typed, contextOf(request, clock.now()), request.others))
+          .slice(0, 25);
+      } catch (error) {
+        log.warn({ command: request.name, option: request.option, err: error }, "a completion broke");
+        return [];
+      }
+    },
+  };
+}
+
+function unknownCommandWords(name: string, commands: readonly Command[]): string {
+  const near = nearNames(
+    name.toLowerCase(),
+    commands.map((command) => command.name),
+  );
+  const hint =
+    near.length > 0 ? `Did you mean ${near.map((each) => `\`/${each}\``).join(" or ")}?` : "Try `/help`.";
+  return `I know no \`/${name.replaceAll("`", "").slice(0, 60)}\`. ${hint}`;
+}

@@ -1,0 +1,82 @@
+import { cueMessage } from "../commands/run/cue-words.ts";
+import { cuesOf, priorityOf } from "../commands/run/cues.ts";
+import { settle, type Said } from "../commands/run/settle.ts";
+import type { Run } from "../commands/run/run.ts";
+import type { Stores } from "../store/index.ts";
+import type { Log } from "./log.ts";
+
+export interface TickDeps {
+  readonly stores: Stores;
+  readonly log: Log;
+}
+
+/** So many runs are settled in one transaction: enough to amortise its flush, few enough to let the loop breathe. */
+const BATCH = 200;
+/** A run that can't be read is looked at again after this long. */
+const PUT_OFF_MS = 60_000;
+
+/**
+ * Settles every cue due by `now`: reading a run, advancing it, keeping it and owing what it says are one transaction,
+ * with no await in it. A missed, late or doubled call changes nothing. Returns the classes whose runs spoke.
+ */
+export function settleDue({ stores, log }: TickDeps, now: number): Set<number> {
+  const touched = new Set<number>();
+  for (;;) {
+    const ids = stores.cues.dueRuns(now, BATCH);
+    if (ids.length === 0) return touched;
+    const broken: number[] = [];
+    stores.atomically(() => {
+      for (const id of ids) {
+        try {
+          // A savepoint of its own: one bad row must not silence the others.
+          stores.atomically(() => settleRun(stores, id, now, touched));
+        } catch (error) {
+          if (isStorageFault(error)) throw error;
+          broken.push(id);
+          log.error({ run: id, err: error }, "a run could not be settled");
+        }
+      }
+      for (const id of broken) stores.cues.putOff(id, now + PUT_OFF_MS);
+    });
+  }
+}
+
+function settleRun(stores: Stores, id: number, now: number, touched: Set<number>): void {
+  const run = stores.runs.get(id);
+  if (!run) return;
+  const due = stores.cues.due(id, now);
+  const settled = settle(run, due, now);
+  const said = new Set(settled.said.map(({ cue }) => cue.id));
+  for (const cue of due) stores.cues.settle(cue.id, said.has(cue.id) ? "said" : "merged", now);
+  if (settled.moved) stores.keepRun(settled.run, now);
+  for (const each of settled.said) owe(stores, run, each, now);
+  touched.add(run.classId);
+}
+
+function owe(stores: Stores, run: Run, said: Said, now: number): void {
+  const { text, actions } = cueMessage(run, said, now);
+  stores.outbox.owe({
+    key: `${run.id.toString(36)}.${said.cue.key}`,
+    classId: run.classId,
+    personId: run.personId,
+    runId: run.id,
+    priority: priorityOf(said.cue.kind),
+    dueAt: Math.max(said.cue.dueAtMs, said.cue.madeAtMs),
+    decidedAt: now,
+    usefulUntil: usefulUntil(run, said),
+    body: { text, actions: [...actions], mentions: [] },
+  });
+}
+
+/** A call to agitate helps nobody once the next call is due; pour-out and the next bath always help. */
+function usefulUntil(run: Run, { cue }: Said): number | null {
+  if (cue.kind === "pour-out" || cue.kind === "next-bath" || cue.kind === "nudge") return null;
+  const following = cuesOf(run).find(({ dueAtMs }) => dueAtMs > cue.dueAtMs);
+  return following?.dueAtMs ?? null;
+}
+
+/** A fault of the disk, not of a row: what can't be recorded must not be said. */
+export function isStorageFault(error: unknown): boolean {
+  const code = (error as { code?: string }).code ?? "";
+  return /^SQLITE_(FULL|IOERR|READONLY|CORRUPT|NOTADB|BUSY|CANTOPEN)/.test(code);
+}

@@ -1,0 +1,231 @@
+import { z } from "zod";
+import { defineCommand, mayActAs, UserError, type Completer, type Context } from "../define.ts";
+import { secondsLeftAt } from "../plan/retemper.ts";
+import { durationOption, temperatureOption } from "../quantity.ts";
+import { makeNumber, parseNumber } from "../wording.ts";
+import { advance, type RunEvent } from "./machine.ts";
+import * as words from "./reply.ts";
+import { isOver, type Run } from "./run.ts";
+
+const runOption = z
+  .string()
+  .min(1)
+  .max(12)
+  .optional()
+  .describe("Which run, like R7; yours if you have only one");
+const sureOption = z.enum(["yes", "no"]).default("no").describe("yes: I know what I do");
+
+const completeRun: Completer = (typed, context) =>
+  runsInReach(context)
+    .map((run) => ({ label: words.nameOf(run), value: makeNumber("run", run.number) }))
+    .filter(({ label }) => label.toLowerCase().includes(typed.toLowerCase()));
+
+export const runStart = defineCommand({
+  name: "run start",
+  summary: "Start a run from your plan",
+  options: z.object({
+    plan: z.string().min(1).max(12).optional().describe("Which plan, like P12; your newest one if left out"),
+  }),
+  who: "student",
+  visibility: "private",
+  handle({ plan: text }, context) {
+    const { stores, now, person } = context;
+    const plan = findPlan(context, text);
+    const busy = plan.tank === null ? undefined : tankHolder(context, plan.tank);
+    if (busy && plan.tank !== null)
+      throw new UserError("ERR_TANK_BUSY", words.TANK_BUSY(plan.tank, words.nameOf(busy)));
+    const run = stores.runs.add({
+      classId: context.class.id,
+      personId: person.id,
+      plan,
+      warnSeconds: context.class.habits.warnSeconds,
+      startedAtMs: now,
+      schedule: 0,
+      phase: { kind: "waiting", step: 0, sinceMs: now },
+      marks: [],
+      deviations: [],
+    });
+    return words.startedReply(run);
+  },
+});
+
+export const runNext = defineCommand({
+  name: "run next",
+  summary: "Say that the next bath is in (or the step is done)",
+  options: z.object({
+    run: runOption,
+    step: z.coerce
+      .number()
+      .int()
+      .min(0)
+      .max(99)
+      .optional()
+      .describe("Set by buttons, so that an old one is recognised"),
+    sure: sureOption,
+  }),
+  who: "student",
+  visibility: "private",
+  complete: { run: completeRun },
+  handle({ run: text, step, sure }, context) {
+    const run = findRun(context, text, "run next");
+    return change(context, run, {
+      kind: "next",
+      step: step ?? null,
+      sure: sure === "yes",
+      atMs: context.now,
+    });
+  },
+});
+
+export const runStatus = defineCommand({
+  name: "run status",
+  summary: "Where your film is now and what comes next",
+  options: z.object({ run: runOption }),
+  who: "student",
+  visibility: "private",
+  complete: { run: completeRun },
+  handle({ run: text }, context) {
+    const runs = text === undefined ? runsInReach(context) : [findRun(context, text, "run status")];
+    const ownerOf = (run: Run): string | null =>
+      run.personId === context.person.id
+        ? null
+        : (context.stores.members.find(run.classId, run.personId)?.name ?? "?");
+    return words.statusReply(runs, context.now, ownerOf);
+  },
+});
+
+export const runCorrect = defineCommand({
+  name: "run correct",
+  summary: "Put right when you poured, or give a new temperature",
+  options: z.object({
+    run: runOption,
+    ago: durationOption.optional().describe("How long ago you really poured: 20 s, 1:10"),
+    temp: temperatureOption.optional().describe("Temperature in the tank now: 21.5, 70F"),
+  }),
+  who: "student",
+  visibility: "private",
+  complete: { run: completeRun },
+  handle({ run: text, ago, temp }, context) {
+    const run = findRun(context, text, "run correct");
+    const atMs = context.now;
+    if (ago === undefined && temp === undefined)
+      throw new UserError("ERR_NOTHING_TO_CORRECT", words.NOTHING_TO_CORRECT);
+    return context.stores.atomically(() => {
+      const moved = ago === undefined ? run : keep(context, run, { kind: "poured", agoSeconds: ago, atMs });
+      if (temp === undefined) return words.movedReply(moved, atMs);
+      const left = leftNow(moved, atMs);
+      const leftSeconds = leftAt(moved, temp, left);
+      const changed = keep(context, moved, { kind: "new-temperature", tenthsC: temp, leftSeconds, atMs });
+      return words.newTemperatureReply(changed, temp, left, atMs);
+    });
+  },
+});
+
+export const runStop = defineCommand({
+  name: "run stop",
+  summary: "Stop a run for good; the log keeps what was done",
+  options: z.object({
+    run: runOption,
+    reason: z.string().max(300).default("").describe("Why, for the log"),
+    sure: sureOption,
+  }),
+  who: "student",
+  visibility: "private",
+  complete: { run: completeRun },
+  handle({ run: text, reason, sure }, context) {
+    const run = findRun(context, text, "run stop");
+    if (sure !== "yes" && !isOver(run)) return words.sureToStop(run);
+    return change(context, run, { kind: "stop", reason, atMs: context.now });
+  },
+});
+
+function change(context: Context, run: Run, event: RunEvent) {
+  const changed = keep(context, run, event);
+  if (isOver(changed)) return words.overReply(changed, context.stores.rolls.ofRun(changed.id));
+  return words.changedReply(changed, context.now);
+}
+
+/** Advances the run and keeps it, or refuses in words. */
+function keep(context: Context, run: Run, event: RunEvent): Run {
+  const result = advance(run, event);
+  if (!result.ok) {
+    const { text, actions } = words.faultWords(result.fault, run);
+    throw new UserError(result.fault.code, text, actions);
+  }
+  context.stores.keepRun(result.value, context.now);
+  return result.value;
+}
+
+function leftNow(run: Run, atMs: number): number {
+  return run.phase.kind === "running" ? Math.max(0, Math.ceil((run.phase.endsAtMs - atMs) / 1000)) : 0;
+}
+
+/** Only the developer's time hangs on its temperature by the sheet; other baths keep theirs. */
+function leftAt(run: Run, tenthsC: number, left: number): number {
+  if (run.phase.kind !== "running" || run.plan.steps[run.phase.step]?.kind !== "develop") return left;
+  const before = run.marks.find(({ endedAtMs }) => endedAtMs === null)?.tenthsC ?? run.plan.tenthsC;
+  // What is left is a share of the whole time; the share stays, the whole becomes that of the new temperature.
+  return Math.round((left * wholeAt(run, tenthsC)) / wholeAt(run, before));
+}
+
+function wholeAt(run: Run, tenthsC: number): number {
+  const result = secondsLeftAt(run.plan, 0, tenthsC);
+  if (!result.ok) throw new UserError(result.fault.code, words.TEMPERATURE_REFUSED(result.fault));
+  return result.value;
+}
+
+function findPlan(context: Context, text: string | undefined) {
+  const { stores, person } = context;
+  if (text === undefined) {
+    const latest = stores.plans.latest(context.class.id, person.id);
+    if (!latest) throw new UserError("ERR_NO_PLAN", words.NO_PLAN);
+    return latest.plan;
+  }
+  const number = parseNumber("plan", text);
+  const stored = number === undefined ? undefined : stores.plans.find(context.class.id, number);
+  if (!stored) throw new UserError("ERR_UNKNOWN_PLAN", words.UNKNOWN_PLAN(text));
+  return stored.plan;
+}
+
+function tankHolder(context: Context, tank: number): Run | undefined {
+  return context.stores.runs
+    .open(context.class.id)
+    .find((run) => run.plan.tank === tank && !["dry", "cut"].includes(stageOf(run)));
+}
+
+function stageOf(run: Run): string {
+  return run.phase.kind === "waiting" || run.phase.kind === "running"
+    ? (run.plan.steps[run.phase.step]?.kind ?? "")
+    : "";
+}
+
+/** A student's own runs; all of the class's for an aide or the teacher. */
+function runsInReach(context: Context): Run[] {
+  return context.stores.runs.open(
+    context.class.id,
+    mayActAs(context.role, "aide") ? undefined : context.person.id,
+  );
+}
+
+function findRun(context: Context, text: string | undefined, verb: string): Run {
+  const { stores, person, role } = context;
+  if (text === undefined) return onlyRun(context, verb);
+  const number = parseNumber("run", text);
+  const run = number === undefined ? undefined : stores.runs.find(context.class.id, number);
+  if (!run) throw new UserError("ERR_UNKNOWN_RUN", words.UNKNOWN_RUN(text));
+  if (run.personId !== person.id && !mayActAs(role, "aide")) {
+    throw new UserError("ERR_NOT_YOURS", words.NOT_YOURS(words.nameOf(run)));
+  }
+  return run;
+}
+
+function onlyRun(context: Context, verb: string): Run {
+  const own = context.stores.runs.open(context.class.id, context.person.id);
+  const [only] = own;
+  if (!only) throw new UserError("ERR_NO_RUN", words.NO_RUN);
+  if (own.length > 1) {
+    const { text, actions } = words.WHICH_RUN(own, verb);
+    throw new UserError("ERR_WHICH_RUN", text, actions);
+  }
+  return only;
+}
