@@ -135,6 +135,8 @@ export const planSchema = z.object({
   strips: z.array(z.int().positive()),
   /** What the developing time would be without drift, agitation or reuse allowances; seconds. */
   sheetSeconds: z.int().positive(),
+  /** Where the true developing time lies, if it does not rest on the sheet's points alone. */
+  spread: z.object({ lowSeconds: z.int().positive(), highSeconds: z.int().positive() }).nullish(),
   /** The cooling (or warming) the developing time allows for; absent or null: none. */
   drift: driftSchema.nullish(),
   /** Other films that share the tank. */

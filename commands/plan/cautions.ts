@@ -1,0 +1,109 @@
+import type { Habits } from "../class/habits.ts";
+import { judgeAgitation } from "./agitation.ts";
+import { LONG_FIX_SECONDS } from "./fix.ts";
+import type { Plan } from "./plan.ts";
+import type { PlanRequest } from "./request.ts";
+import type { Parts } from "./steps.ts";
+import { betterTemperature, COOL_TENTHS_C, SHORT_SECONDS, WARM_TENTHS_C } from "./suggest.ts";
+import { splitVolume, volumeForConcentrate } from "./volume.ts";
+import {
+  HANDBOOK_SECONDS,
+  largestStepTenths,
+  RETICULATION_LOOSE_TENTHS,
+  RETICULATION_TENTHS,
+} from "./wash.ts";
+
+/* What a plan warns of. The sentences are in reply.ts. */
+
+type Caution = Plan["cautions"][number];
+
+/** A drift worth a word: what a thermometer read to half a degree already leaves open. */
+const DRIFT_PERCENT = 3;
+/** Wash water: 60 to 75 °F (a photographer's page; US Army SS0509-8 has 68 to 75 °F for solutions). */
+const WATER_MIN_TENTHS = 156;
+const WATER_MAX_TENTHS = 239;
+
+export function cautionsFor(request: PlanRequest, habits: Habits, parts: Parts): Caution[] {
+  return [
+    ...tankCautions(request),
+    ...developCautions(request, habits, parts),
+    ...bathCautions(request, parts),
+    { code: "NOTE_CHEMICALS", detail: {} },
+  ];
+}
+
+function tankCautions({ tank }: PlanRequest): Caution[] {
+  if (!tank?.condition) return [];
+  return [{ code: "WARN_TANK_LEAKS", detail: { tank: tank.number, condition: tank.condition } }];
+}
+
+function developCautions(request: PlanRequest, habits: Habits, { development, volumeMl }: Parts): Caution[] {
+  const { sheet, tenthsC } = request;
+  const found: Caution[] = [];
+  const { seconds } = development;
+  if (seconds < SHORT_SECONDS) {
+    const room = request.roomTenthsC ?? habits.roomTenthsC;
+    const better = betterTemperature(sheet, tenthsC, development.secondsAt, room);
+    found.push({
+      code: "WARN_SHORT_TIME",
+      detail: better
+        ? {
+            seconds,
+            betterTenthsC: better.tenthsC,
+            betterSeconds: better.seconds,
+            ...(better.waterTenthsC === null ? {} : { waterTenthsC: better.waterTenthsC, roomTenthsC: room }),
+          }
+        : { seconds },
+    });
+  }
+  if (tenthsC < COOL_TENTHS_C) found.push({ code: "WARN_COOL", detail: { tenthsC } });
+  if (tenthsC > WARM_TENTHS_C) found.push({ code: "WARN_WARM", detail: { tenthsC } });
+  for (const basis of development.basis) {
+    if (basis.kind === "one-point" || basis.kind === "beyond")
+      found.push({ code: "WARN_ONE_POINT", detail: { factorPer10C: basis.factorPer10C, kind: basis.kind } });
+  }
+  if (development.basis.some(({ kind }) => kind === "rule-of-thumb"))
+    found.push({ code: "WARN_RULE_OF_THUMB", detail: { ...development.spread } });
+  const fault = judgeAgitation(development.agitation);
+  if (fault) found.push({ code: "WARN_AGITATION", detail: { fault } });
+  if (development.drift && Math.abs(development.driftSeconds) * 100 >= DRIFT_PERCENT * seconds)
+    found.push({
+      code: "WARN_DRIFT",
+      detail: { seconds: development.driftSeconds, roomTenthsC: development.drift.roomTenthsC },
+    });
+  if (request.others.length > 0)
+    found.push({ code: "WARN_SHARED_TANK", detail: { percent: development.sharedOffPercent } });
+  const enoughMl = volumeForConcentrate(sheet, request.format, request.rolls);
+  if (enoughMl !== null && enoughMl > volumeMl) {
+    const { concentrateMl } = splitVolume(volumeMl, sheet.dilution);
+    const neededMl = splitVolume(enoughMl, sheet.dilution).concentrateMl;
+    found.push({ code: "WARN_LITTLE_CONCENTRATE", detail: { concentrateMl, neededMl, enoughMl } });
+  }
+  return found;
+}
+
+function bathCautions(request: PlanRequest, { fix, wash }: Parts): Caution[] {
+  const found: Caution[] = [];
+  if (fix.isLong)
+    found.push({ code: "WARN_LONG_FIX", detail: { seconds: fix.seconds, mostSeconds: LONG_FIX_SECONDS } });
+  if (wash.isShort)
+    found.push({
+      code: "WARN_WASH_SHORT",
+      detail: {
+        seconds: wash.seconds,
+        handbookSeconds: HANDBOOK_SECONDS,
+        hypoLeftPercent: Math.round(wash.hypoLeft * 1000) / 10,
+      },
+    });
+  const water = request.waterTenthsC ?? request.tenthsC;
+  if (request.waterTenthsC !== null && (water < WATER_MIN_TENTHS || water > WATER_MAX_TENTHS))
+    found.push({ code: "WARN_WATER_TEMPERATURE", detail: { tenthsC: water } });
+  const baths = [request.tenthsC, water, request.fixTenthsC ?? request.tenthsC, water];
+  const stepTenths = largestStepTenths(baths);
+  if (stepTenths > RETICULATION_TENTHS)
+    found.push({
+      code: "WARN_RETICULATION",
+      detail: { stepTenths, limitTenths: RETICULATION_TENTHS, looseLimitTenths: RETICULATION_LOOSE_TENTHS },
+    });
+  return found;
+}

@@ -1,0 +1,70 @@
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Tank } from "../tank/tank.ts";
+import type { Agitation, Plan, StepKind } from "./plan.ts";
+import type { ReuseFault } from "./reuse.ts";
+import type { TimeFault } from "./time.ts";
+import type { VolumeFault } from "./volume.ts";
+import type { WashMethod } from "./wash.ts";
+
+/** What is asked of a plan. null: as the sheet, the tank or the class has it. */
+export interface PlanRequest {
+  readonly sheet: Sheet;
+  readonly tenthsC: number;
+  readonly exposureIndex: number | null;
+  readonly tank: Tank | null;
+  readonly format: Plan["format"];
+  readonly rolls: number;
+  /** Frames on each roll. */
+  readonly frames: number | null;
+  readonly volumeMl: number | null;
+  readonly agitation: Agitation | null;
+  readonly stop: "water" | "acid" | null;
+  readonly washMethod: WashMethod | null;
+  readonly washAid: boolean | null;
+  readonly clearingSeconds: number | null;
+  /** The room, where the plan is to allow for the tank's drift towards it; null: no allowance. */
+  readonly roomTenthsC: number | null;
+  readonly fixTenthsC: number | null;
+  /** Water of the rinses and the wash. */
+  readonly waterTenthsC: number | null;
+  /** Films each litre of this developer has done before. */
+  readonly filmsDone: number;
+  /** Labels of the bottles the baths come from. */
+  readonly batches: Partial<Record<StepKind, string>>;
+  /** Other films to share the tank: their sheets for the same developer. */
+  readonly others: readonly Sheet[];
+}
+
+/** The least of a request: one roll of 135 by the sheet and the class's habits. */
+export function bareRequest(sheet: Sheet, tenthsC: number): PlanRequest {
+  return {
+    sheet,
+    tenthsC,
+    exposureIndex: null,
+    tank: null,
+    format: "135",
+    rolls: 1,
+    frames: null,
+    volumeMl: null,
+    agitation: null,
+    stop: null,
+    washMethod: null,
+    washAid: null,
+    clearingSeconds: null,
+    roomTenthsC: null,
+    fixTenthsC: null,
+    waterTenthsC: null,
+    filmsDone: 0,
+    batches: {},
+    others: [],
+  };
+}
+
+export type PlanFault =
+  | TimeFault
+  | VolumeFault
+  | ReuseFault
+  | {
+      readonly code: "ERR_CANNOT_SHARE";
+      readonly films: readonly { readonly film: string; readonly seconds: number }[];
+    };

@@ -1,0 +1,12 @@
+/*
+ * Several films in one tank. Makers' smallest correction of contrast is 10 % of the time (Kodak F-4016), so films whose
+ * times lie within 10 % of each other can share one: the middle time is then at most 5 % off for each.
+ */
+
+export const SHARE_TOLERANCE = 0.1;
+
+/** The time to share, seconds; null where the times lie too far apart. */
+export function sharedSeconds(seconds: readonly number[]): number | null {
+  const [least, most] = [Math.min(...seconds), Math.max(...seconds)];
+  return most > least * (1 + SHARE_TOLERANCE) ? null : Math.sqrt(least * most);
+}
