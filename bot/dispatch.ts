@@ -4,12 +4,11 @@ import {
   type Command,
   type Context,
   type Reply,
-  type Role,
   type Suggestion,
 } from "../commands/define.ts";
 import { nearNames } from "../commands/line.ts";
 import type { Stores } from "../store/index.ts";
-import type { CommandCall, CompletionRequest, Place } from "./chat/port.ts";
+import type { CommandCall, CompletionRequest } from "./chat/port.ts";
 import type { Clock } from "./clock.ts";
 import type { Log } from "./log.ts";
 import { issueWords, unknownOptionWords } from "./option-words.ts";
@@ -22,6 +21,7 @@ export interface Answered {
   readonly visibility: "private" | "class";
 }
 
+type Caller = Pick<CommandCall, "person" | "role" | "place" | "isVisit">;
 export type PlainCall = Omit<CommandCall, "answer">;
 
 export interface Dispatch {
@@ -50,15 +50,13 @@ export interface DispatchDeps {
 export function createDispatch({ commands, stores, clock, log, onChange }: DispatchDeps): Dispatch {
   const byName = new Map(commands.map((command) => [command.name, command]));
 
-  function contextOf(
-    call: { person: CommandCall["person"]; role: Role; place: Place },
-    now: number,
-  ): Context {
+  function contextOf(call: Caller, now: number): Context {
     const found = stores.classes.ensure(call.place.classKey, call.place.className, now);
     if (call.place.channelRef !== null && stores.classes.channelRef(found.id) === null) {
       stores.classes.setChannelRef(found.id, call.place.channelRef);
     }
-    const member = stores.members.see(found.id, call.person, call.role, now);
+    const known = call.isVisit ? stores.members.find(found.id, call.person.id)?.role : undefined;
+    const member = stores.members.see(found.id, call.person, known ?? call.role, now);
     return { now, person: { id: member.personId, name: member.name }, role: call.role, class: found, stores };
   }
 

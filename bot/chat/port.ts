@@ -9,6 +9,8 @@ export interface CommandCall {
   readonly options: Readonly<Record<string, unknown>>;
   readonly person: { readonly id: string; readonly name: string };
   readonly role: Role;
+  /** From a terminal: the role holds for this call and is not kept of the person. */
+  readonly isVisit?: boolean;
   readonly place: Place;
   answer(reply: Reply, visibility: "private" | "class"): Promise<void>;
 }

@@ -114,7 +114,7 @@ export const runCorrect = defineCommand({
       const moved = ago === undefined ? run : keep(context, run, { kind: "poured", agoSeconds: ago, atMs });
       if (temp === undefined) return words.movedReply(moved, atMs);
       const left = leftNow(moved, atMs);
-      const leftSeconds = leftAt(moved, temp, left);
+      const leftSeconds = leftAt(moved, temp, left, atMs);
       const changed = keep(context, moved, { kind: "new-temperature", tenthsC: temp, leftSeconds, atMs });
       return words.newTemperatureReply(changed, temp, left, atMs);
     });
@@ -161,15 +161,16 @@ function leftNow(run: Run, atMs: number): number {
 }
 
 /** Only the developer's time hangs on its temperature by the sheet; other baths keep theirs. */
-function leftAt(run: Run, tenthsC: number, left: number): number {
-  if (run.phase.kind !== "running" || run.plan.steps[run.phase.step]?.kind !== "develop") return left;
-  const before = run.marks.find(({ endedAtMs }) => endedAtMs === null)?.tenthsC ?? run.plan.tenthsC;
-  // What is left is a share of the whole time; the share stays, the whole becomes that of the new temperature.
-  return Math.round((left * wholeAt(run, tenthsC)) / wholeAt(run, before));
-}
-
-function wholeAt(run: Run, tenthsC: number): number {
-  const result = secondsLeftAt(run.plan, 0, tenthsC);
+function leftAt(run: Run, tenthsC: number, left: number, atMs: number): number {
+  const { phase, plan } = run;
+  if (phase.kind !== "running" || plan.steps[phase.step]?.kind !== "develop") return left;
+  const secondsIn = (ms: number): number => Math.max(0, (ms - phase.startedAtMs) / 1000);
+  const earlier = run.deviations.flatMap((each) =>
+    each.kind === "new-temperature" && each.step === phase.step
+      ? [{ atSeconds: secondsIn(each.atMs), tenthsC: each.tenthsC }]
+      : [],
+  );
+  const result = secondsLeftAt(plan, secondsIn(atMs), tenthsC, earlier);
   if (!result.ok) throw new UserError(result.fault.code, words.TEMPERATURE_REFUSED(result.fault));
   return result.value;
 }

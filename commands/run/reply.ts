@@ -1,5 +1,6 @@
 import type { Action, Reply } from "../define.ts";
 import { makeLine } from "../line.ts";
+import type { RetemperFault } from "../plan/retemper.ts";
 import { describeAgitation, doingOf, labelOf, leavingOf, titleOf } from "../plan/step-words.ts";
 import { countOf, formatBothScales, formatSeconds, instant, makeNumber, saySeconds } from "../wording.ts";
 import type { RunFault } from "./machine.ts";
@@ -209,5 +210,10 @@ export const NOTHING_TO_CORRECT =
   "Say what to correct: `ago:20` if you poured 20 s ago, or `temp:21.5` for a new temperature.";
 export const TANK_BUSY = (tank: number, name: string): string =>
   `Tank ${tank} is in use by ${name}. Take another tank, or stop that run first.`;
-export const TEMPERATURE_REFUSED = (fault: { readonly code: string }): string =>
-  `The sheet says nothing for that temperature (${fault.code}). Bring the tank back into its range, or finish by the plan.`;
+export function TEMPERATURE_REFUSED(fault: RetemperFault): string {
+  const nearest =
+    "nearestTenthsC" in fault
+      ? ` The sheet goes to ${formatBothScales(fault.nearestTenthsC)}: bring the tank back to that.`
+      : "";
+  return `The sheet gives no time for that temperature. Nothing is changed.${nearest}`;
+}

@@ -1,0 +1,148 @@
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import { parseArgs } from "node:util";
+import { ROLES, type Role } from "../commands/define.ts";
+import { commands } from "../commands/index.ts";
+import { lineFaultWords } from "../commands/line-words.ts";
+import { parseLine } from "../commands/line.ts";
+import { sayInstants } from "../commands/wording.ts";
+import { openStores } from "../store/index.ts";
+import { StoreError } from "../store/open.ts";
+import { createClock } from "./clock.ts";
+import { readConfig } from "./config.ts";
+import { DEMO_KEY, inventDemo } from "./demo.ts";
+import { createDispatch, type Answered } from "./dispatch.ts";
+import { createLog } from "./log.ts";
+
+/*
+ * One call from a terminal on the class's own store, running bot or not. The owner of the store sees the change at its
+ * next beat and calls the cues.
+ */
+
+const DONE = 0;
+const REFUSED = 1;
+const BROKEN = 2;
+
+const USAGE = `Usage: npm run ask -- [--as NAME] [--role student|aide|teacher] [--class NAME] [--json] [--now ISO] '/plan film:… temp:20'
+  --as NAME     who asks (default: Operator)
+  --role ROLE   what they may do (default: student)
+  --class NAME  which class (default: the only one, or the demo)
+  --json        the answer as JSON: text, fields with numbers in named units, buttons
+  --now ISO     the instant of the call, for checks: 2026-01-31T18:00:00Z`;
+
+interface Request {
+  readonly line: string;
+  readonly as: string;
+  readonly role: Role;
+  readonly className: string | undefined;
+  readonly json: boolean;
+  readonly now: number;
+}
+
+function main(): number {
+  const request = readRequest(process.argv.slice(2));
+  if (typeof request === "string") return complain(request);
+  const config = readConfig(process.env);
+  if (!config.ok) return complain(config.fault.join("\n"));
+  try {
+    mkdirSync(config.value.SINKSIDE_DATA, { recursive: true });
+    const stores = openStores(join(config.value.SINKSIDE_DATA, "sinkside.db"));
+    try {
+      inventDemo(stores, config.value.SINKSIDE_ZONE, request.now);
+      return ask(request, stores, config.value.LOG_LEVEL);
+    } finally {
+      stores.close();
+    }
+  } catch (error) {
+    return complain(error instanceof StoreError ? error.message : String(error));
+  }
+}
+
+function ask(request: Request, stores: ReturnType<typeof openStores>, logLevel: string): number {
+  const classes = stores.classes.list();
+  const wanted = request.className?.toLowerCase();
+  const found = classes.find(({ key, name }) =>
+    wanted === undefined
+      ? classes.length === 1 || key === DEMO_KEY
+      : key === wanted || name.toLowerCase() === wanted,
+  );
+  if (!found)
+    return complain(`Say which class: ${classes.map(({ name }) => `--class "${name}"`).join(", ")}.`);
+  const names = commands.map(({ name }) => name);
+  const line = parseLine(request.line, names, (name) => commands.find((each) => each.name === name)?.rest);
+  if (!line.ok) return complain(lineFaultWords(line.fault));
+  const dispatch = createDispatch({ commands, stores, clock: createClock(), log: createLog(logLevel) });
+  const known = stores.members.findByName(found.id, request.as);
+  const chat = found.key.split(":")[0] ?? "room";
+  const person = { id: known?.personId ?? `${chat}:ask-${request.as.toLowerCase()}`, name: request.as };
+  const answered = dispatch.run(
+    {
+      callId: null,
+      name: line.value.name,
+      options: line.value.options,
+      person,
+      role: request.role,
+      isVisit: true,
+      place: { classKey: found.key, className: found.name, channelRef: null },
+    },
+    request.now,
+  );
+  print(answered, request, found.zone);
+  return answered.kind === "done" ? DONE : answered.kind === "refused" ? REFUSED : BROKEN;
+}
+
+function print({ reply, kind, code }: Answered, request: Request, zone: string): void {
+  const text = sayInstants(reply.text, request.now, zone);
+  if (request.json) {
+    const { fields = {}, actions = [], pictures = [], attachments = [] } = reply;
+    process.stdout.write(
+      `${JSON.stringify({ outcome: kind, code, text, fields, buttons: actions, pictures, attachments }, null, 2)}\n`,
+    );
+    return;
+  }
+  process.stdout.write(`${text}\n`);
+  for (const { label, line } of reply.actions ?? []) process.stdout.write(`  [${label}]  /${line}\n`);
+  for (const { name, content } of reply.attachments ?? [])
+    process.stdout.write(`\n--- ${name}\n${content}\n`);
+}
+
+function readRequest(argv: readonly string[]): Request | string {
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...argv],
+      allowPositionals: true,
+      options: {
+        as: { type: "string", default: "Operator" },
+        role: { type: "string", default: "student" },
+        class: { type: "string" },
+        json: { type: "boolean", default: false },
+        now: { type: "string" },
+        help: { type: "boolean", default: false },
+      },
+    });
+    if (values.help) return USAGE;
+    const role = ROLES.find((each) => each === values.role);
+    if (!role) return `--role ${values.role} is none I know. Use student, aide or teacher.`;
+    const now = values.now === undefined ? createClock().now() : Date.parse(values.now);
+    if (Number.isNaN(now))
+      return `--now ${values.now} is no instant I can read. Write it like 2026-01-31T18:00:00Z.`;
+    if (positionals.length === 0) return USAGE;
+    return {
+      line: positionals.join(" "),
+      as: values.as,
+      role,
+      className: values.class,
+      json: values.json,
+      now,
+    };
+  } catch (error) {
+    return `${(error as Error).message}\n${USAGE}`;
+  }
+}
+
+function complain(sentence: string): number {
+  process.stderr.write(`${sentence}\n`);
+  return BROKEN;
+}
+
+process.exitCode = main();

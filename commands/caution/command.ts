@@ -1,0 +1,13 @@
+import { z } from "zod";
+import { defineCommand } from "../define.ts";
+import { cautionReply, TASKS } from "./reply.ts";
+
+export const caution = defineCommand({
+  name: "caution",
+  summary: "Safety and waste: what to mind at this task",
+  options: z.object({ about: z.enum(TASKS).optional().describe("Which task; all of them if left out") }),
+  who: "student",
+  visibility: "private",
+  rest: "about",
+  handle: ({ about }) => cautionReply(about),
+});

@@ -1,0 +1,20 @@
+import { caution } from "./caution/command.ts";
+import type { Command } from "./define.ts";
+import { help } from "./help/command.ts";
+import { rollFind, rollNote, rollRate, rollShow } from "./roll/command.ts";
+import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
+
+/** The registry: what a person can ask. Nothing is found by file name. */
+export const commands: readonly Command[] = [
+  runStart,
+  runNext,
+  runStatus,
+  runCorrect,
+  runStop,
+  rollFind,
+  rollShow,
+  rollNote,
+  rollRate,
+  caution,
+  help,
+];
