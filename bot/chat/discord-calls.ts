@@ -1,0 +1,143 @@
+import {
+  ApplicationCommandOptionType as OptionType,
+  ApplicationCommandType,
+  ComponentType,
+  InteractionType,
+  PermissionFlagsBits,
+  type APIApplicationCommandAutocompleteInteraction,
+  type APIApplicationCommandInteractionDataBasicOption as GivenOption,
+  type APIApplicationCommandInteractionDataOption as DataOption,
+  type APIInteraction,
+} from "discord-api-types/v10";
+import type { Command, Role } from "../../commands/define.ts";
+import { parseLine } from "../../commands/line.ts";
+import type { CommandMap } from "./discord-options.ts";
+import { makePersonId, type DiscordMember, type DiscordSettings } from "./discord-settings.ts";
+import type { CommandCall, Place } from "./port.ts";
+
+/* What the platform sends, as calls of commands. */
+
+/** A call that still lacks its answer. */
+export type OpenCall = Omit<CommandCall, "answer">;
+
+export type ReadCall =
+  | { readonly kind: "call"; readonly call: OpenCall; readonly command: Command | undefined }
+  /** Not to be handed on: the person gets this sentence. */
+  | { readonly kind: "sentence"; readonly text: string };
+
+export interface CallSettings extends Pick<DiscordSettings, "commands" | "directory"> {
+  readonly map: CommandMap;
+  readonly roleOf: (member: DiscordMember) => Role;
+  guildName(guildId: string): string | undefined;
+  roleNames(guildId: string, roleIds: readonly string[]): string[];
+}
+
+const NO_CLASS =
+  "I don't know yet which class you belong to. Use one command in your class's server, then come back here.";
+
+export interface Caller {
+  readonly person: { readonly id: string; readonly name: string };
+  readonly role: Role;
+  readonly place: Place;
+}
+
+export function createCallReader(settings: CallSettings) {
+  const { map, directory, commands } = settings;
+  const names = commands.map(({ name }) => name);
+  const restOf = (name: string): string | undefined => commands.find((each) => each.name === name)?.rest;
+
+  /** Who calls, from where: by the server's own word, or, in a direct message, by where they were last seen. */
+  function readCaller(interaction: APIInteraction): Caller | undefined {
+    const { member, guild_id: guildId } = interaction;
+    const user = member?.user ?? interaction.user;
+    if (!user) return undefined;
+    const personId = makePersonId(user.id);
+    const person = { id: personId, name: member?.nick ?? user.global_name ?? user.username };
+    if (!member || !guildId) {
+      const last = directory.lastPlace(personId);
+      return last ? { person, role: last.role, place: last.place } : undefined;
+    }
+    const permissions = BigInt(member.permissions);
+    const managing = PermissionFlagsBits.ManageGuild | PermissionFlagsBits.Administrator;
+    const role = settings.roleOf({
+      personId,
+      guildId,
+      roleIds: member.roles,
+      roleNames: settings.roleNames(guildId, member.roles),
+      managesServer: (permissions & managing) !== 0n,
+    });
+    const place: Place = {
+      classKey: `discord:${guildId}`,
+      className: settings.guildName(guildId) ?? "Class",
+      channelRef: interaction.channel?.id ?? interaction.channel_id ?? null,
+    };
+    return { person, role, place };
+  }
+
+  return {
+    readCaller,
+
+    /** Undefined for what is no call of ours: other kinds of interaction, other components. */
+    readCall(interaction: APIInteraction): ReadCall | undefined {
+      const asked = readAsked(interaction);
+      if (asked === undefined) return undefined;
+      if ("text" in asked) return { kind: "sentence", text: asked.text };
+      const caller = readCaller(interaction);
+      if (!caller) return { kind: "sentence", text: NO_CLASS };
+      const command = commands.find(({ name }) => name === asked.name);
+      return { kind: "call", command, call: { callId: interaction.id, ...asked, ...caller } };
+    },
+
+    readCompletion(interaction: APIApplicationCommandAutocompleteInteraction) {
+      const caller = readCaller(interaction);
+      const { command, options } = readPath(interaction.data.name, interaction.data.options);
+      const focused = options.find((option) => "focused" in option && option.focused);
+      if (!caller || !command || !focused) return undefined;
+      const others = options
+        .filter((option) => option !== focused)
+        .map(({ name, value }) => [name, String(value)]);
+      return {
+        isNumber: focused.type === OptionType.Integer || focused.type === OptionType.Number,
+        request: {
+          name: command.name,
+          option: focused.name,
+          typed: String(focused.value),
+          others: Object.fromEntries(others) as Record<string, string>,
+          ...caller,
+        },
+      };
+    },
+  };
+
+  function readAsked(
+    interaction: APIInteraction,
+  ): { name: string; options: Record<string, unknown> } | { text: string } | undefined {
+    if (interaction.type === InteractionType.ApplicationCommand) {
+      if (interaction.data.type !== ApplicationCommandType.ChatInput) return undefined;
+      const { command, path, options } = readPath(interaction.data.name, interaction.data.options ?? []);
+      const given = options.map(({ name, value }) => [name, value]);
+      return { name: command?.name ?? path, options: Object.fromEntries(given) as Record<string, unknown> };
+    }
+    if (interaction.type !== InteractionType.MessageComponent) return undefined;
+    if (interaction.data.component_type !== ComponentType.Button) return undefined;
+    const line = interaction.data.custom_id;
+    const parsed = parseLine(line, names, restOf);
+    return parsed.ok
+      ? parsed.value
+      : { text: "That button is from an older version. Type the command instead." };
+  }
+
+  function readPath(group: string, given: readonly DataOption[]) {
+    const [first] = given;
+    const sub = first?.type === OptionType.Subcommand ? first : undefined;
+    const options = sub ? (sub.options ?? []) : given.filter(isGiven);
+    const path = sub ? `${group} ${sub.name}` : group;
+    return { path, options, command: map.find(group, sub?.name) };
+  }
+}
+
+export type CallReader = ReturnType<typeof createCallReader>;
+
+function isGiven(option: DataOption): option is GivenOption {
+  return option.type !== OptionType.Subcommand && option.type !== OptionType.SubcommandGroup;
+}

@@ -1,0 +1,152 @@
+import {
+  ButtonStyle,
+  ComponentType,
+  type APIActionRowComponent,
+  type APIAllowedMentions,
+  type APIButtonComponentWithCustomId,
+  type APIMessageTopLevelComponent,
+} from "discord-api-types/v10";
+import type { RawFile } from "discord.js";
+import type { Action, Attachment, Picture } from "../../commands/define.ts";
+import { readUserId, type DiscordSettings } from "./discord-settings.ts";
+import { MESSAGE_CHARACTERS, shorten, showInstants, splitText } from "./discord-text.ts";
+
+export interface View {
+  readonly text: string;
+  readonly actions: readonly Action[];
+  readonly pictures: readonly Picture[];
+  readonly attachments: readonly Attachment[];
+  /** Person ids. They are called by name, in front of the text. */
+  readonly mentions: readonly string[];
+}
+
+/** One message of the platform; a long view needs several. */
+export interface Part {
+  readonly body: {
+    readonly content?: string;
+    readonly components?: APIMessageTopLevelComponent[];
+    readonly attachments?: { id: number; filename: string; description?: string }[];
+    /** Always there, in every message and edit: nobody is called but who is meant. */
+    readonly allowed_mentions: APIAllowedMentions;
+  };
+  readonly files: RawFile[];
+}
+
+const FILES_PER_MESSAGE = 10;
+const FILE_BYTES = 10 * 1024 * 1024;
+/** 2000 characters hold some 90 bare mentions; the rest of the text needs room as well. */
+const MENTIONS_PER_MESSAGE = 60;
+
+/** The messages a view needs, in order; buttons and files go with the last of the text. */
+export async function makeParts(
+  view: View,
+  { renderPicture, log }: Pick<DiscordSettings, "renderPicture" | "log">,
+): Promise<Part[]> {
+  const { files, lost } = await makeFiles(view, renderPicture, log);
+  const userIds = [...new Set(view.mentions.flatMap((personId) => readUserId(personId) ?? []))];
+  const groups = chunk(userIds, MENTIONS_PER_MESSAGE).map((ids) => ids.map((id) => `<@${id}>`).join(" "));
+  const words = [groups[0] ?? "", showInstants(view.text), ...lost].filter((each) => each !== "").join("\n");
+  const texts: (string | undefined)[] = [...splitText(words, MESSAGE_CHARACTERS), ...groups.slice(1)];
+  const fileGroups = chunk(files, FILES_PER_MESSAGE);
+  const rows = makeRows(view.actions, log);
+  if (texts.length === 0) texts.push(fileGroups.length > 0 ? undefined : "Done.");
+  const last = texts.length - 1;
+  const parts = texts.map((text, index) =>
+    makePart(text, userIds, index === last ? rows : [], index === last ? (fileGroups[0] ?? []) : []),
+  );
+  return [...parts, ...fileGroups.slice(1).map((group) => makePart(undefined, [], [], group))];
+}
+
+interface NamedFile {
+  readonly name: string;
+  readonly description?: string;
+  readonly data: Buffer;
+  readonly contentType: string;
+}
+
+function makePart(
+  text: string | undefined,
+  userIds: readonly string[],
+  rows: APIMessageTopLevelComponent[],
+  files: readonly NamedFile[],
+): Part {
+  const users = userIds.filter((id) => text?.includes(`<@${id}>`));
+  return {
+    body: {
+      ...(text === undefined ? {} : { content: text }),
+      ...(rows.length > 0 ? { components: rows } : {}),
+      ...(files.length > 0
+        ? {
+            attachments: files.map(({ name, description }, id) => ({
+              id,
+              filename: name,
+              ...(description === undefined ? {} : { description: shorten(description, 1024) }),
+            })),
+          }
+        : {}),
+      allowed_mentions: { parse: [], ...(users.length > 0 ? { users } : {}) },
+    },
+    files: files.map(({ name, data, contentType }) => ({ name, data, contentType })),
+  };
+}
+
+async function makeFiles(
+  view: View,
+  renderPicture: DiscordSettings["renderPicture"],
+  log: DiscordSettings["log"],
+): Promise<{ files: NamedFile[]; lost: string[] }> {
+  const files: NamedFile[] = [];
+  const lost: string[] = [];
+  for (const { name, alt, svg } of view.pictures) {
+    try {
+      const data = Buffer.from(await renderPicture(svg));
+      files.push({ name: `${name}.png`, description: alt, data, contentType: "image/png" });
+    } catch (error) {
+      log.error({ err: error, picture: name }, "a picture could not be drawn");
+      lost.push(`The picture could not be drawn. It shows: ${alt}`);
+    }
+  }
+  for (const { name, content, mediaType } of view.attachments) {
+    const data = Buffer.from(content, "utf8");
+    if (data.length <= FILE_BYTES) files.push({ name, data, contentType: mediaType });
+    else
+      lost.push(
+        `${name} is too large for this chat (${Math.ceil(data.length / 1e6)} MB). Ask for less at once.`,
+      );
+  }
+  return { files, lost };
+}
+
+const STYLES = {
+  main: ButtonStyle.Primary,
+  plain: ButtonStyle.Secondary,
+  danger: ButtonStyle.Danger,
+} as const;
+
+/** A button carries its line; one the platform could not take is left out, and the log says so. */
+function makeRows(actions: readonly Action[], log: DiscordSettings["log"]): APIMessageTopLevelComponent[] {
+  const seen = new Set<string>();
+  const buttons: APIButtonComponentWithCustomId[] = [];
+  for (const { label, line, weight } of actions) {
+    const isFit = line.length >= 1 && line.length <= 100 && label.trim() !== "" && !seen.has(line);
+    if (isFit && buttons.length < 25) {
+      seen.add(line);
+      buttons.push({
+        type: ComponentType.Button,
+        style: STYLES[weight ?? "plain"],
+        label: shorten(label, 80),
+        custom_id: line,
+      });
+    } else log.warn({ label, characters: line.length }, "a button was left out");
+  }
+  return chunk(buttons, 5).map((components): APIActionRowComponent<APIButtonComponentWithCustomId> => ({
+    type: ComponentType.ActionRow,
+    components,
+  }));
+}
+
+function chunk<T>(list: readonly T[], size: number): T[][] {
+  const chunks: T[][] = [];
+  for (let at = 0; at < list.length; at += size) chunks.push(list.slice(at, at + size));
+  return chunks;
+}

@@ -1,0 +1,97 @@
+import { createCallReader } from "./discord-calls.ts";
+import { createDirectChannels } from "./discord-direct.ts";
+import { createFinder, type Found } from "./discord-find.ts";
+import { createDiscordGateway, TOKEN_REJECTED } from "./discord-gateway.ts";
+import { createInteractionHandler } from "./discord-interactions.ts";
+import { mapCommands } from "./discord-options.ts";
+import { createRegistration } from "./discord-registration.ts";
+import { createDiscordRest } from "./discord-rest.ts";
+import { createSender } from "./discord-send.ts";
+import { DISCORD_API, DISCORD_TIMES, roleByPermission, type DiscordSettings } from "./discord-settings.ts";
+import type { ChatHandlers, ChatPort, Delivery } from "./port.ts";
+
+export type { Directory, DiscordMember, DiscordSettings } from "./discord-settings.ts";
+export type { Found } from "./discord-find.ts";
+
+export interface DiscordPort extends ChatPort {
+  /** Whether a delivery of unknown outcome was said after all. */
+  find(delivery: Delivery): Promise<Found>;
+}
+
+/**
+ * The class's server on Discord as a chat. Commands come as slash commands and buttons, cues go to the person alone or,
+ * where that is refused, to the class channel by mention. Throws at once where the platform would refuse a command.
+ */
+export function createDiscord(settings: DiscordSettings): DiscordPort {
+  const { token, commands, log } = settings;
+  const api = settings.api ?? DISCORD_API;
+  const times = { ...DISCORD_TIMES, ...settings.times };
+  const map = mapCommands(commands);
+  const ending = new AbortController();
+  let handlers: ChatHandlers | undefined;
+  let isFatal = false;
+
+  function fail(sentence: string): void {
+    if (isFatal || ending.signal.aborted) return;
+    isFatal = true;
+    ending.abort();
+    handlers?.onFatal(sentence);
+  }
+
+  const { requestTimeoutMs, retryMs, guildWaitMs, deferAfterMs } = times;
+  const onUnauthorized = (): void => fail(TOKEN_REJECTED);
+  const rest = createDiscordRest({ token, api, requestTimeoutMs, log, onUnauthorized });
+  const direct = createDirectChannels({ ...settings, rest });
+  const registration = createRegistration({
+    rest,
+    bodies: map.bodies,
+    log,
+    retryMs,
+    signal: ending.signal,
+  });
+  let interactions: ReturnType<typeof createInteractionHandler> | undefined;
+  const gateway = createDiscordGateway({
+    token,
+    api,
+    log,
+    requestTimeoutMs,
+    guildWaitMs,
+    retryMs,
+    signal: ending.signal,
+    onInteraction: (interaction) => void interactions?.handle(interaction),
+    onReady(applicationId, guildIds) {
+      log.info({ guilds: guildIds.length }, "connected to Discord");
+      void registration.forDirect(applicationId);
+      for (const guildId of guildIds) void registration.forGuild(applicationId, guildId);
+    },
+    onGuild: (applicationId, guildId) => void registration.forGuild(applicationId, guildId),
+    onFatal: fail,
+  });
+  const sender = createSender({ ...settings, rest, direct, missingPermissions: gateway.missingPermissions });
+  const find = createFinder({ ...settings, rest, direct, sender, ownId: gateway.ownId });
+  const reader = createCallReader({
+    commands,
+    directory: settings.directory,
+    map,
+    roleOf: settings.roleOf ?? roleByPermission,
+    guildName: gateway.guildName,
+    roleNames: gateway.roleNames,
+  });
+
+  return {
+    chat: "discord",
+    async start(given) {
+      handlers = given;
+      interactions = createInteractionHandler({ ...settings, rest, deferAfterMs, reader, direct, handlers });
+      await gateway.start();
+    },
+    send: sender.send,
+    find,
+    async stop() {
+      ending.abort();
+      interactions?.stop();
+      rest.stop();
+      await gateway.stop();
+    },
+  };
+}
