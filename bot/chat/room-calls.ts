@@ -1,0 +1,76 @@
+import { parseLine } from "../../commands/line.ts";
+import type { Command } from "../../commands/define.ts";
+import type { ChatHandlers, CommandCall, Place } from "./port.ts";
+import type { Entry } from "./room-keeper.ts";
+import type { Refusal } from "./room-wire.ts";
+
+/* A typed line or a pressed button becomes a call; its answers become entries of the feed. */
+
+export interface Caller {
+  readonly person: { readonly id: string; readonly name: string };
+  readonly role: CommandCall["role"];
+  readonly place: Place;
+  readonly classId: number;
+}
+
+export interface CallParts {
+  readonly commands: readonly Command[];
+  readonly handlers: ChatHandlers;
+  keep(entry: Entry): Promise<unknown>;
+}
+
+const BLANK = { actions: [], pictures: [], attachments: [], dueAt: null, mentions: [] };
+
+/** Undefined once the call is done; otherwise why it was not made. */
+export async function callLine(
+  parts: CallParts,
+  caller: Caller,
+  id: string,
+  text: string,
+): Promise<Refusal | undefined> {
+  const names = parts.commands.map(({ name }) => name);
+  const line = parseLine(text, names, (name) => parts.commands.find((each) => each.name === name)?.rest);
+  if (!line.ok) return line.fault;
+  const callId = `${caller.person.id}:${id}`;
+  await parts.keep({
+    classId: caller.classId,
+    personId: caller.person.id,
+    authorId: caller.person.id,
+    key: `l:${callId}`,
+    body: {
+      ...BLANK,
+      kind: "line",
+      text: text.trim().replace(/^\/?\s*/, "/"),
+      author: caller.person.name,
+    },
+  });
+  let answers = 0;
+  await parts.handlers.onCommand({
+    callId,
+    name: line.value.name,
+    options: line.value.options,
+    person: caller.person,
+    role: caller.role,
+    place: caller.place,
+    async answer(reply, visibility) {
+      answers += 1;
+      const isForClass = visibility === "class";
+      await parts.keep({
+        classId: caller.classId,
+        personId: isForClass ? null : caller.person.id,
+        authorId: isForClass ? caller.person.id : null,
+        key: `a${answers}:${callId}`,
+        body: {
+          ...BLANK,
+          kind: "reply",
+          text: reply.text,
+          actions: (reply.actions ?? []).map((action) => ({ ...action })),
+          pictures: (reply.pictures ?? []).map((picture) => ({ ...picture })),
+          attachments: (reply.attachments ?? []).map((attachment) => ({ ...attachment })),
+          author: isForClass ? caller.person.name : null,
+        },
+      });
+    },
+  });
+  return undefined;
+}

@@ -1,0 +1,73 @@
+import type { WebSocket } from "ws";
+import type { Role } from "../../commands/define.ts";
+import type { ToPage } from "./room-wire.ts";
+
+/* The open pages: who is there, and how they are spoken to. */
+
+export interface Page {
+  readonly socket: WebSocket;
+  readonly classId: number;
+  readonly personId: string;
+  readonly tokenHash: string;
+  /** False until the page has said where it stopped reading: what comes before that is in its catch-up. */
+  isLive: boolean;
+  isWatchingWall: boolean;
+  /** The last views sent, as text, so that nothing is sent twice. */
+  lastViews: string;
+  name: string;
+  role: Role;
+}
+
+/** A page that reads nothing any more is dropped at this much unsent: it will come back and catch up. */
+const MOST_UNSENT_BYTES = 2 * 2 ** 20;
+
+export interface Hub {
+  add(page: Page): void;
+  remove(page: Page): void;
+  ofClass(classId: number): readonly Page[];
+  ofPerson(classId: number, personId: string): readonly Page[];
+  classIds(): readonly number[];
+  count(): number;
+  closeAll(): void;
+}
+
+export function createHub(): Hub {
+  const classes = new Map<number, Set<Page>>();
+  const ofClass = (classId: number): Page[] => [...(classes.get(classId) ?? [])];
+  return {
+    ofClass,
+    ofPerson: (classId, personId) => ofClass(classId).filter((page) => page.personId === personId),
+    classIds: () => [...classes.keys()],
+    count: () => [...classes.values()].reduce((sum, pages) => sum + pages.size, 0),
+    add(page) {
+      const pages = classes.get(page.classId) ?? new Set();
+      pages.add(page);
+      classes.set(page.classId, pages);
+    },
+    remove(page) {
+      const pages = classes.get(page.classId);
+      pages?.delete(page);
+      if (pages?.size === 0) classes.delete(page.classId);
+    },
+    closeAll() {
+      for (const pages of classes.values()) for (const page of pages) page.socket.close(1001);
+    },
+  };
+}
+
+export function sendTo(page: Page, message: ToPage): void {
+  sendText(page, JSON.stringify(message));
+}
+
+/** For the many: the text is made once. */
+export function sendText(page: Page, text: string): void {
+  if (page.socket.readyState !== page.socket.OPEN) return;
+  if (page.socket.bufferedAmount > MOST_UNSENT_BYTES) page.socket.terminate();
+  else page.socket.send(text);
+}
+
+/** Signs a page out: it goes back to the door. */
+export function dismiss(page: Page): void {
+  sendTo(page, { type: "gone" });
+  page.socket.close(4001);
+}

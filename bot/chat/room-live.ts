@@ -1,0 +1,131 @@
+import type { Message } from "../../store/messages.ts";
+import type { Stores } from "../../store/index.ts";
+import { eventFor } from "./room-feed.ts";
+import { dismiss, sendText, sendTo, type Hub, type Page } from "./room-hub.ts";
+import type { ViewOf } from "./room-view.ts";
+import type { FeedEvent, ToPage, WallRow } from "./room-wire.ts";
+
+/* Keeps open pages up to date: what is said, where each run is, who is there. */
+
+const MOST_AT_ONCE = 200;
+/** Several changes within this time go out as one. */
+const GATHER_MS = 40;
+const PRESENCE_GATHER_MS = 500;
+
+export interface Live {
+  /** Says a kept message to every page that may see it. */
+  push(message: Message): void;
+  /** A page said where it stopped reading: it gets the rest, and from now on all that comes. */
+  catchUp(page: Page, after: number | null): void;
+  /** Something changed in this class: views and the wall go out where they differ. */
+  refresh(classId: number): void;
+  refreshPerson(classId: number, personId: string): void;
+  present(classId: number): void;
+  sendWall(page: Page): void;
+  stop(): void;
+}
+
+export interface LiveParts {
+  readonly hub: Hub;
+  readonly stores: Stores;
+  readonly viewOf: ViewOf;
+  now(): number;
+}
+
+export function createLive({ hub, stores, viewOf, now }: LiveParts): Live {
+  const timers = new Map<string, NodeJS.Timeout>();
+
+  function soon(key: string, afterMs: number, work: () => void): void {
+    if (timers.has(key)) return;
+    const timer = setTimeout(() => {
+      timers.delete(key);
+      work();
+    }, afterMs);
+    timers.set(key, timer.unref());
+  }
+
+  function push(message: Message): void {
+    const plain = eventFor(message, "");
+    if (!plain) return;
+    const text = eventText(plain);
+    const pages =
+      message.personId === null
+        ? hub.ofClass(message.classId)
+        : hub.ofPerson(message.classId, message.personId);
+    for (const page of pages) {
+      if (!page.isLive) continue;
+      // Most see the same; only who wrote it and who is called by name see it otherwise.
+      const own = eventFor(message, page.personId);
+      if (own && (own.author?.isYou || own.callsYou)) sendText(page, eventText(own));
+      else sendText(page, text);
+    }
+  }
+
+  function eventText(event: FeedEvent): string {
+    return JSON.stringify({
+      type: "events",
+      events: [event],
+      isReset: false,
+      hasMore: false,
+    } satisfies ToPage);
+  }
+
+  function catchUp(page: Page, after: number | null): void {
+    const { classId, personId } = page;
+    const missed = after === null ? [] : stores.messages.after(classId, personId, after, MOST_AT_ONCE + 1);
+    const isReset = after === null || missed.length > MOST_AT_ONCE;
+    const messages = isReset ? stores.messages.newest(classId, personId, MOST_AT_ONCE) : missed;
+    const events = messages.flatMap((message) => eventFor(message, personId) ?? []);
+    sendTo(page, { type: "events", events, isReset, hasMore: isReset && messages.length === MOST_AT_ONCE });
+    page.isLive = true;
+  }
+
+  function sendViews(page: Page): void {
+    const views = viewOf(page.personId, page.classId);
+    const text = JSON.stringify(views);
+    if (text === page.lastViews) return;
+    page.lastViews = text;
+    sendTo(page, { type: "views", views, now: now() });
+  }
+
+  function wallRows(classId: number): WallRow[] {
+    return stores.members
+      .list(classId)
+      .flatMap(({ personId, name }) => viewOf(personId, classId).map((view) => ({ ...view, owner: name })));
+  }
+
+  function refreshNow(classId: number): void {
+    const pages = hub.ofClass(classId);
+    for (const page of pages) {
+      // Erased or sent away: the page has no business here any more.
+      const member = stores.members.find(classId, page.personId);
+      if (!member) dismiss(page);
+      else sendViews(page);
+    }
+    const watchers = pages.filter(({ isWatchingWall }) => isWatchingWall);
+    if (watchers.length === 0) return;
+    const text = JSON.stringify({ type: "wall", rows: wallRows(classId), now: now() } satisfies ToPage);
+    for (const page of watchers) sendText(page, text);
+  }
+
+  function presentNow(classId: number): void {
+    const pages = hub.ofClass(classId);
+    const names = [...new Set(pages.map(({ name }) => name))].sort();
+    const forStaff = JSON.stringify({ type: "present", count: names.length, names } satisfies ToPage);
+    const forStudents = JSON.stringify({ type: "present", count: names.length, names: [] } satisfies ToPage);
+    for (const page of pages) sendText(page, page.role === "student" ? forStudents : forStaff);
+  }
+
+  return {
+    push,
+    catchUp,
+    refresh: (classId) => soon(`views ${classId}`, GATHER_MS, () => refreshNow(classId)),
+    refreshPerson: (classId, personId) => hub.ofPerson(classId, personId).forEach(sendViews),
+    present: (classId) => soon(`present ${classId}`, PRESENCE_GATHER_MS, () => presentNow(classId)),
+    sendWall: (page) => sendTo(page, { type: "wall", rows: wallRows(page.classId), now: now() }),
+    stop() {
+      for (const timer of timers.values()) clearTimeout(timer);
+      timers.clear();
+    },
+  };
+}

@@ -1,0 +1,208 @@
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import type { AddressInfo } from "node:net";
+import type { FastifyInstance, FastifyRequest } from "fastify";
+import type { Command } from "../../commands/define.ts";
+import type { SchoolClass } from "../../commands/class/habits.ts";
+import type { Stores } from "../../store/index.ts";
+import { createRoomStore, type RoomSession } from "../../store/room.ts";
+import type { ChatHandlers, ChatPort, Delivery, Outcome } from "./port.ts";
+import { addressesOf, isLoopback } from "./room-address.ts";
+import { createDoor } from "./room-door.ts";
+import { addFileRoutes } from "./room-files.ts";
+import { createHttp } from "./room-http.ts";
+import { createHub, dismiss } from "./room-hub.ts";
+import { createKeeper } from "./room-keeper.ts";
+import { createLive } from "./room-live.ts";
+import type { Log } from "../log.ts";
+import { addDoorRoutes, findSession } from "./room-routes.ts";
+import { ensureSecrets, resetPassphrases, type FirstSecrets } from "./room-first.ts";
+import { openPage } from "./room-socket.ts";
+import type { ViewOf } from "./room-view.ts";
+
+export interface RoomOptions {
+  /** The address to listen on; anything but loopback lets other computers in. */
+  readonly host: string;
+  /** 0: any free one. */
+  readonly port: number;
+  /** The address a proxy in front gives the room, with its scheme; null where there is none. */
+  readonly publicUrl: string | null;
+  readonly stores: Stores;
+  readonly commands: readonly Command[];
+  readonly log: Log;
+  readonly viewOf: ViewOf;
+  renderPicture(svg: string): Promise<Buffer>;
+  now(): number;
+  /** How many of the room's seconds pass in one real second; 1 unless this is the guided demo. */
+  readonly speed?: number;
+  /** Where the built page lies, if not beside this file. */
+  readonly pageDir?: string;
+}
+
+export interface Room extends ChatPort {
+  /** Codes and passphrases made by this start, to be shown once. Filled by `start`. */
+  readonly firstSecrets: readonly FirstSecrets[];
+  /** The addresses to show, once started. */
+  readonly urls: readonly string[];
+  /** Says that runs of this class have changed by other ways than a call or a delivery. */
+  refresh(classKey: string): void;
+  /** New passphrases for a class whose old ones are lost. */
+  resetPassphrases(classKey: string): Promise<FirstSecrets | undefined>;
+}
+
+const PING_MS = 25_000;
+const FORGET_DEVICES_MS = 60 * 24 * 3600_000;
+
+/** The school's own chat: a page served by this process on the school's own network. */
+export function createRoom(options: RoomOptions): Room {
+  const { host, publicUrl, stores, commands, log, viewOf, now } = options;
+  const speed = options.speed ?? 1;
+  const rooms = createRoomStore(stores.db);
+  const hub = createHub();
+  const live = createLive({ hub, stores, viewOf, now });
+  const keeper = createKeeper(stores, now, live.push);
+  const firstSecrets: FirstSecrets[] = [];
+  const urls: string[] = [];
+  let app: FastifyInstance | undefined;
+  let handlers: ChatHandlers | undefined;
+  let heartbeat: NodeJS.Timeout | undefined;
+
+  const roomClasses = (): SchoolClass[] => stores.classes.list().filter(({ key }) => key.startsWith("room:"));
+  // The demo's door needs no code as long as nobody but this computer can reach it.
+  const openDemo = (): SchoolClass | undefined =>
+    isLoopback(host) && publicUrl === null ? roomClasses().find(({ demo }) => demo) : undefined;
+  const sessionOf = (request: FastifyRequest): RoomSession | undefined => findSession(request, rooms, stores);
+  const signedOut = (session: RoomSession): void =>
+    hub
+      .ofPerson(session.classId, session.personId)
+      .filter(({ tokenHash }) => tokenHash === session.tokenHash)
+      .forEach(dismiss);
+
+  async function start(given: ChatHandlers): Promise<void> {
+    handlers = given;
+    for (const each of roomClasses()) {
+      const fresh = await ensureSecrets(rooms, each, now());
+      if (fresh) firstSecrets.push(fresh);
+    }
+    rooms.removeUnseenSince(now() - FORGET_DEVICES_MS);
+    app = await createHttp({ host, publicUrl, pageDir: options.pageDir ?? builtPage(), log });
+    const door = createDoor({ stores, rooms, openDemo });
+    const isSecure = publicUrl?.startsWith("https:") ?? false;
+    addDoorRoutes(app, {
+      stores,
+      rooms,
+      commands,
+      door,
+      isSecure,
+      speed,
+      openDemo,
+      sessionOf,
+      signedOut,
+      now,
+    });
+    addFileRoutes(app, { stores, sessionOf, renderPicture: options.renderPicture });
+    const socketParts = {
+      hub,
+      live,
+      stores,
+      rooms,
+      commands,
+      log,
+      viewOf,
+      speed,
+      now,
+      handlers: () => given,
+      keep: keeper.keep,
+    };
+    app.get(
+      "/live",
+      {
+        websocket: true,
+        preValidation: async (request, reply) => {
+          if (!sessionOf(request)) await reply.code(401).send({ error: { code: "ERR_SIGNED_OUT" } });
+        },
+      },
+      (socket, request) => {
+        const session = sessionOf(request);
+        if (session) openPage(socketParts, socket, session);
+        else socket.close(4001);
+      },
+    );
+    await app.listen({ host, port: options.port });
+    const { port } = app.server.address() as AddressInfo;
+    urls.push(...addressesOf(host, port, publicUrl));
+    heartbeat = setInterval(() => beat(), PING_MS).unref();
+    log.info({ urls, host, port }, "the room is open");
+  }
+
+  /** A phone that went out of reach says no goodbye: it is missed at the second unanswered ping. */
+  const unanswered = new WeakSet<object>();
+  function beat(): void {
+    for (const socket of app?.websocketServer.clients ?? []) {
+      if (unanswered.has(socket)) {
+        socket.terminate();
+        continue;
+      }
+      unanswered.add(socket);
+      socket.once("pong", () => unanswered.delete(socket));
+      socket.ping();
+    }
+  }
+
+  async function send(delivery: Delivery): Promise<Outcome> {
+    const schoolClass = stores.classes.find(delivery.classKey);
+    if (!schoolClass || !handlers)
+      return { kind: "refused", detail: `no class ${delivery.classKey} in the room` };
+    const { key, personId, text, dueAt } = delivery;
+    if (personId !== null && !stores.members.find(schoolClass.id, personId))
+      return { kind: "refused", detail: "no such member" };
+    const id = await keeper.keep({
+      classId: schoolClass.id,
+      personId,
+      authorId: null,
+      key: `d:${key}`,
+      body: {
+        kind: personId === null ? "notice" : "cue",
+        text,
+        dueAt,
+        author: null,
+        actions: delivery.actions.map((action) => ({ ...action })),
+        pictures: delivery.pictures.map((picture) => ({ ...picture })),
+        attachments: delivery.attachments.map((attachment) => ({ ...attachment })),
+        mentions: [...delivery.mentions],
+      },
+    });
+    live.refresh(schoolClass.id);
+    return { kind: "sent", ref: String(id) };
+  }
+
+  return {
+    chat: "room",
+    firstSecrets,
+    urls,
+    start,
+    send,
+    refresh(classKey) {
+      const schoolClass = stores.classes.find(classKey);
+      if (schoolClass) live.refresh(schoolClass.id);
+    },
+    async resetPassphrases(classKey) {
+      const schoolClass = stores.classes.find(classKey);
+      return schoolClass && resetPassphrases(rooms, schoolClass, now());
+    },
+    async stop() {
+      clearInterval(heartbeat);
+      live.stop();
+      hub.closeAll();
+      await app?.close();
+    },
+  };
+}
+
+/** Beside this file once built; from the sources, in the build folder. */
+function builtPage(): string {
+  const beside = join(import.meta.dirname, "room-page");
+  return existsSync(join(beside, "assets"))
+    ? beside
+    : join(import.meta.dirname, "..", "..", "dist", "bot", "chat", "room-page");
+}
