@@ -12,6 +12,7 @@ import { createCueStore, type CueStore } from "./cues.ts";
 import { createOutboxStore, type OutboxStore } from "./outbox.ts";
 import { createRollStore, type RollStore } from "./rolls.ts";
 import { createSheetStore, type SheetStore } from "./sheets.ts";
+import { createTimeStore, type TimeStore } from "./time.ts";
 import { createTankStore, type TankStore } from "./tanks.ts";
 
 export interface Stores {
@@ -24,6 +25,7 @@ export interface Stores {
   readonly cues: CueStore;
   readonly outbox: OutboxStore;
   readonly rolls: RollStore;
+  readonly time: TimeStore;
   readonly messages: MessageStore;
   readonly calls: CallStore;
   /** Keeps a changed run, its cues and, once it is over, its rolls; inside `atomically` only. */
@@ -37,13 +39,15 @@ export interface Stores {
 
 export function openStores(path: string): Stores {
   const db = openDb(path);
+  const runs = createRunStore(db);
   const stores: Stores = {
     classes: createClassStore(db),
     members: createMemberStore(db),
     sheets: createSheetStore(db),
     tanks: createTankStore(db),
     plans: createPlanStore(db),
-    runs: createRunStore(db),
+    runs,
+    time: createTimeStore(db, runs),
     cues: createCueStore(db),
     outbox: createOutboxStore(db),
     rolls: createRollStore(db),

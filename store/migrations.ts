@@ -196,6 +196,11 @@ export const MIGRATIONS: readonly string[] = [
   ) strict, without rowid;
   create index calls_at on calls (at);
 
+  create table settings (
+    name text primary key,
+    value text not null
+  ) strict, without rowid;
+
   -- One process owns the cues; said to whoever starts a second one.
   create table owner (
     only_row integer primary key check (only_row = 1),

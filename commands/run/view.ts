@@ -7,6 +7,11 @@ import { pourOutAtMs, stepAt, type Run } from "./run.ts";
 
 /* A run as a page shows it: the one next action, and what the clock counts to. */
 
+export interface ComingCue {
+  readonly text: string;
+  readonly at: number;
+}
+
 export interface RunView {
   readonly run: string;
   readonly owner: string;
@@ -20,7 +25,9 @@ export interface RunView {
   readonly now: string;
   readonly startedAt: number | null;
   readonly endsAt: number | null;
-  readonly nextCue: { readonly text: string; readonly at: number } | null;
+  readonly nextCue: ComingCue | null;
+  /** What else is said in this step, in order: a phone that lost its link goes on calling by itself. */
+  readonly coming: readonly ComingCue[];
   readonly actions: readonly Action[];
 }
 
@@ -28,7 +35,9 @@ export function viewOf(run: Run, owner: string, nowMs: number): RunView {
   const { phase } = run;
   const index = "step" in phase ? phase.step : run.plan.steps.length - 1;
   const step = stepAt(run, index);
-  const ahead = cuesOf(run).find(({ dueAtMs, kind }) => dueAtMs > nowMs && kind !== "nudge");
+  const coming = cuesOf(run)
+    .filter(({ dueAtMs, kind }) => dueAtMs > nowMs && kind !== "nudge")
+    .map((cue) => ({ text: cueWords(run, cue), at: cue.dueAtMs }));
   return {
     run: makeNumber("run", run.number),
     owner,
@@ -41,7 +50,8 @@ export function viewOf(run: Run, owner: string, nowMs: number): RunView {
     now: step ? nowWords(run, nowMs) : "",
     startedAt: phase.kind === "running" ? phase.startedAtMs : null,
     endsAt: phase.kind === "running" ? phase.endsAtMs : null,
-    nextCue: ahead ? { text: cueWords(run, ahead), at: ahead.dueAtMs } : null,
+    nextCue: coming[0] ?? null,
+    coming,
     actions: actionsOf(run),
   };
 }

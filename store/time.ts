@@ -1,0 +1,60 @@
+import { z } from "zod";
+import { shiftRun } from "../commands/run/shift.ts";
+import type { Db } from "./open.ts";
+import type { RunStore } from "./runs.ts";
+
+const anchorSchema = z.object({
+  bootId: z.string(),
+  wallMs: z.number(),
+  monoMs: z.number(),
+  uptimeMs: z.number().nullable(),
+});
+
+export interface TimeStore {
+  anchor(): z.output<typeof anchorSchema> | undefined;
+  saveAnchor(anchor: z.output<typeof anchorSchema>): void;
+  /**
+   * Moves every instant that is under way by `byMs`: runs that are not over, cues that wait, what is still to be said.
+   * What is past stays as it was written. One transaction with the anchor, so that it can't be done twice.
+   */
+  shift(byMs: number, anchor: z.output<typeof anchorSchema>): void;
+}
+
+export function createTimeStore(db: Db, runs: RunStore): TimeStore {
+  const read = db.prepare<[], { value: string }>("select value from settings where name = 'clock'");
+  const write = db.prepare<[string]>(
+    "insert into settings (name, value) values ('clock', ?) on conflict do update set value = excluded.value",
+  );
+  const openIds = db.prepare<[], { id: number }>(
+    "select id from runs where phase_kind in ('waiting', 'running')",
+  );
+  const starts = db.prepare<[number, number]>("update runs set started_at = started_at + ? where id = ?");
+  const cues = db.prepare<[number, number]>(
+    "update cues set due_at = due_at + ?, made_at = made_at + ? where state = 'pending'",
+  );
+  const outbox = db.prepare(
+    `update outbox set due_at = due_at + @by, decided_at = decided_at + @by, next_at = next_at + @by,
+       first_try_at = first_try_at + @by, useful_until = useful_until + @by
+     where state in ('owed', 'sending')`,
+  );
+  const saveAnchor: TimeStore["saveAnchor"] = (anchor) => void write.run(JSON.stringify(anchor));
+  const shift = db.transaction((byMs: number, anchor: z.output<typeof anchorSchema>) => {
+    for (const { id } of openIds.all()) {
+      const run = runs.get(id);
+      if (run) runs.save(shiftRun(run, byMs));
+      starts.run(byMs, id);
+    }
+    cues.run(byMs, byMs);
+    outbox.run({ by: byMs });
+    saveAnchor(anchor);
+  });
+  return {
+    anchor() {
+      const row = read.get();
+      const parsed = row && anchorSchema.safeParse(JSON.parse(row.value));
+      return parsed?.success ? parsed.data : undefined;
+    },
+    saveAnchor,
+    shift: (byMs, anchor) => void shift.immediate(byMs, anchor),
+  };
+}
