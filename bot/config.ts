@@ -17,6 +17,8 @@ const schema = z.object({
   /** Beyond loopback only by choice: the room's page is then open to the network it is bound to. */
   ROOM_HOST: z.string().min(1).default("127.0.0.1"),
   ROOM_PORT: port.default(4170),
+  /** The address people use where a proxy stands in front: https://darkroom.example.org */
+  ROOM_URL: z.url({ protocol: /^https?$/, error: "not a web address" }).optional(),
   DISCORD_TOKEN: z.string().min(1).optional(),
   DISCORD_API_URL: z
     .url({ protocol: /^https?$/, error: "not a web address" })

@@ -1,0 +1,85 @@
+import { StoreError } from "../store/open.ts";
+import { readConfig } from "./config.ts";
+import { createLog } from "./log.ts";
+import { startBot, type Running } from "./start.ts";
+
+/* The process. Exit codes, for whoever supervises it: */
+const EXIT = {
+  /** Something unforeseen. */
+  broken: 1,
+  /** A setting is wrong (EX_CONFIG). */
+  config: 78,
+  /** The store can't be used (EX_CANTCREAT). */
+  store: 73,
+  /** Another process holds the store (EX_TEMPFAIL). */
+  held: 75,
+  /** The chat rejects the token (EX_NOPERM). */
+  token: 77,
+} as const;
+
+/** Nothing may keep a process alive that was told to stop. */
+const HARD_STOP_MS = 5000;
+
+async function main(): Promise<void> {
+  const config = readConfig(process.env);
+  if (!config.ok)
+    return leave(
+      EXIT.config,
+      `These settings are wrong:\n${config.fault.map((each) => `  ${each}`).join("\n")}`,
+    );
+  const log = createLog(config.value.LOG_LEVEL);
+  let running: Running | undefined;
+  let isStopping = false;
+  const stop = (code: number, sentence: string): void => {
+    if (isStopping) return;
+    isStopping = true;
+    say(process.stderr, sentence);
+    setTimeout(() => process.exit(code), HARD_STOP_MS).unref();
+    void Promise.resolve(running?.stop()).finally(() => process.exit(code));
+  };
+  process.on("SIGTERM", () => stop(0, "Stopping."));
+  process.on("SIGINT", () => stop(0, "Stopping."));
+  process.on("unhandledRejection", (error) =>
+    log.error({ err: error }, "a promise was rejected and nobody looked"),
+  );
+  try {
+    running = await startBot(config.value, log, (sentence) => stop(EXIT.token, sentence));
+  } catch (error) {
+    return leave(...explain(error, config.value.ROOM_PORT));
+  }
+  const { room } = running;
+  for (const secrets of room.firstSecrets) {
+    say(
+      process.stdout,
+      `${secrets.className}: join with code ${secrets.joinCode}. Passphrases, shown this once: teacher "${secrets.teacherPassphrase}", aide "${secrets.aidePassphrase}".`,
+    );
+  }
+  say(process.stdout, `Sinkside is ready: open ${room.urls.join(" or ")}`);
+}
+
+function explain(error: unknown, port: number): [number, string] {
+  if (error instanceof StoreError)
+    return [error.code === "ERR_STORE_HELD" ? EXIT.held : EXIT.store, error.message];
+  const { code, message } = error as { code?: string; message?: string };
+  if (code === "EADDRINUSE")
+    return [EXIT.config, `Port ${port} is in use. Stop what uses it, or set ROOM_PORT to another number.`];
+  if (code === "EACCES" || code === "EADDRNOTAVAIL")
+    return [EXIT.config, `The room can't listen at ROOM_HOST and ROOM_PORT: ${message}.`];
+  if (code === "TokenInvalid")
+    return [EXIT.token, "Discord rejects the token. Copy it anew into DISCORD_TOKEN."];
+  return [
+    EXIT.broken,
+    `Sinkside could not start: ${error instanceof Error ? (error.stack ?? message) : String(error)}`,
+  ];
+}
+
+function leave(code: number, sentence: string): void {
+  say(process.stderr, sentence);
+  process.exit(code);
+}
+
+function say(stream: NodeJS.WriteStream, sentence: string): void {
+  stream.write(`${sentence}\n`);
+}
+
+await main();
