@@ -23,6 +23,26 @@ export const habitsSchema = z.object({
   stripFrames: z.int().min(2).max(12).default(5),
   /** Room temperature, for drift and tempering. */
   roomTenthsC: z.int().min(0).max(450).default(200),
+  /** The class's periods, on its own wall clock. ISO weekdays: 1 is Monday. Minutes of the day. */
+  periods: z
+    .array(
+      z.object({
+        weekday: z.int().min(1).max(7),
+        startMinute: z.int().min(0).max(1439),
+        endMinute: z.int().min(1).max(1440),
+        name: z.string().max(60),
+      }),
+    )
+    .max(60)
+    .default([]),
+  /** Warnings that can wait are not said between these minutes of the day; equal: never silent. */
+  silenceFrom: z.int().min(0).max(1439).default(1320),
+  silenceTo: z.int().min(0).max(1439).default(420),
+  /** How long before a period the class is told what is ready and what to mix. */
+  digestLeadMinutes: z.int().min(0).max(720).default(60),
+  /** The week's figures: ISO weekday and minute of the day. */
+  weekDigestWeekday: z.int().min(1).max(7).default(1),
+  weekDigestMinute: z.int().min(0).max(1439).default(480),
 });
 export type Habits = z.output<typeof habitsSchema>;
 
