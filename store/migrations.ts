@@ -237,11 +237,14 @@ export const MIGRATIONS: readonly string[] = [
     at integer not null,
     person_id text,
     person_name text not null,
+    -- The person a line speaks of: whom a worn-out bath was allowed.
+    about_id text,
+    about_name text,
     body text not null check (json_valid(body))
   ) strict;
   create index ledger_batch on ledger (batch_id, id);
   create index ledger_run on ledger (run_id);
-  -- Append-only; a person's name and a run may be taken out of a line, what it counts may not.
+  -- Append-only; a person and a run may be taken out of a line, what it counts may not.
   create trigger ledger_stays before update of id, batch_id, kind, key, at, body on ledger begin
     select raise(abort, 'a line of the ledger is never changed');
   end;
