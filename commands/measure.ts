@@ -192,7 +192,24 @@ export function parseAgitation(text: string): Read<Agitation> {
 }
 
 /** A burst fits into its cycle, or there is neither. */
-function isScheme(initialSeconds: number, burstSeconds: number, cycleSeconds: number): boolean {
+export function isScheme(initialSeconds: number, burstSeconds: number, cycleSeconds: number): boolean {
   if (initialSeconds > 3600 || cycleSeconds > 3600) return false;
   return cycleSeconds === 0 ? burstSeconds === 0 : burstSeconds >= 1 && burstSeconds < cycleSeconds;
+}
+
+/** The reverse of parseAgitation. */
+export function makeAgitation({
+  initialSeconds,
+  burstSeconds,
+  cycleSeconds,
+  manner,
+  taps,
+}: Agitation): string {
+  if (manner === "continuous") return "continuous";
+  return `${initialSeconds}/${burstSeconds}/${cycleSeconds} ${manner} ${taps} taps`;
+}
+
+/** The reverse of parseTemperature. */
+export function makeTemperature(tenthsC: number): string {
+  return `${tenthsC / 10}C`;
 }

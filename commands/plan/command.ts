@@ -1,0 +1,199 @@
+import { z } from "zod";
+import { defineCommand, UserError, type Completer, type Context } from "../define.ts";
+import { agitationOption, durationOption, temperatureOption, volumeOption } from "../quantity.ts";
+import {
+  completeDeveloper,
+  completeDilution,
+  completeFilm,
+  developerOption,
+  filmOption,
+  sheetDilutionOption,
+  sheetsOf,
+} from "../sheet/options.ts";
+import { matchSheets } from "../sheet/find.ts";
+import { pickSheet } from "../sheet/pick.ts";
+import type { Sheet } from "../sheet/sheet.ts";
+import type { Tank } from "../tank/tank.ts";
+import { countOf, formatMl, parseNumber } from "../wording.ts";
+import { isSameBath } from "./develop.ts";
+import { sayPlanFault } from "./fault-words.ts";
+import { makePlan } from "./process.ts";
+import type { PlanRequest } from "./request.ts";
+import * as words from "./reply.ts";
+import type { WashMethod } from "./wash.ts";
+
+const whole = (least: number, most: number) => z.coerce.number().int().min(least).max(most);
+const label = z.string().trim().min(1).max(40);
+const yesNo = z.enum(["yes", "no"]);
+
+const completeTank: Completer = (typed, context) =>
+  context.stores.tanks
+    .list(context.class.id)
+    .map((tank) => ({
+      label: `Tank ${tank.number}: ${countOf(tank.reels, "reel")}, ${formatMl(tank.volumeMl)}${tank.condition ? " (reported)" : ""}`,
+      value: String(tank.number),
+    }))
+    .filter((each) => each.label.toLowerCase().includes(typed.toLowerCase()));
+
+export const plan = defineCommand({
+  name: "plan",
+  summary: "Work out times, volumes and steps for one tank of film",
+  options: z.object({
+    film: filmOption.describe("The film's name, as on its sheet"),
+    temp: temperatureOption.describe("Temperature of the developer in the tank, like 20C or 68F"),
+    developer: developerOption
+      .optional()
+      .describe("The developer's name; needed if the film has several sheets"),
+    dilution: sheetDilutionOption.optional().describe("Concentrate + water, like 1+9, or stock"),
+    ei: whole(1, 102_400)
+      .optional()
+      .describe("Exposure index the film was shot at; its own speed if left out"),
+    tank: z.string().trim().min(1).max(8).optional().describe("The tank's number, like T4"),
+    rolls: whole(1, 20).default(1).describe("How many films go into the tank"),
+    format: z.enum(["135", "120", "4x5"]).optional().describe("The film's format; 135 if left out"),
+    frames: whole(1, 100).optional().describe("Frames on each film; 36 on 135, 12 on 120"),
+    volume: volumeOption
+      .optional()
+      .describe("Developer in the tank, like 300 ml; the tank's own if left out"),
+    agitation: agitationOption
+      .optional()
+      .describe("first/burst/cycle in seconds, like 30/5/60, or continuous"),
+    stop: z.enum(["water", "acid"]).optional().describe("water: two rinses; acid: a stop bath"),
+    wash: z.enum(["running", "fill-dump"]).optional().describe("running water, or fill and empty"),
+    washaid: yesNo.optional().describe("yes: a wash aid is used"),
+    clearing: durationOption.optional().describe("The fixer's clearing time as tested, like 45 s"),
+    room: temperatureOption.optional().describe("Room temperature, to allow for the tank's drift"),
+    fixtemp: temperatureOption.optional().describe("Temperature of the fixer, if it differs"),
+    watertemp: temperatureOption.optional().describe("Temperature of rinse and wash water, if it differs"),
+    filmsdone: whole(0, 200).default(0).describe("Films each litre of this developer has done before"),
+    also: z
+      .string()
+      .trim()
+      .min(1)
+      .max(200)
+      .optional()
+      .describe("Other films in the same tank, with commas between"),
+    devbatch: label.optional().describe("Label of the developer bottle, like B3"),
+    fixbatch: label.optional().describe("Label of the fixer bottle, like B4"),
+  }),
+  who: "student",
+  visibility: "private",
+  complete: {
+    film: completeFilm,
+    developer: completeDeveloper,
+    dilution: completeDilution,
+    tank: completeTank,
+  },
+  handle(input, context) {
+    const picked = pickSheet(sheetsOf(context), input);
+    if (!picked.ok) throw new UserError(picked.fault.code, picked.fault.text);
+    const tank = findTank(context, input.tank);
+    const made = makePlan(toRequest(input, context, picked.value, tank), context.class.habits);
+    if (!made.ok) throw new UserError(made.fault.code, sayPlanFault(made.fault));
+    const { number } = context.stores.plans.add(context.class.id, context.person.id, made.value, context.now);
+    return words.plannedReply(number, made.value, input.dilution?.wasRatio ?? false);
+  },
+});
+
+interface PlanInput {
+  readonly temp: number;
+  readonly ei?: number | undefined;
+  readonly format?: PlanRequest["format"] | undefined;
+  readonly rolls: number;
+  readonly frames?: number | undefined;
+  readonly volume?: number | undefined;
+  readonly agitation?: PlanRequest["agitation"] | undefined;
+  readonly stop?: "water" | "acid" | undefined;
+  readonly wash?: WashMethod | undefined;
+  readonly washaid?: "yes" | "no" | undefined;
+  readonly clearing?: number | undefined;
+  readonly room?: number | undefined;
+  readonly fixtemp?: number | undefined;
+  readonly watertemp?: number | undefined;
+  readonly filmsdone: number;
+  readonly also?: string | undefined;
+  readonly devbatch?: string | undefined;
+  readonly fixbatch?: string | undefined;
+}
+
+function toRequest(input: PlanInput, context: Context, sheet: Sheet, tank: Tank | null): PlanRequest {
+  const tankFormat = tank && tank.format !== "any" ? tank.format : "135";
+  return {
+    sheet,
+    tenthsC: input.temp,
+    exposureIndex: input.ei ?? null,
+    tank,
+    format: input.format ?? tankFormat,
+    rolls: input.rolls,
+    frames: input.frames ?? null,
+    volumeMl: input.volume ?? null,
+    agitation: input.agitation ?? null,
+    stop: input.stop ?? null,
+    washMethod: input.wash ?? null,
+    washAid: input.washaid === undefined ? null : input.washaid === "yes",
+    clearingSeconds: input.clearing ?? null,
+    roomTenthsC: roomFor(input.room, context, tank),
+    fixTenthsC: input.fixtemp ?? null,
+    waterTenthsC: input.watertemp ?? null,
+    filmsDone: input.filmsdone,
+    batches: {
+      ...(input.devbatch === undefined ? {} : { develop: input.devbatch }),
+      ...(input.fixbatch === undefined ? {} : { fix: input.fixbatch }),
+    },
+    others: otherSheets(input.also, context, sheet),
+  };
+}
+
+/** The class's room counts where the tank was measured; else only a room that is named: a guess must not shift a time. */
+function roomFor(named: number | undefined, context: Context, tank: Tank | null): number | null {
+  if (named !== undefined) return named;
+  return tank?.timeConstantSeconds ? context.class.habits.roomTenthsC : null;
+}
+
+function findTank(context: Context, text: string | undefined): Tank | null {
+  if (text === undefined) return null;
+  const number = parseNumber("tank", text);
+  const tank = number === undefined ? undefined : context.stores.tanks.find(context.class.id, number);
+  if (!tank) throw new UserError("ERR_UNKNOWN_TANK", words.NO_TANK(text));
+  return tank;
+}
+
+function otherSheets(also: string | undefined, context: Context, sheet: Sheet): Sheet[] {
+  const films = (also ?? "").split(",").map((film) => film.trim());
+  return films
+    .filter((film) => film !== "")
+    .map((film) => {
+      const bath = { film, developer: sheet.developer, dilution: sheet.dilution };
+      const other = matchSheets(sheetsOf(context), bath)[0];
+      if (!other || !isSameBath(sheet, other))
+        throw new UserError("ERR_NOT_SAME_BATH", words.NOT_SAME_BATH(film));
+      return other;
+    });
+}
+
+export const planCurve = defineCommand({
+  name: "plan curve",
+  summary: "Show a plan's curve, its steps as a strip, and what each number rests on",
+  options: z.object({
+    plan: z
+      .string()
+      .trim()
+      .min(1)
+      .max(12)
+      .optional()
+      .describe("Which plan, like P12; your newest if left out"),
+  }),
+  who: "student",
+  visibility: "private",
+  handle({ plan: text }, context) {
+    const { stores, person } = context;
+    const number = text === undefined ? undefined : parseNumber("plan", text);
+    const stored =
+      text === undefined
+        ? stores.plans.latest(context.class.id, person.id)
+        : stores.plans.find(context.class.id, number ?? 0);
+    if (!stored)
+      throw new UserError("ERR_UNKNOWN_PLAN", text === undefined ? words.NO_PLAN_YET : words.NO_PLAN(text));
+    return words.curveReply(stored.number, stored.plan);
+  },
+});

@@ -1,0 +1,176 @@
+import { z } from "zod";
+import { defineCommand, UserError, type Context } from "../define.ts";
+import { agitationOption, durationOption, temperatureOption, volumeOption } from "../quantity.ts";
+import { writeCsv } from "./csv.ts";
+import { addRow } from "./edit.ts";
+import { LONGEST_FILE, readSheets } from "./file.ts";
+import { matchSheets } from "./find.ts";
+import { writeJson } from "./json.ts";
+import { foldName } from "./names.ts";
+import {
+  completeDeveloper,
+  completeDilution,
+  completeFilm,
+  developerOption,
+  filmOption,
+  reuseOption,
+  sheetDilutionOption,
+  sheetsOf,
+} from "./options.ts";
+import { pickSheet } from "./pick.ts";
+import { drawSheet } from "./picture.ts";
+import * as words from "./reply.ts";
+import type { Sheet } from "./sheet.ts";
+
+const yesNo = z.enum(["yes", "no"]);
+const speed = z.coerce.number().int().min(1).max(102_400);
+const complete = { film: completeFilm, developer: completeDeveloper, dilution: completeDilution };
+
+export const sheetAdd = defineCommand({
+  name: "sheet add",
+  summary: "Add one time to a sheet (and begin the sheet, if it is new)",
+  options: z.object({
+    film: filmOption.describe("The film's name"),
+    developer: developerOption.describe("The developer's name"),
+    dilution: sheetDilutionOption.describe("Concentrate + water, like 1+9, or stock"),
+    temp: temperatureOption.describe("Temperature of this time, like 20C or 68F"),
+    time: durationOption.describe("The time, like 9:00 or 540 s"),
+    ei: speed.optional().describe("Exposure index of this time; the film's own speed if left out"),
+    speed: speed.optional().describe("The film's own speed; needed for a new sheet"),
+    source: z.string().trim().min(1).max(200).optional().describe("Where the time comes from"),
+    agitation: agitationOption
+      .optional()
+      .describe("What the times assume: first/burst/cycle in seconds, like 30/5/60"),
+    factor: z.coerce
+      .number()
+      .min(1)
+      .max(6)
+      .optional()
+      .describe("How many times faster the developer works 10 °C hotter, if its maker says"),
+    coldest: temperatureOption.optional().describe("Lowest temperature the sheet allows"),
+    hottest: temperatureOption.optional().describe("Highest temperature the sheet allows"),
+    minimum: volumeOption.optional().describe("Least concentrate or stock for one roll, like 100 ml"),
+    tabular: yesNo.optional().describe("yes: tabular-grain film, fixed for three clearing times"),
+    reuse: reuseOption.optional().describe("Films in a litre/what they add/most films, like 1/10%/10"),
+    replace: yesNo.default("no").describe("yes: take the place of the time at the same temperature and EI"),
+  }),
+  who: "aide",
+  visibility: "private",
+  complete,
+  handle(input, context) {
+    if (input.time < 15 || input.time > 10_800) throw new UserError("ERR_TIME_RANGE", words.TIME_RANGE);
+    if (input.temp < 50 || input.temp > 450) throw new UserError("ERR_TEMP_RANGE", words.TEMP_RANGE);
+    const before = matchSheets(sheetsOf(context), input)[0];
+    const edited = addRow(before, {
+      film: foldSpaces(input.film),
+      developer: foldSpaces(input.developer),
+      dilution: input.dilution,
+      tenthsC: input.temp,
+      seconds: input.time,
+      exposureIndex: input.ei ?? null,
+      source: input.source ?? `entered by ${context.person.name}`.slice(0, 200),
+      replace: input.replace === "yes",
+      boxSpeed: input.speed ?? null,
+      agitation: input.agitation ?? null,
+      factorPer10C: input.factor ?? null,
+      minTenthsC: input.coldest ?? null,
+      maxTenthsC: input.hottest ?? null,
+      minConcentrateMl: input.minimum ?? null,
+      tabularGrain: input.tabular === undefined ? null : input.tabular === "yes",
+      reuse: input.reuse ?? null,
+    });
+    if (!edited.ok) throw new UserError(edited.fault.code, words.clashFault(edited.fault));
+    keep(context, edited.value);
+    return words.added(edited.value, { tenthsC: input.temp, seconds: input.time }, input.dilution.wasRatio);
+  },
+});
+
+export const sheetShow = defineCommand({
+  name: "sheet show",
+  summary: "Show a sheet: its times, its source, its curve",
+  options: z.object({
+    film: filmOption.describe("The film's name"),
+    developer: developerOption.optional().describe("The developer's name"),
+    dilution: sheetDilutionOption.optional().describe("Concentrate + water, like 1+9, or stock"),
+  }),
+  who: "student",
+  visibility: "private",
+  complete,
+  handle(input, context) {
+    const picked = pickSheet(sheetsOf(context), input);
+    if (!picked.ok) throw new UserError(picked.fault.code, picked.fault.text);
+    return words.shown(picked.value, [drawSheet(picked.value)]);
+  },
+});
+
+export const sheetList = defineCommand({
+  name: "sheet list",
+  summary: "List the class's sheets",
+  options: z.object({
+    film: filmOption.optional().describe("Part of a film's or developer's name"),
+  }),
+  who: "student",
+  visibility: "private",
+  rest: "film",
+  complete: { film: completeFilm },
+  handle({ film }, context) {
+    const wanted = foldName(film ?? "");
+    const sheets = sheetsOf(context).filter(
+      (sheet) => foldName(sheet.film).includes(wanted) || foldName(sheet.developer).includes(wanted),
+    );
+    return words.listed(sheets, film);
+  },
+});
+
+export const sheetImport = defineCommand({
+  name: "sheet import",
+  summary: "Read sheets from a file: all of it, or nothing",
+  options: z.object({
+    file: z
+      .string()
+      .min(1)
+      .max(LONGEST_FILE)
+      .describe("The text of the file, CSV or JSON; see what /sheet export gives"),
+  }),
+  who: "aide",
+  visibility: "private",
+  rest: "file",
+  handle({ file }, context) {
+    const read = readSheets(file);
+    if (!read.ok) throw new UserError("ERR_FILE", words.importFaults(read.fault));
+    const known = sheetsOf(context);
+    const replaced = read.value.filter((sheet) => matchSheets(known, sheet).length > 0).length;
+    context.stores.atomically(() => {
+      for (const sheet of read.value) keep(context, sheet);
+    });
+    return words.imported(read.value, replaced);
+  },
+});
+
+export const sheetExport = defineCommand({
+  name: "sheet export",
+  summary: "Take the class's sheets as a file",
+  options: z.object({
+    format: z.enum(["csv", "json"]).default("csv").describe("csv for a table program, json for a program"),
+    film: filmOption.optional().describe("Only the sheets of this film"),
+  }),
+  who: "student",
+  visibility: "private",
+  complete: { film: completeFilm },
+  handle({ format, film }, context) {
+    const sheets = matchSheets(sheetsOf(context), { film });
+    if (sheets.length === 0) throw new UserError("ERR_NO_SHEETS", words.nothingToExport(film));
+    return words.exported(sheets, format, format === "csv" ? writeCsv(sheets) : writeJson(sheets));
+  },
+});
+
+function foldSpaces(name: string): string {
+  return name.replace(/\s+/g, " ");
+}
+
+/** A sheet keeps the spelling it was first given, so that one film in two spellings is one sheet. */
+function keep(context: Context, sheet: Sheet): void {
+  const known = matchSheets(sheetsOf(context), sheet)[0];
+  const named = known ? { ...sheet, film: known.film, developer: known.developer } : sheet;
+  context.stores.sheets.save(context.class.id, named, context.person.id, context.now);
+}

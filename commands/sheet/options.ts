@@ -1,0 +1,57 @@
+import { z } from "zod";
+import type { Completer, Context } from "../define.ts";
+import { dilutionOption } from "../quantity.ts";
+import { formatDilution } from "../wording.ts";
+import { matchSheets, offerNames } from "./find.ts";
+import { parseReuse } from "./reuse-text.ts";
+import type { Sheet } from "./sheet.ts";
+
+/* Options that name a sheet, shared by /sheet and /plan. */
+
+export const filmOption = z.string().trim().min(1).max(60);
+export const developerOption = z.string().trim().min(1).max(60);
+export const sheetDilutionOption = dilutionOption;
+
+/** A maker's rule for reuse, written like 1/10%/10. */
+export const reuseOption = z.string().transform((text, context) => {
+  const reuse = parseReuse(text.slice(0, 40));
+  if (reuse) return reuse;
+  context.addIssue({
+    code: "custom",
+    message: "Write it as films in a litre/what they add/most films, like 1/10%/10 or 4/60s/12.",
+  });
+  return z.NEVER;
+});
+
+export function sheetsOf(context: Context): Sheet[] {
+  return context.stores.sheets.list(context.class.id).map(({ sheet }) => sheet);
+}
+
+const offer = (names: readonly string[]): { label: string; value: string }[] =>
+  names.map((name) => ({ label: name, value: name }));
+
+export const completeFilm: Completer = (typed, context, { developer }) =>
+  offer(
+    offerNames(
+      typed,
+      matchSheets(sheetsOf(context), { developer: developer || undefined }).map(({ film }) => film),
+    ),
+  );
+
+export const completeDeveloper: Completer = (typed, context, { film }) =>
+  offer(
+    offerNames(
+      typed,
+      matchSheets(sheetsOf(context), { film: film || undefined }).map((sheet) => sheet.developer),
+    ),
+  );
+
+export const completeDilution: Completer = (typed, context, { film, developer }) =>
+  offer(
+    offerNames(
+      typed,
+      matchSheets(sheetsOf(context), { film: film || undefined, developer: developer || undefined }).map(
+        ({ dilution }) => formatDilution(dilution),
+      ),
+    ),
+  );
