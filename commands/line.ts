@@ -102,15 +102,17 @@ function quote(value: string): string {
   return /^[\p{L}\p{N}+.,/°%-]+$/u.test(value) ? value : `"${value.replace(/(["\\])/g, "\\$1")}"`;
 }
 
-/** Command names a slip of the finger away. */
+/** Command names a slip of the finger away; failing that, those of the group that was meant. */
 export function nearNames(word: string, names: readonly string[]): string[] {
-  return names
-    .map((name) => ({
-      name,
-      far: Math.min(distance(word, name), distance(word.split(" ")[0] ?? "", name.split(" ")[0] ?? "") + 0.5),
-    }))
-    .filter(({ far }) => far <= 2.5)
-    .sort((a, b) => a.far - b.far)
-    .slice(0, 3)
-    .map(({ name }) => name);
+  const within = (most: number, farOf: (name: string) => number): string[] =>
+    names
+      .map((name) => ({ name, far: farOf(name) }))
+      .filter(({ far }) => far <= most)
+      .sort((a, b) => a.far - b.far)
+      .slice(0, 3)
+      .map(({ name }) => name);
+  const near = within(2, (name) => distance(word, name));
+  if (near.length > 0) return near;
+  const group = word.split(" ")[0] ?? "";
+  return within(1, (name) => distance(group, name.split(" ")[0] ?? ""));
 }

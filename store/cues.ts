@@ -20,7 +20,10 @@ export type CueState = "said" | "merged";
 export interface CueStore {
   /** Makes `cues` the pending ones of this run: others that wait are dropped, a key that is known stays as it is. */
   reschedule(runId: number, cues: readonly Cue[], now: number): void;
-  /** Runs that have a cue due by `now`, the most overdue first. Ids only: one bad row must not hide the rest. */
+  /**
+   * The runs of the `limit` most overdue cues due by `now`, the most overdue first. Ids only: one bad row must not hide
+   * the rest.
+   */
   dueRuns(now: number, limit: number): number[];
   due(runId: number, now: number): DueCue[];
   pending(runId: number): DueCue[];
@@ -41,8 +44,9 @@ export function createCueStore(db: Db): CueStore {
     `insert into cues (run_id, key, kind, step, number, due_at, made_at) values (?, ?, ?, ?, ?, ?, ?)
      on conflict (run_id, key) do nothing`,
   );
+  // Named, since the planner would else walk another index past every cue that is not due.
   const dueRuns = db.prepare<[number, number], { run_id: number }>(
-    "select run_id from cues where state = 'pending' and due_at <= ? group by run_id order by min(due_at), run_id limit ?",
+    "select run_id from cues indexed by cues_due where state = 'pending' and due_at <= ? order by due_at, id limit ?",
   );
   const dueOfRun = db.prepare<[number, number]>(
     "select * from cues where run_id = ? and state = 'pending' and due_at <= ? order by due_at, id",
@@ -67,7 +71,7 @@ export function createCueStore(db: Db): CueStore {
       drop.run(now, runId);
       for (const cue of cues) insert.run(runId, cue.key, cue.kind, cue.step, cue.number, cue.dueAtMs, now);
     },
-    dueRuns: (now, limit) => dueRuns.all(now, limit).map(({ run_id }) => run_id),
+    dueRuns: (now, limit) => [...new Set(dueRuns.all(now, limit).map(({ run_id }) => run_id))],
     due: (runId, now) => z.array(rowSchema).parse(dueOfRun.all(runId, now)),
     pending: (runId) => z.array(rowSchema).parse(pendingOfRun.all(runId)),
     nextDueAt: () => next.get()?.due_at ?? undefined,

@@ -67,7 +67,9 @@ function explainOpening(path: string, error: unknown): Error {
   if (code === "SQLITE_NOTADB" || code.startsWith("SQLITE_CORRUPT")) {
     return say(`The store at ${path} is damaged. Move the file aside and restore the newest backup.`);
   }
-  if (code.startsWith("SQLITE_CANTOPEN") || code.startsWith("SQLITE_READONLY")) {
+  // The driver tells a missing folder by a TypeError of its own, without a code.
+  const isMissing = error instanceof TypeError;
+  if (isMissing || code.startsWith("SQLITE_CANTOPEN") || code.startsWith("SQLITE_READONLY")) {
     return say(
       `The store at ${path} can't be opened for writing. Check the folder, its rights and the disk.`,
     );

@@ -1,0 +1,115 @@
+import { beforeEach, describe, expect, test } from "vitest";
+import { cuesOf } from "../../commands/run/cues.ts";
+import { advance } from "../../commands/run/machine.ts";
+import { openStores, type Stores } from "../../store/index.ts";
+import { aRun, START } from "../support/make.ts";
+
+let stores: Stores;
+let classId: number;
+
+beforeEach(() => {
+  stores = openStores(":memory:");
+  classId = stores.classes.add("room:1", "Invented class", "UTC", false, START).id;
+  stores.members.see(classId, { id: "room:mina", name: "Mina" }, "student", START);
+});
+
+const add = (over = {}) => {
+  const { id: _id, number: _number, ...run } = aRun({ classId, ...over });
+  return stores.runs.add(run);
+};
+
+describe("runs", () => {
+  test("come back as they were kept", () => {
+    const run = add();
+    expect(stores.runs.find(classId, run.number)).toEqual(run);
+    const next = advance(run, { kind: "next", step: 0, sure: false, atMs: START + 5000 });
+    if (!next.ok) throw new Error(next.fault.code);
+    stores.runs.save(next.value);
+    expect(stores.runs.get(run.id)).toEqual(next.value);
+  });
+
+  test("are numbered per class, and no number comes again", () => {
+    const other = stores.classes.add("room:2", "Other class", "UTC", false, START).id;
+    expect([add().number, add().number, add({ classId: other }).number]).toEqual([1, 2, 1]);
+  });
+
+  test("one that can't be read is refused with what is wrong", () => {
+    const run = add();
+    stores.db
+      .prepare("update runs set body = json_set(body, '$.warnSeconds', 'soon') where id = ?")
+      .run(run.id);
+    expect(() => stores.runs.get(run.id)).toThrow(/warnSeconds/);
+  });
+});
+
+describe("cues", () => {
+  test("are found by their due time, the most overdue run first", () => {
+    const late = add();
+    const early = add();
+    stores.cues.reschedule(
+      late.id,
+      [{ key: "a", kind: "agitate", step: 0, number: 1, dueAtMs: START + 2000 }],
+      START,
+    );
+    stores.cues.reschedule(
+      early.id,
+      [{ key: "a", kind: "agitate", step: 0, number: 1, dueAtMs: START + 1000 }],
+      START,
+    );
+    expect(stores.cues.dueRuns(START + 999, 10)).toEqual([]);
+    expect(stores.cues.dueRuns(START + 5000, 10)).toEqual([early.id, late.id]);
+    expect(stores.cues.nextDueAt()).toBe(START + 1000);
+  });
+
+  test("a key that was said is not owed again by a new schedule", () => {
+    const run = add();
+    const cue = { key: "a", kind: "agitate", step: 0, number: 1, dueAtMs: START } as const;
+    stores.cues.reschedule(run.id, [cue], START);
+    const [due] = stores.cues.due(run.id, START);
+    stores.cues.settle(due?.id ?? 0, "said", START);
+    stores.cues.reschedule(run.id, [cue], START);
+    expect(stores.cues.pending(run.id)).toEqual([]);
+  });
+
+  test("the search for what is due looks at due rows only, however many runs wait", () => {
+    const run = add();
+    const cues = Array.from({ length: 5000 }, (_, number) => ({
+      key: String(number),
+      kind: "agitate" as const,
+      step: 0,
+      number,
+      dueAtMs: START + number * 1000,
+    }));
+    stores.cues.reschedule(run.id, cues, START);
+    const plan = stores.db
+      .prepare(
+        "explain query plan select run_id from cues indexed by cues_due where state = 'pending' and due_at <= 5 order by due_at, id limit 9",
+      )
+      .all() as { detail: string }[];
+    expect(plan.map(({ detail }) => detail)).toEqual(["SEARCH cues USING INDEX cues_due (due_at<?)"]);
+    expect(stores.cues.dueRuns(START + 3000, 100)).toEqual([run.id]);
+  });
+});
+
+describe("a clock that was set", () => {
+  test("moves what is under way and leaves alone what is over", () => {
+    const going = advance(add(), { kind: "next", step: 0, sure: false, atMs: START });
+    const over = advance(add(), { kind: "stop", reason: "", atMs: START + 9000 });
+    if (!going.ok || !over.ok) throw new Error("advance");
+    stores.atomically(() => {
+      stores.keepRun(going.value, START);
+      stores.keepRun(over.value, START + 9000);
+    });
+    stores.time.shift(3_600_000, { bootId: "b", wallMs: 1, monoMs: 2, uptimeMs: null });
+    const moved = stores.runs.get(going.value.id);
+    expect(moved?.phase).toMatchObject({
+      startedAtMs: START + 3_600_000,
+      endsAtMs: START + 3_600_000 + 540_000,
+    });
+    expect(stores.cues.pending(going.value.id).map(({ dueAtMs }) => dueAtMs)).toEqual(
+      cuesOf(moved ?? going.value).map(({ dueAtMs }) => dueAtMs),
+    );
+    expect(stores.runs.get(over.value.id)?.phase).toMatchObject({ atMs: START + 9000 });
+    expect(stores.time.anchor()).toEqual({ bootId: "b", wallMs: 1, monoMs: 2, uptimeMs: null });
+  });
+});
