@@ -1,11 +1,15 @@
 import { caution } from "./caution/command.ts";
 import type { Command } from "./define.ts";
 import { help } from "./help/command.ts";
+import { plan, planCurve } from "./plan/command.ts";
 import { rollFind, rollNote, rollRate, rollShow } from "./roll/command.ts";
 import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
+import { sheetAdd, sheetExport, sheetImport, sheetList, sheetShow } from "./sheet/command.ts";
 
 /** The registry: what a person can ask. Nothing is found by file name. */
 export const commands: readonly Command[] = [
+  plan,
+  planCurve,
   runStart,
   runNext,
   runStatus,
@@ -15,6 +19,11 @@ export const commands: readonly Command[] = [
   rollShow,
   rollNote,
   rollRate,
+  sheetAdd,
+  sheetShow,
+  sheetList,
+  sheetImport,
+  sheetExport,
   caution,
   help,
 ];
