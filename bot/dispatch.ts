@@ -57,7 +57,17 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
     }
     const known = call.isVisit ? stores.members.find(found.id, call.person.id)?.role : undefined;
     const member = stores.members.see(found.id, call.person, known ?? call.role, now);
-    return { now, person: { id: member.personId, name: member.name }, role: call.role, class: found, stores };
+    return {
+      now,
+      person: { id: member.personId, name: member.name },
+      role: call.role,
+      class: found,
+      stores,
+      here: {
+        channelRef: call.place.channelRef,
+        missingPermissions: call.place.missingPermissions ?? [],
+      },
+    };
   }
 
   function work(call: PlainCall, now: number): Answered & { classId?: number } {

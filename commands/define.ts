@@ -39,6 +39,14 @@ export interface Context {
   readonly role: Role;
   readonly class: SchoolClass;
   readonly stores: Stores;
+  /** Where the call came from; absent for a call that came from no channel (a terminal). */
+  readonly here?: Here;
+}
+
+/** The channel of a call, where the chat has channels, and what the bot may not do there, in the chat's own words. */
+export interface Here {
+  readonly channelRef: string | null;
+  readonly missingPermissions: readonly string[];
 }
 
 /** A button. `line` is a command line without the slash, at most 100 characters: `run next run:7 step:2`. */

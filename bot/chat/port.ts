@@ -21,6 +21,8 @@ export interface Place {
   readonly className: string;
   /** The channel to fall back to where a person cannot be reached alone. */
   readonly channelRef: string | null;
+  /** What the bot may not do in that channel and should, as the chat's own settings name it: `Send Messages`. */
+  readonly missingPermissions?: readonly string[];
 }
 
 export interface CompletionRequest {
@@ -73,5 +75,10 @@ export interface ChatPort {
   readonly chat: string;
   start(handlers: ChatHandlers): Promise<void>;
   send(delivery: Delivery): Promise<Outcome>;
+  /**
+   * Shows the board of a class in a channel: edits the message `ref` where there is one, else says it anew. A `ref` that
+   * is gone is `refused`. Absent where the chat shows the board in its own way.
+   */
+  editBoard?(classKey: string, channelRef: string, ref: string | null, reply: Reply): Promise<Outcome>;
   stop(): Promise<void>;
 }
