@@ -1,4 +1,16 @@
 import { z } from "zod";
+import { agitationSchema } from "../plan/plan.ts";
+
+/** A stretch of the week in which the class works; its end is the bell. */
+export const periodSchema = z.object({
+  /** ISO: 1 is Monday. */
+  weekday: z.int().min(1).max(7),
+  /** Minutes of the day, on the class's own wall clock. */
+  startMinute: z.int().min(0).max(1439),
+  endMinute: z.int().min(1).max(1440),
+  name: z.string().max(60),
+});
+export type Period = z.output<typeof periodSchema>;
 
 /** How one class works: what the plan and the cues take for granted. Every value can be set by the teacher. */
 export const habitsSchema = z.object({
@@ -23,18 +35,21 @@ export const habitsSchema = z.object({
   stripFrames: z.int().min(2).max(12).default(5),
   /** Room temperature, for drift and tempering. */
   roomTenthsC: z.int().min(0).max(450).default(200),
-  /** The class's periods, on its own wall clock. ISO weekdays: 1 is Monday. Minutes of the day. */
-  periods: z
-    .array(
-      z.object({
-        weekday: z.int().min(1).max(7),
-        startMinute: z.int().min(0).max(1439),
-        endMinute: z.int().min(1).max(1440),
-        name: z.string().max(60),
-      }),
-    )
-    .max(60)
-    .default([]),
+  /** The class's periods, on its own wall clock. */
+  periods: z.array(periodSchema).max(60).default([]),
+  /** How many can work at the sinks at once, from pour-in to the end of the fixer. */
+  sinks: z.int().min(1).max(60).default(2),
+  /** Tanks that can wash at once. */
+  washPlaces: z.int().min(1).max(60).default(4),
+  /** Films that can hang to dry at once. */
+  drySlots: z.int().min(1).max(300).default(12),
+  /** The class's own agitation, where it does not follow the sheet. */
+  agitation: agitationSchema.nullable().default(null),
+  /** Names or numbers of the chat's own roles that make an aide and a teacher. */
+  aideRole: z.string().max(100).nullable().default(null),
+  teacherRole: z.string().max(100).nullable().default(null),
+  /** Which parts of the set-up somebody has answered; the others stand at their defaults. */
+  answered: z.array(z.string().max(30)).max(40).default([]),
   /** Warnings that can wait are not said between these minutes of the day; equal: never silent. */
   silenceFrom: z.int().min(0).max(1439).default(1320),
   silenceTo: z.int().min(0).max(1439).default(420),

@@ -127,7 +127,7 @@ function toRequest(input: PlanInput, context: Context, sheet: Sheet, tank: Tank 
     rolls: input.rolls,
     frames: input.frames ?? null,
     volumeMl: input.volume ?? null,
-    agitation: input.agitation ?? null,
+    agitation: input.agitation ?? context.class.habits.agitation,
     stop: input.stop ?? null,
     washMethod: input.wash ?? null,
     washAid: input.washaid === undefined ? null : input.washaid === "yes",
