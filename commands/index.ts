@@ -5,6 +5,7 @@ import { plan, planCurve } from "./plan/command.ts";
 import { rollFind, rollNote, rollRate, rollShow } from "./roll/command.ts";
 import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
 import { sheetAdd, sheetExport, sheetImport, sheetList, sheetShow } from "./sheet/command.ts";
+import { tankAdd, tankClear, tankList, tankRemove, tankReport } from "./tank/command.ts";
 
 /** The registry: what a person can ask. Nothing is found by file name. */
 export const commands: readonly Command[] = [
@@ -24,6 +25,11 @@ export const commands: readonly Command[] = [
   sheetList,
   sheetImport,
   sheetExport,
+  tankList,
+  tankReport,
+  tankClear,
+  tankAdd,
+  tankRemove,
   caution,
   help,
 ];

@@ -1,12 +1,14 @@
 import { z } from "zod";
 
+export const TANK_FORMATS = ["135", "120", "4x5", "any"] as const;
+
 /** A numbered daylight tank of the class. */
 export const tankSchema = z.object({
   number: z.int().min(1).max(999),
   reels: z.int().min(1).max(20),
   /** Working volume that covers all its reels, ml. */
   volumeMl: z.int().min(50).max(20_000),
-  format: z.enum(["135", "120", "4x5", "any"]),
+  format: z.enum(TANK_FORMATS),
   /** What is wrong with it ("leaks"), in the words of whoever reported it; null: nothing known. */
   condition: z.string().max(200).nullable(),
   /** How slowly it follows the room, seconds to 63 % of the way; null: not measured. */
