@@ -1,6 +1,7 @@
 import { caution } from "./caution/command.ts";
 import type { Command } from "./define.ts";
 import { help } from "./help/command.ts";
+import { mixDilute, mixTemper } from "./mix/command.ts";
 import { plan, planCurve } from "./plan/command.ts";
 import { rollFind, rollNote, rollRate, rollShow } from "./roll/command.ts";
 import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
@@ -25,6 +26,8 @@ export const commands: readonly Command[] = [
   sheetList,
   sheetImport,
   sheetExport,
+  mixDilute,
+  mixTemper,
   tankList,
   tankReport,
   tankClear,

@@ -38,7 +38,7 @@ export const CAUTION_TEXT = {
   WARN_RULE_OF_THUMB: () =>
     "Part of this time is a rule of thumb, not a published value. Try it on a roll that matters less.",
   WARN_WASH_SHORT: (detail) =>
-    `Handbooks ask for ${formatSeconds(number(detail, "handbookSeconds"))} to 30:00 of running water without a wash aid. ${formatSeconds(number(detail, "seconds"))} is the class's minimum; by the handbook's rule it leaves ${detail["hypoLeftPercent"]} % of the fixer. Wash longer for negatives that must last, or use a wash aid.`,
+    `Without a wash aid handbooks ask for ${formatSeconds(number(detail, "handbookSeconds"))} to 30:00 of running water; ${formatSeconds(number(detail, "seconds"))} leaves about ${detail["hypoLeftPercent"]} % of the fixer (US Navy NAVEDTRA 14209). For negatives that must last, wash longer or use a wash aid.`,
   WARN_RETICULATION: (detail) =>
     `Two baths differ by ${formatStep(number(detail, "stepTenths"))}: the gelatin can wrinkle. Keep them within ${formatStep(number(detail, "limitTenths"))} (US Army SS0509-8; makers say ${formatStep(number(detail, "looseLimitTenths"))}).`,
   WARN_LONG_FIX: (detail) =>

@@ -11,7 +11,7 @@ import {
   makeNumber,
   plain,
 } from "../wording.ts";
-import { honestyLines, sayBasis } from "./basis-words.ts";
+import { honestyLine, honestyLines, sayBasis } from "./basis-words.ts";
 import { sayCaution } from "./caution-words.ts";
 import { layContactSheet } from "./cut.ts";
 import { drawPlan } from "./picture.ts";
@@ -44,7 +44,7 @@ export function plannedReply(number: number, plan: Plan, wasRatio: boolean): Rep
   const text = [
     `**${formatSeconds(develop?.seconds ?? 0)}** at ${formatBothScales(plan.tenthsC)}${saySpread(plan)}`,
     `${sheetName(plan.sheet)}, EI ${plan.exposureIndex}${also.length > 0 ? `, with ${joinAnd(also)}` : ""}; ${load}. Plan ${makeNumber("plan", number)}.`,
-    `Rests on ${(develop?.basis ?? []).map(sayBasis).join("; ")}.`,
+    honestyLine(plan),
     "",
     ...plan.steps.map((step, at) => `${at + 1}. ${sayStep(step, plan)}`),
     "",
@@ -113,18 +113,16 @@ function sayCut({ strips, format }: Plan): string {
   const keepsTail = strips.at(-1) === 1 ? "; the single frame keeps its blank tail" : "";
   const sheet = layContactSheet(strips, format);
   const paper = sheet.paper === null ? "" : `; contact sheet on ${sheet.paper}`;
-  return `strips of ${sayRuns(strips)}${keepsTail}${paper}`;
+  return `${sayRuns(strips)}${keepsTail}${paper}`;
 }
 
-/** `6 x 5, 4, 2`. */
+/** `6 strips of 5, 1 of 4, 1 of 2`. */
 export function sayRuns(strips: readonly number[]): string {
-  const runs: { frames: number; count: number }[] = [];
-  for (const frames of strips) {
-    const last = runs.at(-1);
-    if (last && last.frames === frames) last.count += 1;
-    else runs.push({ frames, count: 1 });
-  }
-  return runs.map(({ frames, count }) => (count === 1 ? `${frames}` : `${count} x ${frames}`)).join(", ");
+  const counts = new Map<number, number>();
+  for (const frames of strips) counts.set(frames, (counts.get(frames) ?? 0) + 1);
+  return [...counts]
+    .map(([frames, count], at) => `${at === 0 ? countOf(count, "strip") : count} of ${frames}`)
+    .join(", ");
 }
 
 function fieldsOf(number: number, plan: Plan): { readonly [key: string]: FieldValue } {

@@ -1,0 +1,59 @@
+import { z } from "zod";
+import { defineCommand, UserError } from "../define.ts";
+import { splitVolume } from "../plan/volume.ts";
+import { dilutionOption, temperatureOption, volumeOption } from "../quantity.ts";
+import { dilute } from "./dilute.ts";
+import * as words from "./reply.ts";
+import { temper } from "./temper.ts";
+
+export const mixDilute = defineCommand({
+  name: "mix dilute",
+  summary: "How much concentrate and water, from any one of the amounts; given two, it checks them",
+  options: z.object({
+    dilution: dilutionOption.describe("Concentrate + water, like 1+9"),
+    total: volumeOption.optional().describe("What is to be made, like 300 ml"),
+    concentrate: volumeOption.optional().describe("The concentrate you have, like 50 ml"),
+    water: volumeOption.optional().describe("The water you have, like 450 ml"),
+  }),
+  who: "student",
+  visibility: "private",
+  handle({ dilution, total, concentrate, water }) {
+    const mixed = dilute({
+      dilution,
+      totalMl: total ?? null,
+      concentrateMl: concentrate ?? null,
+      waterMl: water ?? null,
+    });
+    if (!mixed.ok) throw new UserError(mixed.fault.code, words.diluteFault(mixed.fault));
+    return words.dilutedReply(mixed.value, dilution, dilution.wasRatio);
+  },
+});
+
+export const mixTemper = defineCommand({
+  name: "mix temper",
+  summary: "How much hot and cold water for a bath of the right volume and temperature",
+  options: z.object({
+    total: volumeOption.describe("How much bath, like 1 l"),
+    target: temperatureOption.describe("How warm it must be, like 20C"),
+    cold: temperatureOption.describe("Temperature of the cold tap"),
+    hot: temperatureOption.describe("Temperature of the hot tap"),
+    dilution: dilutionOption.optional().describe("If concentrate goes in: like 1+9"),
+    concentrate: temperatureOption
+      .optional()
+      .describe("Temperature of the concentrate; the room's if left out"),
+  }),
+  who: "student",
+  visibility: "private",
+  handle({ total, target, cold, hot, dilution, concentrate }, context) {
+    const tempered = temper({
+      totalMl: total,
+      targetTenthsC: target,
+      coldTenthsC: cold,
+      hotTenthsC: hot,
+      concentrateMl: dilution ? splitVolume(total, dilution).concentrateMl : 0,
+      concentrateTenthsC: concentrate ?? context.class.habits.roomTenthsC,
+    });
+    if (!tempered.ok) throw new UserError(tempered.fault.code, words.temperFault(tempered.fault));
+    return words.temperedReply(tempered.value, total, dilution?.wasRatio ?? false);
+  },
+});

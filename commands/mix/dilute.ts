@@ -1,0 +1,93 @@
+import { fail, ok, type Result } from "../result.ts";
+import type { Dilution } from "../sheet/sheet.ts";
+
+/* Dilution either way: V at c+w parts holds V c/(c+w) of concentrate. */
+
+export interface DiluteRequest {
+  readonly dilution: Dilution;
+  /** Exactly one of these is given, or concentrate and water both, to be checked. */
+  readonly totalMl: number | null;
+  readonly concentrateMl: number | null;
+  readonly waterMl: number | null;
+}
+
+export interface Diluted {
+  /** Whole ml; they sum to the total. */
+  readonly concentrateMl: number;
+  readonly waterMl: number;
+  readonly totalMl: number;
+  /** Concentrate and water were both given, and agree with the parts. */
+  readonly isChecked: boolean;
+}
+
+export type DiluteFault =
+  | { readonly code: "ERR_NOTHING_GIVEN" }
+  | {
+      readonly code: "ERR_SUM";
+      readonly concentrateMl: number;
+      readonly waterMl: number;
+      readonly totalMl: number;
+    }
+  | {
+      readonly code: "ERR_OTHER_DILUTION";
+      readonly asked: Dilution;
+      /** Water to one part concentrate in what was given, in tenths. */
+      readonly givenTenths: number;
+      readonly rightWaterMl: number;
+    }
+  | { readonly code: "ERR_TOO_LITTLE"; readonly leastTotalMl: number }
+  | { readonly code: "ERR_STOCK_HAS_NO_WATER" };
+
+/** Given amounts may differ from the parts by what a measuring cylinder leaves open. */
+const AGREES_WITHIN = 0.03;
+
+export function dilute(request: DiluteRequest): Result<Diluted, DiluteFault> {
+  const { dilution, totalMl, concentrateMl, waterMl } = request;
+  const { concentrateParts, waterParts } = dilution;
+  const parts = concentrateParts + waterParts;
+  if (concentrateMl !== null && waterMl !== null) return check(dilution, concentrateMl, waterMl, totalMl);
+  if (concentrateMl !== null && totalMl !== null)
+    return totalMl < concentrateMl
+      ? fail({ code: "ERR_SUM", concentrateMl, waterMl: 0, totalMl })
+      : check(dilution, concentrateMl, totalMl - concentrateMl, totalMl);
+  if (waterMl !== null && totalMl !== null)
+    return totalMl <= waterMl
+      ? fail({ code: "ERR_SUM", concentrateMl: 0, waterMl, totalMl })
+      : check(dilution, totalMl - waterMl, waterMl, totalMl);
+  if (totalMl !== null) return whole(Math.round((totalMl * concentrateParts) / parts), totalMl, dilution);
+  if (concentrateMl !== null)
+    return whole(concentrateMl, Math.round((concentrateMl * parts) / concentrateParts), dilution);
+  if (waterMl === null) return fail({ code: "ERR_NOTHING_GIVEN" });
+  if (waterParts === 0) return fail({ code: "ERR_STOCK_HAS_NO_WATER" });
+  const concentrate = Math.round((waterMl * concentrateParts) / waterParts);
+  return whole(concentrate, concentrate + waterMl, dilution);
+}
+
+function whole(concentrateMl: number, totalMl: number, dilution: Dilution): Result<Diluted, DiluteFault> {
+  const parts = dilution.concentrateParts + dilution.waterParts;
+  if (concentrateMl < 1)
+    return fail({ code: "ERR_TOO_LITTLE", leastTotalMl: Math.ceil(parts / dilution.concentrateParts) });
+  return ok({ concentrateMl, waterMl: totalMl - concentrateMl, totalMl, isChecked: false });
+}
+
+/** One published note gives 5 + 15 for 1+4, which is 1+3: amounts that contradict the parts are refused. */
+function check(
+  dilution: Dilution,
+  concentrateMl: number,
+  waterMl: number,
+  totalMl: number | null,
+): Result<Diluted, DiluteFault> {
+  const sum = concentrateMl + waterMl;
+  if (totalMl !== null && Math.abs(sum - totalMl) > Math.max(1, totalMl * AGREES_WITHIN))
+    return fail({ code: "ERR_SUM", concentrateMl, waterMl, totalMl });
+  const rightConcentrate =
+    (sum * dilution.concentrateParts) / (dilution.concentrateParts + dilution.waterParts);
+  if (Math.abs(concentrateMl - rightConcentrate) > Math.max(1, rightConcentrate * AGREES_WITHIN))
+    return fail({
+      code: "ERR_OTHER_DILUTION",
+      asked: dilution,
+      givenTenths: Math.round((waterMl / concentrateMl) * 10),
+      rightWaterMl: Math.round((concentrateMl * dilution.waterParts) / dilution.concentrateParts),
+    });
+  return ok({ concentrateMl, waterMl, totalMl: sum, isChecked: true });
+}
