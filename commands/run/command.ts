@@ -15,6 +15,13 @@ const runOption = z
   .describe("Which run, like R7; yours if you have only one");
 const sureOption = z.enum(["yes", "no"]).default("no").describe("yes: I know what I do");
 
+/** Here a bare number can only be seconds: nobody with wet hands types the unit. */
+const agoOption = z
+  .string()
+  .max(20)
+  .transform((text) => (/^\s*\d+\s*$/.test(text) ? `${text} s` : text))
+  .pipe(durationOption);
+
 const completeRun: Completer = (typed, context) =>
   runsInReach(context)
     .map((run) => ({ label: words.nameOf(run), value: makeNumber("run", run.number) }))
@@ -99,7 +106,7 @@ export const runCorrect = defineCommand({
   summary: "Put right when you poured, or give a new temperature",
   options: z.object({
     run: runOption,
-    ago: durationOption.optional().describe("How long ago you really poured: 20 s, 1:10"),
+    ago: agoOption.optional().describe("How long ago you really poured: 20, 1:10"),
     temp: temperatureOption.optional().describe("Temperature in the tank now: 21.5, 70F"),
   }),
   who: "student",

@@ -1,0 +1,175 @@
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { setTimeout as wait } from "node:timers/promises";
+import { expect, test } from "vitest";
+import { inventDemo } from "../../bot/demo.ts";
+import { advance } from "../../commands/run/machine.ts";
+import { LATE_FROM_MS } from "../../commands/run/settle.ts";
+import { openStores, type Stores } from "../../store/index.ts";
+import { aPlan, aRun, aStep } from "../support/make.ts";
+import { startProcess } from "../support/process.ts";
+
+/*
+ * The real process on a real file, killed without warning in the middle of a step, over and over. Real time: the plan is
+ * short, so that it fits a test.
+ */
+
+const KILLS = 20;
+const RUNS = 6;
+const DEVELOP_SECONDS = 40;
+const CYCLE_SECONDS = 4;
+
+/** A seeded generator (mulberry32): the seed is printed, so that a failing order of kills can be had again. */
+function createRandom(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+function beginRuns(stores: Stores): void {
+  const now = Date.now();
+  const demo = inventDemo(stores, "UTC", now);
+  if (!demo) throw new Error("no demo class");
+  const agitation = {
+    initialSeconds: 1,
+    cycleSeconds: CYCLE_SECONDS,
+    burstSeconds: 1,
+    manner: "inversion",
+    taps: 0,
+  } as const;
+  const steps = [
+    aStep({ kind: "develop", seconds: DEVELOP_SECONDS, agitation, pourOutSeconds: 2 }),
+    aStep({ kind: "rinse", ordinal: 1 }),
+  ];
+  for (let index = 0; index < RUNS; index += 1) {
+    const person = { id: `room:p${index}`, name: `Person ${index}` };
+    stores.members.see(demo.id, person, "student", now);
+    const {
+      id: _id,
+      number: _number,
+      ...draft
+    } = aRun({ classId: demo.id, personId: person.id, plan: aPlan({ steps }), warnSeconds: 1 });
+    const begun = advance(stores.runs.add({ ...draft, startedAtMs: now }), {
+      kind: "next",
+      step: 0,
+      sure: false,
+      atMs: now + index * 130,
+    });
+    if (!begun.ok) throw new Error(begun.fault.code);
+    stores.atomically(() => stores.keepRun(begun.value, now));
+  }
+}
+
+interface OutboxRow {
+  readonly key: string;
+  readonly state: string;
+  readonly useful_until: number | null;
+}
+
+interface CueRow {
+  readonly run_id: number;
+  readonly key: string;
+  readonly due_at: number;
+  readonly state: string;
+}
+
+test(
+  `cues go on over ${KILLS} kills: none lost, none said twice, none early, every late one says so`,
+  { timeout: 120_000 },
+  async () => {
+    const seed = Number(process.env.KILL_SEED ?? Date.now() % 1_000_000);
+    console.log(`KILL_SEED=${seed}`);
+    const random = createRandom(seed);
+    const data = mkdtempSync(join(tmpdir(), "sinkside-kill-"));
+    const before = openStores(join(data, "sinkside.db"));
+    beginRuns(before);
+    before.close();
+
+    for (let kill = 0; kill < KILLS; kill += 1) {
+      const bot = startProcess(data);
+      await bot.ready;
+      await wait(random() * 700);
+      await bot.kill("SIGKILL");
+      // Twice it stays away for so long that what comes next is late.
+      if (kill === 5 || kill === 12) await wait(LATE_FROM_MS + CYCLE_SECONDS * 1000);
+    }
+    const last = startProcess(data);
+    await last.ready;
+    await untilEnded(data);
+    expect(await last.kill("SIGTERM")).toBe(0);
+
+    const stores = openStores(join(data, "sinkside.db"));
+    expect(stores.db.pragma("integrity_check", { simple: true })).toBe("ok");
+    const cues = stores.db
+      .prepare("select run_id, key, due_at, state from cues where kind != 'nudge'")
+      .all() as CueRow[];
+    const outbox = stores.db.prepare("select key, state, useful_until from outbox").all() as OutboxRow[];
+    const messages = stores.db
+      .prepare("select key, at, body ->> 'text' as text from messages where key like 'd:%'")
+      .all() as {
+      key: string;
+      at: number;
+      text: string;
+    }[];
+    stores.close();
+
+    // Each agitation, the first one, get-ready, pour-out and the end: nothing waits, nothing was dropped.
+    expect(cues).toHaveLength(RUNS * (1 + (DEVELOP_SECONDS / CYCLE_SECONDS - 1) + 1 + 1 + 1));
+    expect(cues.filter(({ state }) => state !== "said" && state !== "merged")).toEqual([]);
+    const byKey = new Map(messages.map((message) => [message.key, message]));
+    expect(byKey.size).toBe(messages.length);
+    const said = cues.filter(({ state }) => state === "said");
+    for (const cue of said) {
+      const key = `${cue.run_id.toString(36)}.${cue.key}`;
+      const message = byKey.get(`d:${key}`);
+      if (!message) {
+        // Decided, then killed before it was said: only a call the next one had overtaken may be left unsaid, on record.
+        const row = outbox.find((each) => each.key === key);
+        expect(row?.state, `cue ${key} was lost`).toBe("stale");
+        expect(
+          messages.some(
+            ({ key: other, at }) =>
+              other.startsWith(`d:${cue.run_id.toString(36)}.`) && at >= (row?.useful_until ?? 0),
+          ),
+        ).toBe(true);
+        continue;
+      }
+      const lateMs = message.at - cue.due_at;
+      expect(lateMs, "early").toBeGreaterThanOrEqual(0);
+      if (lateMs >= LATE_FROM_MS + 200) expect(message.text).toMatch(/late.*this was for/s);
+      if (lateMs < LATE_FROM_MS - 200) expect(message.text).not.toContain("late**");
+    }
+    const unsaid =
+      said.length - said.filter((cue) => byKey.has(`d:${cue.run_id.toString(36)}.${cue.key}`)).length;
+    expect(unsaid).toBeLessThanOrEqual(2 * RUNS);
+    const ends = cues.filter(({ key }) => key.includes("n"));
+    expect(ends.map(({ state }) => state)).toEqual(Array.from({ length: RUNS }, () => "said"));
+    // Otherwise the test would not have tried what it is for.
+    expect(messages.filter(({ text }) => /late.*this was for/s.test(text)).length).toBeGreaterThan(0);
+    expect(cues.some(({ state }) => state === "merged")).toBe(true);
+  },
+);
+
+async function untilEnded(data: string): Promise<void> {
+  const stores = openStores(join(data, "sinkside.db"));
+  try {
+    for (let tries = 0; tries < 400; tries += 1) {
+      const left = stores.db
+        .prepare("select count(*) as n from cues where state = 'pending' and kind != 'nudge'")
+        .get() as { n: number };
+      const owed = stores.db
+        .prepare("select count(*) as n from outbox where state in ('owed', 'sending')")
+        .get() as { n: number };
+      if (left.n + owed.n === 0) return;
+      await wait(100);
+    }
+    throw new Error("the cues did not come to an end");
+  } finally {
+    stores.close();
+  }
+}
