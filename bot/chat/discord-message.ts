@@ -25,7 +25,7 @@ export interface Part {
   readonly body: {
     readonly content?: string;
     readonly components?: APIMessageTopLevelComponent[];
-    readonly attachments?: { id: number; filename: string; description?: string }[];
+    readonly attachments?: { id: string; filename: string; description?: string }[];
     /** Always there, in every message and edit: nobody is called but who is meant. */
     readonly allowed_mentions: APIAllowedMentions;
   };
@@ -78,7 +78,7 @@ function makePart(
       ...(files.length > 0
         ? {
             attachments: files.map(({ name, description }, id) => ({
-              id,
+              id: String(id),
               filename: name,
               ...(description === undefined ? {} : { description: shorten(description, 1024) }),
             })),

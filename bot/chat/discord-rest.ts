@@ -143,8 +143,11 @@ const NEVER_LEFT = new Set([
 ]);
 
 export function readFault(error: unknown): RestFault {
-  if (error instanceof RateLimitError)
-    return { kind: "busy", afterMs: Math.max(1, Math.ceil(error.timeToReset)) };
+  if (error instanceof RateLimitError) {
+    // A limit nobody could foresee is told by `retryAfter` alone; `timeToReset` then speaks of a window that was fine.
+    const afterMs = Math.max(error.timeToReset, error.retryAfter, error.sublimitTimeout);
+    return { kind: "busy", afterMs: Math.max(1, Math.ceil(afterMs)) };
+  }
   if (error instanceof DiscordAPIError) {
     const code = Number(error.code);
     const detail = `${error.status} ${Number.isInteger(code) ? `${code} ` : ""}${error.message}`;

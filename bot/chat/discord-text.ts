@@ -32,8 +32,8 @@ export function splitText(text: string, limit = MESSAGE_CHARACTERS): string[] {
   };
   for (const line of text.split("\n")) {
     const isFence = line.startsWith(FENCE);
-    for (const piece of cutLine(line, room - LONGEST_FENCE)) {
-      if (current !== undefined && current.length + 1 + piece.length > room) close();
+    for (const [index, piece] of cutLine(line, room - LONGEST_FENCE).entries()) {
+      if (index > 0 || (current !== undefined && current.length + 1 + piece.length > room)) close();
       current = current === undefined ? piece : `${current}\n${piece}`;
     }
     if (isFence) fence = fence === undefined ? line.slice(0, LONGEST_FENCE - 1) : undefined;

@@ -1,0 +1,231 @@
+import { EventEmitter, once } from "node:events";
+import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
+import type { AddressInfo } from "node:net";
+import type { RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody } from "discord-api-types/v10";
+import { loadOpenapi } from "../openapi.ts";
+import { createFaultPlan, type Fault } from "./faults.ts";
+import { readAsked, refuse, writeAnswer, type Answered, type Asked } from "./http.ts";
+import { createIds } from "./ids.ts";
+import { createInteractions, type Answer, type Given, type Live, type Where } from "./interactions.ts";
+import { createLedger, type LedgerSettings } from "./ledger.ts";
+import { createLimits, PUBLISHED_LIMITS, type LimitSettings } from "./limits.ts";
+import { createRoutes, limit, type Route } from "./routes.ts";
+import { createSocketSide } from "./socket.ts";
+import { createWorld, writeGuild, type User } from "./world.ts";
+
+export interface GatewaySettings extends LedgerSettings {
+  readonly token: string;
+  readonly port: number;
+  readonly limits: LimitSettings;
+  readonly answerWithinMs: number;
+  readonly tokenLifeMs: number;
+  readonly directOpenings: number;
+  now(): number;
+}
+
+const DEFAULTS: GatewaySettings = {
+  token: "a-token-for-the-loopback-platform",
+  port: 0,
+  limits: PUBLISHED_LIMITS,
+  answerWithinMs: 3000,
+  tokenLifeMs: 15 * 60_000,
+  directOpenings: Number.POSITIVE_INFINITY,
+  nonceWindowMs: 120_000,
+  nonceScope: "author",
+  keepsNonce: false,
+  now: () => Date.now(),
+};
+
+export interface Seen extends Asked {
+  readonly at: number;
+  status: number | undefined;
+}
+
+/**
+ * A platform of one's own on 127.0.0.1: gateway and REST interface, with one server, one channel and whoever a test
+ * adds. Bodies are checked both ways against the platform's OpenAPI document (where it is there) and against the rules
+ * that document lacks; what fails is refused as the platform would, and listed in `violations`.
+ */
+export async function createGateway(given: Partial<GatewaySettings> = {}) {
+  const settings = { ...DEFAULTS, ...given };
+  const { now } = settings;
+  const changes = new EventEmitter().setMaxListeners(0);
+  const changed = (): void => void changes.emit("change");
+  const nextId = createIds(now);
+  const world = createWorld(nextId);
+  const { guild, channel } = world.addGuild("Harbour workshop, Tuesday evening", ["Aide"]);
+  const ledger = createLedger(world, settings, nextId, now);
+  const limits = createLimits(settings.limits, now);
+  const faults = createFaultPlan();
+  const checker = loadOpenapi();
+  const requests: Seen[] = [];
+  const violations: string[] = [];
+  const commands = new Map<string, readonly CommandBody[]>();
+  let token = settings.token;
+
+  const server = createServer((request, response) => {
+    serve(request, response).catch((error: unknown) => {
+      violations.push(`the loopback server broke: ${String(error)}`);
+      response.destroy();
+    });
+  });
+  const address = (): string => `127.0.0.1:${(server.address() as AddressInfo).port}`;
+  const socketUrl = (): string => `ws://${address()}`;
+  const socket = createSocketSide(server, world, {
+    token: () => token,
+    resumeUrl: socketUrl,
+    nextId,
+    onChange: changed,
+  });
+  const commandsOf = (guildId: string | null): readonly CommandBody[] => commands.get(guildId ?? "") ?? [];
+  const interactions = createInteractions(world, ledger, commandsOf, socket.dispatch, nextId, now);
+  const routes = createRoutes({
+    ...settings,
+    world,
+    ledger,
+    live: interactions.live,
+    commands,
+    socketUrl,
+    countMessage: limits.countMessage,
+    nextId,
+  });
+
+  async function serve(request: IncomingMessage, response: ServerResponse): Promise<void> {
+    const asked = await readAsked(request);
+    const seen: Seen = { ...asked, at: now(), status: undefined };
+    requests.push(seen);
+    const fault = faults.take(asked.method, asked.path);
+    if (fault?.kind === "hold") await fault.release;
+    const answer = answerFault(fault) ?? work(asked);
+    seen.status = answer.status;
+    changed();
+    if (fault?.kind === "hang") return;
+    if (fault?.kind === "cut") return void request.socket.destroy();
+    writeAnswer(response, fault?.kind === "status" && fault.after ? { status: fault.status } : answer);
+  }
+
+  /** undefined: the work is done first, or nothing is wrong. */
+  function answerFault(fault: Fault | undefined): Answered | undefined {
+    if (fault === undefined || fault.kind === "hold") return undefined;
+    if (fault.kind === "limit") return limit(fault.seconds, fault.scope, {}, fault.page);
+    if (fault.after) return undefined;
+    if (fault.kind !== "status") return { status: 0 };
+    return fault.status >= 500
+      ? { status: fault.status }
+      : refuse(fault.status, fault.code ?? 0, "Refused by the plan");
+  }
+
+  function work(asked: Asked): Answered {
+    const found = findRoute(routes, asked);
+    if (!found) return note(asked, [`${asked.method} ${asked.path} is unknown here`]);
+    const { route, params } = found;
+    if (!route.isInteraction) {
+      if (asked.authorization !== `Bot ${token}`) return refuse(401, 0, "401: Unauthorized");
+      const counted = limits.countGlobal();
+      if (counted.refusedSeconds !== undefined) return limit(counted.refusedSeconds, "global");
+    } else if (asked.authorization !== undefined)
+      violations.push("an interaction was answered with the bot's own token");
+    if (!asked.userAgent?.startsWith("DiscordBot (")) violations.push(`user agent ${asked.userAgent}`);
+    const wrong = [
+      ...(checker?.request(asked.method, route.path, asked.body) ?? []),
+      ...(route.faults?.(asked) ?? []),
+    ];
+    if (wrong.length > 0) return note(asked, wrong);
+    const answer = route.handle(asked, params);
+    const own = checker?.answer(asked.method, route.path, answer.status, answer.body) ?? [];
+    for (const each of own)
+      violations.push(`answer ${answer.status} to ${asked.method} ${route.path}: ${each}`);
+    return answer;
+  }
+
+  function note(asked: Asked, wrong: readonly string[]): Answered {
+    violations.push(...wrong.map((each) => `${asked.method} ${asked.path}: ${each}`));
+    return { status: 400, body: { code: 50035, message: "Invalid Form Body" } };
+  }
+
+  /** Waits for no clock: looks again whenever the bot has done something. */
+  async function until<T>(look: () => T | undefined | false | null, what = String(look)): Promise<T> {
+    const signal = AbortSignal.timeout(5000);
+    for (;;) {
+      const value = look();
+      if (value !== undefined && value !== false && value !== null) return value;
+      await once(changes, "change", { signal }).catch(() => {
+        throw new Error(`never came: ${what}`);
+      });
+    }
+  }
+
+  const answered = async ({ answer }: Live): Promise<Answer> => {
+    await until(() => answer.callback === 8 || answer.messages.length > 0, "an answer");
+    return answer;
+  };
+
+  server.listen(settings.port, "127.0.0.1");
+  await once(server, "listening");
+
+  return {
+    api: `http://${address()}/api`,
+    token: settings.token,
+    guild,
+    channel,
+    world,
+    ledger,
+    faults,
+    socket,
+    requests,
+    violations,
+    commands,
+    until,
+    /** Something has happened on the bot's side: whoever waits looks again. */
+    changed,
+    addUser: (name: string, more: Partial<Omit<User, "id" | "name">> = {}) =>
+      world.addUser({ name, ...more }),
+    /** Resolves with the answer once the person sees one. */
+    slash: (user: User, name: string, options: Given = {}, where: Where = {}) =>
+      answered(interactions.slash(user, name, options, where)),
+    press: (user: User, line: string) => answered(interactions.press(user, line)),
+    /** Types into one option; `others` are filled in already. */
+    complete: (
+      user: User,
+      name: string,
+      option: string,
+      typed: string | number,
+      others: Given = {},
+      where: Where = {},
+    ) => answered(interactions.slash(user, name, { ...others, [option]: typed }, where, option)),
+    /** Somebody adds the bot to one more server. */
+    invite(name: string) {
+      const added = world.addGuild(name);
+      socket.dispatch("GUILD_CREATE", writeGuild(added.guild, world));
+      return added;
+    },
+    /** The same without waiting. */
+    begin: interactions.slash,
+    messagesIn: (channelId: string) =>
+      ledger.messages.filter((each) => each.channelId === channelId && !each.isDeleted),
+    messagesTo: (user: User) =>
+      ledger.messages.filter((each) => world.channels.get(each.channelId)?.userId === user.id),
+    asked: (method: string, path: RegExp) =>
+      requests.filter((each) => each.method === method && path.test(each.path)),
+    /** From now on the token counts for nothing. */
+    revoke: (): void => void (token = "another token"),
+    async stop() {
+      socket.stop();
+      server.closeAllConnections();
+      server.close();
+      await once(server, "close");
+    },
+  };
+}
+
+export type Gateway = Awaited<ReturnType<typeof createGateway>>;
+
+function findRoute(routes: readonly Route[], { method, path }: Asked) {
+  for (const route of routes) {
+    if (route.method !== method) continue;
+    const pattern = route.path.replaceAll(/\{(\w+)\}/g, "(?<$1>[^/]+)");
+    const match = new RegExp(`^${pattern}$`).exec(path);
+    if (match) return { route, params: { ...match.groups } };
+  }
+  return undefined;
+}
