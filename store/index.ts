@@ -1,5 +1,6 @@
 import type { Roll } from "../commands/roll/roll.ts";
 import type { Run } from "../commands/run/run.ts";
+import { createBoardStore, type BoardStore } from "./boards.ts";
 import { createCallStore, type CallStore } from "./calls.ts";
 import { createClassStore, type ClassStore } from "./classes.ts";
 import { keepRun } from "./keep-run.ts";
@@ -11,6 +12,8 @@ import { createRunStore, type RunStore } from "./runs.ts";
 import { createCueStore, type CueStore } from "./cues.ts";
 import { createOutboxStore, type OutboxStore } from "./outbox.ts";
 import { createRollStore, type RollStore } from "./rolls.ts";
+import { createRoomStore, type RoomStore } from "./room.ts";
+import { createSayStore, type SayStore } from "./says.ts";
 import { createSheetStore, type SheetStore } from "./sheets.ts";
 import { createTimeStore, type TimeStore } from "./time.ts";
 import { createTankStore, type TankStore } from "./tanks.ts";
@@ -27,6 +30,9 @@ export interface Stores {
   readonly rolls: RollStore;
   readonly time: TimeStore;
   readonly messages: MessageStore;
+  readonly rooms: RoomStore;
+  readonly says: SayStore;
+  readonly boards: BoardStore;
   readonly calls: CallStore;
   /** Keeps a changed run, its cues and, once it is over, its rolls; inside `atomically` only. */
   keepRun(run: Run, now: number): Roll[];
@@ -52,6 +58,9 @@ export function openStores(path: string): Stores {
     outbox: createOutboxStore(db),
     rolls: createRollStore(db),
     messages: createMessageStore(db),
+    rooms: createRoomStore(db),
+    says: createSayStore(db),
+    boards: createBoardStore(db),
     calls: createCallStore(db),
     atomically: (work) => db.transaction(work).immediate(),
     keepRun: (run, now) => keepRun(stores, run, now),

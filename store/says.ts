@@ -1,0 +1,59 @@
+import { z } from "zod";
+import type { Db } from "./open.ts";
+
+/* What a teacher said to many at once. Whom it reached, and when, stands in the outbox under the say's keys. */
+
+const sayRow = z
+  .object({ id: z.int(), number: z.int(), audience: z.string(), body: z.string(), said_at: z.int() })
+  .transform(({ said_at, ...row }) => ({ ...row, saidAt: said_at }));
+export type Say = z.output<typeof sayRow>;
+
+const reachRow = z
+  .object({
+    person_id: z.string().nullable(),
+    state: z.enum(["owed", "sending", "sent", "failed", "stale"]),
+    sent_at: z.int().nullable(),
+    detail: z.string().nullable(),
+    mentions: z.string(),
+  })
+  .transform(({ person_id, sent_at, mentions, ...row }) => ({
+    ...row,
+    personId: person_id,
+    sentAt: sent_at,
+    mentions: z.array(z.string()).parse(JSON.parse(mentions)),
+  }));
+/** What became of it for one person, or for the class (`personId` null). */
+export type Reach = z.output<typeof reachRow>;
+
+export interface SayStore {
+  add(classId: number, audience: string, body: string, now: number): Say;
+  find(classId: number, number: number): Say | undefined;
+  newest(classId: number): Say | undefined;
+  reached(say: Pick<Say, "id">): Reach[];
+}
+
+/** The key of one delivery; at most 25 characters. */
+export function sayKey(sayId: number, part: number): string {
+  return `say.${sayId.toString(36)}.${part.toString(36)}`;
+}
+
+export function createSayStore(db: Db): SayStore {
+  const insert = db.prepare<[number, number, string, string, number]>(
+    `insert into says (class_id, number, audience, body, said_at)
+     values (?, (select coalesce(max(number), 0) + 1 from says where class_id = ?), ?, ?, ?) returning *`,
+  );
+  const one = db.prepare<[number, number]>("select * from says where class_id = ? and number = ?");
+  const newest = db.prepare<[number]>("select * from says where class_id = ? order by id desc limit 1");
+  const reached = db.prepare<[string, string]>(
+    `select person_id, state, sent_at, detail, body ->> '$.mentions' as mentions from outbox
+     where key >= ? and key < ? order by id`,
+  );
+  return {
+    add: (classId, audience, body, now) => sayRow.parse(insert.get(classId, classId, audience, body, now)),
+    find: (classId, number) => sayRow.optional().parse(one.get(classId, number)),
+    newest: (classId) => sayRow.optional().parse(newest.get(classId)),
+    // All keys of this say begin alike; "/" follows "." in the alphabet.
+    reached: ({ id }) =>
+      z.array(reachRow).parse(reached.all(`say.${id.toString(36)}.`, `say.${id.toString(36)}/`)),
+  };
+}
