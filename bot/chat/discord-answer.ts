@@ -1,8 +1,7 @@
 import { InteractionResponseType, MessageFlags, Routes } from "discord.js";
 import type { Reply } from "../../commands/define.ts";
-import { makeParts, type Part } from "./discord-message.ts";
+import { makeParts, type Part, type PartSettings } from "./discord-message.ts";
 import type { DiscordRest, RestAnswer, RestCall, RestFault } from "./discord-rest.ts";
-import type { DiscordSettings } from "./discord-settings.ts";
 
 export type Visibility = "private" | "class";
 
@@ -12,7 +11,7 @@ export interface Answerer {
   close(): void;
 }
 
-export interface AnswerSettings extends Pick<DiscordSettings, "log" | "renderPicture"> {
+export interface AnswerSettings extends PartSettings {
   readonly rest: DiscordRest;
   readonly deferAfterMs: number;
 }

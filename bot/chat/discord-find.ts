@@ -6,10 +6,9 @@ import {
   type APIMessageTopLevelComponent,
 } from "discord.js";
 import type { DirectChannels } from "./discord-direct.ts";
-import { makeParts } from "./discord-message.ts";
+import { makeParts, type PartSettings } from "./discord-message.ts";
 import type { DiscordRest } from "./discord-rest.ts";
 import { makeNonce, type Sender } from "./discord-send.ts";
-import type { DiscordSettings } from "./discord-settings.ts";
 import type { Delivery } from "./port.ts";
 
 export type Found =
@@ -18,7 +17,7 @@ export type Found =
   | { readonly kind: "absent" }
   | { readonly kind: "unknown"; readonly detail: string };
 
-export interface FindSettings extends Pick<DiscordSettings, "log" | "renderPicture"> {
+export interface FindSettings extends PartSettings {
   readonly rest: DiscordRest;
   readonly direct: DirectChannels;
   readonly sender: Sender;

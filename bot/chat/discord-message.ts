@@ -37,15 +37,19 @@ const FILE_BYTES = 10 * 1024 * 1024;
 /** 2000 characters hold some 90 bare mentions; the rest of the text needs room as well. */
 const MENTIONS_PER_MESSAGE = 60;
 
+export interface PartSettings extends Pick<DiscordSettings, "renderPicture" | "log"> {
+  /** Commands as they are called on this platform. */
+  sayPaths(text: string): string;
+}
+
 /** The messages a view needs, in order; buttons and files go with the last of the text. */
-export async function makeParts(
-  view: View,
-  { renderPicture, log }: Pick<DiscordSettings, "renderPicture" | "log">,
-): Promise<Part[]> {
+export async function makeParts(view: View, { renderPicture, log, sayPaths }: PartSettings): Promise<Part[]> {
   const { files, lost } = await makeFiles(view, renderPicture, log);
   const userIds = [...new Set(view.mentions.flatMap((personId) => readUserId(personId) ?? []))];
   const groups = chunk(userIds, MENTIONS_PER_MESSAGE).map((ids) => ids.map((id) => `<@${id}>`).join(" "));
-  const words = [groups[0] ?? "", showInstants(view.text), ...lost].filter((each) => each !== "").join("\n");
+  const words = [groups[0] ?? "", showInstants(sayPaths(view.text)), ...lost]
+    .filter((each) => each !== "")
+    .join("\n");
   const texts: (string | undefined)[] = [...splitText(words, MESSAGE_CHARACTERS), ...groups.slice(1)];
   const fileGroups = chunk(files, FILES_PER_MESSAGE);
   const rows = makeRows(view.actions, log);

@@ -21,6 +21,8 @@ export interface CommandMap {
   readonly bodies: readonly CommandBody[];
   /** The command a person called: the first word, and the sub-command where there is one. */
   find(group: string, sub: string | undefined): Command | undefined;
+  /** A reply's `/plan` (in code marks, as replies write commands) as it is called here: `/plan make`. */
+  sayPaths(text: string): string;
 }
 
 /** Throws one error that tells everything the platform would refuse. */
@@ -31,6 +33,7 @@ export function mapCommands(commands: readonly Command[]): CommandMap {
     byGroup.set(group, [...(byGroup.get(group) ?? []), command]);
   }
   const byPath = new Map<string, Command>();
+  const renamed: RegExp[] = [];
   const faults: string[] = [];
   const bodies = [...byGroup].map(([group, members]): CommandBody => {
     const [first] = members;
@@ -50,13 +53,19 @@ export function mapCommands(commands: readonly Command[]): CommandMap {
         options: makeOptions(command),
       };
     });
-    const names = subs.map(({ name }) => name).join(", ");
-    return { name: group, description: shorten(`${group}: ${names}`, 100), options: subs };
+    const names = subs.map(({ name }) => name);
+    if (members.some(({ name }) => name === group))
+      renamed.push(new RegExp(`(?<=\`/)${group}(?! (?:${names.join("|")})\\b)(?![\\w-])`, "g"));
+    return { name: group, description: shorten(`${group}: ${names.join(", ")}`, 100), options: subs };
   });
   faults.push(...listLimitFaults(bodies));
   if (faults.length > 0)
     throw new Error(`Discord would refuse these commands:\n${faults.map((each) => `- ${each}`).join("\n")}`);
-  return { bodies, find: (group, sub) => byPath.get(sub === undefined ? group : `${group} ${sub}`) };
+  return {
+    bodies,
+    find: (group, sub) => byPath.get(sub === undefined ? group : `${group} ${sub}`),
+    sayPaths: (text) => renamed.reduce((said, path) => said.replace(path, `$& ${BARE_WORD}`), text),
+  };
 }
 
 /** The slice of JSON Schema that option schemas come to. */

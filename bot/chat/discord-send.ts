@@ -1,13 +1,12 @@
 import { createHash } from "node:crypto";
 import { Routes, type APIMessage } from "discord.js";
 import type { DirectChannels } from "./discord-direct.ts";
-import { makeParts, type Part, type View } from "./discord-message.ts";
+import { makeParts, type Part, type PartSettings, type View } from "./discord-message.ts";
 import { describeDenial, isUnreachable, toOutcome } from "./discord-outcome.ts";
 import type { DiscordRest, RestFault } from "./discord-rest.ts";
-import type { DiscordSettings } from "./discord-settings.ts";
 import type { Delivery, Outcome } from "./port.ts";
 
-export interface SendSettings extends Pick<DiscordSettings, "log" | "renderPicture"> {
+export interface SendSettings extends PartSettings {
   readonly rest: DiscordRest;
   readonly direct: DirectChannels;
   /** Permissions the bot lacks in a channel, in the platform's own words; none where that can't be told. */
@@ -104,7 +103,7 @@ function viewOf(delivery: Delivery, mentions: readonly string[]): View {
 
 /** At most 25 characters, the same for every try; the first part carries the key itself. */
 export function makeNonce(key: string, part: number): string {
-  const plainNonce = part === 0 ? key : `${key}.${part}`;
+  const plainNonce = part === 0 ? key : `${key}~${part}`;
   if (plainNonce.length <= 25) return plainNonce;
   return createHash("sha256").update(plainNonce).digest("base64url").slice(0, 25);
 }

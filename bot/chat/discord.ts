@@ -67,8 +67,10 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     onGuild: (applicationId, guildId) => void registration.forGuild(applicationId, guildId),
     onFatal: fail,
   });
-  const sender = createSender({ ...settings, rest, direct, missingPermissions: gateway.missingPermissions });
-  const find = createFinder({ ...settings, rest, direct, sender, ownId: gateway.ownId });
+  const { missingPermissions, ownId } = gateway;
+  const says = { log, renderPicture: settings.renderPicture, sayPaths: map.sayPaths, rest, direct };
+  const sender = createSender({ ...says, missingPermissions });
+  const find = createFinder({ ...says, sender, ownId });
   const reader = createCallReader({
     commands,
     directory: settings.directory,
@@ -82,7 +84,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     chat: "discord",
     async start(given) {
       handlers = given;
-      interactions = createInteractionHandler({ ...settings, rest, deferAfterMs, reader, direct, handlers });
+      interactions = createInteractionHandler({ ...says, deferAfterMs, reader, handlers });
       await gateway.start();
     },
     send: sender.send,

@@ -16,7 +16,7 @@ async function make(
   renderPicture = async (svg: string): Promise<Uint8Array> => Buffer.from(svg),
 ) {
   const log = createMemoryLog();
-  return { parts: await makeParts(view(over), { renderPicture, log }), log };
+  return { parts: await makeParts(view(over), { renderPicture, log, sayPaths: (text) => text }), log };
 }
 
 test("a picture that can't be drawn leaves its words", async () => {

@@ -106,6 +106,13 @@ describe("groups", () => {
     expect(map.find("plan", undefined)).toBeUndefined();
   });
 
+  test("replies name commands as they are called here", () => {
+    const { sayPaths } = mapCommands(TEST_COMMANDS);
+    expect(sayPaths("Type `/plan film:… temp:20`, then `/plan curve` or `/help`. (/plan, `/planes`)")).toBe(
+      "Type `/plan make film:… temp:20`, then `/plan curve` or `/help`. (/plan, `/planes`)",
+    );
+  });
+
   test("what the test commands come to", () => {
     expect(mapCommands(TEST_COMMANDS).bodies).toMatchSnapshot();
   });

@@ -143,7 +143,7 @@ describe("once", () => {
         .join("\n"),
     ).toBe(text);
     const nonces = inClass().map(({ nonce }) => nonce);
-    expect(nonces).toEqual(["run7-step1-cue3", "run7-step1-cue3.1", "run7-step1-cue3.2"]);
+    expect(nonces).toEqual(["run7-step1-cue3", "run7-step1-cue3~1", "run7-step1-cue3~2"]);
   });
 
   test("a key of 25 characters leaves no room for a number: further parts get a digest, the same each time", async () => {
