@@ -20,6 +20,8 @@ export interface Live {
   /** Something changed in this class: views and the wall go out where they differ. */
   refresh(classId: number): void;
   refreshPerson(classId: number, personId: string): void;
+  /** Each second, where a bath runs: "agitate" becomes "let it stand" by the clock alone. */
+  beat(): void;
   present(classId: number): void;
   sendWall(page: Page): void;
   stop(): void;
@@ -121,6 +123,9 @@ export function createLive({ hub, stores, viewOf, now }: LiveParts): Live {
     catchUp,
     refresh: (classId) => soon(`views ${classId}`, GATHER_MS, () => refreshNow(classId)),
     refreshPerson: (classId, personId) => hub.ofPerson(classId, personId).forEach(sendViews),
+    beat() {
+      for (const classId of hub.classIds()) if (hub.ofClass(classId).some(isCounting)) refreshNow(classId);
+    },
     present: (classId) => soon(`present ${classId}`, PRESENCE_GATHER_MS, () => presentNow(classId)),
     sendWall: (page) => sendTo(page, { type: "wall", rows: wallRows(page.classId), now: now() }),
     stop() {
@@ -128,4 +133,8 @@ export function createLive({ hub, stores, viewOf, now }: LiveParts): Live {
       timers.clear();
     },
   };
+}
+
+function isCounting({ lastViews, isWatchingWall }: Page): boolean {
+  return isWatchingWall || lastViews.includes('"running"');
 }

@@ -48,6 +48,17 @@ export function findSession(
   return session && stores.members.find(session.classId, session.personId) ? session : undefined;
 }
 
+/** No script can read it and no other site can send it. */
+export function setSessionCookie(reply: FastifyReply, token: string, isSecure: boolean): void {
+  void reply.setCookie(COOKIE, token, {
+    path: "/",
+    httpOnly: true,
+    sameSite: "strict",
+    secure: isSecure,
+    maxAge: SESSION_SECONDS,
+  });
+}
+
 /** A few wrong tries are human; a list of guesses is not. One address may be a whole class. */
 const JOIN_LIMIT = { rateLimit: { max: 60, timeWindow: 5 * 60_000 } };
 const STAFF_LIMIT = { rateLimit: { max: 10, timeWindow: 5 * 60_000 } };
@@ -118,13 +129,7 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
       rooms.removeSession(before.tokenHash);
       parts.signedOut(before);
     }
-    void reply.setCookie(COOKIE, entry.value.token, {
-      path: "/",
-      httpOnly: true,
-      sameSite: "strict",
-      secure: parts.isSecure,
-      maxAge: SESSION_SECONDS,
-    });
+    setSessionCookie(reply, entry.value.token, parts.isSecure);
     return reply.header("cache-control", "no-store").send({ ok: true });
   }
 }

@@ -15,6 +15,8 @@ import { createHub, dismiss } from "./room-hub.ts";
 import { createKeeper } from "./room-keeper.ts";
 import { createLive } from "./room-live.ts";
 import type { Log } from "../log.ts";
+import { addKeyRoutes } from "./room-keys.ts";
+import { addNewClassRoute } from "./room-new-class.ts";
 import { addDoorRoutes, findSession } from "./room-routes.ts";
 import { ensureSecrets, resetPassphrases, type FirstSecrets } from "./room-first.ts";
 import { openPage } from "./room-socket.ts";
@@ -65,7 +67,7 @@ export function createRoom(options: RoomOptions): Room {
   const urls: string[] = [];
   let app: FastifyInstance | undefined;
   let handlers: ChatHandlers | undefined;
-  let heartbeat: NodeJS.Timeout | undefined;
+  const heartbeats: NodeJS.Timeout[] = [];
 
   const roomClasses = (): SchoolClass[] => stores.classes.list().filter(({ key }) => key.startsWith("room:"));
   // The demo's door needs no code as long as nobody but this computer can reach it.
@@ -101,6 +103,8 @@ export function createRoom(options: RoomOptions): Room {
       now,
     });
     addFileRoutes(app, { stores, sessionOf, renderPicture: options.renderPicture });
+    addKeyRoutes(app, { stores, rooms, hub, urls: () => urls, sessionOf, signedOut, now });
+    addNewClassRoute(app, { stores, rooms, door, isSecure, sessionOf, now });
     const socketParts = {
       hub,
       live,
@@ -131,13 +135,13 @@ export function createRoom(options: RoomOptions): Room {
     await app.listen({ host, port: options.port });
     const { port } = app.server.address() as AddressInfo;
     urls.push(...addressesOf(host, port, publicUrl));
-    heartbeat = setInterval(() => beat(), PING_MS).unref();
+    heartbeats.push(setInterval(ping, PING_MS).unref(), setInterval(live.beat, 1000).unref());
     log.info({ urls, host, port }, "the room is open");
   }
 
   /** A phone that went out of reach says no goodbye: it is missed at the second unanswered ping. */
   const unanswered = new WeakSet<object>();
-  function beat(): void {
+  function ping(): void {
     for (const socket of app?.websocketServer.clients ?? []) {
       if (unanswered.has(socket)) {
         socket.terminate();
@@ -191,7 +195,7 @@ export function createRoom(options: RoomOptions): Room {
       return schoolClass && resetPassphrases(rooms, schoolClass, now());
     },
     async stop() {
-      clearInterval(heartbeat);
+      for (const each of heartbeats) clearInterval(each);
       live.stop();
       hub.closeAll();
       await app?.close();

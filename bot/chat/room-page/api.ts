@@ -1,0 +1,46 @@
+import type { CommandCard, DoorCode, DoorSheet, DoorState } from "../room-wire.ts";
+
+/* The few things asked over plain HTTP: the door, the command cards, the keys. */
+
+export type DoorFault = DoorCode | "ERR_UNREACHABLE";
+export type Answer<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly code: DoorFault };
+
+async function ask<T>(path: string, body?: unknown): Promise<Answer<T>> {
+  try {
+    const response = await fetch(path, {
+      method: body === undefined ? "GET" : "POST",
+      ...(body === undefined
+        ? {}
+        : { headers: { "content-type": "application/json" }, body: JSON.stringify(body) }),
+    });
+    const value = (await response.json()) as T & { error?: { code: DoorCode } };
+    return response.ok ? { ok: true, value } : { ok: false, code: value.error?.code ?? "ERR_BROKE" };
+  } catch {
+    return { ok: false, code: "ERR_UNREACHABLE" };
+  }
+}
+
+export interface ShownSecrets {
+  readonly className: string;
+  readonly joinCode: string;
+  readonly teacherPassphrase: string;
+  readonly aidePassphrase: string;
+}
+
+export const api = {
+  me: () => ask<DoorState>("/api/me"),
+  commands: () => ask<readonly CommandCard[]>("/api/commands"),
+  join: (code: string, name: string) => ask("/api/join", { code, name }),
+  joinStaff: (code: string, name: string, passphrase: string) =>
+    ask("/api/staff", { code, name, passphrase }),
+  joinDemo: (name: string, role: "student" | "teacher") => ask("/api/demo", { name, role }),
+  leave: () => ask("/api/leave", {}),
+  door: () => ask<DoorSheet>("/api/door"),
+  rotate: () => ask<DoorSheet>("/api/door/rotate", {}),
+  free: (personId: string) => ask<DoorSheet>("/api/door/free", { personId }),
+  removeDevice: (handle: string) => ask<DoorSheet>("/api/door/device", { handle }),
+  passphrases: () => ask<ShownSecrets>("/api/door/passphrases", {}),
+  newClass: (name: string, zone: string, teacher: string) =>
+    ask<ShownSecrets>("/api/classes", { name, zone, teacher }),
+};

@@ -1,0 +1,43 @@
+import { useEffect } from "preact/hooks";
+import { Bench } from "./bench.tsx";
+import { BoardPage } from "./board.tsx";
+import { DoorPage } from "./door.tsx";
+import type { PageRoom } from "./room.ts";
+import { RoomContext } from "./room-context.ts";
+import { usePart } from "./state.ts";
+import { applyTheme } from "./theme.ts";
+import { LANGUAGES, useWords, WordsContext } from "./words.ts";
+
+export function App({ room }: { room: PageRoom }) {
+  const language = usePart(room.store, (state) => state.language);
+  const theme = usePart(room.store, (state) => state.theme);
+  useEffect(() => applyTheme(theme), [theme]);
+  useEffect(() => void (document.documentElement.lang = language), [language]);
+  return (
+    <WordsContext.Provider value={LANGUAGES[language]}>
+      <RoomContext.Provider value={room}>
+        <Place room={room} />
+      </RoomContext.Provider>
+    </WordsContext.Provider>
+  );
+}
+
+function Place({ room }: { room: PageRoom }) {
+  const words = useWords();
+  const door = usePart(room.store, (state) => state.door);
+  const facts = usePart(room.store, (state) => state.facts);
+  const isUnreachable = usePart(room.store, (state) => state.isUnreachable);
+  useEffect(() => {
+    if (!isUnreachable) return undefined;
+    const again = setTimeout(() => void room.enter(), 2000);
+    return () => clearTimeout(again);
+  }, [isUnreachable]);
+  if (door?.state === "out") return <DoorPage demo={door.demo} />;
+  if (!facts)
+    return (
+      <main class="opening">
+        <p role="status">{isUnreachable ? words.doorFaults.ERR_UNREACHABLE : words.loading}</p>
+      </main>
+    );
+  return location.pathname === "/board" ? <BoardPage /> : <Bench />;
+}

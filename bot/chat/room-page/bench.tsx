@@ -1,0 +1,86 @@
+import { useEffect, useState } from "preact/hooks";
+import { formatSeconds } from "../../../commands/wording.ts";
+import { Composer } from "./composer.tsx";
+import { CueScreen } from "./cue-screen.tsx";
+import { Forms } from "./forms.tsx";
+import { LinkState, LostBanner, StaleLines } from "./link-state.tsx";
+import { Log } from "./log.tsx";
+import { Menu } from "./menu.tsx";
+import { useRoom, useRoomPart } from "./room-context.ts";
+import { RunCard } from "./run-card.tsx";
+import { secondsTo, useRoomTime } from "./ticking.ts";
+import { useWords } from "./words.ts";
+
+/** The room itself: one's own film above, the log below it, the line to type at the foot. */
+export function Bench() {
+  const words = useWords();
+  const facts = useRoomPart((state) => state.facts);
+  const [open, setOpen] = useState<"menu" | "forms" | null>(null);
+  const [form, setForm] = useState<string | null>(null);
+  const openForm = (name: string | null): void => {
+    setForm(name);
+    setOpen("forms");
+  };
+  return (
+    <div class="bench">
+      <header class="top">
+        <h1>{facts?.class.name ?? words.name}</h1>
+        <LinkState />
+        <button type="button" class="key" onClick={() => setOpen("menu")}>
+          {words.menu.open}
+        </button>
+      </header>
+      <LostBanner />
+      <main class="bench-main">
+        <MyRuns onPlan={() => openForm("plan")} />
+        <Log />
+      </main>
+      <footer class="foot">
+        <StaleLines />
+        <Composer onForms={() => openForm(null)} />
+      </footer>
+      <CueScreen />
+      <PageTitle />
+      {open === "menu" && <Menu onClose={() => setOpen(null)} />}
+      {open === "forms" && <Forms first={form} onClose={() => setOpen(null)} />}
+    </div>
+  );
+}
+
+function MyRuns({ onPlan }: { onPlan: () => void }) {
+  const { runs } = useWords();
+  const room = useRoom();
+  const views = useRoomPart((state) => state.views);
+  const isGoing = views.some(({ phase }) => phase === "running" || phase === "waiting");
+  useEffect(() => room.wake.want(isGoing), [isGoing]);
+  return (
+    <section class="my-runs" aria-label={runs.title}>
+      {views.length === 0 && (
+        <div class="no-run">
+          <p>
+            <strong>{runs.none}</strong> {runs.noneHint}
+          </p>
+          <button type="button" class="key main" onClick={onPlan}>
+            {runs.makePlan}
+          </button>
+        </div>
+      )}
+      {views.map((view) => (
+        <RunCard key={view.run} view={view} />
+      ))}
+      {isGoing && !room.wake.isAble && <p class="hint">{runs.noWakeLock}</p>}
+    </section>
+  );
+}
+
+/** The countdown stands in the tab's name too, for a desk where the page is behind another. */
+function PageTitle() {
+  const { name } = useWords();
+  const view = useRoomPart((state) => state.views).find(({ phase }) => phase === "running");
+  const now = useRoomTime(1000);
+  useEffect(() => {
+    const left = view?.endsAt != null ? secondsTo(view.endsAt, now) : -1;
+    document.title = view && left >= 0 ? `${formatSeconds(left)} ${view.title}` : name;
+  });
+  return null;
+}

@@ -1,0 +1,49 @@
+/* What time it is in the room, from a phone whose own clock may be minutes off. */
+
+export interface Sync {
+  /** The phone's clock when the question went out and when the answer came, ms. */
+  readonly sentAt: number;
+  readonly cameAt: number;
+  /** The room's clock as the answer says, ms. */
+  readonly roomNow: number;
+}
+
+export interface RoomClock {
+  /** The room's time now, ms since the epoch. */
+  now(): number;
+  take(sync: Sync): void;
+  /** A word of the room's time that came unasked: good enough until the first answer. */
+  guess(roomNow: number): void;
+  setSpeed(speed: number): void;
+}
+
+/** An older answer that came back quicker is better, but only for so long: clocks drift and phones sleep. */
+const FRESH_MS = 60_000;
+
+/**
+ * The room's clock, told by the quickest answer of the last minute: half its round trip is the most it can be wrong.
+ * `speed` is how many of the room's seconds pass in one of ours.
+ */
+export function createRoomClock(phoneNow: () => number = Date.now): RoomClock {
+  let speed = 1;
+  let anchor: { phoneAt: number; roomAt: number; roundTripMs: number } | undefined;
+
+  return {
+    now() {
+      const phone = phoneNow();
+      return anchor ? anchor.roomAt + (phone - anchor.phoneAt) * speed : phone;
+    },
+    take({ sentAt, cameAt, roomNow }) {
+      const roundTripMs = cameAt - sentAt;
+      const isStale = !anchor || cameAt - anchor.phoneAt > FRESH_MS || cameAt < anchor.phoneAt;
+      if (!isStale && anchor && roundTripMs >= anchor.roundTripMs) return;
+      anchor = { phoneAt: cameAt - roundTripMs / 2, roomAt: roomNow, roundTripMs };
+    },
+    guess(roomNow) {
+      anchor ??= { phoneAt: phoneNow(), roomAt: roomNow, roundTripMs: Infinity };
+    },
+    setSpeed(next) {
+      speed = next;
+    },
+  };
+}

@@ -1,0 +1,134 @@
+import { useEffect, useId, useRef, useState } from "preact/hooks";
+import { readCaret } from "./caret.ts";
+import { checkLine, wordFault } from "./check.ts";
+import { ChoiceList } from "./choice-list.tsx";
+import { completeFromRoom, completeLocally, type Choice } from "./complete.ts";
+import { keepHere, readKept } from "./kept.ts";
+import { useRoom, useRoomPart } from "./room-context.ts";
+import { useWords } from "./words.ts";
+
+const MOST_RECENT = 20;
+
+/** The line at the foot of the page: typed commands, with what may come next above it. */
+export function Composer({ onForms }: { onForms: () => void }) {
+  const room = useRoom();
+  const { composer, ...words } = useWords();
+  const cards = useRoomPart((state) => state.cards);
+  const fault = useRoomPart((state) => state.fault);
+  const isSending = useRoomPart((state) => state.pending.some((each) => each.state === "sending"));
+  const input = useRef<HTMLInputElement>(null);
+  const id = useId();
+  const [line, setLine] = useState("");
+  const [choices, setChoices] = useState<readonly Choice[]>([]);
+  const [picked, setPicked] = useState(-1);
+  const [recent, setRecent] = useState<readonly string[]>(readKept("recent", []));
+  const [recentAt, setRecentAt] = useState(-1);
+
+  const caret = readCaret(line, cards);
+  const typing = caret.at === "value" ? caret.option : null;
+  const check = line.trim() === "" ? null : checkLine(line, cards, typing);
+  const isCommandDone = check?.card !== null && check !== null;
+
+  useEffect(() => {
+    if (line.trim() === "") return setChoices([]);
+    setChoices(completeLocally(caret, line, cards));
+    setPicked(-1);
+    if (caret.at !== "value") return undefined;
+    const option = caret.card.options.find(({ name }) => name === caret.option);
+    if (!option?.hasOffers) return undefined;
+    let isOld = false;
+    void room
+      .complete(caret.card.name, caret.option, caret.typed, caret.others)
+      .then((offers) => isOld || setChoices(completeFromRoom(caret, line, offers)));
+    return () => void (isOld = true);
+  }, [line, cards]);
+
+  function change(next: string): void {
+    if (fault !== null) room.clearFault();
+    setRecentAt(-1);
+    setLine(next);
+  }
+
+  function take(choice: Choice): void {
+    change(choice.line);
+    input.current?.focus();
+  }
+
+  function send(): void {
+    const text = line.trim();
+    if (text === "") return;
+    room.say(text);
+    const next = [text, ...recent.filter((each) => each !== text)].slice(0, MOST_RECENT);
+    setRecent(next);
+    keepHere("recent", next);
+    change("");
+  }
+
+  function step(by: number): void {
+    const at = Math.min(recent.length - 1, Math.max(-1, recentAt + by));
+    setLine(at === -1 ? "" : (recent[at] ?? ""));
+    setRecentAt(at);
+  }
+
+  function onKeyDown(event: KeyboardEvent): void {
+    const isBrowsing = choices.length > 0 && recentAt === -1;
+    const choice = choices[picked];
+    if (event.key === "ArrowDown" && isBrowsing) setPicked((picked + 1) % choices.length);
+    else if (event.key === "ArrowUp" && isBrowsing) setPicked((picked <= 0 ? choices.length : picked) - 1);
+    else if (event.key === "ArrowUp") step(1);
+    else if (event.key === "ArrowDown" && recentAt >= 0) step(-1);
+    else if (event.key === "Tab" && !event.shiftKey && isBrowsing) take(choice ?? (choices[0] as Choice));
+    else if (event.key === "Enter" && choice) take(choice);
+    else if (event.key === "Escape" && choices.length > 0) setChoices([]);
+    else return;
+    event.preventDefault();
+  }
+
+  const says =
+    fault ??
+    (isCommandDone && check.faults[0] ? wordFault(check.faults[0], { composer, ...words }) : null) ??
+    (isCommandDone && check.missing.length > 0 ? composer.needs(check.missing.join(", ")) : null);
+  const isOpen = choices.length > 0;
+  return (
+    <form
+      class="composer"
+      onSubmit={(event) => {
+        event.preventDefault();
+        send();
+      }}
+    >
+      {isOpen && <ChoiceList id={`${id}-list`} choices={choices} picked={picked} onTake={take} />}
+      <p class={`composer-says ${fault !== null || check?.faults[0] ? "is-fault" : ""}`} aria-live="polite">
+        {says ?? (isSending ? composer.sending : "")}
+      </p>
+      <div class="composer-row">
+        <button type="button" class="key forms-key" onClick={onForms}>
+          {composer.forms}
+        </button>
+        <input
+          ref={input}
+          class="composer-line"
+          value={line}
+          onInput={(event) => change(event.currentTarget.value)}
+          onKeyDown={onKeyDown}
+          placeholder={composer.placeholder}
+          aria-label={composer.label}
+          role="combobox"
+          aria-expanded={isOpen}
+          aria-controls={`${id}-list`}
+          aria-autocomplete="list"
+          aria-activedescendant={picked >= 0 ? `${id}-list-${picked}` : undefined}
+          autocomplete="off"
+          autocapitalize="off"
+          autocorrect="off"
+          spellcheck={false}
+          enterkeyhint="send"
+          maxLength={20_000}
+        />
+        <button class="key main" disabled={line.trim() === ""}>
+          {composer.send}
+        </button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,144 @@
+import { useState } from "preact/hooks";
+import { api, type Answer, type DoorFault } from "./api.ts";
+import { Field } from "./field.tsx";
+import { keepHere, readKept } from "./kept.ts";
+import { useRoom } from "./room-context.ts";
+import { useWords } from "./words.ts";
+
+/** The code of a QR picture stands behind the `#`, which a browser sends to nobody. */
+function codeFromAddress(): string {
+  return new URLSearchParams(location.hash.slice(1)).get("code") ?? "";
+}
+
+export function DoorPage({ demo }: { demo: { readonly className: string } | null }) {
+  const words = useWords();
+  const room = useRoom();
+  const [wantsCode, setWantsCode] = useState(demo === null || codeFromAddress() !== "");
+  const [isBusy, setBusy] = useState(false);
+  const [fault, setFault] = useState<DoorFault | null>(null);
+
+  async function enter(name: string, asking: Promise<Answer<unknown>>): Promise<void> {
+    setBusy(true);
+    setFault(null);
+    const answer = await asking;
+    if (answer.ok) {
+      keepHere("name", name);
+      history.replaceState(null, "", location.pathname);
+      await room.enter();
+    } else setFault(answer.code);
+    setBusy(false);
+  }
+
+  const shared = { isBusy, enter };
+  return (
+    <main class="door">
+      <header class="door-head">
+        <div class="sprockets" aria-hidden="true" />
+        <h1>{words.name}</h1>
+        <p>{words.door.lead}</p>
+      </header>
+      {fault && (
+        <p class="fault" role="alert">
+          {words.doorFaults[fault]}
+        </p>
+      )}
+      {demo && !wantsCode ? <DemoDoor className={demo.className} {...shared} /> : <CodeDoor {...shared} />}
+      {demo && (
+        <button class="quiet" type="button" onClick={() => setWantsCode(!wantsCode)}>
+          {wantsCode ? words.door.demoTitle : words.door.ownClass}
+        </button>
+      )}
+    </main>
+  );
+}
+
+interface DoorProps {
+  readonly isBusy: boolean;
+  enter(name: string, asking: Promise<Answer<unknown>>): Promise<void>;
+}
+
+function DemoDoor({ className, isBusy, enter }: DoorProps & { className: string }) {
+  const { door } = useWords();
+  const [name, setName] = useState(readKept("name", ""));
+  return (
+    <form
+      class="door-card"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void enter(name, api.joinDemo(name, "student"));
+      }}
+    >
+      <h2>{door.demoTitle}</h2>
+      <p>
+        <strong>{className}</strong>
+        <br />
+        {door.demoLead}
+      </p>
+      <Field label={door.yourName} value={name} onValue={setName} autoComplete="nickname" isRequired />
+      <button class="key main" disabled={isBusy}>
+        {isBusy ? door.wait : door.demoStudent}
+      </button>
+      <button
+        class="key"
+        type="button"
+        disabled={isBusy}
+        onClick={() => void enter("", api.joinDemo(door.demoTeacherName, "teacher"))}
+      >
+        {door.demoTeacher}
+      </button>
+    </form>
+  );
+}
+
+function CodeDoor({ isBusy, enter }: DoorProps) {
+  const { door } = useWords();
+  const [isStaff, setStaff] = useState(false);
+  const [code, setCode] = useState(codeFromAddress());
+  const [name, setName] = useState(readKept("name", ""));
+  const [passphrase, setPassphrase] = useState("");
+  return (
+    <form
+      class="door-card"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void enter(name, isStaff ? api.joinStaff(code, name, passphrase) : api.join(code, name));
+      }}
+    >
+      <h2>{door.title}</h2>
+      <Field
+        label={door.code}
+        hint={door.codeHint}
+        value={code}
+        onValue={setCode}
+        autoComplete="off"
+        isCode
+        isRequired
+      />
+      <Field
+        label={door.yourName}
+        hint={door.nameHint}
+        value={name}
+        onValue={setName}
+        autoComplete="nickname"
+        isRequired
+      />
+      {isStaff && (
+        <Field
+          label={door.passphrase}
+          hint={door.passphraseHint}
+          value={passphrase}
+          onValue={setPassphrase}
+          type="password"
+          autoComplete="current-password"
+          isRequired
+        />
+      )}
+      <button class="key main" disabled={isBusy}>
+        {isBusy ? door.wait : isStaff ? door.joinStaff : door.join}
+      </button>
+      <button class="quiet" type="button" onClick={() => setStaff(!isStaff)}>
+        {isStaff ? door.asStudent : door.asStaff}
+      </button>
+    </form>
+  );
+}

@@ -1,0 +1,18 @@
+/* What one browser keeps for itself. A browser that keeps nothing (private window) still works. */
+
+export function readKept<T>(key: string, otherwise: T): T {
+  try {
+    const text = localStorage.getItem(`sinkside.${key}`);
+    return text === null ? otherwise : (JSON.parse(text) as T);
+  } catch {
+    return otherwise;
+  }
+}
+
+export function keepHere(key: string, value: unknown): void {
+  try {
+    localStorage.setItem(`sinkside.${key}`, JSON.stringify(value));
+  } catch {
+    // Nothing to do: it holds until the page is closed.
+  }
+}

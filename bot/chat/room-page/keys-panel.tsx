@@ -1,0 +1,132 @@
+import { useEffect, useState } from "preact/hooks";
+import type { DoorSheet } from "../room-wire.ts";
+import { api, type Answer, type DoorFault, type ShownSecrets } from "./api.ts";
+import { useRoomPart } from "./room-context.ts";
+import { sayInstant } from "./said.tsx";
+import { useWords } from "./words.ts";
+
+/** The class's door for staff: the code and its picture, who is in, on which devices. */
+export function KeysPanel() {
+  const words = useWords();
+  const { keys } = words;
+  const isTeacher = useRoomPart((state) => state.facts?.you.role) === "teacher";
+  const [sheet, setSheet] = useState<DoorSheet | null>(null);
+  const [fault, setFault] = useState<DoorFault | null>(null);
+  const [secrets, setSecrets] = useState<ShownSecrets | null>(null);
+
+  async function take(asking: Promise<Answer<DoorSheet>>): Promise<void> {
+    const answer = await asking;
+    setFault(answer.ok ? null : answer.code);
+    if (answer.ok) setSheet(answer.value);
+  }
+  useEffect(() => void take(api.door()), []);
+
+  return (
+    <div class="keys">
+      {fault && (
+        <p class="fault" role="alert">
+          {words.doorFaults[fault]}
+        </p>
+      )}
+      {sheet && (
+        <>
+          <figure class="join-code">
+            {/* The code is in the address, so that a new code is a new picture. */}
+            <img src={`/api/door/qr.svg?${sheet.joinCode}`} alt={keys.scan} />
+            <figcaption>
+              <span>{keys.code}</span>
+              <strong class="code">{sheet.joinCode}</strong>
+              {sheet.joinUrls.map((url) => (
+                <code key={url}>{url}</code>
+              ))}
+            </figcaption>
+          </figure>
+          {isTeacher && (
+            <p class="with-key">
+              <button type="button" class="key" onClick={() => void take(api.rotate())}>
+                {keys.rotate}
+              </button>
+              <span class="hint">{keys.rotateHint}</span>
+            </p>
+          )}
+          <h3>{keys.people}</h3>
+          <People sheet={sheet} take={take} />
+          {isTeacher && (
+            <p class="with-key">
+              <button
+                type="button"
+                class="key danger"
+                onClick={() =>
+                  void api
+                    .passphrases()
+                    .then((answer) => (answer.ok ? setSecrets(answer.value) : setFault(answer.code)))
+                }
+              >
+                {keys.passphrases}
+              </button>
+              <span class="hint">{keys.passphrasesHint}</span>
+            </p>
+          )}
+          {secrets && <Secrets secrets={secrets} />}
+        </>
+      )}
+    </div>
+  );
+}
+
+export function Secrets({ secrets }: { secrets: ShownSecrets }) {
+  const { keys } = useWords();
+  return (
+    <div class="secrets" role="status">
+      <p>{keys.writeDown}</p>
+      <dl>
+        <dt>{keys.code}</dt>
+        <dd class="code">{secrets.joinCode}</dd>
+        <dt>{keys.teacherIs}</dt>
+        <dd class="code">{secrets.teacherPassphrase}</dd>
+        <dt>{keys.aideIs}</dt>
+        <dd class="code">{secrets.aidePassphrase}</dd>
+      </dl>
+    </div>
+  );
+}
+
+function People({
+  sheet,
+  take,
+}: {
+  sheet: DoorSheet;
+  take: (asking: Promise<Answer<DoorSheet>>) => Promise<void>;
+}) {
+  const { keys, roles } = useWords();
+  const me = useRoomPart((state) => state.facts?.you.id);
+  return (
+    <ul class="people">
+      {sheet.people.map(({ id, name, role, isHere, devices }) => (
+        <li key={id}>
+          <p>
+            <strong>{name}</strong> {roles[role]}, {isHere ? keys.isHere : keys.away}
+            {devices.length === 0 && `, ${keys.noDevices}`}
+          </p>
+          {id !== me && devices.length > 0 && (
+            <button type="button" class="key" title={keys.freeHint} onClick={() => void take(api.free(id))}>
+              {keys.free}
+            </button>
+          )}
+          {devices.length > 1 && (
+            <ul>
+              {devices.map(({ handle, device, seenAt }) => (
+                <li key={handle}>
+                  {device}, {keys.seen(sayInstant(seenAt, "date", undefined))}{" "}
+                  <button type="button" class="key" onClick={() => void take(api.removeDevice(handle))}>
+                    {keys.removeDevice}
+                  </button>
+                </li>
+              ))}
+            </ul>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,49 @@
+import { saySeconds } from "../../../commands/wording.ts";
+import { useRoom, useRoomPart } from "./room-context.ts";
+import { useRoomTime } from "./ticking.ts";
+import { useWords } from "./words.ts";
+
+export function LinkState() {
+  const { link, menu } = useWords();
+  const state = useRoomPart((all) => all.link);
+  const present = useRoomPart((all) => all.present);
+  return (
+    <p class={`link is-${state}`} role="status">
+      {state === "open" ? (present.count > 0 ? menu.here(present.count) : link.open) : link[state]}
+    </p>
+  );
+}
+
+export function LostBanner() {
+  const { link } = useWords();
+  const state = useRoomPart((all) => all.link);
+  return state === "lost" ? (
+    <p class="lost" role="alert">
+      {link.lostLong}
+    </p>
+  ) : null;
+}
+
+/** Lines that could not be sent while they were fresh: their moment may be over, so their sender decides. */
+export function StaleLines() {
+  const room = useRoom();
+  const { link } = useWords();
+  const pending = useRoomPart((all) => all.pending);
+  useRoomTime(1000);
+  const stale = pending.filter(({ state }) => state === "stale");
+  return (
+    <>
+      {stale.map(({ id, text, at }) => (
+        <div key={id} class="stale" role="alert">
+          <p>{link.staleLine(text, saySeconds((Date.now() - at) / 1000))}</p>
+          <button type="button" class="key main" onClick={() => room.sendStale(id)}>
+            {link.sendNow}
+          </button>
+          <button type="button" class="key" onClick={() => room.dropStale(id)}>
+            {link.drop}
+          </button>
+        </div>
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,117 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import { saySeconds } from "../../../commands/wording.ts";
+import type { FeedEvent } from "../room-wire.ts";
+import { Actions } from "./actions.tsx";
+import { LATE_FROM_MS } from "./cues.ts";
+import { Pictures } from "./picture.tsx";
+import { useRoomPart } from "./room-context.ts";
+import { Said, sayInstant, sayMinute } from "./said.tsx";
+import { useWords } from "./words.ts";
+
+const NEAR_END_PX = 120;
+
+/** What was said here, as a log: the time in the margin, one entry under the other. */
+export function Log() {
+  const { feed } = useWords();
+  const events = useRoomPart((state) => state.events);
+  const isCut = useRoomPart((state) => state.isFeedCut);
+  const list = useRef<HTMLDivElement>(null);
+  const [isAtEnd, setAtEnd] = useState(true);
+
+  function goToEnd(): void {
+    const element = list.current;
+    if (element) element.scrollTop = element.scrollHeight;
+  }
+  // Someone who reads further up is not pulled away.
+  useEffect(() => {
+    if (isAtEnd || events[events.length - 1]?.author?.isYou) goToEnd();
+  }, [events]);
+  useEffect(() => {
+    const element = list.current;
+    if (!element) return undefined;
+    // The keyboard of a phone takes half the height away.
+    const observer = new ResizeObserver(() => isAtEnd && goToEnd());
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, [isAtEnd]);
+
+  const shown = events.filter(({ id }) => id > 0);
+  return (
+    <section class="log" aria-label={feed.title}>
+      <div
+        ref={list}
+        class="entries"
+        role="log"
+        tabIndex={0}
+        onScroll={({ currentTarget: at }) =>
+          setAtEnd(at.scrollHeight - at.scrollTop - at.clientHeight < NEAR_END_PX)
+        }
+      >
+        <ol>
+          {isCut && <li class="entry-note">{feed.earlierCut}</li>}
+          {shown.length === 0 && <li class="entry-note">{feed.empty}</li>}
+          {shown.map((event, index) => (
+            <Entry
+              key={event.id}
+              event={event}
+              isNewest={index === shown.length - 1}
+              before={shown[index - 1]}
+            />
+          ))}
+        </ol>
+      </div>
+      {!isAtEnd && (
+        <button type="button" class="key to-newest" onClick={goToEnd}>
+          {feed.newest}
+        </button>
+      )}
+    </section>
+  );
+}
+
+interface EntryProps {
+  readonly event: FeedEvent;
+  readonly isNewest: boolean;
+  readonly before: FeedEvent | undefined;
+}
+
+function Entry({ event, before }: EntryProps) {
+  const { feed } = useWords();
+  const zone = useRoomPart((state) => state.facts?.class.zone);
+  const day = sayInstant(event.at, "date", zone);
+  const isNewDay = before !== undefined && sayInstant(before.at, "date", zone) !== day;
+  return (
+    <>
+      {isNewDay && <li class="entry-note">{day}</li>}
+      <li class={`entry is-${event.kind} ${event.callsYou ? "calls-you" : ""}`}>
+        <time class="entry-time" dateTime={new Date(event.at).toISOString()}>
+          {sayMinute(event.at, zone)}
+        </time>
+        <div class="entry-body">
+          <EntryHead event={event} />
+          {event.kind === "line" ? <p class="typed">{event.text}</p> : <Said text={event.text} />}
+          <Pictures pictures={event.pictures} />
+          {event.files.map(({ name, href }) => (
+            <a key={href} class="key file" href={href} download={name}>
+              {feed.download(name)}
+            </a>
+          ))}
+          <Actions actions={event.actions} />
+        </div>
+      </li>
+    </>
+  );
+}
+
+function EntryHead({ event }: { event: FeedEvent }) {
+  const { feed } = useWords();
+  if (event.kind === "line") return null;
+  const lateMs = event.dueAt === null ? 0 : event.at - event.dueAt;
+  const tags = [
+    event.kind === "cue" ? feed.call : "",
+    event.isPrivate ? "" : feed.toClass,
+    !event.isPrivate && event.author ? feed.askedBy(event.author.name) : "",
+    lateMs >= LATE_FROM_MS ? feed.late(saySeconds(Math.round(lateMs / 1000))) : "",
+  ].filter(Boolean);
+  return tags.length > 0 ? <p class="entry-tags">{tags.join(" · ")}</p> : null;
+}

@@ -1,0 +1,25 @@
+import "@fontsource/atkinson-hyperlegible/latin-400.css";
+import "@fontsource/atkinson-hyperlegible/latin-700.css";
+import "@fontsource/atkinson-hyperlegible/latin-ext-400.css";
+import "@fontsource/atkinson-hyperlegible/latin-ext-700.css";
+import "./styles/base.css";
+import "./styles/door.css";
+import "./styles/bench.css";
+import "./styles/run.css";
+import "./styles/cue.css";
+import "./styles/log.css";
+import "./styles/composer.css";
+import "./styles/sheet.css";
+import "./styles/board.css";
+import { render } from "preact";
+import { App } from "./app.tsx";
+import { createPageRoom } from "./room.ts";
+
+const room = createPageRoom();
+// The first touch anywhere lets the page sound later on.
+addEventListener("pointerdown", () => room.alarm.unlock());
+addEventListener("keydown", () => room.alarm.unlock());
+void room.enter();
+
+const root = document.getElementById("app");
+if (root) render(<App room={room} />, root);

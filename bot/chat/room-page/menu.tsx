@@ -1,0 +1,115 @@
+import { useState } from "preact/hooks";
+import { keepHere } from "./kept.ts";
+import { KeysPanel } from "./keys-panel.tsx";
+import { NewClassPanel } from "./new-class.tsx";
+import { useRoom, useRoomPart } from "./room-context.ts";
+import { Sheet } from "./sheet.tsx";
+import type { Theme } from "./state.ts";
+import { LANGUAGES, useWords, type Language } from "./words.ts";
+
+type Panel = "menu" | "keys" | "newClass";
+
+export function Menu({ onClose }: { onClose: () => void }) {
+  const words = useWords();
+  const { menu } = words;
+  const room = useRoom();
+  const facts = useRoomPart((state) => state.facts);
+  const [panel, setPanel] = useState<Panel>("menu");
+  const title = { menu: menu.title, keys: words.keys.title, newClass: words.newClass.title }[panel];
+  const isStaff = facts !== null && facts.you.role !== "student";
+  return (
+    <Sheet title={title} onClose={onClose}>
+      {panel === "keys" && <KeysPanel />}
+      {panel === "newClass" && <NewClassPanel />}
+      {panel === "menu" && facts && (
+        <div class="menu">
+          <p class="menu-you">{menu.you(facts.you.name, words.roles[facts.you.role])}</p>
+          {isStaff && (
+            <button type="button" class="key" onClick={() => setPanel("keys")}>
+              {menu.door}
+            </button>
+          )}
+          {isStaff && (
+            <a class="key" href="/board">
+              {menu.board}
+            </a>
+          )}
+          {facts.class.isDemo && facts.you.role === "teacher" && (
+            <button type="button" class="key main" onClick={() => setPanel("newClass")}>
+              {menu.newClass}
+            </button>
+          )}
+          <Preferences />
+          <button type="button" class="key danger" onClick={() => void room.leave()}>
+            {menu.leave}
+          </button>
+        </div>
+      )}
+    </Sheet>
+  );
+}
+
+function Preferences() {
+  const { menu } = useWords();
+  const room = useRoom();
+  const theme = useRoomPart((state) => state.theme);
+  const language = useRoomPart((state) => state.language);
+  const isSoundOn = useRoomPart((state) => state.isSoundOn);
+  const themes: readonly (readonly [Theme, string])[] = [
+    ["auto", menu.themeAuto],
+    ["daylight", menu.themeDaylight],
+    ["safelight", menu.themeSafelight],
+  ];
+  return (
+    <>
+      <fieldset class="pick">
+        <legend>{menu.theme}</legend>
+        {themes.map(([value, label]) => (
+          <label key={value}>
+            <input
+              type="radio"
+              name="theme"
+              checked={theme === value}
+              onChange={() => {
+                room.store.set({ theme: value });
+                keepHere("theme", value);
+              }}
+            />
+            <span>{label}</span>
+          </label>
+        ))}
+      </fieldset>
+      <fieldset class="pick">
+        <legend>{menu.language}</legend>
+        {(Object.keys(LANGUAGES) as Language[]).map((value) => (
+          <label key={value} lang={value}>
+            <input
+              type="radio"
+              name="language"
+              checked={language === value}
+              onChange={() => {
+                room.store.set({ language: value });
+                keepHere("language", value);
+              }}
+            />
+            <span>{LANGUAGES[value].languageName}</span>
+          </label>
+        ))}
+      </fieldset>
+      <label class="check">
+        <input
+          type="checkbox"
+          checked={isSoundOn}
+          onChange={(event) => {
+            room.store.set({ isSoundOn: event.currentTarget.checked });
+            keepHere("sound", event.currentTarget.checked);
+          }}
+        />
+        <span>{menu.sound}</span>
+      </label>
+      <button type="button" class="key" onClick={() => room.alarm.call("change", true)}>
+        {menu.soundTest}
+      </button>
+    </>
+  );
+}

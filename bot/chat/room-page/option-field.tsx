@@ -1,0 +1,127 @@
+import { useEffect, useId, useState } from "preact/hooks";
+import type { Suggestion } from "../../../commands/define.ts";
+import type { OptionCard } from "../room-wire.ts";
+import { useRoom } from "./room-context.ts";
+import { useWords } from "./words.ts";
+
+interface OptionFieldProps {
+  readonly command: string;
+  readonly option: OptionCard;
+  readonly value: string;
+  readonly others: Readonly<Record<string, string>>;
+  readonly fault: string | null;
+  onValue(value: string): void;
+}
+
+const MOST_CHIPS = 8;
+/** Longer values than this are pasted or read from a file, not typed. */
+const LONG = 1000;
+
+export function OptionField({ command, option, value, others, fault, onValue }: OptionFieldProps) {
+  const words = useWords();
+  const room = useRoom();
+  const id = useId();
+  const [isHere, setHere] = useState(false);
+  const [offers, setOffers] = useState<readonly Suggestion[]>([]);
+
+  useEffect(() => {
+    if (!isHere || !option.hasOffers) return undefined;
+    let isOld = false;
+    const soon = setTimeout(() => {
+      void room
+        .complete(command, option.name, value, others)
+        .then((found) => !isOld && setOffers(found.slice(0, MOST_CHIPS)));
+    }, 120);
+    return () => {
+      isOld = true;
+      clearTimeout(soon);
+    };
+  }, [isHere, value]);
+
+  const common = {
+    id,
+    value,
+    "aria-describedby": `${id}-about`,
+    "aria-invalid": fault !== null,
+    onFocus: () => setHere(true),
+  };
+  const choices = option.kind === "yes-no" ? ["yes", "no"] : option.choices;
+  return (
+    <div class={`field ${fault ? "is-fault" : ""}`}>
+      <label for={id}>
+        {option.name}
+        {!option.isRequired && <span class="optional"> {words.forms.optional}</span>}
+      </label>
+      {choices.length > 0 ? (
+        <select {...common} onInput={(event) => onValue(event.currentTarget.value)}>
+          <option value="">{option.preset ?? words.forms.leave}</option>
+          {choices.map((each) => (
+            <option key={each} value={each}>
+              {each}
+            </option>
+          ))}
+        </select>
+      ) : (option.longest ?? 0) >= LONG ? (
+        <LongText {...common} onValue={onValue} />
+      ) : (
+        <input
+          {...common}
+          type="text"
+          inputMode={option.kind === "whole" ? "numeric" : option.kind === "number" ? "decimal" : "text"}
+          placeholder={option.preset ?? ""}
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck={false}
+          onInput={(event) => onValue(event.currentTarget.value)}
+        />
+      )}
+      <p class="hint" id={`${id}-about`}>
+        {fault ?? option.about}
+      </p>
+      {isHere && offers.length > 0 && (
+        <div class="chips">
+          {offers.map((offer) => (
+            <button
+              key={offer.value}
+              type="button"
+              class="chip"
+              aria-pressed={offer.value === value}
+              onClick={() => onValue(offer.value)}
+            >
+              {offer.label}
+            </button>
+          ))}
+        </div>
+      )}
+    </div>
+  );
+}
+
+interface LongTextProps {
+  readonly id: string;
+  readonly value: string;
+  onValue(value: string): void;
+}
+
+/** A file is read here in the browser and sent as the option's text: nothing is stored as a file. */
+function LongText({ onValue, ...common }: LongTextProps) {
+  const { forms } = useWords();
+  const fileId = useId();
+  return (
+    <>
+      <textarea {...common} rows={5} onInput={(event) => onValue(event.currentTarget.value)} />
+      <label class="key" for={fileId}>
+        {forms.fromFile}
+      </label>
+      <input
+        id={fileId}
+        class="file-input"
+        type="file"
+        accept=".csv,.txt,.json,.ics,text/plain,text/csv,application/json,text/calendar"
+        onChange={(event) => {
+          void event.currentTarget.files?.[0]?.text().then(onValue);
+        }}
+      />
+    </>
+  );
+}

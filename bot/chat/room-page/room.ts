@@ -1,0 +1,240 @@
+import type { Suggestion } from "../../../commands/define.ts";
+import type { FeedEvent, ToPage } from "../room-wire.ts";
+import { createAlarm, type Alarm } from "./alarm.ts";
+import { api } from "./api.ts";
+import { wordRefusal } from "./check.ts";
+import { createRoomClock, type RoomClock } from "./clock.ts";
+import { localCues, moment, openCues, type OpenCue } from "./cues.ts";
+import { keepHere, readKept } from "./kept.ts";
+import { createLink } from "./link.ts";
+import { createStore, type Store } from "./state.ts";
+import { createWake, type Wake } from "./wake.ts";
+import { guessLanguage, LANGUAGES } from "./words.ts";
+
+/* The page's own part of the room: what it knows and what it can do. One for a page. */
+
+export interface PageRoom {
+  readonly store: Store;
+  readonly clock: RoomClock;
+  readonly alarm: Alarm;
+  readonly wake: Wake;
+  /** Looks who we are, and opens the link if we are in. */
+  enter(): Promise<void>;
+  leave(): Promise<void>;
+  /** Sends a typed line or a button's. */
+  say(text: string): void;
+  sendStale(id: string): void;
+  dropStale(id: string): void;
+  complete(
+    name: string,
+    option: string,
+    typed: string,
+    others: Record<string, string>,
+  ): Promise<readonly Suggestion[]>;
+  watchWall(isOn: boolean): void;
+  answerCue(cue: OpenCue): void;
+  cues(): OpenCue[];
+  clearFault(): void;
+}
+
+/** A line older than this is not sent by itself when the link is back: what it says may be wrong by then. */
+const FRESH_LINE_MS = 5000;
+const MOST_EVENTS = 400;
+
+export function createPageRoom(): PageRoom {
+  const store = createStore({
+    door: null,
+    isUnreachable: false,
+    facts: null,
+    link: "opening",
+    events: [],
+    isFeedCut: false,
+    views: [],
+    wall: [],
+    cards: [],
+    present: { count: 0, names: [] },
+    pending: [],
+    fault: null,
+    answered: readKept("answered", {}),
+    theme: readKept("theme", "auto"),
+    language: readKept("language", guessLanguage(navigator.languages)),
+    isSoundOn: readKept("sound", true),
+  });
+  const clock = createRoomClock();
+  const alarm = createAlarm();
+  const wake = createWake();
+  const asked = new Map<number, (choices: readonly Suggestion[]) => void>();
+  let seq = 0;
+  let localId = 0;
+  let localSince = 0;
+  let isWatching = false;
+  let lastId: number | null = null;
+
+  const link = createLink({
+    onOpen() {
+      link.send({ type: "hello", after: lastId });
+    },
+    onMessage: take,
+    onLost() {
+      if (store.get().link === "open") localSince = clock.now();
+      store.set({ link: "lost" });
+      for (const give of asked.values()) give([]);
+      asked.clear();
+      void lookWhetherStillIn();
+    },
+  });
+
+  /** A refused socket tells no reason, so the door is asked. */
+  async function lookWhetherStillIn(): Promise<void> {
+    const me = await api.me();
+    if (me.ok && me.value.state === "out") goOut(me.value);
+  }
+
+  function goOut(door: NonNullable<ReturnType<Store["get"]>["door"]>): void {
+    link.close();
+    lastId = null;
+    store.set({ door, facts: null, events: [], views: [], wall: [], pending: [], link: "opening" });
+  }
+
+  function take(message: ToPage): void {
+    switch (message.type) {
+      case "welcome":
+        clock.setSpeed(message.facts.speed);
+        clock.guess(message.now);
+        store.set({ facts: message.facts, views: message.views, link: "open" });
+        if (isWatching) link.send({ type: "watch", on: true });
+        return resend();
+      case "events":
+        return takeEvents(message.events, message.isReset, message.hasMore);
+      case "views":
+        return store.set({ views: message.views });
+      case "wall":
+        return store.set({ wall: message.rows });
+      case "choices":
+        asked.get(message.seq)?.(message.choices);
+        asked.delete(message.seq);
+        return undefined;
+      case "taken":
+        return settle(message.id);
+      case "refused": {
+        const { language } = store.get();
+        if (message.id !== null) settle(message.id);
+        return store.set({ fault: wordRefusal(message.refusal, LANGUAGES[language]) });
+      }
+      case "pong":
+        return clock.take({ sentAt: message.sentAt, cameAt: Date.now(), roomNow: message.now });
+      case "present":
+        return store.set({ present: { count: message.count, names: message.names } });
+      case "gone":
+        void api.me().then((me) => goOut(me.ok ? me.value : { state: "out", demo: null }));
+        return link.close();
+    }
+  }
+
+  function takeEvents(fresh: readonly FeedEvent[], isReset: boolean, isCut: boolean): void {
+    for (const { id } of fresh) lastId = Math.max(lastId ?? 0, id);
+    lastId ??= 0;
+    store.set(({ events }) => {
+      // What this page called by itself is no more needed once the room speaks again.
+      const before = isReset
+        ? []
+        : events.filter(({ id }) => id > 0 && !fresh.some((each) => each.id === id));
+      return {
+        events: [...before, ...fresh].sort((a, b) => a.id - b.id).slice(-MOST_EVENTS),
+        ...(isReset ? { isFeedCut: isCut } : {}),
+      };
+    });
+  }
+
+  function settle(id: string): void {
+    store.set(({ pending }) => ({ pending: pending.filter((each) => each.id !== id) }));
+  }
+
+  function resend(): void {
+    const now = Date.now();
+    store.set(({ pending }) => ({
+      pending: pending.map((each) => (now - each.at > FRESH_LINE_MS ? { ...each, state: "stale" } : each)),
+    }));
+    for (const { id, text, state } of store.get().pending)
+      if (state === "sending") link.send({ type: "line", id, text });
+  }
+
+  /** Without a link the page keeps its own time, from the last it heard. */
+  function callByMyself(): void {
+    const { link: state, views } = store.get();
+    if (state !== "lost") return;
+    const now = clock.now();
+    const events = localCues(views, localSince, now, () => (localId -= 1));
+    localSince = now;
+    if (events.length > 0) store.set((before) => ({ events: [...before.events, ...events] }));
+  }
+  setInterval(callByMyself, 250);
+
+  return {
+    store,
+    clock,
+    alarm,
+    wake,
+    async enter() {
+      const me = await api.me();
+      if (!me.ok) return store.set({ isUnreachable: true });
+      store.set({ door: me.value, isUnreachable: false });
+      if (me.value.state === "out") return undefined;
+      store.set({ facts: me.value.facts });
+      const cards = await api.commands();
+      if (cards.ok) store.set({ cards: cards.value });
+      return link.open();
+    },
+    async leave() {
+      await api.leave();
+      const me = await api.me();
+      goOut(me.ok ? me.value : { state: "out", demo: null });
+    },
+    say(text) {
+      const id = drawCallId();
+      store.set(({ pending }) => ({
+        fault: null,
+        pending: [...pending, { id, text, at: Date.now(), state: "sending" }],
+      }));
+      link.send({ type: "line", id, text });
+    },
+    sendStale(id) {
+      const line = store.get().pending.find((each) => each.id === id);
+      if (line && link.send({ type: "line", id, text: line.text }))
+        store.set(({ pending }) => ({
+          pending: pending.map((each) => (each.id === id ? { ...each, state: "sending" } : each)),
+        }));
+    },
+    dropStale: settle,
+    complete(name, option, typed, others) {
+      seq += 1;
+      const mine = seq;
+      return new Promise((resolve) => {
+        asked.set(mine, resolve);
+        if (!link.send({ type: "complete", seq: mine, name, option, typed, others })) {
+          asked.delete(mine);
+          resolve([]);
+        }
+      });
+    },
+    watchWall(isOn) {
+      isWatching = isOn;
+      link.send({ type: "watch", on: isOn });
+    },
+    answerCue({ event, run }) {
+      store.set(({ answered }) => ({ answered: { ...answered, [run ?? ""]: moment(event) } }));
+      keepHere("answered", store.get().answered);
+    },
+    cues() {
+      const { events, views, answered } = store.get();
+      return openCues(events, views, answered, clock.now());
+    },
+    clearFault: () => store.set({ fault: null }),
+  };
+}
+
+/** Names one call of this page. The browser's own maker of such names works only over https. */
+function drawCallId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(12));
+  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
+}

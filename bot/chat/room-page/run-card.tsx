@@ -1,0 +1,71 @@
+import { formatSeconds } from "../../../commands/wording.ts";
+import type { PersonView } from "../room-view.ts";
+import { Actions } from "./actions.tsx";
+import { secondsTo, useRoomTime } from "./ticking.ts";
+import { useWords } from "./words.ts";
+
+/** One film in a tank: where it is, what the clock counts to, the one next thing to do. */
+export function RunCard({ view, owner }: { view: PersonView; owner?: string }) {
+  const { runs } = useWords();
+  const name = view.tank === null ? view.run : `${view.run} · ${runs.tank(view.tank)}`;
+  return (
+    <article class={`run is-${view.phase}`} aria-label={`${owner ? `${owner}, ` : ""}${name}`}>
+      <header class="run-head">
+        <h3>{view.title}</h3>
+        <span class="run-name">{owner ? `${owner} · ${name}` : name}</span>
+      </header>
+      <Strip view={view} />
+      <Counting view={view} />
+      {!owner && <Actions actions={view.actions} />}
+    </article>
+  );
+}
+
+/** The steps as frames of a strip: done ones are exposed, the present one fills. */
+export function Strip({ view }: { view: PersonView }) {
+  const { runs } = useWords();
+  const now = useRoomTime(500);
+  const { stepNumber, stepCount, startedAt, endsAt } = view;
+  const share =
+    startedAt !== null && endsAt !== null
+      ? Math.min(1, Math.max(0, (now - startedAt) / Math.max(1, endsAt - startedAt)))
+      : 0;
+  return (
+    <div class="strip" role="img" aria-label={runs.step(stepNumber, stepCount)}>
+      {Array.from({ length: stepCount }, (_, index) => {
+        const isDone = index + 1 < stepNumber || view.phase === "finished";
+        const isNow = index + 1 === stepNumber && !isDone;
+        return (
+          <span key={index} class={`frame ${isDone ? "done" : isNow ? "now" : ""}`}>
+            {isNow && <span class="fill" style={{ width: `${Math.round(share * 100)}%` }} />}
+          </span>
+        );
+      })}
+    </div>
+  );
+}
+
+function Counting({ view }: { view: PersonView }) {
+  const { runs } = useWords();
+  const now = useRoomTime();
+  const isRunning = view.phase === "running" && view.endsAt !== null;
+  const left = isRunning && view.endsAt !== null ? secondsTo(view.endsAt, now) : null;
+  const next = view.nextCue;
+  const nextIn = next ? secondsTo(next.at, now) : 0;
+  return (
+    <>
+      {left !== null && (
+        <p class={`countdown ${left < 0 ? "is-over" : ""}`} role="timer" aria-live="off">
+          <span class="digits">{formatSeconds(Math.abs(left))}</span>
+          <span class="unit">{left >= 0 ? runs.left : runs.over}</span>
+        </p>
+      )}
+      <p class="run-now">{view.now}</p>
+      {isRunning && next && nextIn >= 0 && (
+        <p class="run-next">
+          {runs.next}: {next.text}, <span class="digits">{runs.inTime(formatSeconds(nextIn))}</span>
+        </p>
+      )}
+    </>
+  );
+}

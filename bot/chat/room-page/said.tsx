@@ -1,0 +1,76 @@
+import { saySeconds } from "../../../commands/wording.ts";
+import { readBlocks, type Mark } from "./marks.ts";
+import { useRoomPart } from "./room-context.ts";
+import { useRoomTime } from "./ticking.ts";
+
+/** The text of a reply, drawn. Everything goes in as text: nothing a person wrote becomes a tag. */
+export function Said({ text }: { text: string }) {
+  return (
+    <div class="said">
+      {readBlocks(text).map((block, index) => {
+        if (block.kind === "code") return <pre key={index}>{block.text}</pre>;
+        if (block.kind === "line")
+          return (
+            <p key={index}>
+              <Marks marks={block.parts} />
+            </p>
+          );
+        const items = block.items.map((parts, at) => (
+          <li key={at}>
+            <Marks marks={parts} />
+          </li>
+        ));
+        return block.isNumbered ? <ol key={index}>{items}</ol> : <ul key={index}>{items}</ul>;
+      })}
+    </div>
+  );
+}
+
+export function Marks({ marks }: { marks: readonly Mark[] }) {
+  return (
+    <>
+      {marks.map((mark, index) => {
+        if (mark.kind === "text") return mark.text;
+        if (mark.kind === "code") return <code key={index}>{mark.text}</code>;
+        if (mark.kind === "instant") return <Instant key={index} atMs={mark.atMs} style={mark.style} />;
+        const inner = <Marks marks={mark.parts} />;
+        return mark.kind === "bold" ? <strong key={index}>{inner}</strong> : <em key={index}>{inner}</em>;
+      })}
+    </>
+  );
+}
+
+function Instant({ atMs, style }: { atMs: number; style: "time" | "date" | "relative" }) {
+  const zone = useRoomPart((state) => state.facts?.class.zone);
+  if (style === "relative") return <Relative atMs={atMs} />;
+  return <time dateTime={new Date(atMs).toISOString()}>{sayInstant(atMs, style, zone)}</time>;
+}
+
+/** Counts by itself while it is shown. */
+function Relative({ atMs }: { atMs: number }) {
+  const language = useRoomPart((state) => state.language);
+  const now = useRoomTime(1000);
+  const seconds = Math.round((atMs - now) / 1000);
+  if (Math.abs(seconds) >= 3600)
+    return <>{new Intl.RelativeTimeFormat(language).format(Math.round(seconds / 3600), "hour")}</>;
+  if (language === "en")
+    return <>{seconds >= 0 ? `in ${saySeconds(seconds)}` : `${saySeconds(-seconds)} ago`}</>;
+  return <>{new Intl.RelativeTimeFormat(language).format(seconds, "second")}</>;
+}
+
+/** Clock time with seconds, in the class's zone: what the clock on the wall shows. */
+export function sayInstant(atMs: number, style: "time" | "date", zone: string | undefined): string {
+  const options = zone === undefined ? {} : { timeZone: zone };
+  return style === "time"
+    ? new Date(atMs).toLocaleTimeString("en-GB", options)
+    : new Date(atMs).toLocaleDateString(document.documentElement.lang, { ...options, dateStyle: "medium" });
+}
+
+/** `18:04`. */
+export function sayMinute(atMs: number, zone: string | undefined): string {
+  return new Date(atMs).toLocaleTimeString("en-GB", {
+    ...(zone === undefined ? {} : { timeZone: zone }),
+    hour: "2-digit",
+    minute: "2-digit",
+  });
+}

@@ -1,0 +1,73 @@
+import { useEffect, useState } from "preact/hooks";
+import type { CommandCard, DoorState, FeedEvent, RoomFacts, WallRow } from "../room-wire.ts";
+import type { PersonView } from "../room-view.ts";
+import type { Language } from "./words.ts";
+
+export interface PendingLine {
+  readonly id: string;
+  readonly text: string;
+  /** The phone's own clock, ms. */
+  readonly at: number;
+  /** `stale`: it could not be sent while it was fresh; its sender is asked. */
+  readonly state: "sending" | "stale";
+}
+
+export type Theme = "auto" | "daylight" | "safelight";
+
+export interface State {
+  /** null: not known yet. */
+  readonly door: DoorState | null;
+  readonly isUnreachable: boolean;
+  readonly facts: RoomFacts | null;
+  readonly link: "opening" | "open" | "lost";
+  readonly events: readonly FeedEvent[];
+  readonly isFeedCut: boolean;
+  readonly views: readonly PersonView[];
+  readonly wall: readonly WallRow[];
+  readonly cards: readonly CommandCard[];
+  readonly present: { readonly count: number; readonly names: readonly string[] };
+  readonly pending: readonly PendingLine[];
+  /** What the room said of the last line it refused. */
+  readonly fault: string | null;
+  /** Per run, the moment of the newest call that was answered here. */
+  readonly answered: Readonly<Record<string, number>>;
+  readonly theme: Theme;
+  readonly language: Language;
+  readonly isSoundOn: boolean;
+}
+
+export interface Store {
+  get(): State;
+  set(change: Partial<State> | ((state: State) => Partial<State>)): void;
+  subscribe(listener: () => void): () => void;
+}
+
+export function createStore(initial: State): Store {
+  let state = initial;
+  const listeners = new Set<() => void>();
+  return {
+    get: () => state,
+    set(change) {
+      state = { ...state, ...(typeof change === "function" ? change(state) : change) };
+      for (const listener of listeners) listener();
+    },
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
+    },
+  };
+}
+
+/** Draws again when the picked part is another one than before. */
+export function usePart<T>(store: Store, pick: (state: State) => T): T {
+  const [part, setPart] = useState<{ value: T }>({ value: pick(store.get()) });
+  useEffect(() => {
+    const look = (): void => {
+      const value = pick(store.get());
+      setPart((before) => (Object.is(before.value, value) ? before : { value }));
+    };
+    look();
+    return store.subscribe(look);
+  }, [store]);
+  return part.value;
+}

@@ -1,0 +1,248 @@
+import type { Words } from "./words.en.ts";
+
+/* Every word of the page, in German. */
+
+export const de: Words = {
+  name: "Sinkside",
+  languageName: "Deutsch",
+  loading: "Der Raum wird geöffnet…",
+
+  door: {
+    title: "Herein",
+    lead: "Dein Laborkurs, im eigenen Netz der Schule.",
+    code: "Kurscode",
+    codeHint: "Sechs Zeichen, von der Lehrkraft oder von der Wand",
+    yourName: "Dein Name",
+    nameHint: "So, wie der Kurs dich kennt",
+    join: "Als Schüler:in beitreten",
+    asStaff: "Ich unterrichte oder helfe hier",
+    asStudent: "Ich bin Schüler:in",
+    passphrase: "Kennwort",
+    passphraseHint: "Stand im Terminal, als der Kurs angelegt wurde",
+    joinStaff: "Als Personal eintreten",
+    demoTitle: "Den erfundenen Kurs ausprobieren",
+    demoLead: "Nichts davon ist echt: Leute, Film und Entwickler sind erfunden.",
+    demoStudent: "Als Schüler:in beitreten",
+    demoTeacher: "Als Lehrkraft umsehen",
+    demoTeacherName: "Demo-Lehrkraft",
+    ownClass: "Ich habe einen Kurscode",
+    wait: "Einen Moment…",
+  },
+  doorFaults: {
+    ERR_CODE: "Diesen Code hat kein Kurs. Sieh noch einmal hin: sechs Buchstaben und Ziffern.",
+    ERR_NAME: "Schreib einen Namen aus Buchstaben und Ziffern, höchstens 40.",
+    ERR_NAME_TAKEN:
+      "Unter diesem Namen ist schon jemand da. Nimm einen anderen, oder bitte die Lehrkraft, ihn unter „Tür“ freizugeben.",
+    ERR_PASSPHRASE:
+      "Das ist nicht das Kennwort dieses Kurses. Groß und klein und Striche sind gleich; die Zeichen zählen.",
+    ERR_TOO_OFTEN: "Zu viele Versuche. Warte fünf Minuten, dann versuch es wieder.",
+    ERR_NO_DEMO: "Der erfundene Kurs ist für andere Rechner nicht offen. Nimm einen Kurscode.",
+    ERR_ORIGIN:
+      "Diese Seite wurde auf einem Weg geöffnet, dem der Raum nicht traut. Tippe die Adresse von Hand.",
+    ERR_HOST: "Auf diese Adresse hört der Raum nicht. Frag nach der richtigen.",
+    ERR_SIGNED_OUT: "Du bist abgemeldet. Komm noch einmal herein.",
+    ERR_FORBIDDEN: "Das darf nur das Personal.",
+    ERR_NOT_UNDERSTOOD: "Das hat der Raum nicht verstanden. Lade die Seite neu.",
+    ERR_NOT_FOUND: "Das gibt es hier nicht mehr.",
+    ERR_BROKE: "Auf dem Rechner des Kurses ist etwas kaputtgegangen. Versuch es noch einmal.",
+    ERR_UNREACHABLE: "Der Rechner des Kurses antwortet nicht. Bist du im Netz der Schule?",
+  },
+
+  link: {
+    open: "Verbunden",
+    opening: "Verbinde…",
+    lost: "Keine Verbindung",
+    lostLong:
+      "Keine Verbindung zum Rechner des Kurses. Ich zähle allein weiter und hole alles nach, sobald er wieder da ist.",
+    localCall: "Nach der Uhr dieses Telefons: keine Verbindung zum Rechner des Kurses",
+    staleLine: (text, seconds) => `„${text}“ wurde nicht gesendet: vor ${seconds} keine Verbindung.`,
+    sendNow: "Jetzt senden",
+    drop: "Verwerfen",
+  },
+
+  runs: {
+    title: "Dein Film",
+    none: "Kein Film ist in einer Dose.",
+    noneHint: "Mach einen Plan und drück dann auf Start.",
+    makePlan: "Plan machen",
+    tank: (number) => `Dose ${number}`,
+    step: (number, count) => `Schritt ${number} von ${count}`,
+    left: "noch",
+    over: "über der Zeit",
+    waiting: "wartet auf dich",
+    finished: "fertig",
+    stopped: "abgebrochen",
+    next: "Dann",
+    inTime: (time) => `in ${time}`,
+    noWakeLock:
+      "Dieser Browser lässt den Bildschirm dunkel werden. Stell dein Telefon so ein, dass er länger anbleibt.",
+  },
+
+  cue: {
+    title: "Ruf",
+    gotIt: "Verstanden",
+    notYet: "Noch nicht",
+    left: "in diesem Schritt",
+    many: (count) => `${count} weitere Rufe`,
+    soundOff: "Der Ton ist aus, bis du einmal tippst.",
+  },
+
+  feed: {
+    title: "Kursbuch",
+    empty: "Noch wurde nichts gesagt. Tippe unten / oder öffne ein Formular.",
+    you: "Du",
+    toClass: "an den Kurs",
+    privateWord: "siehst nur du",
+    call: "Ruf",
+    askedBy: (name) => `gefragt von ${name}`,
+    newest: "Zum Neuesten",
+    earlierCut: "Älteres steht hier nicht. Filme bleiben im Buch: /roll find",
+    openPicture: "Größer zeigen",
+    download: (name) => `${name} speichern`,
+    late: (seconds) => `${seconds} zu spät`,
+    dayBefore: "vor heute",
+  },
+
+  composer: {
+    label: "Befehl",
+    placeholder: "/ für Befehle",
+    send: "Senden",
+    forms: "Formulare",
+    recent: "Zuletzt benutzt",
+    needs: (names) => `Es fehlt noch: ${names}`,
+    option: "Angabe",
+    choices: "Vorschläge",
+    sending: "Sende…",
+  },
+  lineFaults: {
+    ERR_EMPTY_LINE: () => "Tippe einen Befehl, zum Beispiel /help.",
+    ERR_UNKNOWN_COMMAND: (word, near) =>
+      near === ""
+        ? `Den Befehl /${word} gibt es nicht.`
+        : `Den Befehl /${word} gibt es nicht. Meintest du ${near}?`,
+    ERR_OPEN_QUOTE: (option) => `Das Anführungszeichen nach ${option}: ist nicht geschlossen.`,
+    ERR_TWICE: (option) => `${option}: steht zweimal da.`,
+    ERR_STRAY_WORDS: (words, command) =>
+      `„${words}“ gehört zu keiner Angabe. Schreib Name:Wert, zum Beispiel /${command} name:wert.`,
+    ERR_UNKNOWN_OPTION: (option, command) => `/${command} kennt ${option}: nicht.`,
+    ERR_WHOLE: (option) => `${option}: ist eine ganze Zahl.`,
+    ERR_NUMBER: (option) => `${option}: ist eine Zahl.`,
+    ERR_LEAST: (option, least) => `${option}: ist mindestens ${least}.`,
+    ERR_MOST: (option, most) => `${option}: ist höchstens ${most}.`,
+    ERR_CHOICE: (option, choices) => `${option}: ist eines von ${choices}.`,
+    ERR_LONGEST: (option, most) => `${option}: ist höchstens ${most} Zeichen lang.`,
+    ERR_TOO_FAST: () => "Das war schnell. Warte kurz und sende es noch einmal.",
+    ERR_NOT_UNDERSTOOD: () => "Das hat der Raum nicht verstanden. Lade die Seite neu.",
+    ERR_NOT_YOURS: () => "Das darf nur das Personal sehen.",
+    ERR_TOO_LONG: () => "Das ist zu lang. Kürze es.",
+    ERR_BROKE: () => "Auf dem Rechner des Kurses ist etwas kaputtgegangen. Versuch es noch einmal.",
+  },
+
+  forms: {
+    title: "Was möchtest du tun?",
+    back: "Alle Formulare",
+    run: "Ausführen",
+    optional: "nicht nötig",
+    leave: "(weglassen)",
+    yes: "ja",
+    no: "nein",
+    search: "Formular suchen",
+    fromFile: "Aus einer Datei…",
+  },
+
+  menu: {
+    title: "Menü",
+    open: "Menü",
+    close: "Schließen",
+    theme: "Licht",
+    themeDaylight: "Tageslicht",
+    themeSafelight: "Dunkelkammer",
+    themeAuto: "Wie das Telefon",
+    sound: "Ton und Summen bei Rufen",
+    soundTest: "Ton probieren",
+    language: "Sprache",
+    you: (name, role) => `${name}, ${role}`,
+    leave: "Dieses Gerät abmelden",
+    board: "Tafel für die Wand",
+    room: "Zurück in den Raum",
+    door: "Tür: Code und Leute",
+    newClass: "Meinen Kurs anlegen",
+    guide: "Zeig mir alles",
+    here: (count) => `${count} da`,
+  },
+  roles: { student: "Schüler:in", aide: "Hilfskraft", teacher: "Lehrkraft" },
+
+  keys: {
+    title: "Tür",
+    code: "Kurscode",
+    scan: "Abscannen und hereinkommen",
+    rotate: "Neuer Code",
+    rotateHint: "Der alte Code gilt nicht mehr; wer drin ist, bleibt drin.",
+    people: "Leute",
+    free: "Namen freigeben",
+    freeHint: "Meldet diese Person überall ab; der Name ist mit dem Kurscode wieder zu haben.",
+    removeDevice: "Abmelden",
+    isHere: "da",
+    away: "weg",
+    noDevices: "überall abgemeldet",
+    passphrases: "Neue Kennwörter",
+    passphrasesHint:
+      "Nur hier und nur einmal gezeigt. Die alten gelten nicht mehr; wer drin ist, bleibt drin.",
+    teacherIs: "Lehrkraft",
+    aideIs: "Hilfskraft",
+    writeDown: "Schreib sie jetzt auf. Sie werden nicht noch einmal gezeigt.",
+    seen: (when) => `zuletzt ${when}`,
+  },
+
+  newClass: {
+    title: "Meinen Kurs anlegen",
+    lead: "Ein leerer eigener Kurs. Vom erfundenen wird nichts übernommen.",
+    className: "Name des Kurses",
+    zone: "Zeitzone",
+    yourName: "Dein Name",
+    make: "Kurs anlegen",
+    made: "Dein Kurs ist da.",
+    goIn: "Hineingehen",
+  },
+
+  board: {
+    title: "Tafel",
+    none: "Keine Dose läuft.",
+    join: "Herein",
+    staffOnly: "Die Tafel ist für das Personal. Bitte die Lehrkraft, sie zu öffnen.",
+    people: (count) => (count === 1 ? "1 Person da" : `${count} Personen da`),
+    waiting: "wartet",
+  },
+
+  guide: {
+    title: "Die ersten fünf Minuten",
+    leave: "Rundgang beenden",
+    next: "Weiter",
+    doIt: "Mach es für mich",
+    done: "Mehr ist es nicht.",
+    steps: [
+      {
+        title: "Nach der Zeit fragen",
+        text: "Film, Entwickler, Temperatur: Der Plan sagt, wie lange jedes Bad dauert und worauf die Zeit beruht.",
+      },
+      {
+        title: "Den Lauf beginnen",
+        text: "Aus dem Plan wird ein Lauf. Gieß den Entwickler ein und drück den großen Knopf: Die Uhr beginnt, wenn die Dose voll ist.",
+      },
+      {
+        title: "Den Rufen folgen",
+        text: "Die Seite ruft dich bei jedem Kippen und bei jedem Wechsel. Sie tönt, summt und füllt den Bildschirm, bis du antwortest.",
+      },
+      {
+        title: "Berichtigen",
+        text: "20 s vor dem Drücken eingegossen? Sag es, und jeder Ruf des Schritts rückt mit.",
+      },
+      {
+        title: "Im Buch lesen",
+        text: "Jeder Film bleibt mit dem, was wirklich geschah, damit sich ein Fehler noch nach Wochen finden lässt.",
+      },
+    ],
+  },
+
+  picture: { close: "Schließen", zoomIn: "Größer", zoomOut: "Kleiner", save: "Als Bild speichern" },
+};
