@@ -174,6 +174,20 @@ describe("what became of it", () => {
     expect(stage.gateway.requests.filter(({ status }) => status === 429)).toEqual([]);
   });
 
+  test("a class of sixty at one instant: what the platform takes in a second is said, the rest comes later, none is too many", async () => {
+    const people = Array.from({ length: 60 }, (_, index) => stage.gateway.addUser(`Student ${index}`));
+    for (const { id } of people)
+      stage.directory.saveDirectChannel(`discord:${id}`, stage.gateway.world.openDirect(id).id);
+    const outcomes = await Promise.all(
+      people.map(({ id }, index) => send({ key: `k${index}`, personId: `discord:${id}` })),
+    );
+    const kinds = outcomes.map(({ kind }) => kind);
+    expect(kinds.filter((kind) => kind === "sent").length).toBeGreaterThan(30);
+    expect(kinds.filter((kind) => kind === "later").length).toBeGreaterThanOrEqual(20);
+    expect(kinds.filter((kind) => kind !== "sent" && kind !== "later")).toEqual([]);
+    expect(stage.gateway.requests.filter(({ status }) => status === 429)).toEqual([]);
+  });
+
   test.each([
     ["an unforeseen rate limit", { kind: "limit", seconds: 1.5, scope: "user" }, 1550],
     ["a rate limit of all routes", { kind: "limit", seconds: 2, scope: "global" }, 2050],
