@@ -40,7 +40,7 @@ export interface Room {
   asks(person: string, line: string, role?: Role): Answered;
   says(person: string, line: string, role?: Role): string;
   /** Presses the button of that label on the newest thing this person was told. */
-  press(person: string, label: string): string;
+  press(person: string, label: string, role?: Role): string;
   /** Time goes by, a second at a time, with the bot awake. */
   pass(seconds: number): Promise<void>;
   /** Time goes by with the bot away. */
@@ -142,10 +142,10 @@ export function createRoom(path = ":memory:", clock: FakeClock = createFakeClock
           : fresh.filter(({ personId }) => personId === `room:${person.toLowerCase()}`);
       return wanted.map(({ text }) => sayInstants(text, clock.now(), "UTC"));
     },
-    press(person, label) {
+    press(person, label, role) {
       const line = buttons.get(`room:${person.toLowerCase()}`)?.get(label);
       if (line === undefined) throw new Error(`${person} sees no button ${label}`);
-      return says(person, line);
+      return says(person, line, role);
     },
     async pass(seconds) {
       for (let second = 0; second < seconds; second += 1) {
