@@ -46,7 +46,7 @@ export function createDeliverer({ stores, clock, log, ports, onSettled }: Delive
       mentions: owed.body.mentions,
       text: late + owed.body.text,
       actions: owed.body.actions.map(({ weight, ...action }) => (weight ? { ...action, weight } : action)),
-      pictures: [],
+      pictures: owed.body.pictures ?? [],
       attachments: [],
       dueAt: owed.dueAt,
     };

@@ -1,8 +1,15 @@
 import type { Roll } from "../commands/roll/roll.ts";
 import type { Run } from "../commands/run/run.ts";
+import type { Batch } from "../commands/batch/batch.ts";
+import type { Candidate } from "../commands/batch/choose.ts";
+import type { Line } from "../commands/batch/ledger.ts";
+import { createBatchStore, type BatchStore, type NewLine } from "./batches.ts";
 import { createBoardStore, type BoardStore } from "./boards.ts";
 import { createCallStore, type CallStore } from "./calls.ts";
 import { createClassStore, type ClassStore } from "./classes.ts";
+import { candidatesFor } from "./candidates.ts";
+import { createHandoverStore, type HandoverStore } from "./handovers.ts";
+import { keepLine } from "./keep-line.ts";
 import { keepRun } from "./keep-run.ts";
 import { createMemberStore, type MemberStore } from "./members.ts";
 import { createMessageStore, type MessageStore } from "./messages.ts";
@@ -14,6 +21,7 @@ import { createOutboxStore, type OutboxStore } from "./outbox.ts";
 import { createRollStore, type RollStore } from "./rolls.ts";
 import { createRoomStore, type RoomStore } from "./room.ts";
 import { createSayStore, type SayStore } from "./says.ts";
+import { createShelfStore, type ShelfStore } from "./shelf.ts";
 import { createSheetStore, type SheetStore } from "./sheets.ts";
 import { createTimeStore, type TimeStore } from "./time.ts";
 import { createTankStore, type TankStore } from "./tanks.ts";
@@ -27,6 +35,9 @@ export interface Stores {
   readonly runs: RunStore;
   readonly cues: CueStore;
   readonly outbox: OutboxStore;
+  readonly batches: BatchStore;
+  readonly shelf: ShelfStore;
+  readonly handovers: HandoverStore;
   readonly rolls: RollStore;
   readonly time: TimeStore;
   readonly messages: MessageStore;
@@ -36,6 +47,10 @@ export interface Stores {
   readonly calls: CallStore;
   /** Keeps a changed run, its cues and, once it is over, its rolls; inside `atomically` only. */
   keepRun(run: Run, now: number): Roll[];
+  /** Writes a line of a batch's ledger with the warnings it causes; inside `atomically` only. undefined: it was there. */
+  keepLine(batch: Batch, line: NewLine, now: number): Line | undefined;
+  /** The batches on the shelf, less what runs under way are promised; as this person may use them. */
+  candidates(classId: number, personId: string | null, now: number): Candidate[];
   /** The only transaction there is. `work` must not await; one inside another is a savepoint. */
   atomically<T>(work: () => T): T;
   /** For store modules that live apart (backup, room). */
@@ -56,6 +71,9 @@ export function openStores(path: string): Stores {
     time: createTimeStore(db, runs),
     cues: createCueStore(db),
     outbox: createOutboxStore(db),
+    batches: createBatchStore(db),
+    shelf: createShelfStore(db),
+    handovers: createHandoverStore(db),
     rolls: createRollStore(db),
     messages: createMessageStore(db),
     rooms: createRoomStore(db),
@@ -64,6 +82,8 @@ export function openStores(path: string): Stores {
     calls: createCallStore(db),
     atomically: (work) => db.transaction(work).immediate(),
     keepRun: (run, now) => keepRun(stores, run, now),
+    keepLine: (batch, line, now) => keepLine(stores, batch, line, now),
+    candidates: (classId, personId, now) => candidatesFor(stores, classId, personId, now),
     db,
     close: () => db.close(),
   };

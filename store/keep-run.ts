@@ -1,18 +1,22 @@
 import { recordRolls } from "../commands/roll/record.ts";
 import type { Roll } from "../commands/roll/roll.ts";
 import { cuesAfter } from "../commands/run/cues.ts";
+import { leadMsOf } from "../commands/run/lead.ts";
 import { isOver, type Run } from "../commands/run/run.ts";
 import { LATE_FROM_MS } from "../commands/run/settle.ts";
 import type { Stores } from "./index.ts";
+import { recordPours } from "./pour.ts";
 
 /**
- * Keeps a run that has changed, with the cues its new schedule owes and, once it is over, its rolls in the log.
- * Must be called inside `atomically`: the three are one matter.
+ * Keeps a run that has changed, with the cues its new schedule owes, the baths that went in and, once it is over, its
+ * rolls in the log. Must be called inside `atomically`: these are one matter.
  */
 export function keepRun(stores: Stores, run: Run, now: number): Roll[] {
   stores.runs.save(run);
   stores.outbox.withdraw(run.id, now);
-  stores.cues.reschedule(run.id, cuesAfter(run, now), now);
+  const leadMs = leadMsOf(stores.classes.get(run.classId)?.key ?? "");
+  stores.cues.reschedule(run.id, cuesAfter(run, now), leadMs, now);
+  recordPours(stores, run, now);
   if (!isOver(run)) return [];
   const owner = stores.members.find(run.classId, run.personId);
   const cues = { late: stores.outbox.lateOf(run.id, LATE_FROM_MS), missed: stores.cues.mergedOf(run.id) };

@@ -5,29 +5,46 @@ import type { Db } from "./open.ts";
 /** What is said, as kept: enough to say it again in the same words. */
 const bodySchema = z.object({
   text: z.string(),
+  /** Which run it speaks of: `R7, tank 3`; empty where it speaks of none. */
+  about: z.string().default(""),
   actions: z.array(
     z.object({ label: z.string(), line: z.string(), weight: z.enum(["main", "plain", "danger"]).optional() }),
   ),
   mentions: z.array(z.string()),
 });
-export type OutboxBody = z.output<typeof bodySchema>;
 
-export const OUTBOX_STATES = ["owed", "sending", "sent", "failed", "stale"] as const;
-export type OutboxState = (typeof OUTBOX_STATES)[number];
+const readySchema = z
+  .object({
+    id: z.int(),
+    key: z.string(),
+    class_id: z.int(),
+    person_id: z.string().nullable(),
+    priority: z.int(),
+    due_at: z.int(),
+    useful_until: z.int().nullable(),
+    bundle: z.string().nullable(),
+  })
+  .transform(({ class_id, person_id, due_at, useful_until, ...row }) => ({
+    ...row,
+    classId: class_id,
+    personId: person_id,
+    dueAt: due_at,
+    usefulUntil: useful_until,
+  }));
+/** What the order of saying is decided by. */
+export type Ready = z.output<typeof readySchema>;
 
-const rowSchema = z
+const owedSchema = z
   .object({
     id: z.int(),
     key: z.string(),
     class_id: z.int(),
     person_id: z.string().nullable(),
     run_id: z.int().nullable(),
-    priority: z.int(),
     due_at: z.int(),
     decided_at: z.int(),
-    useful_until: z.int().nullable(),
     body: json(bodySchema),
-    state: z.enum(OUTBOX_STATES),
+    state: z.enum(["owed", "sending", "sent", "failed", "stale"]),
     tries: z.int(),
     first_try_at: z.int().nullable(),
     sent_at: z.int().nullable(),
@@ -39,10 +56,8 @@ const rowSchema = z
     classId: row.class_id,
     personId: row.person_id,
     runId: row.run_id,
-    priority: row.priority,
     dueAt: row.due_at,
     decidedAt: row.decided_at,
-    usefulUntil: row.useful_until,
     body: row.body,
     state: row.state,
     tries: row.tries,
@@ -50,41 +65,51 @@ const rowSchema = z
     sentAt: row.sent_at,
     ref: row.ref,
   }));
-export type Owed = z.output<typeof rowSchema>;
+export type Owed = z.output<typeof owedSchema>;
 
 export interface NewOwed {
+  /** At most 25 characters, and never used for anything else: chats recognise a repeat by it. */
   readonly key: string;
   readonly classId: number;
+  /** null: to the class. */
   readonly personId: string | null;
   readonly runId: number | null;
+  /** 0 pour-out and the next bath, 1 agitation, 2 reminders, 3 warnings and digests. Smaller is sooner. */
   readonly priority: number;
   readonly dueAt: number;
   readonly decidedAt: number;
   /** Later than this it helps nobody and is kept only as a record; null: always useful. */
   readonly usefulUntil: number | null;
-  readonly body: OutboxBody;
+  /** Not to be said before this instant (silence hours). */
+  readonly notBefore?: number;
+  readonly body: z.input<typeof bodySchema>;
 }
 
 export interface OutboxStore {
   /** A key that is there already changes nothing. */
   owe(message: NewOwed): void;
-  /** What may be tried now, the most urgent first. */
-  ready(now: number, limit: number): Owed[];
-  nextReadyAt(): number | undefined;
-  markSending(id: number, now: number): void;
-  markSent(id: number, ref: string, now: number): void;
+  /** What may be tried by `now`, in order of its moment. */
+  ready(now: number, limit: number): Ready[];
+  load(ids: readonly number[]): Owed[];
+  /** When the next message that waits may be tried. */
+  nextReadyAt(now: number): number | undefined;
+  /** Before anything leaves: a process killed now knows that these may have been said, and under which key. */
+  markSending(ids: readonly number[], bundle: string | null, now: number): void;
+  markSent(ids: readonly number[], ref: string, now: number): void;
+  /** Tried again from `nextAt` on. */
+  markLater(ids: readonly number[], nextAt: number, detail: string): void;
+  markEnded(ids: readonly number[], state: "failed" | "stale", detail: string, now: number): void;
+  /** Speaks to the class instead, since this person can't be reached alone. */
+  redirectToClass(id: number, mention: string): void;
   /** At the start of a process: what was being said when the last one ended is ready again, with the same key. */
   recover(now: number): number;
   /** Takes back what was not begun to be said for a run that has moved on. */
   withdraw(runId: number, now: number): void;
-  /** Tried again from `nextAt` on. */
-  markLater(id: number, nextAt: number, detail: string): void;
-  markEnded(id: number, state: "failed" | "stale", detail: string, now: number): void;
-  /** Speaks to the class instead, since this person can't be reached alone. */
-  redirectToClass(id: number, mention: string): void;
-  /** Lateness of what was said for a run: how many cues were late by more than `ms`. */
+  /** How many cues of a run reached their person later than `ms` after their moment. */
   lateOf(runId: number, ms: number): number;
   findByKey(key: string): Owed | undefined;
+  /** How many are not said yet. */
+  depth(): number;
 }
 
 /** While a message is being said it is not ready; should its outcome never come, it is again after this long. */
@@ -93,51 +118,65 @@ const SENDING_MS = 60_000;
 export function createOutboxStore(db: Db): OutboxStore {
   const insert = db.prepare(
     `insert into outbox (key, class_id, person_id, run_id, priority, due_at, decided_at, useful_until, body, next_at)
-     values (@key, @classId, @personId, @runId, @priority, @dueAt, @decidedAt, @usefulUntil, @body, @decidedAt)
+     values (@key, @classId, @personId, @runId, @priority, @dueAt, @decidedAt, @usefulUntil, @body, @nextAt)
      on conflict (key) do nothing`,
   );
   const ready = db.prepare<[number, number]>(
-    `select * from outbox where state in ('owed', 'sending') and next_at <= ? order by priority, due_at, id limit ?`,
+    `select id, key, class_id, person_id, priority, due_at, useful_until, bundle from outbox
+     where state in ('owed', 'sending') and next_at <= ? order by priority > 2, due_at, priority, id limit ?`,
   );
-  const next = db.prepare<[], { next_at: number | null }>(
-    "select min(next_at) as next_at from outbox where state in ('owed', 'sending')",
+  const load = db.prepare<[string]>(
+    "select * from outbox where id in (select value from json_each(?)) order by due_at, id",
   );
-  const sending = db.prepare<[number, number, number]>(
-    "update outbox set state = 'sending', tries = tries + 1, first_try_at = coalesce(first_try_at, ?), next_at = ? where id = ?",
+  const next = db.prepare<[number], { next_at: number | null }>(
+    "select min(next_at) as next_at from outbox where state in ('owed', 'sending') and next_at > ?",
   );
-  const sent = db.prepare<[string, number, number]>(
-    "update outbox set state = 'sent', ref = ?, sent_at = ?, detail = null where id = ?",
+  const inIds = "where id in (select value from json_each(@ids))";
+  const sending = db.prepare(
+    `update outbox set state = 'sending', tries = tries + 1, first_try_at = coalesce(first_try_at, @now),
+       next_at = @nextAt, bundle = @bundle ${inIds}`,
+  );
+  const sent = db.prepare(
+    `update outbox set state = 'sent', ref = @ref, sent_at = @now, detail = null ${inIds}`,
+  );
+  const later = db.prepare(`update outbox set next_at = @nextAt, detail = @detail ${inIds}`);
+  const ended = db.prepare(`update outbox set state = @state, detail = @detail, sent_at = @now ${inIds}`);
+  const redirect = db.prepare<[string, number]>(
+    "update outbox set person_id = null, body = json_insert(body, '$.mentions[#]', ?) where id = ?",
   );
   const recover = db.prepare<[number]>("update outbox set next_at = ? where state = 'sending'");
   const withdraw = db.prepare<[number, number]>(
     "update outbox set state = 'stale', detail = 'the run moved on', sent_at = ? where run_id = ? and state = 'owed'",
   );
-  const later = db.prepare<[number, string, number]>(
-    "update outbox set next_at = ?, detail = ? where id = ?",
-  );
-  const ended = db.prepare<[string, string, number, number]>(
-    "update outbox set state = ?, detail = ?, sent_at = ? where id = ?",
-  );
-  const redirect = db.prepare<[string, number]>(
-    "update outbox set person_id = null, body = json_insert(body, '$.mentions[#]', ?) where id = ?",
-  );
   const late = db.prepare<[number, number], { count: number }>(
-    `select count(*) as count from outbox where run_id = ? and state in ('sent', 'stale', 'failed')
+    `select count(*) as count from outbox where run_id = ? and state in ('sent', 'failed')
      and coalesce(sent_at, decided_at) - due_at > ?`,
   );
   const byKey = db.prepare<[string]>("select * from outbox where key = ?");
+  const depth = db.prepare<[], { count: number }>(
+    "select count(*) as count from outbox where state in ('owed', 'sending')",
+  );
+
   return {
-    owe: (message) => void insert.run({ ...message, body: JSON.stringify(message.body) }),
-    ready: (now, limit) => z.array(rowSchema).parse(ready.all(now, limit)),
-    nextReadyAt: () => next.get()?.next_at ?? undefined,
-    markSending: (id, now) => void sending.run(now, now + SENDING_MS, id),
+    owe: ({ notBefore, ...message }) => {
+      const nextAt = Math.max(message.decidedAt, notBefore ?? 0);
+      insert.run({ ...message, nextAt, body: JSON.stringify(bodySchema.parse(message.body)) });
+    },
+    ready: (now, limit) => z.array(readySchema).parse(ready.all(now, limit)),
+    load: (ids) => z.array(owedSchema).parse(load.all(JSON.stringify(ids))),
+    nextReadyAt: (now) => next.get(now)?.next_at ?? undefined,
+    markSending: (ids, bundle, now) =>
+      void sending.run({ ids: JSON.stringify(ids), bundle, now, nextAt: now + SENDING_MS }),
+    markSent: (ids, ref, now) => void sent.run({ ids: JSON.stringify(ids), ref, now }),
+    markLater: (ids, nextAt, detail) =>
+      void later.run({ ids: JSON.stringify(ids), nextAt: Math.round(nextAt), detail: detail.slice(0, 500) }),
+    markEnded: (ids, state, detail, now) =>
+      void ended.run({ ids: JSON.stringify(ids), state, detail: detail.slice(0, 500), now }),
+    redirectToClass: (id, mention) => void redirect.run(mention, id),
     recover: (now) => recover.run(now).changes,
     withdraw: (runId, now) => void withdraw.run(now, runId),
-    markSent: (id, ref, now) => void sent.run(ref, now, id),
-    markLater: (id, nextAt, detail) => void later.run(nextAt, detail.slice(0, 500), id),
-    markEnded: (id, state, detail, now) => void ended.run(state, detail.slice(0, 500), now, id),
-    redirectToClass: (id, mention) => void redirect.run(mention, id),
     lateOf: (runId, ms) => late.get(runId, ms)?.count ?? 0,
-    findByKey: (key) => rowSchema.optional().parse(byKey.get(key)),
+    findByKey: (key) => owedSchema.optional().parse(byKey.get(key)),
+    depth: () => depth.get()?.count ?? 0,
   };
 }

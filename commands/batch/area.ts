@@ -1,0 +1,36 @@
+import type { Plan } from "../plan/plan.ts";
+import { UNITS_PER_FILM } from "../plan/volume.ts";
+import { countOf } from "../wording.ts";
+
+/*
+ * Film area, in whole square inches: the unit capacities are published in is 80 sq in, one 135-36 or one 120 or one
+ * 8x10 in; a sheet of 4x5 in is 20 (practitioners' pages; 4 x 5 in is 20 by itself).
+ */
+
+export const SQ_IN_PER_ROLL = 80;
+const SQ_IN_PER_SQUARE_METRE = 1550.0031;
+
+export interface Load {
+  readonly format: Plan["format"];
+  readonly films: number;
+}
+
+/** sq in of all loads together. */
+export function areaOf(loads: readonly Load[]): number {
+  return loads.reduce((sum, { format, films }) => sum + UNITS_PER_FILM[format] * SQ_IN_PER_ROLL * films, 0);
+}
+
+export function fromSquareMetres(squareMetres: number): number {
+  return Math.round(squareMetres * SQ_IN_PER_SQUARE_METRE);
+}
+
+/** Whole rolls that fit into an area. */
+export function rollsIn(sqIn: number): number {
+  return Math.max(0, Math.floor(sqIn / SQ_IN_PER_ROLL));
+}
+
+/** `12 rolls`, `2.25 rolls`. */
+export function formatRolls(sqIn: number): string {
+  const rolls = Math.round((sqIn / SQ_IN_PER_ROLL) * 100) / 100;
+  return countOf(rolls, "roll");
+}

@@ -1,0 +1,175 @@
+import type { Batch } from "./batch.ts";
+import {
+  clearingAt,
+  freshClearing,
+  isCleared,
+  testedClearing,
+  toppedClearing,
+  type Clearing,
+} from "./clearing.ts";
+import { countingLines, type Line } from "./ledger.ts";
+
+/* The bath itself, line by line: what is in the bottle and what it has been through. */
+
+/** A bottle less full than this ages as a part-full one. Common practice, no source. */
+const PART_FULL_BELOW = 0.9;
+
+export interface Bath {
+  /** In the bottle, by the lines; below 0 where more was poured than was mixed. */
+  readonly volumeMl: number;
+  /** Taken out by runs for good. */
+  readonly usedMl: number;
+  /** Film passed since mixing, sq in, whatever was topped up: the sum of the lines. */
+  readonly usedSqIn: number;
+  readonly tabularSqIn: number;
+  readonly films: number;
+  /** Film the bath as it is now carries, in plain film's sq in: tabular-grain film counts more, a top-up takes some out. */
+  readonly loadSqIn: number;
+  /** The same without that weighting: film whose silver is in this bath, sq in. */
+  readonly heldSqIn: number;
+  readonly clearing: Clearing | null;
+  readonly testedSeconds: number | null;
+  readonly testedAtMs: number | null;
+  /** Load when it was last tested; null: never. */
+  readonly testedLoadSqIn: number | null;
+  readonly silverMgPerLitre: number | null;
+  readonly phTenths: number | null;
+  readonly partFullSinceMs: number | null;
+  readonly topUps: number;
+  readonly tests: number;
+  readonly discardedAtMs: number | null;
+}
+
+const EMPTY: Bath = {
+  volumeMl: 0,
+  usedMl: 0,
+  usedSqIn: 0,
+  tabularSqIn: 0,
+  films: 0,
+  loadSqIn: 0,
+  heldSqIn: 0,
+  clearing: null,
+  testedSeconds: null,
+  testedAtMs: null,
+  testedLoadSqIn: null,
+  silverMgPerLitre: null,
+  phTenths: null,
+  partFullSinceMs: null,
+  topUps: 0,
+  tests: 0,
+  discardedAtMs: null,
+};
+
+/** The bath after all lines that count, in the order they were written. */
+export function bathOf(batch: Batch, lines: readonly Line[]): Bath {
+  return countingLines(lines).reduce((bath, line) => noteLevel(batch, apply(batch, bath, line), line), EMPTY);
+}
+
+function apply(batch: Batch, bath: Bath, { body, atMs }: Line): Bath {
+  switch (body.kind) {
+    case "mixed": {
+      const { clearingSeconds: seconds, volumeMl } = body;
+      if (seconds === null) return { ...bath, volumeMl };
+      const clearing = freshClearing(seconds, batch.capacitySqInPerLitre);
+      return { ...bath, volumeMl, clearing, ...tested(bath, seconds, atMs) };
+    }
+    case "used": {
+      const { areaSqIn, isTabular } = body;
+      return {
+        ...bath,
+        volumeMl: bath.volumeMl - body.ml,
+        usedMl: bath.usedMl + body.ml,
+        usedSqIn: bath.usedSqIn + areaSqIn,
+        tabularSqIn: bath.tabularSqIn + (isTabular ? areaSqIn : 0),
+        films: bath.films + body.films,
+        loadSqIn: bath.loadSqIn + loadOf(batch, areaSqIn, isTabular),
+        heldSqIn: bath.heldSqIn + areaSqIn,
+      };
+    }
+    case "tested":
+      return test(batch, bath, body, atMs);
+    case "topped":
+      return topUp(bath, body.addedMl, body.removedMl);
+    case "discarded":
+      return { ...takeOut(bath, body.ml), discardedAtMs: body.isAll ? atMs : bath.discardedAtMs };
+    case "corrected":
+      return {
+        ...bath,
+        volumeMl: bath.volumeMl + body.ml,
+        usedSqIn: Math.max(0, bath.usedSqIn + body.areaSqIn),
+        loadSqIn: Math.max(0, bath.loadSqIn + body.areaSqIn),
+        heldSqIn: Math.max(0, bath.heldSqIn + body.areaSqIn),
+      };
+    case "allowed":
+      return bath;
+  }
+}
+
+/** What an area of film means for this bath, in plain film's sq in. */
+export function loadOf(
+  batch: Pick<Batch, "capacitySqInPerLitre" | "tabularSqInPerLitre">,
+  areaSqIn: number,
+  isTabular: boolean,
+): number {
+  const { capacitySqInPerLitre: plain, tabularSqInPerLitre: tabular } = batch;
+  return isTabular && plain !== null && tabular !== null ? (areaSqIn * plain) / tabular : areaSqIn;
+}
+
+/** sq in in a litre. */
+export function densityOf(bath: Pick<Bath, "loadSqIn" | "volumeMl">): number {
+  return bath.volumeMl > 0 ? (bath.loadSqIn * 1000) / bath.volumeMl : 0;
+}
+
+function tested(bath: Bath, seconds: number, atMs: number): Partial<Bath> {
+  return {
+    testedSeconds: seconds,
+    testedAtMs: atMs,
+    testedLoadSqIn: bath.loadSqIn,
+    tests: bath.tests + 1,
+  };
+}
+
+function test(batch: Batch, bath: Bath, body: Extract<Line["body"], { kind: "tested" }>, atMs: number): Bath {
+  const more = {
+    silverMgPerLitre: body.silverMgPerLitre ?? bath.silverMgPerLitre,
+    phTenths: body.phTenths ?? bath.phTenths,
+  };
+  const { clearingSeconds: seconds } = body;
+  if (seconds === null) return { ...bath, ...more };
+  const density = densityOf(bath);
+  const clearing = testedClearing(bath.clearing, seconds, density, batch.capacitySqInPerLitre);
+  return { ...bath, ...more, clearing, ...tested(bath, seconds, atMs) };
+}
+
+function takeOut(bath: Bath, ml: number): Bath {
+  const left = bath.volumeMl - ml;
+  const share = bath.volumeMl > 0 ? Math.max(0, left) / bath.volumeMl : 0;
+  return { ...bath, volumeMl: left, loadSqIn: bath.loadSqIn * share, heldSqIn: bath.heldSqIn * share };
+}
+
+function topUp(bath: Bath, addedMl: number, removedMl: number): Bath {
+  const density = densityOf(bath);
+  const kept = takeOut(bath, removedMl);
+  const volumeMl = kept.volumeMl + addedMl;
+  const clearing =
+    bath.clearing && volumeMl > 0
+      ? toppedClearing(bath.clearing, density, Math.max(0, kept.volumeMl) / volumeMl)
+      : bath.clearing;
+  return { ...kept, volumeMl, clearing, topUps: bath.topUps + 1 };
+}
+
+function noteLevel(batch: Batch, bath: Bath, { atMs }: Line): Bath {
+  const isPart = bath.volumeMl < PART_FULL_BELOW * batch.bottleMl;
+  return isPart && bath.partFullSinceMs === null ? { ...bath, partFullSinceMs: atMs } : bath;
+}
+
+/** Seconds a scrap would take to clear now; null: nobody has tested. */
+export function predictedSeconds(bath: Bath): number | null {
+  return bath.clearing === null ? null : clearingAt(bath.clearing, densityOf(bath));
+}
+
+/** Whether the clearing time, tested or predicted, has doubled. */
+export function hasDoubled(bath: Bath): boolean {
+  const seconds = predictedSeconds(bath);
+  return seconds !== null && bath.clearing !== null && !isCleared(seconds, bath.clearing.freshSeconds);
+}

@@ -1,0 +1,100 @@
+import { z } from "zod";
+
+/* The ledger of a batch: lines are only ever added. A mistake is put right by a further line that names its reason. */
+
+/** Where used chemistry went. Fixer carries silver: it never goes to the drain. */
+export const DESTINATIONS = ["silver", "drain", "supplier"] as const;
+export type Destination = (typeof DESTINATIONS)[number];
+
+const amount = z.int().min(0).max(200_000);
+
+export const lineBodySchema = z.discriminatedUnion("kind", [
+  z.object({
+    kind: z.literal("mixed"),
+    volumeMl: amount,
+    /** How long a scrap of film took to clear in the fresh bath; null: not tested. */
+    clearingSeconds: z.int().positive().nullable(),
+  }),
+  z.object({
+    kind: z.literal("used"),
+    /** The number said aloud; null where no run of the bot's was behind it. */
+    runNumber: z.int().nullable(),
+    step: z.int().nullable(),
+    /** Taken out for good; 0 where the bath is poured back. */
+    ml: amount,
+    /** Film passed, sq in. */
+    areaSqIn: amount,
+    isTabular: z.boolean(),
+    films: amount,
+    /** The `allowed` line that let a worn-out bath be used; null: it was fit for use. */
+    allowedBy: z.int().nullable(),
+  }),
+  z.object({
+    kind: z.literal("tested"),
+    clearingSeconds: z.int().positive().nullable(),
+    /** By paper, tenths of a pH. */
+    phTenths: z.int().min(0).max(140).nullable(),
+    silverMgPerLitre: amount.nullable(),
+    note: z.string().max(300),
+  }),
+  z.object({
+    kind: z.literal("topped"),
+    addedMl: amount,
+    /** Used bath taken out to make room. */
+    removedMl: amount,
+    to: z.enum(DESTINATIONS).nullable(),
+    note: z.string().max(300),
+  }),
+  z.object({
+    kind: z.literal("discarded"),
+    ml: amount,
+    to: z.enum(DESTINATIONS),
+    /** All of it: the batch is no more. */
+    isAll: z.boolean(),
+    note: z.string().max(300),
+  }),
+  z.object({
+    kind: z.literal("corrected"),
+    /** The line that counts no more. */
+    reverses: z.int().nullable(),
+    /** More (or, below 0, less) in the bottle than the lines say. */
+    ml: z.int().min(-200_000).max(200_000),
+    /** More (or less) film passed than the lines say. */
+    areaSqIn: z.int().min(-200_000).max(200_000),
+    reason: z.string().min(1).max(300),
+  }),
+  /** Somebody may use the bath for one tank load although it is worn out. */
+  z.object({ kind: z.literal("allowed"), reason: z.string().min(1).max(300) }),
+]);
+export type LineBody = z.output<typeof lineBodySchema>;
+export type LineKind = LineBody["kind"];
+
+export interface Line {
+  readonly id: number;
+  readonly batchId: number;
+  readonly runId: number | null;
+  readonly atMs: number;
+  readonly personId: string | null;
+  readonly personName: string;
+  /** Whom an `allowed` line speaks of. */
+  readonly aboutId: string | null;
+  readonly aboutName: string | null;
+  readonly body: LineBody;
+}
+
+/** The lines that count: those taken back by a later one left out. */
+export function countingLines(lines: readonly Line[]): Line[] {
+  const reversed = new Set<number>();
+  for (const { body } of lines)
+    if (body.kind === "corrected" && body.reverses !== null) reversed.add(body.reverses);
+  return lines.filter(({ id }) => !reversed.has(id));
+}
+
+/** The allowance this person has for one more tank load, the oldest first. */
+export function openAllowance(lines: readonly Line[], personId: string): Line | undefined {
+  const counting = countingLines(lines);
+  const spent = new Set(counting.flatMap(({ body }) => (body.kind === "used" ? [body.allowedBy] : [])));
+  return counting.find(
+    ({ id, body, aboutId }) => body.kind === "allowed" && aboutId === personId && !spent.has(id),
+  );
+}

@@ -1,0 +1,85 @@
+import { dilutionSchema } from "../sheet/sheet.ts";
+import type { z } from "zod";
+import { SQ_IN_PER_ROLL } from "./area.ts";
+import type { Batch, BatchKind, Usage } from "./batch.ts";
+
+/*
+ * What is taken for granted of a bath whose maker's figures nobody has given. The label and the maker's sheet come first:
+ * published figures disagree by two to five times, so each value carries where it is from.
+ */
+
+export interface Preset {
+  readonly usage: Usage;
+  readonly fullHours: number | null;
+  readonly partHours: number | null;
+  readonly capacitySqInPerLitre: number | null;
+  readonly tabularSqInPerLitre: number | null;
+  readonly source: string;
+}
+
+const DAY = 24;
+const MONTH = 30 * DAY;
+const films = (perLitre: number): number => perLitre * SQ_IN_PER_ROLL;
+
+const PRESETS = {
+  developer: {
+    usage: "once",
+    fullHours: 6 * MONTH,
+    partHours: 2 * MONTH,
+    capacitySqInPerLitre: null,
+    tabularSqInPerLitre: null,
+    source: "stock developer: from memory, check the maker's sheet",
+  },
+  stop: {
+    usage: "again",
+    fullHours: MONTH,
+    partHours: MONTH,
+    capacitySqInPerLitre: films(12),
+    tabularSqInPerLitre: null,
+    source: "12 rolls per litre: Anchell, The Darkroom Cookbook, 3rd ed., p. 268; shelf life from memory",
+  },
+  fixer: {
+    usage: "again",
+    fullHours: 2 * MONTH,
+    partHours: MONTH,
+    capacitySqInPerLitre: films(20),
+    // T-MAX films take 50 to 70 % of the capacity (practitioner's page): the lower end.
+    tabularSqInPerLitre: films(10),
+    source:
+      "20 rolls per litre where the capacity is not known, working fixer keeps 2 months: Anchell, The Darkroom Cookbook, 3rd ed., p. 108; tabular-grain film half of that, part-full bottle 1 month: users' reports",
+  },
+  "wash-aid": {
+    usage: "again",
+    fullHours: 3 * MONTH,
+    partHours: MONTH,
+    capacitySqInPerLitre: null,
+    tabularSqInPerLitre: null,
+    source: "from memory, check the maker's sheet",
+  },
+  "wetting-agent": {
+    usage: "again",
+    fullHours: 7 * DAY,
+    partHours: 7 * DAY,
+    capacitySqInPerLitre: null,
+    tabularSqInPerLitre: null,
+    source: "fresh each week: common practice, no source",
+  },
+} as const satisfies Record<BatchKind, Preset>;
+
+/** Diluted developer is mixed for the day. From memory, both makers. */
+const WORKING_DEVELOPER: Preset = {
+  ...PRESETS.developer,
+  fullHours: DAY,
+  partHours: DAY,
+  source: "diluted developer is mixed for the day: from memory, check the maker's sheet",
+};
+
+export function presetFor(kind: BatchKind, dilution: z.output<typeof dilutionSchema>): Preset {
+  return kind === "developer" && dilution.waterParts > 0 ? WORKING_DEVELOPER : PRESETS[kind];
+}
+
+/** What the class said of this product last time comes before the house's own figures. */
+export function presetFrom(earlier: Batch): Preset {
+  const { usage, fullHours, partHours, capacitySqInPerLitre, tabularSqInPerLitre, source } = earlier;
+  return { usage, fullHours, partHours, capacitySqInPerLitre, tabularSqInPerLitre, source };
+}

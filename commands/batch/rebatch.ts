@@ -1,0 +1,26 @@
+import type { Habits } from "../class/habits.ts";
+import { fixTime } from "../plan/fix.ts";
+import type { Plan } from "../plan/plan.ts";
+import type { Choice } from "./choose.ts";
+import { labelOf } from "./batch-words.ts";
+
+/**
+ * The plan with one step's bath from another batch, and fixed at least as long as that one needs. undefined where the
+ * change would alter a time that can't be altered now: a developer that has done more films.
+ */
+export function changeBatch(
+  plan: Plan,
+  index: number,
+  choice: Choice,
+  isTabular: boolean,
+  habits: Habits,
+): Plan | undefined {
+  const step = plan.steps[index];
+  if (!step || (step.kind === "develop" && choice.filmsDone > 0)) return undefined;
+  const changed = { ...step, batch: labelOf(choice.batch) };
+  if (step.kind === "fix") {
+    const { seconds, basis } = fixTime(choice.clearingSeconds, isTabular, habits.fixMinSeconds, plan.tenthsC);
+    if (seconds > (step.seconds ?? 0)) Object.assign(changed, { seconds, basis: [...basis] });
+  }
+  return { ...plan, steps: plan.steps.map((each, at) => (at === index ? changed : each)) };
+}

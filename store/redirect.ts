@@ -1,0 +1,50 @@
+import type { Batch } from "../commands/batch/batch.ts";
+import { labelOf, wornWords } from "../commands/batch/batch-words.ts";
+import { chooseBatch } from "../commands/batch/choose.ts";
+import { changeBatch } from "../commands/batch/rebatch.ts";
+import type { BatchState } from "../commands/batch/state.ts";
+import { redirectedWords } from "../commands/batch/warn-words.ts";
+import { candidatesFor, pendingNeeds } from "./candidates.ts";
+import type { Stores } from "./index.ts";
+
+/**
+ * A batch has gone bad: runs under way that were to use it get another, and their owners are told at once, silence or
+ * not, since their film is in a tank. Who was allowed it by name keeps it.
+ */
+export function redirectRuns(stores: Stores, batch: Batch, state: BatchState, now: number): void {
+  const habits = stores.classes.get(batch.classId)?.habits;
+  if (!habits) return;
+  for (const run of stores.runs.open(batch.classId)) {
+    for (const { index, label, need } of pendingNeeds(stores, run)) {
+      if (label !== labelOf(batch)) continue;
+      const candidates = candidatesFor(stores, batch.classId, run.personId, now, run.id);
+      const isAllowed = candidates.some((each) => each.batch.id === batch.id && each.isAllowed);
+      if (isAllowed && state.standing !== "discarded") continue;
+      const ready = candidates.filter((each) => each.state.standing === "ready");
+      const chosen = chooseBatch(need, ready, null, true);
+      const choice = chosen.ok ? chosen.value : null;
+      const changed = choice ? changeBatch(run.plan, index, choice, need.isTabular, habits) : undefined;
+      if (changed) stores.runs.save({ ...run, plan: changed });
+      const to = changed && choice ? labelOf(choice.batch) : null;
+      stores.outbox.owe({
+        key: `x${run.id.toString(36)}.${index.toString(36)}.${batch.id.toString(36)}.${to ?? "-"}`.slice(
+          0,
+          25,
+        ),
+        classId: run.classId,
+        personId: run.personId,
+        runId: null,
+        priority: 1,
+        dueAt: now,
+        decidedAt: now,
+        usefulUntil: null,
+        body: {
+          text: redirectedWords(run.number, batch.kind, label, wornWords(state), to),
+          actions: [],
+          mentions: [],
+        },
+      });
+      break;
+    }
+  }
+}
