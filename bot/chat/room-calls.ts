@@ -2,7 +2,7 @@ import { parseLine } from "../../commands/line.ts";
 import type { Command } from "../../commands/define.ts";
 import type { ChatHandlers, CommandCall, Place } from "./port.ts";
 import type { Entry } from "./room-keeper.ts";
-import type { Refusal } from "./room-wire.ts";
+import type { FromPage, Refusal } from "./room-wire.ts";
 
 /* A typed line or a pressed button becomes a call; its answers become entries of the feed. */
 
@@ -25,8 +25,7 @@ const BLANK = { actions: [], pictures: [], attachments: [], dueAt: null, mention
 export async function callLine(
   parts: CallParts,
   caller: Caller,
-  id: string,
-  text: string,
+  { id, text, label }: Extract<FromPage, { type: "line" }>,
 ): Promise<Refusal | undefined> {
   const names = parts.commands.map(({ name }) => name);
   const line = parseLine(text, names, (name) => parts.commands.find((each) => each.name === name)?.rest);
@@ -40,7 +39,7 @@ export async function callLine(
     body: {
       ...BLANK,
       kind: "line",
-      text: text.trim().replace(/^\/?\s*/, "/"),
+      text: label ?? text.trim().replace(/^\/?\s*/, "/"),
       author: caller.person.name,
     },
   });

@@ -107,7 +107,7 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
     }
     case "line": {
       const callParts = { commands: parts.commands, handlers: parts.handlers(), keep: parts.keep };
-      const refusal = await callLine(callParts, caller, message.id, message.text);
+      const refusal = await callLine(callParts, caller, message);
       if (refusal) return sendTo(page, { type: "refused", id: message.id, refusal });
       live.refreshPerson(page.classId, page.personId);
       live.refresh(page.classId);

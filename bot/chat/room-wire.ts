@@ -16,7 +16,13 @@ export const fromPageSchema = z.discriminatedUnion("type", [
   /** First word of a page: `after` is the last event it has seen, null on a fresh page. */
   z.object({ type: z.literal("hello"), after: z.int().min(0).nullable() }),
   z.object({ type: z.literal("ping"), sentAt: z.number() }),
-  z.object({ type: z.literal("line"), id: callId, text: z.string().min(1).max(MOST_LINE_CHARACTERS) }),
+  z.object({
+    type: z.literal("line"),
+    id: callId,
+    text: z.string().min(1).max(MOST_LINE_CHARACTERS),
+    /** What stood on the button it came from: shown to its sender in place of the line. */
+    label: z.string().max(80).nullish(),
+  }),
   z.object({
     type: z.literal("complete"),
     seq: z.int().min(0),

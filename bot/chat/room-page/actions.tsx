@@ -13,7 +13,7 @@ export function Actions({ actions, onPress }: { actions: readonly Action[]; onPr
           type="button"
           class={`key ${weight ?? "plain"}`}
           onClick={() => {
-            room.say(line);
+            room.say(line, label);
             onPress?.();
           }}
         >

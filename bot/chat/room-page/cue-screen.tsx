@@ -75,7 +75,7 @@ function OneCue({ cue, others }: { cue: OpenCue; others: number }) {
       {view?.endsAt != null && <Left endsAt={view.endsAt} />}
       <div class="cue-keys">
         {actions.length === 0 && (
-          <button type="button" class="key main huge" autofocus onClick={() => room.answerCue(cue)}>
+          <button type="button" class="key main huge" onClick={() => room.answerCue(cue)}>
             {words.cue.gotIt}
           </button>
         )}
@@ -84,10 +84,9 @@ function OneCue({ cue, others }: { cue: OpenCue; others: number }) {
             key={line}
             type="button"
             class={`key huge ${index === 0 ? "main" : (weight ?? "plain")}`}
-            autofocus={index === 0}
             onClick={() => {
               room.answerCue(cue);
-              room.say(line);
+              room.say(line, label);
             }}
           >
             {label}

@@ -33,9 +33,9 @@ export function StaleLines() {
   const stale = pending.filter(({ state }) => state === "stale");
   return (
     <>
-      {stale.map(({ id, text, at }) => (
+      {stale.map(({ id, text, label, at }) => (
         <div key={id} class="stale" role="alert">
-          <p>{link.staleLine(text, saySeconds((Date.now() - at) / 1000))}</p>
+          <p>{link.staleLine(label ?? text, saySeconds((Date.now() - at) / 1000))}</p>
           <button type="button" class="key main" onClick={() => room.sendStale(id)}>
             {link.sendNow}
           </button>

@@ -20,7 +20,12 @@ export function Log() {
 
   function goToEnd(): void {
     const element = list.current;
-    if (element) element.scrollTop = element.scrollHeight;
+    if (!element) return;
+    element.scrollTop = element.scrollHeight;
+    // Of an entry higher than the window the beginning matters: the number stands first.
+    const last = element.querySelector(".entry:last-child");
+    if (last && last.clientHeight > element.clientHeight)
+      element.scrollTop += last.getBoundingClientRect().top - element.getBoundingClientRect().top;
   }
   // Someone who reads further up is not pulled away.
   useEffect(() => {

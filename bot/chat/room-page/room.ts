@@ -21,8 +21,8 @@ export interface PageRoom {
   /** Looks who we are, and opens the link if we are in. */
   enter(): Promise<void>;
   leave(): Promise<void>;
-  /** Sends a typed line or a button's. */
-  say(text: string): void;
+  /** Sends a typed line, or that of a button with this label. */
+  say(text: string, label?: string): void;
   sendStale(id: string): void;
   dropStale(id: string): void;
   complete(
@@ -155,8 +155,8 @@ export function createPageRoom(): PageRoom {
     store.set(({ pending }) => ({
       pending: pending.map((each) => (now - each.at > FRESH_LINE_MS ? { ...each, state: "stale" } : each)),
     }));
-    for (const { id, text, state } of store.get().pending)
-      if (state === "sending") link.send({ type: "line", id, text });
+    for (const { id, text, label, state } of store.get().pending)
+      if (state === "sending") link.send({ type: "line", id, text, label });
   }
 
   /** Without a link the page keeps its own time, from the last it heard. */
@@ -190,17 +190,17 @@ export function createPageRoom(): PageRoom {
       const me = await api.me();
       goOut(me.ok ? me.value : { state: "out", demo: null });
     },
-    say(text) {
+    say(text, label = undefined) {
       const id = drawCallId();
       store.set(({ pending }) => ({
         fault: null,
-        pending: [...pending, { id, text, at: Date.now(), state: "sending" }],
+        pending: [...pending, { id, text, label: label ?? null, at: Date.now(), state: "sending" }],
       }));
-      link.send({ type: "line", id, text });
+      link.send({ type: "line", id, text, label: label ?? null });
     },
     sendStale(id) {
       const line = store.get().pending.find((each) => each.id === id);
-      if (line && link.send({ type: "line", id, text: line.text }))
+      if (line && link.send({ type: "line", id, text: line.text, label: line.label }))
         store.set(({ pending }) => ({
           pending: pending.map((each) => (each.id === id ? { ...each, state: "sending" } : each)),
         }));

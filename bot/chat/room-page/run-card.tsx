@@ -16,9 +16,22 @@ export function RunCard({ view, owner }: { view: PersonView; owner?: string }) {
       </header>
       <Strip view={view} />
       <Counting view={view} />
-      {!owner && <Actions actions={view.actions} />}
+      {!owner && <RunKeys view={view} />}
     </article>
   );
+}
+
+/** The next bath's key grows big only when its moment is near: too early it would be an invitation. */
+const NEAR_END_SECONDS = 20;
+
+function RunKeys({ view }: { view: PersonView }) {
+  const now = useRoomTime(1000);
+  const isEarly =
+    view.phase === "running" && view.endsAt !== null && secondsTo(view.endsAt, now) > NEAR_END_SECONDS;
+  const actions = view.actions.map((action) =>
+    isEarly && action.weight === "main" ? { ...action, weight: "plain" as const } : action,
+  );
+  return <Actions actions={actions} />;
 }
 
 /** The steps as frames of a strip: done ones are exposed, the present one fills. */

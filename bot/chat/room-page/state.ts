@@ -6,6 +6,8 @@ import type { Language } from "./words.ts";
 export interface PendingLine {
   readonly id: string;
   readonly text: string;
+  /** What stood on the button that sends it; null for a typed line. */
+  readonly label: string | null;
   /** The phone's own clock, ms. */
   readonly at: number;
   /** `stale`: it could not be sent while it was fresh; its sender is asked. */
