@@ -1,4 +1,7 @@
 import { caution } from "./caution/command.ts";
+import { classBell } from "./class/bell-command.ts";
+import { classSaid, classSay } from "./class/say-command.ts";
+import { classRole, classSetup } from "./class/setup-command.ts";
 import type { Command } from "./define.ts";
 import { help } from "./help/command.ts";
 import { mixDilute, mixTemper } from "./mix/command.ts";
@@ -28,6 +31,11 @@ export const commands: readonly Command[] = [
   sheetExport,
   mixDilute,
   mixTemper,
+  classSetup,
+  classBell,
+  classRole,
+  classSay,
+  classSaid,
   tankList,
   tankReport,
   tankClear,

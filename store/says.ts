@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { sayKeys } from "../commands/class/audience.ts";
 import type { Db } from "./open.ts";
 
 /* What a teacher said to many at once. Whom it reached, and when, stands in the outbox under the say's keys. */
@@ -32,11 +33,6 @@ export interface SayStore {
   reached(say: Pick<Say, "id">): Reach[];
 }
 
-/** The key of one delivery; at most 25 characters. */
-export function sayKey(sayId: number, part: number): string {
-  return `say.${sayId.toString(36)}.${part.toString(36)}`;
-}
-
 export function createSayStore(db: Db): SayStore {
   const insert = db.prepare<[number, number, string, string, number]>(
     `insert into says (class_id, number, audience, body, said_at)
@@ -52,8 +48,9 @@ export function createSayStore(db: Db): SayStore {
     add: (classId, audience, body, now) => sayRow.parse(insert.get(classId, classId, audience, body, now)),
     find: (classId, number) => sayRow.optional().parse(one.get(classId, number)),
     newest: (classId) => sayRow.optional().parse(newest.get(classId)),
-    // All keys of this say begin alike; "/" follows "." in the alphabet.
-    reached: ({ id }) =>
-      z.array(reachRow).parse(reached.all(`say.${id.toString(36)}.`, `say.${id.toString(36)}/`)),
+    reached({ id }) {
+      const { from, until } = sayKeys(id);
+      return z.array(reachRow).parse(reached.all(from, until));
+    },
   };
 }

@@ -41,7 +41,9 @@ describe("/tank", () => {
 
   it("names the tanks there are when a number is wrong", () => {
     const room = createRoom();
-    expect(room.says("Mina", "/tank report tank:9 fault:leaks")).toBe("There is no tank 9. The class has 1-5.");
+    expect(room.says("Mina", "/tank report tank:9 fault:leaks")).toBe(
+      "There is no tank 9. The class has 1-5.",
+    );
   });
 
   it("makes text of people harmless", () => {

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { formatNumbers, parseNumbers } from "../../../commands/tank/numbers.ts";
 
@@ -30,10 +30,13 @@ describe("tank numbers", () => {
 
   it("reads back what it writes", () => {
     fc.assert(
-      fc.property(fc.uniqueArray(fc.integer({ min: 1, max: 999 }), { minLength: 1, maxLength: 60 }), (some) => {
-        const numbers = some.sort((a, b) => a - b);
-        expect(parseNumbers(formatNumbers(numbers))).toEqual({ ok: true, value: numbers });
-      }),
+      fc.property(
+        fc.uniqueArray(fc.integer({ min: 1, max: 999 }), { minLength: 1, maxLength: 60 }),
+        (some) => {
+          const numbers = some.sort((a, b) => a - b);
+          expect(parseNumbers(formatNumbers(numbers))).toEqual({ ok: true, value: numbers });
+        },
+      ),
     );
   });
 });
