@@ -23,19 +23,21 @@ interface Operation {
   responses?: Record<string, { content?: Record<string, unknown>; $ref?: string }>;
 }
 
-let loaded: OpenapiChecker | undefined;
+let loaded: OpenapiChecker | "absent" | undefined;
 
 /** undefined, with a loud warning, where the document is not there. */
 export function loadOpenapi(): OpenapiChecker | undefined {
-  if (loaded) return loaded;
-  if (!existsSync(openapiPath)) {
-    console.warn(
-      "NOT CHECKED AGAINST THE PLATFORM'S OPENAPI DOCUMENT: it is absent. Name it in OPENAPI_DOCUMENT.",
-    );
-    return undefined;
-  }
-  loaded = createChecker(JSON.parse(readFileSync(openapiPath, "utf8")) as Document);
-  return loaded;
+  loaded ??= readDocument();
+  return loaded === "absent" ? undefined : loaded;
+}
+
+function readDocument(): OpenapiChecker | "absent" {
+  if (existsSync(openapiPath))
+    return createChecker(JSON.parse(readFileSync(openapiPath, "utf8")) as Document);
+  console.warn(
+    "NOT CHECKED AGAINST THE PLATFORM'S OPENAPI DOCUMENT: it is absent. Name it in OPENAPI_DOCUMENT.",
+  );
+  return "absent";
 }
 
 interface Document {
