@@ -8,9 +8,12 @@ import { settleDue } from "./tick.ts";
 /** Never armed further ahead: a clock step or a suspended machine is noticed this soon. */
 const LONGEST_WAIT_MS = 30_000;
 
+/** After a fault of the disk it is tried again this soon. */
+const RETRY_MS = 1000;
+
 export interface Beat {
   start(): void;
-  /** Looks again at what is due next; to be called whenever that may have changed. */
+  /** Looks again, before long, at what is due; to be called whenever that may have changed. */
   rearm(): void;
   stop(): void;
 }
@@ -32,32 +35,32 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
   let timer: NodeJS.Timeout | undefined;
   let second: ScheduledTask | undefined;
   let stopped = true;
+  /** Many changes in one turn of the loop are looked at once. */
+  let isLookPending = false;
 
   function wake(): void {
     if (stopped) return;
+    clearTimeout(timer);
+    isLookPending = false;
+    let waitMs = RETRY_MS;
     try {
-      const spoken = settleDue({ stores, log }, clock.now());
-      deliverer.pump();
+      const now = clock.now();
+      const spoken = settleDue({ stores, log }, now);
+      const nextAt = Math.min(deliverer.pump(), stores.cues.nextDecideAt() ?? Infinity);
+      // Rounded up, and looked at again on waking: a timer may fire a moment early, a cue must not.
+      waitMs = Math.min(LONGEST_WAIT_MS, Math.max(1, Math.ceil(nextAt - clock.now())));
       if (spoken.size > 0) onSpoken(spoken);
     } catch (error) {
-      // What can't be recorded is not said; the next beat tries again and what is late then says so.
+      // What can't be recorded is not said; the next beat tries again, and what is late then says so.
       log.error({ err: error }, "cues could not be settled");
     }
-    rearm();
+    timer = setTimeout(wake, waitMs);
   }
 
   function rearm(): void {
-    if (stopped) return;
-    clearTimeout(timer);
-    let waitMs = LONGEST_WAIT_MS;
-    try {
-      const next = Math.min(stores.cues.nextDueAt() ?? Infinity, stores.outbox.nextReadyAt() ?? Infinity);
-      // Rounded up, and looked at again on waking: a timer may fire a moment early, a cue must not.
-      waitMs = Math.min(LONGEST_WAIT_MS, Math.max(1, Math.ceil(next - clock.now())));
-    } catch (error) {
-      log.error({ err: error }, "the next cue could not be looked up");
-    }
-    timer = setTimeout(wake, waitMs);
+    if (stopped || isLookPending) return;
+    isLookPending = true;
+    setImmediate(wake);
   }
 
   return {

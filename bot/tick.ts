@@ -16,7 +16,7 @@ const BATCH = 200;
 const PUT_OFF_MS = 60_000;
 
 /**
- * Settles every cue due by `now`: reading a run, advancing it, keeping it and owing what it says are one transaction,
+ * Settles every cue to be decided by `now`: reading a run, advancing it, keeping it and owing what it says are one transaction,
  * with no await in it. A missed, late or doubled call changes nothing. Returns the classes whose runs spoke.
  */
 export function settleDue({ stores, log }: TickDeps, now: number): Set<number> {
@@ -54,7 +54,7 @@ function settleRun(stores: Stores, id: number, now: number, touched: Set<number>
 }
 
 function owe(stores: Stores, run: Run, said: Said, now: number): void {
-  const { text, actions } = cueMessage(run, said, now);
+  const { text, about, actions } = cueMessage(run, said, now);
   stores.outbox.owe({
     key: `${run.id.toString(36)}.${said.cue.key}`,
     classId: run.classId,
@@ -64,7 +64,7 @@ function owe(stores: Stores, run: Run, said: Said, now: number): void {
     dueAt: Math.max(said.cue.dueAtMs, said.cue.madeAtMs),
     decidedAt: now,
     usefulUntil: usefulUntil(run, said),
-    body: { text, actions: [...actions], mentions: [] },
+    body: { text, about, actions: [...actions], mentions: [] },
   });
 }
 

@@ -86,12 +86,14 @@ export const MIGRATIONS: readonly string[] = [
     step integer not null,
     number integer not null,
     due_at integer not null,
+    -- From here on it may be decided: its due time, less the lead its chat needs.
+    decide_at integer not null,
     made_at integer not null,
     state text not null default 'pending' check (state in ('pending', 'said', 'merged', 'dropped')),
     settled_at integer,
     unique (run_id, key)
   ) strict;
-  create index cues_due on cues (due_at, id) where state = 'pending';
+  create index cues_due on cues (decide_at, id) where state = 'pending';
 
   create index cues_run on cues (run_id) where state = 'pending';
 
@@ -107,6 +109,8 @@ export const MIGRATIONS: readonly string[] = [
     decided_at integer not null,
     useful_until integer,
     body text not null check (json_valid(body)),
+    -- The key under which several were said as one message.
+    bundle text,
     state text not null default 'owed' check (state in ('owed', 'sending', 'sent', 'failed', 'stale')),
     tries integer not null default 0,
     next_at integer not null,
@@ -117,6 +121,7 @@ export const MIGRATIONS: readonly string[] = [
   ) strict;
   create index outbox_owed on outbox (next_at, priority, id) where state in ('owed', 'sending');
   create index outbox_run on outbox (run_id);
+  create index outbox_bundle on outbox (bundle) where bundle is not null;
 
   create table rolls (
     id integer primary key autoincrement,

@@ -29,8 +29,8 @@ export function createTimeStore(db: Db, runs: RunStore): TimeStore {
     "select id from runs where phase_kind in ('waiting', 'running')",
   );
   const starts = db.prepare<[number, number]>("update runs set started_at = started_at + ? where id = ?");
-  const cues = db.prepare<[number, number]>(
-    "update cues set due_at = due_at + ?, made_at = made_at + ? where state = 'pending'",
+  const cues = db.prepare(
+    `update cues set due_at = due_at + @by, decide_at = decide_at + @by, made_at = made_at + @by where state = 'pending'`,
   );
   const outbox = db.prepare(
     `update outbox set due_at = due_at + @by, decided_at = decided_at + @by, next_at = next_at + @by,
@@ -44,7 +44,7 @@ export function createTimeStore(db: Db, runs: RunStore): TimeStore {
       if (run) runs.save(shiftRun(run, byMs));
       starts.run(byMs, id);
     }
-    cues.run(byMs, byMs);
+    cues.run({ by: byMs });
     outbox.run({ by: byMs });
     saveAnchor(anchor);
   });

@@ -1,3 +1,4 @@
+import type { Pace } from "./pace.ts";
 import type { Action, Picture, Attachment, Reply, Role, Suggestion } from "../../commands/define.ts";
 
 /** One call of a command, whichever chat and whichever way (slash, typed line, button). */
@@ -70,11 +71,28 @@ export type Outcome =
   /** This person or channel cannot be reached this way. */
   | { readonly kind: "refused"; readonly detail: string };
 
+/** Where a delivery would be said. */
+export interface Target {
+  readonly channel: string;
+  /** True in the class's own channel: what is due there together is said together. */
+  readonly isShared: boolean;
+}
+
+export type Found =
+  | { readonly kind: "found"; readonly ref: string }
+  | { readonly kind: "absent" }
+  | { readonly kind: "unknown"; readonly detail: string };
+
 export interface ChatPort {
   /** The word in front of its ids: `room`, `discord`. */
   readonly chat: string;
   start(handlers: ChatHandlers): Promise<void>;
   send(delivery: Delivery): Promise<Outcome>;
+  /** How fast it takes messages, and in which channel one would be said; absent where it takes them as they come. */
+  readonly pace?: Pace;
+  targetOf?(personId: string | null, channelRef: string | null): Target;
+  /** Whether a delivery of unknown outcome was said after all. */
+  find?(delivery: Delivery): Promise<Found>;
   /**
    * Shows the board of a class in a channel: edits the message `ref` where there is one, else says it anew. A `ref` that
    * is gone is `refused`. Absent where the chat shows the board in its own way.

@@ -12,18 +12,24 @@ import { LATE_FROM_MS } from "./settle.ts";
 
 export interface CueMessage {
   readonly text: string;
+  /** Which run it speaks of: `R7, tank 3`. */
+  readonly about: string;
   readonly actions: readonly Action[];
 }
 
 /** `run` is as it was when the cue fell due; `nowMs` is when it is decided. */
 export function cueMessage(run: Run, { cue, lateMs, merged }: Said, nowMs: number): CueMessage {
   const step = stepAt(run, cue.step);
-  if (!step) return { text: nameOf(run), actions: [] };
+  const about = nameOf(run);
+  if (!step) return { text: "", about, actions: [] };
   const late = lateMs >= LATE_FROM_MS ? lateWords(lateMs, merged.length, cue.dueAtMs) : "";
-  const text = [late, ONE_LINE[cue.kind](run, step, cue.step, nowMs), `_${nameOf(run)}_`]
-    .filter(Boolean)
-    .join("\n");
-  return { text, actions: actionsFor(run, cue.kind, cue.step) };
+  // A cue may be decided ahead of its moment; what it says is true at the moment itself.
+  const line = ONE_LINE[cue.kind](run, step, cue.step, Math.max(nowMs, cue.dueAtMs));
+  return {
+    text: [late, line].filter(Boolean).join("\n"),
+    about,
+    actions: actionsFor(run, cue.kind, cue.step),
+  };
 }
 
 function actionsFor(run: Run, kind: CueKind, step: number): Action[] {
@@ -96,4 +102,9 @@ const ONE_LINE = {
 /** Said where a message was decided on time but reached the chat late. */
 export function deliveredLate(lateMs: number, dueAtMs: number): string {
   return `**${saySeconds(Math.round(lateMs / 1000))} late**: this was for ${instant(dueAtMs, "time")}.`;
+}
+
+/** Said where a message leaves before its moment, since many are due together. */
+export function deliveredEarly(dueAtMs: number): string {
+  return `At ${instant(dueAtMs, "time")}, ${instant(dueAtMs, "relative")}:`;
 }

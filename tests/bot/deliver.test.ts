@@ -133,7 +133,7 @@ describe("saying what is owed", () => {
 
   test("what a killed process was saying is said again with the same key", async () => {
     owe("a");
-    stores.outbox.markSending(stores.outbox.findByKey("a")?.id ?? 0, clock.now());
+    stores.outbox.markSending([stores.outbox.findByKey("a")?.id ?? 0], null, clock.now());
     await pump();
     expect(tried).toEqual([]);
     stores.outbox.recover(clock.now());

@@ -49,25 +49,27 @@ describe("cues", () => {
     stores.cues.reschedule(
       late.id,
       [{ key: "a", kind: "agitate", step: 0, number: 1, dueAtMs: START + 2000 }],
+      0,
       START,
     );
     stores.cues.reschedule(
       early.id,
       [{ key: "a", kind: "agitate", step: 0, number: 1, dueAtMs: START + 1000 }],
+      0,
       START,
     );
     expect(stores.cues.dueRuns(START + 999, 10)).toEqual([]);
     expect(stores.cues.dueRuns(START + 5000, 10)).toEqual([early.id, late.id]);
-    expect(stores.cues.nextDueAt()).toBe(START + 1000);
+    expect(stores.cues.nextDecideAt()).toBe(START + 1000);
   });
 
   test("a key that was said is not owed again by a new schedule", () => {
     const run = add();
     const cue = { key: "a", kind: "agitate", step: 0, number: 1, dueAtMs: START } as const;
-    stores.cues.reschedule(run.id, [cue], START);
+    stores.cues.reschedule(run.id, [cue], 0, START);
     const [due] = stores.cues.due(run.id, START);
     stores.cues.settle(due?.id ?? 0, "said", START);
-    stores.cues.reschedule(run.id, [cue], START);
+    stores.cues.reschedule(run.id, [cue], 0, START);
     expect(stores.cues.pending(run.id)).toEqual([]);
   });
 
@@ -80,13 +82,13 @@ describe("cues", () => {
       number,
       dueAtMs: START + number * 1000,
     }));
-    stores.cues.reschedule(run.id, cues, START);
+    stores.cues.reschedule(run.id, cues, 0, START);
     const plan = stores.db
       .prepare(
-        "explain query plan select run_id from cues indexed by cues_due where state = 'pending' and due_at <= 5 order by due_at, id limit 9",
+        "explain query plan select run_id from cues indexed by cues_due where state = 'pending' and decide_at <= 5 order by decide_at, id limit 9",
       )
       .all() as { detail: string }[];
-    expect(plan.map(({ detail }) => detail)).toEqual(["SEARCH cues USING INDEX cues_due (due_at<?)"]);
+    expect(plan.map(({ detail }) => detail)).toEqual(["SEARCH cues USING INDEX cues_due (decide_at<?)"]);
     expect(stores.cues.dueRuns(START + 3000, 100)).toEqual([run.id]);
   });
 });
