@@ -29,7 +29,7 @@ export function secondsLeftAt(
   const range = temperatureRange(plan.sheet);
   if (tenthsC < range.min) return fail({ code: "ERR_TOO_COLD", tenthsC, nearestTenthsC: range.min });
   if (tenthsC > range.max) return fail({ code: "ERR_TOO_HOT", tenthsC, nearestTenthsC: range.max });
-  const done = doseBetween(secondsAt, steppedPath(plan, earlier), 0, Math.max(0, elapsedSeconds));
+  const done = doseByLegs(plan, earlier, elapsedSeconds, secondsAt);
   return ok(Math.round(secondsForDose(secondsAt, pathFrom(plan, tenthsC), dose - done)));
 }
 
@@ -52,13 +52,18 @@ export function pathFrom(plan: Pick<Plan, "drift">, tenthsC: number): Path {
   return coolingPath(tenthsC / 10, plan.drift.roomTenthsC / 10, plan.drift.timeConstantSeconds);
 }
 
-/** The plan's own path, taken up anew at each reading. */
-function steppedPath(plan: Plan, readings: readonly Reading[]): Path {
+/** The dose given so far: by the plan's own path, taken up anew at each reading that was acted on. */
+function doseByLegs(
+  plan: Plan,
+  readings: readonly Reading[],
+  elapsedSeconds: number,
+  secondsAt: (celsius: number) => number,
+): number {
   const legs = [{ atSeconds: 0, tenthsC: plan.tenthsC }, ...readings]
-    .toSorted((a, b) => a.atSeconds - b.atSeconds)
-    .map(({ atSeconds, tenthsC }) => ({ atSeconds, path: pathFrom(plan, tenthsC) }));
-  return (seconds) => {
-    const leg = legs.findLast(({ atSeconds }) => atSeconds <= seconds) ?? legs[0];
-    return leg ? leg.path(seconds - leg.atSeconds) : plan.tenthsC / 10;
-  };
+    .filter(({ atSeconds }) => atSeconds <= elapsedSeconds)
+    .toSorted((a, b) => a.atSeconds - b.atSeconds);
+  return legs.reduce((dose, { atSeconds, tenthsC }, at) => {
+    const until = legs[at + 1]?.atSeconds ?? elapsedSeconds;
+    return dose + doseBetween(secondsAt, pathFrom(plan, tenthsC), 0, until - atSeconds);
+  }, 0);
 }

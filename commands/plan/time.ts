@@ -11,6 +11,9 @@ export const HOUSE_MIN_TENTHS_C = 160;
 /** Without a stated range: film "with care" up to 80 °F (US Army SS0509-8, 1988). */
 export const HOUSE_MAX_TENTHS_C = 267;
 
+/** Tables are printed to a quarter or half minute (Kodak F-32): a row alone may be off by half of that before it is carried on. */
+const PRINT_ROUNDING_SECONDS = 15;
+
 export type TimeFault =
   | { readonly code: "ERR_TOO_COLD"; readonly tenthsC: number; readonly nearestTenthsC: number }
   | { readonly code: "ERR_TOO_HOT"; readonly tenthsC: number; readonly nearestTenthsC: number }
@@ -74,7 +77,11 @@ function readTime(sheet: Sheet, tenthsC: number, exposureIndex: number, curve: C
   const celsius = tenthsC / 10;
   const seconds = curve.secondsAt(celsius, anchor);
   const ends = [curve.lowFactor, curve.highFactor].map((factor) => curve.secondsAt(celsius, anchor, factor));
-  const [low, high] = [Math.min(seconds, ...ends), Math.max(seconds, ...ends)];
+  const isBeyond = ends.some((end) => end !== seconds);
+  const rounding = isBeyond ? PRINT_ROUNDING_SECONDS : 0;
+  const shortest = Math.min(seconds, ...ends);
+  const low = shortest - Math.min(rounding, shortest / 2);
+  const high = Math.max(seconds, ...ends) + rounding;
   const basis = [basisAt(sheet, tenthsC, anchor, { low, high, factor: curve.factorPer10C })];
   if (anchor === exposureIndex) {
     const secondsAt = (at: number): number => curve.secondsAt(at, anchor);
