@@ -50,12 +50,14 @@ export interface RestSettings {
   readonly log: DiscordLog;
   /** The token is rejected: every later request would be, too. */
   onUnauthorized(): void;
+  /** Each answer, for what its headers say of the platform's limits. */
+  onAnswer?(method: string, path: string, headers: { get(name: string): string | null }): void;
 }
 
 const REPEAT_AFTER_MS = 150;
 
-/** The platform takes 50 with one token; the rest is left to the gateway's own requests and to windows that differ. */
-const REQUESTS_PER_SECOND = 40;
+/** A backstop only: deliveries are paced below this (discord-pace.ts), and the platform takes 50 with one token. */
+const REQUESTS_PER_SECOND = 49;
 
 /**
  * The one way to the platform's REST interface. It keeps to the platform's own rate limits, never repeats by itself what
@@ -67,6 +69,7 @@ export function createDiscordRest({
   requestTimeoutMs,
   log,
   onUnauthorized,
+  onAnswer,
 }: RestSettings): DiscordRest {
   const rest = new REST({
     api,
@@ -77,6 +80,7 @@ export function createDiscordRest({
     invalidRequestWarningInterval: 500,
   }).setToken(token);
   rest.on("invalidRequestWarning", (data) => log.warn({ ...data }, "many requests were refused"));
+  rest.on("response", ({ method, path }, { headers }) => onAnswer?.(method, path, headers));
   const underWay = new Set<AbortController>();
   let isStopped = false;
 

@@ -42,6 +42,8 @@ export interface DiscordSettings {
   renderPicture(svg: string): Promise<Uint8Array>;
   readonly roleOf?: (member: DiscordMember) => Role;
   readonly times?: Partial<DiscordTimes>;
+  /** Messages a second, all channels together. */
+  readonly perSecond?: number;
 }
 
 /** Milliseconds. */

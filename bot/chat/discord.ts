@@ -5,6 +5,7 @@ import { createDiscordGateway, TOKEN_REJECTED } from "./discord-gateway.ts";
 import { createInteractionHandler } from "./discord-interactions.ts";
 import { mapCommands } from "./discord-options.ts";
 import { createRegistration } from "./discord-registration.ts";
+import { createDiscordPace } from "./discord-pace.ts";
 import { createDiscordRest } from "./discord-rest.ts";
 import { createSender } from "./discord-send.ts";
 import { DISCORD_API, DISCORD_TIMES, roleByPermission, type DiscordSettings } from "./discord-settings.ts";
@@ -40,7 +41,12 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
 
   const { requestTimeoutMs, retryMs, guildWaitMs, deferAfterMs } = times;
   const onUnauthorized = (): void => fail(TOKEN_REJECTED);
-  const rest = createDiscordRest({ token, api, requestTimeoutMs, log, onUnauthorized });
+  const { pace, targetOf, onAnswer } = createDiscordPace(
+    settings.directory,
+    settings.clock,
+    settings.perSecond,
+  );
+  const rest = createDiscordRest({ token, api, requestTimeoutMs, log, onUnauthorized, onAnswer });
   const direct = createDirectChannels({ ...settings, rest });
   const registration = createRegistration({
     rest,
@@ -88,6 +94,8 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
       await gateway.start();
     },
     send: sender.send,
+    pace,
+    targetOf,
     find,
     async stop() {
       ending.abort();
