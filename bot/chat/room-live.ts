@@ -93,7 +93,9 @@ export function createLive({ hub, stores, viewOf, now }: LiveParts): Live {
   function wallRows(classId: number): WallRow[] {
     return stores.members
       .list(classId)
-      .flatMap(({ personId, name }) => viewOf(personId, classId).map((view) => ({ ...view, owner: name })));
+      .flatMap(({ personId, name }) =>
+        viewOf(personId, classId).map((view) => ({ ...view, owner: name, ownerId: personId })),
+      );
   }
 
   function refreshNow(classId: number): void {

@@ -71,6 +71,7 @@ export interface RoomFacts {
 /** A run with its owner, for the wall. */
 export interface WallRow extends PersonView {
   readonly owner: string;
+  readonly ownerId: string;
 }
 
 export type RefusalCode =

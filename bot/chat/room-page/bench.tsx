@@ -9,6 +9,7 @@ import { Menu } from "./menu.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { RunCard } from "./run-card.tsx";
 import { secondsTo, useRoomTime } from "./ticking.ts";
+import { orderForWall } from "./wall.ts";
 import { useWords } from "./words.ts";
 
 /** The room itself: one's own film above, the log below it, the line to type at the foot. */
@@ -68,8 +69,33 @@ function MyRuns({ onPlan }: { onPlan: () => void }) {
       {views.map((view) => (
         <RunCard key={view.run} view={view} />
       ))}
+      <ClassRuns />
       {isGoing && !room.wake.isAble && <p class="hint">{runs.noWakeLock}</p>}
     </section>
+  );
+}
+
+/** Staff see every tank beside their own: who waits, and whose bath ends next. */
+function ClassRuns() {
+  const { runs } = useWords();
+  const room = useRoom();
+  const you = useRoomPart((state) => state.facts?.you);
+  const rows = useRoomPart((state) => state.wall);
+  const isStaff = you !== undefined && you.role !== "student";
+  useEffect(() => {
+    if (!isStaff) return undefined;
+    room.watchWall(true);
+    return () => room.watchWall(false);
+  }, [isStaff]);
+  const others = orderForWall(rows).filter(({ ownerId }) => ownerId !== you?.id);
+  if (!isStaff || others.length === 0) return null;
+  return (
+    <details class="class-runs" open={matchMedia("(min-width: 54rem)").matches}>
+      <summary>{runs.ofClass(others.length)}</summary>
+      {others.map((row) => (
+        <RunCard key={`${row.ownerId} ${row.run}`} view={row} owner={row.owner} />
+      ))}
+    </details>
   );
 }
 

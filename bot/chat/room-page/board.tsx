@@ -1,17 +1,21 @@
-import { useEffect } from "preact/hooks";
-import { useRoom, useRoomPart } from "./room-context.ts";
+import { useEffect, useState } from "preact/hooks";
+import type { DoorSheet } from "../room-wire.ts";
+import { api } from "./api.ts";
 import { LinkState, LostBanner } from "./link-state.tsx";
+import { useRoom, useRoomPart } from "./room-context.ts";
 import { RunCard } from "./run-card.tsx";
 import { sayMinute } from "./said.tsx";
 import { useRoomTime } from "./ticking.ts";
+import { columnsFor, MANY, orderForWall } from "./wall.ts";
 import { useWords } from "./words.ts";
 
-/** The wall: every tank of the class, the most urgent first. */
+/** The wall: every tank of the class, the most urgent first, and how to come in. */
 export function BoardPage() {
   const room = useRoom();
   const { board, menu } = useWords();
   const facts = useRoomPart((state) => state.facts);
   const rows = useRoomPart((state) => state.wall);
+  const { width, height } = useWindow();
   const now = useRoomTime(1000);
   useEffect(() => {
     room.watchWall(true);
@@ -19,7 +23,6 @@ export function BoardPage() {
     return () => room.watchWall(false);
   }, []);
   if (facts?.you.role === "student") return <main class="opening">{board.staffOnly}</main>;
-  const ordered = [...rows].sort((a, b) => urgency(a) - urgency(b));
   return (
     <div class="board">
       <header class="top">
@@ -31,17 +34,60 @@ export function BoardPage() {
         </a>
       </header>
       <LostBanner />
-      <main class="wall" aria-label={board.title}>
-        {ordered.length === 0 && <p class="wall-none">{board.none}</p>}
-        {ordered.map((row) => (
-          <RunCard key={`${row.owner} ${row.run}`} view={row} owner={row.owner} />
+      <main
+        class={`wall ${rows.length > MANY ? "is-many" : ""}`}
+        aria-label={board.title}
+        style={{ "--columns": String(columnsFor(rows.length, width, height)) }}
+      >
+        {rows.length === 0 && <p class="wall-none">{board.none}</p>}
+        {orderForWall(rows).map((row) => (
+          <div class="wall-card" key={`${row.owner} ${row.run}`}>
+            <RunCard view={row} owner={row.owner} />
+          </div>
         ))}
       </main>
+      <HowToJoin isLarge={rows.length === 0} />
     </div>
   );
 }
 
-/** A film that waits comes first, then whichever bath ends soonest. */
-function urgency({ phase, endsAt }: { phase: string; endsAt: number | null }): number {
-  return phase === "waiting" ? 0 : (endsAt ?? Number.MAX_SAFE_INTEGER);
+function HowToJoin({ isLarge }: { isLarge: boolean }) {
+  const { board, keys } = useWords();
+  const [sheet, setSheet] = useState<DoorSheet | null>(null);
+  useEffect(() => {
+    const look = async (): Promise<void> => {
+      const answer = await api.door();
+      if (answer.ok) setSheet(answer.value);
+    };
+    void look();
+    // The code may be changed meanwhile.
+    const again = setInterval(() => void look(), 30_000);
+    return () => clearInterval(again);
+  }, []);
+  if (!sheet) return null;
+  return (
+    <footer class="wall-join">
+      {isLarge && <img src={`/api/door/qr.svg?${sheet.joinCode}`} alt={keys.scan} />}
+      <span>
+        {board.join}: {sheet.joinUrls[0]}
+      </span>
+      <span>
+        {keys.code} <strong class="code">{sheet.joinCode}</strong>
+      </span>
+    </footer>
+  );
+}
+
+/** What the header and the foot leave of the window. */
+const BARS_PX = 150;
+
+function useWindow(): { width: number; height: number } {
+  const read = () => ({ width: innerWidth, height: innerHeight - BARS_PX });
+  const [size, setSize] = useState(read());
+  useEffect(() => {
+    const look = (): void => setSize(read());
+    addEventListener("resize", look);
+    return () => removeEventListener("resize", look);
+  }, []);
+  return size;
 }

@@ -8,11 +8,13 @@ import { useWords } from "./words.ts";
 export function RunCard({ view, owner }: { view: PersonView; owner?: string }) {
   const { runs } = useWords();
   const name = view.tank === null ? view.run : `${view.run} · ${runs.tank(view.tank)}`;
+  const tankAndOwner = `${view.tank === null ? view.run : runs.tank(view.tank)} · ${owner}`;
   return (
     <article class={`run is-${view.phase}`} aria-label={`${owner ? `${owner}, ` : ""}${name}`}>
+      {/* One's own film is known by its step, another's by its tank. */}
       <header class="run-head">
-        <h3>{view.title}</h3>
-        <span class="run-name">{owner ? `${owner} · ${name}` : name}</span>
+        <h3>{owner ? tankAndOwner : view.title}</h3>
+        <span class="run-name">{owner ? view.title : name}</span>
       </header>
       <Strip view={view} />
       <Counting view={view} />

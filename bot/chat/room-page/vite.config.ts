@@ -10,11 +10,14 @@ const outDir = join(root, "../../../dist/bot/chat/room-page");
 
 /** Writes each text asset compressed beside itself, so that the server has nothing to work out at each load. */
 function compress(): Plugin {
+  let folder = "";
   return {
     name: "compress",
     apply: "build",
+    configResolved(config) {
+      folder = join(config.build.outDir, "assets");
+    },
     async closeBundle() {
-      const folder = join(outDir, "assets");
       for (const name of await readdir(folder)) {
         if (!/\.(js|css|svg)$/.test(name)) continue;
         const bytes = await readFile(join(folder, name));

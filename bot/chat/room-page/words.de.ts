@@ -65,6 +65,7 @@ export const de: Words = {
     none: "Kein Film ist in einer Dose.",
     noneHint: "Mach einen Plan und drück dann auf Start.",
     makePlan: "Plan machen",
+    ofClass: (count) => (count === 1 ? "1 Dose im Kurs" : `${count} Dosen im Kurs`),
     tank: (number) => `Dose ${number}`,
     step: (number, count) => `Schritt ${number} von ${count}`,
     left: "noch",

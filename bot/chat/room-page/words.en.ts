@@ -61,6 +61,7 @@ export const en = {
     none: "No film is in a tank.",
     noneHint: "Make a plan, then press Start.",
     makePlan: "Make a plan",
+    ofClass: (count: number) => (count === 1 ? "1 tank of the class" : `${count} tanks of the class`),
     tank: (number: number) => `Tank ${number}`,
     step: (number: number, count: number) => `Step ${number} of ${count}`,
     left: "left",
@@ -100,7 +101,7 @@ export const en = {
 
   composer: {
     label: "Command",
-    placeholder: "Type / for commands",
+    placeholder: "/ for commands",
     send: "Send",
     forms: "Forms",
     recent: "Used lately",
