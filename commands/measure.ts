@@ -163,8 +163,15 @@ export function parseDilution(text: string): Read<ReadDilution> {
     const [concentrateParts, waterParts] = [Number(match[1]), Number(match[3])];
     if (concentrateParts < 1 || concentrateParts > 100 || waterParts > 1000)
       return fail({ code: "ERR_DILUTION_RANGE", typed });
-    return ok({ concentrateParts, waterParts, wasRatio: match[2] === ":" });
+    return ok({ ...simplifyParts({ concentrateParts, waterParts }), wasRatio: match[2] === ":" });
   });
+}
+
+/** The same dilution in the smallest whole parts: 2+18 is 1+9. */
+export function simplifyParts({ concentrateParts, waterParts }: Dilution): Dilution {
+  let [a, b] = [concentrateParts, waterParts];
+  while (b > 0) [a, b] = [b, a % b];
+  return { concentrateParts: concentrateParts / a, waterParts: waterParts / a };
 }
 
 /** A scheme from `30/5/60` (first/burst/cycle, seconds), `30/5/60 rotation`, `30/5/60 inversion 2 taps`, `continuous`. */

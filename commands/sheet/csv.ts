@@ -21,7 +21,10 @@ export function writeCsv(sheets: readonly Sheet[]): string {
 
 /** All sheets of the file, or every fault of it. */
 export function readCsv(text: string): Result<Sheet[], FileFault[]> {
-  const parsed = papa.parse<string[]>(text.replace(/^\ufeff/, ""), { skipEmptyLines: false });
+  const parsed = papa.parse<string[]>(text.replace(/^\ufeff/, ""), {
+    delimiter: delimiterOf(text),
+    skipEmptyLines: false,
+  });
   const faults: FileFault[] = parsed.errors
     .filter(({ code }) => code === "MissingQuotes" || code === "InvalidQuotes")
     .map(({ row }) => ({ code: "ERR_QUOTES", line: lineOf(parsed.data, row ?? 0) }));
@@ -40,6 +43,14 @@ export function readCsv(text: string): Result<Sheet[], FileFault[]> {
   return faults.length > 0
     ? fail(faults.sort((a, b) => a.line - b.line))
     : ok(placed.map(({ sheet }) => sheet));
+}
+
+/** By the first line alone: what the cells below hold must not decide it. */
+function delimiterOf(text: string): string {
+  const head = text.slice(0, text.search(/[\r\n]|$/));
+  return [",", ";", "\t"].reduce((best, each) =>
+    head.split(each).length > head.split(best).length ? each : best,
+  );
 }
 
 /** A quoted cell may hold line breaks, so a row's place is counted from what stands before it. */

@@ -1,5 +1,6 @@
 import { findNodeAtLocation, parseTree, printParseErrorCode, type Node, type ParseError } from "jsonc-parser";
 import { z } from "zod";
+import { simplifyParts } from "../measure.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { sortPoints } from "./edit.ts";
 import { checkFile, type FileFault, type Placed } from "./file-faults.ts";
@@ -109,13 +110,14 @@ function nodeAt(tree: Node, path: readonly PropertyKey[]): Node {
   return tree;
 }
 
-/** A tank that never rests has no bursts; names are single-spaced. */
+/** A tank that never rests has no bursts; names are single-spaced, parts the smallest there are. */
 function tidySheet(sheet: Sheet): Sheet {
   const { agitation } = sheet;
   return {
     ...sheet,
     film: sheet.film.replace(/\s+/g, " ").trim(),
     developer: sheet.developer.replace(/\s+/g, " ").trim(),
+    dilution: simplifyParts(sheet.dilution),
     points: sortPoints(sheet.points),
     agitation:
       agitation.manner === "continuous"
