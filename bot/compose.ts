@@ -47,14 +47,14 @@ export function composeBundle(key: string, several: readonly Owed[], where: Wher
     mentions: [...new Set(people)],
     text,
     actions: several.flatMap(namedActions).slice(0, MOST_ACTIONS),
-    pictures: [],
+    pictures: several.flatMap(({ body }) => body.pictures ?? []),
     attachments: [],
     dueAt: first?.dueAt ?? now,
   };
 }
 
 function shared(owed: Owed, where: Where) {
-  return { ...where, key: owed.key, pictures: [], attachments: [], dueAt: owed.dueAt };
+  return { ...where, key: owed.key, pictures: owed.body.pictures ?? [], attachments: [], dueAt: owed.dueAt };
 }
 
 /** Words on lateness where the deciding was on time, or on the moment where a message leaves before it. */

@@ -1,3 +1,4 @@
+import type { Plan } from "../commands/plan/plan.ts";
 import type { Roll } from "../commands/roll/roll.ts";
 import type { Run } from "../commands/run/run.ts";
 import type { Batch } from "../commands/batch/batch.ts";
@@ -7,9 +8,9 @@ import { createBatchStore, type BatchStore, type NewLine } from "./batches.ts";
 import { createBoardStore, type BoardStore } from "./boards.ts";
 import { createCallStore, type CallStore } from "./calls.ts";
 import { createClassStore, type ClassStore } from "./classes.ts";
-import { candidatesFor } from "./candidates.ts";
+import { candidatesFor, hasTabularFilm, pendingNeeds } from "./candidates.ts";
 import { createHandoverStore, type HandoverStore } from "./handovers.ts";
-import { keepLine } from "./keep-line.ts";
+import { keepLine, warnOf } from "./keep-line.ts";
 import { keepRun } from "./keep-run.ts";
 import { createMemberStore, type MemberStore } from "./members.ts";
 import { createMessageStore, type MessageStore } from "./messages.ts";
@@ -49,8 +50,13 @@ export interface Stores {
   keepRun(run: Run, now: number): Roll[];
   /** Writes a line of a batch's ledger with the warnings it causes; inside `atomically` only. undefined: it was there. */
   keepLine(batch: Batch, line: NewLine, now: number): Line | undefined;
-  /** The batches on the shelf, less what runs under way are promised; as this person may use them. */
-  candidates(classId: number, personId: string | null, now: number): Candidate[];
+  /** The batches on the shelf as this person may use them, less what runs under way (but `except`) are promised. */
+  candidates(classId: number, personId: string | null, now: number, except?: number): Candidate[];
+  /** The steps of a run whose bath is still to come from a batch. */
+  pendingNeeds(run: Run): ReturnType<typeof pendingNeeds>;
+  hasTabularFilm(classId: number, plan: Plan): boolean;
+  /** Gives the warnings a batch has come to by the clock alone, and turns runs to other bottles; returns how many. */
+  warnOf(batch: Batch, now: number): number;
   /** The only transaction there is. `work` must not await; one inside another is a savepoint. */
   atomically<T>(work: () => T): T;
   /** For store modules that live apart (backup, room). */
@@ -83,7 +89,10 @@ export function openStores(path: string): Stores {
     atomically: (work) => db.transaction(work).immediate(),
     keepRun: (run, now) => keepRun(stores, run, now),
     keepLine: (batch, line, now) => keepLine(stores, batch, line, now),
-    candidates: (classId, personId, now) => candidatesFor(stores, classId, personId, now),
+    candidates: (classId, personId, now, except) => candidatesFor(stores, classId, personId, now, except),
+    pendingNeeds: (run) => pendingNeeds(stores, run),
+    hasTabularFilm: (classId, plan) => hasTabularFilm(stores, classId, plan),
+    warnOf: (batch, now) => warnOf(stores, batch, now),
     db,
     close: () => db.close(),
   };

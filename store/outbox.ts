@@ -11,6 +11,7 @@ const bodySchema = z.object({
     z.object({ label: z.string(), line: z.string(), weight: z.enum(["main", "plain", "danger"]).optional() }),
   ),
   mentions: z.array(z.string()),
+  pictures: z.array(z.object({ name: z.string(), alt: z.string(), svg: z.string() })).optional(),
 });
 
 const readySchema = z

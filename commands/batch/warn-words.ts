@@ -34,7 +34,7 @@ function awayWords({ batch }: Warning): string {
     : `${WHO} takes it away as local rules say (\`/batch discard\`).`;
 }
 
-function instead(warning: Warning): string {
+function useInstead(warning: Warning): string {
   return warning.instead ? `Use **${labelOf(warning.instead)}** instead.` : mixWords(warning);
 }
 
@@ -52,8 +52,8 @@ const CLASS_WORDS = {
   exhausted: (warning) => {
     const { batch, state } = warning;
     if (state.exhaustedBy === null)
-      return `**Not enough for a roll in ${labelOf(batch)}** (${bath(batch)}): ${formatMl(Math.max(0, state.volumeMl))}. ${instead(warning)}`;
-    return `**${labelOf(batch)} is exhausted: don't use it.** ${capital(bath(batch))}: ${wornWords(state)}. ${instead(warning)} ${awayWords(warning)}`;
+      return `**Not enough for a roll in ${labelOf(batch)}** (${bath(batch)}): ${formatMl(Math.max(0, state.volumeMl))}. ${useInstead(warning)}`;
+    return `**${labelOf(batch)} is exhausted: don't use it.** ${capital(bath(batch))}: ${wornWords(state)}. ${useInstead(warning)} ${awayWords(warning)}`;
   },
   "out-of-date-soon": (warning) => {
     const { batch, state, now } = warning;
@@ -63,7 +63,7 @@ const CLASS_WORDS = {
   },
   "out-of-date": (warning) => {
     const { batch, state } = warning;
-    return `**${labelOf(batch)} is out of date: don't use it.** ${capital(bath(batch))}: ${wornWords({ ...state, exhaustedBy: null })}. ${instead(warning)} ${awayWords(warning)}`;
+    return `**${labelOf(batch)} is out of date: don't use it.** ${capital(bath(batch))}: ${wornWords({ ...state, exhaustedBy: null })}. ${useInstead(warning)} ${awayWords(warning)}`;
   },
   "test-overdue": ({ batch, state }) => {
     const since =

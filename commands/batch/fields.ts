@@ -1,0 +1,34 @@
+import type { FieldValue } from "../define.ts";
+import { formatDilution } from "../wording.ts";
+import type { Batch } from "./batch.ts";
+import { labelOf } from "./batch-words.ts";
+import type { BatchState } from "./state.ts";
+
+/** A batch's facts as data, each with its unit. */
+export function fieldsOf(batch: Batch, state: BatchState): { [key: string]: FieldValue } {
+  return {
+    batch: labelOf(batch),
+    kind: batch.kind,
+    product: batch.product,
+    dilution: formatDilution(batch.dilution),
+    usage: batch.usage,
+    standing: state.standing,
+    exhaustedBy: state.exhaustedBy,
+    mixedAtMs: batch.mixedAtMs,
+    expiresAtMs: state.expiresAtMs,
+    volumeMl: state.volumeMl,
+    usedMl: state.usedMl,
+    usedSqIn: state.usedSqIn,
+    films: state.films,
+    capacitySqIn: state.capacitySqIn === null ? null : Math.round(state.capacitySqIn),
+    leftSqIn: state.leftSqIn,
+    leftRolls: state.leftRolls,
+    usedPercent: state.usedPercent === null ? null : Math.round(state.usedPercent),
+    freshClearingSeconds: state.clearing === null ? null : Math.round(state.clearing.freshSeconds),
+    testedClearingSeconds: state.testedSeconds,
+    predictedClearingSeconds: state.predictedSeconds === null ? null : Math.round(state.predictedSeconds),
+    phTenths: state.phTenths,
+    silverMgPerLitre: state.silverMgPerLitre,
+    topUps: state.topUps,
+  };
+}

@@ -1,0 +1,47 @@
+import { z } from "zod";
+import { UserError, type Completer, type Context } from "../define.ts";
+import { parseNumber, plain } from "../wording.ts";
+import type { Batch } from "./batch.ts";
+import { labelOf, stateLine } from "./batch-words.ts";
+import { parseDay } from "./dates.ts";
+import { FIGURE_FAULT_TEXT } from "./figures.ts";
+import { stateOf, type BatchState } from "./state.ts";
+
+/* Options that several commands of this folder share. */
+
+export const batchOption = z.string().trim().min(1).max(12);
+export const noteOption = z.string().max(300).default("");
+
+/** The bottles on the shelf, each with its state. */
+export const completeBatch: Completer = (typed, context) =>
+  context.stores.batches
+    .standing(context.class.id)
+    .map((batch) => ({
+      label: stateLine(batch, readState(context, batch)).slice(0, 100),
+      value: labelOf(batch),
+    }))
+    .filter(({ label }) => label.toLowerCase().includes(typed.toLowerCase()));
+
+export function findBatch(context: Context, text: string): Batch {
+  const number = parseNumber("batch", text);
+  const batch = number === undefined ? undefined : context.stores.batches.find(context.class.id, number);
+  if (!batch)
+    throw new UserError(
+      "ERR_UNKNOWN_BATCH",
+      `I know no batch ${plain(text)}. See the bottles with \`/batch status\`.`,
+    );
+  return batch;
+}
+
+export function readState({ stores, now }: Context, batch: Batch): BatchState {
+  return stateOf(batch, stores.batches.lines(batch.id), now);
+}
+
+/** The first instant of a day; undefined where none is named. */
+export function readDayOption(context: Context, text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  const read = parseDay(text, context.class.zone, context.now);
+  if (!read.ok)
+    throw new UserError(read.fault.code, FIGURE_FAULT_TEXT[read.fault.code](plain(read.fault.typed)));
+  return read.value;
+}

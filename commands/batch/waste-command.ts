@@ -1,0 +1,61 @@
+import { z } from "zod";
+import { defineCommand, UserError, type Context } from "../define.ts";
+import { noteOption, readDayOption } from "./options.ts";
+import { volumeOption } from "../quantity.ts";
+import { addCollected, collectedFrom, NOTHING, type Collected } from "./silver.ts";
+import * as words from "./waste-reply.ts";
+
+/** What lies in the collecting vessel: all that went in, less what was handed over. */
+export function collectedNow({ stores, class: { id } }: Pick<Context, "stores" | "class">): Collected {
+  const into = stores.batches
+    .list(id)
+    .filter(({ kind }) => kind === "fixer")
+    .reduce((sum, batch) => addCollected(sum, collectedFrom(batch, stores.batches.lines(batch.id))), NOTHING);
+  const out = stores.handovers.list(id).reduce((sum, each) => addCollected(sum, each), NOTHING);
+  return {
+    ml: into.ml - out.ml,
+    lowMg: Math.max(0, into.lowMg - out.lowMg),
+    highMg: Math.max(0, into.highMg - out.highMg),
+    measuredMl: Math.max(0, into.measuredMl - out.measuredMl),
+  };
+}
+
+export const batchWaste = defineCommand({
+  name: "batch waste",
+  summary: "Used fixer collected, the silver it carries, and what was handed over",
+  options: z.object({}),
+  who: "student",
+  visibility: "private",
+  handle: (_, context) =>
+    words.wasteReply(collectedNow(context), context.stores.handovers.list(context.class.id)),
+});
+
+export const batchHandover = defineCommand({
+  name: "batch handover",
+  summary: "Note that the collected fixer was handed over, to whom and when",
+  options: z.object({
+    to: z.string().trim().min(1).max(100).describe("Who took it: the county's collection, a refiner"),
+    ml: volumeOption.optional().describe("How much, if not all of it, like 5 l"),
+    date: z.string().max(20).optional().describe("When, if not today: 2026-05-31"),
+    note: noteOption.describe("Receipt number, or a note"),
+  }),
+  who: "teacher",
+  visibility: "private",
+  handle({ to, ml, date, note }, context) {
+    const atMs = readDayOption(context, date) ?? context.now;
+    if (atMs > context.now) throw new UserError("ERR_NOT_YET", words.NOT_YET);
+    const collected = collectedNow(context);
+    if (collected.ml <= 0) throw new UserError("ERR_NOTHING_COLLECTED", words.NOTHING_COLLECTED);
+    if (ml !== undefined && ml > collected.ml)
+      throw new UserError("ERR_NOT_SO_MUCH", words.NOT_SO_MUCH(collected.ml));
+    const share = (ml ?? collected.ml) / collected.ml;
+    const handed = {
+      ml: ml ?? collected.ml,
+      lowMg: Math.round(collected.lowMg * share),
+      highMg: Math.round(collected.highMg * share),
+      measuredMl: Math.round(collected.measuredMl * share),
+    };
+    context.stores.handovers.add(context.class.id, { ...handed, to, note }, context.person, atMs);
+    return words.handedReply(handed, to, atMs, collectedNow(context).ml);
+  },
+});
