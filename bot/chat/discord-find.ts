@@ -9,13 +9,7 @@ import type { DirectChannels } from "./discord-direct.ts";
 import { makeParts, type PartSettings } from "./discord-message.ts";
 import type { DiscordRest } from "./discord-rest.ts";
 import { makeNonce, type Sender } from "./discord-send.ts";
-import type { Delivery } from "./port.ts";
-
-export type Found =
-  | { readonly kind: "found"; readonly ref: string }
-  /** Not among the newest 50 of the channels it could be in. */
-  | { readonly kind: "absent" }
-  | { readonly kind: "unknown"; readonly detail: string };
+import type { Delivery, Found } from "./port.ts";
 
 export interface FindSettings extends PartSettings {
   readonly rest: DiscordRest;

@@ -11,6 +11,7 @@ import {
   type PermissionsString,
 } from "discord.js";
 import type { DiscordLog } from "./discord-settings.ts";
+import { buildStrategy } from "./discord-shards.ts";
 
 export interface GatewaySettings {
   readonly token: string;
@@ -55,7 +56,9 @@ export function createDiscordGateway(settings: GatewaySettings) {
       allowedMentions: { parse: [] },
       waitGuildTimeout: settings.guildWaitMs,
       rest: { api: settings.api, timeout: settings.requestTimeoutMs, retries: 0 },
+      ws: { buildStrategy },
     });
+    latest = made;
     // Without a listener an error here would end the process.
     made.on(Events.Error, (error) => log.error({ err: error }, "the connection reported an error"));
     made.on(Events.ShardError, (error) => log.warn({ err: error }, "the connection failed"));
@@ -79,7 +82,6 @@ export function createDiscordGateway(settings: GatewaySettings) {
 
   async function connect(): Promise<"connected" | "fatal" | "again"> {
     const made = createClient();
-    latest = made;
     try {
       await made.login(settings.token);
       return "connected";

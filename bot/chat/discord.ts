@@ -1,6 +1,7 @@
+import { createBoard } from "./discord-board.ts";
 import { createCallReader } from "./discord-calls.ts";
 import { createDirectChannels } from "./discord-direct.ts";
-import { createFinder, type Found } from "./discord-find.ts";
+import { createFinder } from "./discord-find.ts";
 import { createDiscordGateway, TOKEN_REJECTED } from "./discord-gateway.ts";
 import { createInteractionHandler } from "./discord-interactions.ts";
 import { mapCommands } from "./discord-options.ts";
@@ -9,15 +10,12 @@ import { createDiscordPace } from "./discord-pace.ts";
 import { createDiscordRest } from "./discord-rest.ts";
 import { createSender } from "./discord-send.ts";
 import { DISCORD_API, DISCORD_TIMES, roleByPermission, type DiscordSettings } from "./discord-settings.ts";
-import type { ChatHandlers, ChatPort, Delivery } from "./port.ts";
+import type { ChatHandlers, ChatPort } from "./port.ts";
 
 export type { Directory, DiscordMember, DiscordSettings } from "./discord-settings.ts";
-export type { Found } from "./discord-find.ts";
 
-export interface DiscordPort extends ChatPort {
-  /** Whether a delivery of unknown outcome was said after all. */
-  find(delivery: Delivery): Promise<Found>;
-}
+/** Everything a port may do, it does. */
+export type DiscordPort = Required<ChatPort>;
 
 /**
  * The class's server on Discord as a chat. Commands come as slash commands and buttons, cues go to the person alone or,
@@ -76,6 +74,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
   const { missingPermissions, ownId } = gateway;
   const says = { log, renderPicture: settings.renderPicture, sayPaths: map.sayPaths, rest, direct };
   const sender = createSender({ ...says, missingPermissions });
+  const editBoard = createBoard({ ...says, clock: settings.clock, missingPermissions });
   const find = createFinder({ ...says, sender, ownId });
   const reader = createCallReader({
     commands,
@@ -97,6 +96,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     pace,
     targetOf,
     find,
+    editBoard,
     async stop() {
       ending.abort();
       interactions?.stop();

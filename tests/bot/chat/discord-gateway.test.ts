@@ -107,6 +107,16 @@ test("a platform out of reach at the start is tried again", async () => {
   expect(stage.fatal).toEqual([]);
 });
 
+test("a first connection that is refused is made again", async () => {
+  const { socket } = stage.gateway;
+  socket.state.isAway = true;
+  const starting = stage.start();
+  await stage.gateway.until(() => socket.state.openings === 1);
+  socket.state.isAway = false;
+  await starting;
+  expect(socket.state).toMatchObject({ openings: 2, identifies: 1 });
+});
+
 test("a rejected token is told once, with what to do", async () => {
   stage.gateway.revoke();
   await stage.start();
@@ -153,4 +163,30 @@ test("stopping ends everything: the line, what is queued, what hangs", async () 
   await stage.gateway.until(() => !stage.gateway.socket.isConnected());
   expect(stage.gateway.asked("POST", /messages$/)).toHaveLength(1);
   expect(await stage.port.send(aDelivery(stage, { key: "d" }))).toMatchObject({ kind: "later" });
+});
+
+test("stopping in the middle of a connection attempt is quiet, whatever becomes of the attempt", async () => {
+  await stage.start();
+  const { socket } = stage.gateway;
+  socket.state.holdsOpenings = true;
+  socket.drop();
+  await stage.gateway.until(() => socket.state.openings === 2);
+  await stage.port.stop();
+  socket.cutHeld();
+  // An error nobody listens to would end the process here; the runner reports it.
+  await new Promise((resolve) => setTimeout(resolve, 20));
+  expect(socket.state.openings).toBe(2);
+});
+
+test("stopping between two connection attempts ends them: none follows", async () => {
+  await stage.start();
+  const { socket } = stage.gateway;
+  socket.drop();
+  await stage.gateway.until(() =>
+    stage.log.lines.some(({ message }) => message.includes("connecting again")),
+  );
+  await stage.port.stop();
+  // The client's own pause between two attempts is half a second.
+  await new Promise((resolve) => setTimeout(resolve, 650));
+  expect(socket.state.openings).toBe(1);
 });

@@ -174,7 +174,7 @@ describe("what became of it", () => {
     expect(stage.gateway.requests.filter(({ status }) => status === 429)).toEqual([]);
   });
 
-  test("a class of sixty at one instant: what the platform takes in a second is said, the rest comes later, none is too many", async () => {
+  test("sixty at one instant, without the pace deliveries have: each is said or later, none is lost", async () => {
     const people = Array.from({ length: 60 }, (_, index) => stage.gateway.addUser(`Student ${index}`));
     for (const { id } of people)
       stage.directory.saveDirectChannel(`discord:${id}`, stage.gateway.world.openDirect(id).id);
@@ -182,10 +182,10 @@ describe("what became of it", () => {
       people.map(({ id }, index) => send({ key: `k${index}`, personId: `discord:${id}` })),
     );
     const kinds = outcomes.map(({ kind }) => kind);
-    expect(kinds.filter((kind) => kind === "sent").length).toBeGreaterThan(30);
-    expect(kinds.filter((kind) => kind === "later").length).toBeGreaterThanOrEqual(10);
     expect(kinds.filter((kind) => kind !== "sent" && kind !== "later")).toEqual([]);
-    expect(stage.gateway.requests.filter(({ status }) => status === 429)).toEqual([]);
+    expect(kinds).toContain("sent");
+    const said = stage.gateway.ledger.messages.filter(({ content }) => content.startsWith("R7"));
+    expect(said).toHaveLength(kinds.filter((kind) => kind === "sent").length);
   });
 
   test.each([

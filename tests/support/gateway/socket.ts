@@ -1,4 +1,5 @@
 import type { Server } from "node:http";
+import type { Duplex } from "node:stream";
 import { WebSocketServer, type WebSocket } from "ws";
 import { writeGuild, writeUser, type World } from "./world.ts";
 
@@ -34,15 +35,23 @@ export function createSocketSide(server: Server, world: World, settings: SocketS
     closeOnIdentify: undefined as number | undefined,
     /** Connections are refused. */
     isAway: false,
+    /** Connections are taken and never answered. */
+    holdsOpenings: false,
+    /** How many connections were begun. */
+    openings: 0,
     heartbeatMs: 41_250,
     /** Servers are named in READY, but their data never come. */
     withholdsGuilds: false,
   };
+  const held: Duplex[] = [];
   let socket: WebSocket | undefined;
   let session: { id: string; sent: Sent[] } | undefined;
 
   server.on("upgrade", (request, raw, head) => {
+    state.openings += 1;
+    settings.onChange();
     if (state.isAway) return raw.destroy();
+    if (state.holdsOpenings) return void held.push(raw);
     sockets.handleUpgrade(request, raw, head, (opened) => {
       opened.on("message", (data: Buffer) => receive(opened, JSON.parse(String(data)) as Frame));
       opened.on("close", () => {
@@ -117,7 +126,10 @@ export function createSocketSide(server: Server, world: World, settings: SocketS
       const last = session?.sent.findLast((event) => event.t === t);
       socket?.send(JSON.stringify({ op: 0, ...last }));
     },
+    /** Connections that were held break. */
+    cutHeld: (): void => held.splice(0).forEach((raw) => raw.destroy()),
     stop(): void {
+      for (const raw of held) raw.destroy();
       for (const each of sockets.clients) each.terminate();
       sockets.close();
     },
