@@ -41,9 +41,9 @@ export function temper(request: TemperRequest): Result<Tempered, TemperFault> {
   const coolest = reached(request, 0);
   // Half a tenth of slack: what is shown as reachable must be reachable.
   if (targetTenthsC > warmest + 0.5)
-    return fail({ code: "ERR_TOO_COOL_TO_REACH", nearestTenthsC: Math.floor(warmest) });
+    return fail({ code: "ERR_TOO_COOL_TO_REACH", nearestTenthsC: Math.round(warmest) });
   if (targetTenthsC < coolest - 0.5)
-    return fail({ code: "ERR_TOO_WARM_TO_REACH", nearestTenthsC: Math.ceil(coolest) });
+    return fail({ code: "ERR_TOO_WARM_TO_REACH", nearestTenthsC: Math.round(coolest) });
   const share = warmest === coolest ? 0 : (targetTenthsC - coolest) / (warmest - coolest);
   const hotMl = Math.round(waterMl * Math.min(1, Math.max(0, share)));
   const coldMl = waterMl - hotMl;
