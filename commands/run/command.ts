@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { bellWarning } from "../class/outlast-words.ts";
 import { defineCommand, mayActAs, UserError, type Completer, type Context } from "../define.ts";
 import { secondsLeftAt } from "../plan/retemper.ts";
 import { durationOption, temperatureOption } from "../quantity.ts";
@@ -52,7 +53,9 @@ export const runStart = defineCommand({
       marks: [],
       deviations: [],
     });
-    return words.startedReply(run);
+    const started = words.startedReply(run);
+    const warning = bellWarning(plan, context.class, now);
+    return warning === "" ? started : { ...started, text: `${warning}\n${started.text}` };
   },
 });
 
