@@ -1,5 +1,6 @@
 import { caution } from "./caution/command.ts";
 import { classBell } from "./class/bell-command.ts";
+import { classFit } from "./class/fit-command.ts";
 import { classSaid, classSay } from "./class/say-command.ts";
 import { classRole, classSetup } from "./class/setup-command.ts";
 import type { Command } from "./define.ts";
@@ -36,6 +37,7 @@ export const commands: readonly Command[] = [
   classRole,
   classSay,
   classSaid,
+  classFit,
   tankList,
   tankReport,
   tankClear,
