@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { dilute, type DiluteRequest } from "../../../commands/mix/dilute.ts";
 import { createRoom } from "../../support/room.ts";

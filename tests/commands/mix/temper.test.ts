@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { temper, waterTenthsFor, type TemperRequest } from "../../../commands/mix/temper.ts";
 import { createRoom } from "../../support/room.ts";

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { bareRequest, type PlanRequest } from "../../../commands/plan/request.ts";
 import { temperatureRange } from "../../../commands/plan/time.ts";
 import { checkSheet } from "../../../commands/sheet/check.ts";

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { DEFAULT_HABITS } from "../../../commands/class/habits.ts";
 import { cutStrips } from "../../../commands/plan/cut.ts";
