@@ -75,7 +75,8 @@ const STAGES = {
   sinks: ({ sinks }) => `the sinks (${countOf(sinks, "place")})`,
   wash: ({ washPlaces }) => `the wash (${countOf(washPlaces, "place")})`,
   dryer: ({ drySlots }) => `the dryer (${countOf(drySlots, "film")} at once)`,
-  tanks: ({ tanks }) => `the tanks (${countOf(tanks ?? 0, "sound one")}, each rinsed and loaded anew in between)`,
+  tanks: ({ tanks }) =>
+    `the tanks (${countOf(tanks ?? 0, "sound one")}, each rinsed and loaded anew in between)`,
   longest: () => "the longest plan alone: nobody has to wait for a place",
 } as const satisfies Record<Stage, (places: Places) => string>;
 
@@ -85,7 +86,8 @@ function bottleneckOf({ bound, places }: FitAnswer): string {
 }
 
 function lineOf(line: FitLine, { goal }: FitAnswer): string {
-  const end = goal === "done" ? `dry ${instant(line.dryAtMs, "time")}` : `hung ${instant(line.hungAtMs, "time")}`;
+  const end =
+    goal === "done" ? `dry ${instant(line.dryAtMs, "time")}` : `hung ${instant(line.hungAtMs, "time")}`;
   if (line.pourInAtMs === null) return `${plain(line.label)}: under way, ${end}`;
   const latest = line.latestAtMs === null ? "" : `, at the latest **${instant(line.latestAtMs, "time")}**`;
   return `${plain(line.label)}: pour in ${instant(line.pourInAtMs, "time")}${latest}; ${end}`;

@@ -177,7 +177,7 @@ describe("the order that is found", () => {
   it("ends as early as any schedule can, on small cases", () => {
     const draw = createDraw(1);
     const tooLong: number[] = [];
-    const cases = 1000;
+    const cases = 500;
     for (let round = 0; round < cases; round += 1) {
       const list = Array.from({ length: 2 + draw(3) }, (_, at) =>
         aJob(`${at}`, 1 + draw(4), 1 + draw(4), 1 + draw(4), 1 + draw(2)),
@@ -190,7 +190,7 @@ describe("the order that is found", () => {
       if (over > 0) tooLong.push(over);
     }
     // The rule of the order leaves out schedules in which a film waits although a drying place is free.
-    expect(tooLong.length).toBeLessThanOrEqual(cases * 0.002);
+    expect(tooLong.length).toBeLessThanOrEqual(1);
     expect(Math.max(0, ...tooLong)).toBeLessThanOrEqual(1);
   });
 
@@ -201,7 +201,7 @@ describe("the order that is found", () => {
           lowerBounds(list, places)[0]?.seconds ?? 0,
         );
       }),
-      { numRuns: 60, seed: 7 },
+      { numRuns: 40, seed: 7 },
     );
   });
 });
@@ -264,6 +264,7 @@ describe("the latest pour-in", () => {
           for (const { job, dryAt } of latest.values()) expect(dryAt).toBeLessThanOrEqual(job.deadline);
         },
       ),
+      { numRuns: 40, seed: 11 },
     );
   });
 
