@@ -34,7 +34,7 @@ interface Place {
 }
 
 /** Said at the same time at most; more wait their turn. */
-const MOST_AT_ONCE = 100;
+const MOST_AT_ONCE = 500;
 const MOST_LOOKED_AT = 2000;
 /** Waits between tries after an unknown outcome: short at first, since a cue ages quickly. */
 const RETRY_MS = [500, 1000, 2000, 5000, 10_000, 30_000] as const;
@@ -50,6 +50,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   const inFlight = new Map<number, Promise<void>>();
   /** Paced chats take one message at a time in each channel. */
   const busyChannels = new Set<string>();
+  let outcomes: { unit: Unit; several: readonly Owed[]; outcome: Outcome }[] = [];
 
   function pump(): number {
     const now = clock.now();
@@ -105,10 +106,11 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
         )
       : now;
     let lookAt = Infinity;
+    const leaving: { unit: Unit; place: Place }[] = [];
     for (const [position, unit] of units.entries()) {
       const place = places.get(unit.classId);
       // Whatever is under way looks again when it is settled.
-      if (!place || inFlight.size >= MOST_AT_ONCE) break;
+      if (!place || inFlight.size + leaving.length >= MOST_AT_ONCE) break;
       if (pace) {
         if (busyChannels.has(unit.target.channel)) continue;
         const heldUntil =
@@ -121,20 +123,20 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
         pace.take(unit.target.channel, now);
         busyChannels.add(unit.target.channel);
       }
-      start(unit, place, now);
+      leaving.push({ unit, place });
     }
+    // One flush of the disk for all of them, and before any of them leaves.
+    stores.atomically(() => {
+      for (const { unit } of leaving) stores.outbox.markSending(unit.ids, unit.bundle, now);
+    });
+    for (const { unit, place } of leaving) start(unit, place);
     return lookAt;
   }
 
-  function start(unit: Unit, place: Place, now: number): void {
-    stores.outbox.markSending(unit.ids, unit.bundle, now);
-    const saying = say(unit, place)
-      .catch((error: unknown) => log.error({ key: unit.key, err: error }, "saying broke"))
-      .finally(() => {
-        for (const id of unit.ids) inFlight.delete(id);
-        busyChannels.delete(unit.target.channel);
-        deps.onSettled();
-      });
+  function start(unit: Unit, place: Place): void {
+    const saying = say(unit, place).catch((error: unknown) =>
+      log.error({ key: unit.key, err: error }, "saying broke"),
+    );
     for (const id of unit.ids) inFlight.set(id, saying);
   }
 
@@ -142,7 +144,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     const now = clock.now();
     const several = stores.outbox.load(unit.ids);
     const [first] = several;
-    if (!first) return;
+    if (!first) throw new Error("a message that was ready is gone");
     const delivery =
       unit.bundle === null ? composeOne(first, where, now) : composeBundle(unit.bundle, several, where, now);
     let outcome: Outcome | undefined;
@@ -157,7 +159,27 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     } catch (error) {
       outcome = { kind: "unknown", detail: String(error) };
     }
-    record(unit, several, outcome);
+    if (outcomes.length === 0) setImmediate(recordAll);
+    outcomes.push({ unit, several, outcome });
+  }
+
+  /** What came back in one turn of the loop is recorded with one flush of the disk. */
+  function recordAll(): void {
+    const settled = outcomes;
+    outcomes = [];
+    try {
+      stores.atomically(() => {
+        for (const { unit, several, outcome } of settled) record(unit, several, outcome);
+      });
+    } catch (error) {
+      // Not recorded: it stays "sending" and is said again under the same key, which chats recognise.
+      log.error({ err: error }, "what was said could not be recorded");
+    }
+    for (const { unit } of settled) {
+      for (const id of unit.ids) inFlight.delete(id);
+      busyChannels.delete(unit.target.channel);
+    }
+    deps.onSettled();
   }
 
   function record(unit: Unit, several: readonly Owed[], outcome: Outcome): void {
@@ -202,7 +224,11 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     pump,
     async drain(ms) {
       const timeout = new Promise<void>((resolve) => setTimeout(resolve, ms).unref());
-      await Promise.race([Promise.allSettled(inFlight.values()), timeout]);
+      // What has come back is recorded one turn of the loop later.
+      const settled = Promise.allSettled(inFlight.values()).then(
+        () => new Promise<void>((resolve) => setImmediate(resolve)),
+      );
+      await Promise.race([settled, timeout]);
     },
   };
 }

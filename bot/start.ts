@@ -85,9 +85,9 @@ export async function startBot(
     },
   });
   const handlers: ChatHandlers = { onCommand: dispatch.onCommand, onComplete: dispatch.onComplete, onFatal };
-  await room.start(handlers);
-  // Cues first: a chat that takes long to connect must not hold them up.
+  // Cues first: neither opening the room nor connecting to a chat may hold them up.
   beat.start();
+  await room.start(handlers);
   for (const port of ports.values()) {
     if (port === room) continue;
     port

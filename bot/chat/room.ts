@@ -66,7 +66,6 @@ export function createRoom(options: RoomOptions): Room {
   const firstSecrets: FirstSecrets[] = [];
   const urls: string[] = [];
   let app: FastifyInstance | undefined;
-  let handlers: ChatHandlers | undefined;
   const heartbeats: NodeJS.Timeout[] = [];
 
   const roomClasses = (): SchoolClass[] => stores.classes.list().filter(({ key }) => key.startsWith("room:"));
@@ -81,7 +80,6 @@ export function createRoom(options: RoomOptions): Room {
       .forEach(dismiss);
 
   async function start(given: ChatHandlers): Promise<void> {
-    handlers = given;
     for (const each of roomClasses()) {
       const fresh = await ensureSecrets(rooms, each, now());
       if (fresh) firstSecrets.push(fresh);
@@ -155,8 +153,7 @@ export function createRoom(options: RoomOptions): Room {
 
   async function send(delivery: Delivery): Promise<Outcome> {
     const schoolClass = stores.classes.find(delivery.classKey);
-    if (!schoolClass || !handlers)
-      return { kind: "refused", detail: `no class ${delivery.classKey} in the room` };
+    if (!schoolClass) return { kind: "refused", detail: `no class ${delivery.classKey} in the room` };
     const { key, personId, text, dueAt } = delivery;
     if (personId !== null && !stores.members.find(schoolClass.id, personId))
       return { kind: "refused", detail: "no such member" };
