@@ -1,3 +1,9 @@
+import { batchAllow, batchCorrect, batchDiscard, batchTest, batchTopup } from "./batch/change-command.ts";
+import { batchMix } from "./batch/mix-command.ts";
+import { batchShelf, batchStock } from "./batch/shelf-command.ts";
+import { batchLedger, batchStatus } from "./batch/status-command.ts";
+import { batchTake } from "./batch/take-command.ts";
+import { batchHandover, batchWaste } from "./batch/waste-command.ts";
 import { caution } from "./caution/command.ts";
 import { classBell } from "./class/bell-command.ts";
 import { classFit } from "./class/fit-command.ts";
@@ -5,6 +11,7 @@ import { classSaid, classSay } from "./class/say-command.ts";
 import { classRole, classSetup } from "./class/setup-command.ts";
 import type { Command } from "./define.ts";
 import { help } from "./help/command.ts";
+import { mixClass } from "./mix/class-command.ts";
 import { mixDilute, mixTemper } from "./mix/command.ts";
 import { plan, planCurve } from "./plan/command.ts";
 import { rollFind, rollNote, rollRate, rollShow } from "./roll/command.ts";
@@ -32,6 +39,20 @@ export const commands: readonly Command[] = [
   sheetExport,
   mixDilute,
   mixTemper,
+  mixClass,
+  batchStatus,
+  batchMix,
+  batchTest,
+  batchTopup,
+  batchDiscard,
+  batchLedger,
+  batchCorrect,
+  batchAllow,
+  batchTake,
+  batchWaste,
+  batchHandover,
+  batchShelf,
+  batchStock,
   classSetup,
   classBell,
   classRole,

@@ -4,6 +4,7 @@ import { chooseBatch } from "../commands/batch/choose.ts";
 import { changeBatch } from "../commands/batch/rebatch.ts";
 import type { BatchState } from "../commands/batch/state.ts";
 import { redirectedWords } from "../commands/batch/warn-words.ts";
+import { makeNumber } from "../commands/wording.ts";
 import { candidatesFor, pendingNeeds } from "./candidates.ts";
 import type { Stores } from "./index.ts";
 
@@ -39,6 +40,7 @@ export function redirectRuns(stores: Stores, batch: Batch, state: BatchState, no
         decidedAt: now,
         usefulUntil: null,
         body: {
+          about: makeNumber("run", run.number),
           text: redirectedWords(run.number, batch.kind, label, wornWords(state), to),
           actions: [],
           mentions: [],

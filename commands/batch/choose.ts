@@ -1,5 +1,6 @@
 import type { Plan, Step } from "../plan/plan.ts";
 import { fail, ok, type Result } from "../result.ts";
+import { foldName } from "../sheet/names.ts";
 import type { Dilution } from "../sheet/sheet.ts";
 import { areaOf, SQ_IN_PER_ROLL } from "./area.ts";
 import { loadOf } from "./bath.ts";
@@ -45,7 +46,7 @@ export interface Choice {
 
 export type ChoiceFault =
   | { readonly code: "ERR_NO_BATCH_READY"; readonly kind: BatchKind; readonly product: string | null }
-  | { readonly code: "ERR_UNKNOWN_BATCH"; readonly number: number }
+  | { readonly code: "ERR_UNKNOWN_BATCH"; readonly typed: string }
   | {
       readonly code: "ERR_WRONG_BATCH";
       readonly batch: Batch;
@@ -122,7 +123,7 @@ function judgeNamed(
   best: number | null,
 ): Result<Choice, ChoiceFault> {
   const found = candidates.find(({ batch }) => batch.number === named);
-  if (!found) return fail({ code: "ERR_UNKNOWN_BATCH", number: named });
+  if (!found) return fail({ code: "ERR_UNKNOWN_BATCH", typed: `B${named}` });
   const { batch, state } = found;
   const instead = best === named ? null : best;
   if (!isFit(batch, need)) return fail({ code: "ERR_WRONG_BATCH", batch, need, instead });
@@ -135,7 +136,7 @@ function judgeNamed(
 
 export function isFit(batch: Batch, need: Need): boolean {
   if (batch.kind !== need.kind) return false;
-  if (need.product !== null && batch.product.toLowerCase() !== need.product.toLowerCase()) return false;
+  if (need.product !== null && foldName(batch.product) !== foldName(need.product)) return false;
   return need.dilution === null || batch.dilution.waterParts === 0 || isSame(batch.dilution, need.dilution);
 }
 

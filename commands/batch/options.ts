@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { UserError, type Completer, type Context } from "../define.ts";
+import { UserError, type Completer, type Context, type Suggestion } from "../define.ts";
 import { parseNumber, plain } from "../wording.ts";
-import type { Batch } from "./batch.ts";
+import { BATCH_KINDS, type Batch, type BatchKind } from "./batch.ts";
 import { labelOf, stateLine } from "./batch-words.ts";
 import { parseDay } from "./dates.ts";
 import { FIGURE_FAULT_TEXT } from "./figures.ts";
@@ -13,9 +13,18 @@ export const batchOption = z.string().trim().min(1).max(12);
 export const noteOption = z.string().max(300).default("");
 
 /** The bottles on the shelf, each with its state. */
-export const completeBatch: Completer = (typed, context) =>
+export const completeBatch: Completer = (typed, context) => offer(typed, context, BATCH_KINDS);
+
+/** Those of one kind. */
+export const completeBatchOf =
+  (kind: BatchKind): Completer =>
+  (typed, context) =>
+    offer(typed, context, [kind]);
+
+const offer = (typed: string, context: Context, kinds: readonly BatchKind[]): readonly Suggestion[] =>
   context.stores.batches
     .standing(context.class.id)
+    .filter(({ kind }) => kinds.includes(kind))
     .map((batch) => ({
       label: stateLine(batch, readState(context, batch)).slice(0, 100),
       value: labelOf(batch),

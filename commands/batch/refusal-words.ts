@@ -12,8 +12,8 @@ type FaultWords = { [Fault in ChoiceFault as Fault["code"]]: (fault: Fault) => s
 const WORDS: FaultWords = {
   ERR_NO_BATCH_READY: ({ kind, product }) =>
     `No ${product === null ? KIND_WORDS[kind] : plain(product)} that is fit for use is mixed. Ask an aide or the teacher to mix some (\`/batch mix\`); see what there is with \`/batch status\`.`,
-  ERR_UNKNOWN_BATCH: ({ number }) =>
-    `I know no batch ${makeNumber("batch", number)}. See the bottles with \`/batch status\`.`,
+  ERR_UNKNOWN_BATCH: ({ typed }) =>
+    `I know no batch ${plain(typed)} on the shelf. See the bottles with \`/batch status\`.`,
   ERR_WRONG_BATCH: ({ batch, need, instead }) => {
     const wanted =
       need.product === null

@@ -1,4 +1,6 @@
 import { z } from "zod";
+import { bathsFor } from "../batch/for-plan.ts";
+import { completeBatchOf } from "../batch/options.ts";
 import { defineCommand, UserError, type Completer, type Context } from "../define.ts";
 import { agitationOption, durationOption, temperatureOption, volumeOption } from "../quantity.ts";
 import {
@@ -83,17 +85,30 @@ export const plan = defineCommand({
     developer: completeDeveloper,
     dilution: completeDilution,
     tank: completeTank,
+    devbatch: completeBatchOf("developer"),
+    fixbatch: completeBatchOf("fixer"),
   },
   handle(input, context) {
     const picked = pickSheet(sheetsOf(context), input);
     if (!picked.ok) throw new UserError(picked.fault.code, picked.fault.text);
     const tank = findTank(context, input.tank);
-    const made = makePlan(toRequest(input, context, picked.value, tank), context.class.habits);
+    const made = makeWithBaths(toRequest(input, context, picked.value, tank), context);
     if (!made.ok) throw new UserError(made.fault.code, sayPlanFault(made.fault));
     const { number } = context.stores.plans.add(context.class.id, context.person.id, made.value, context.now);
     return words.plannedReply(number, made.value, input.dilution?.wasRatio ?? false);
   },
 });
+
+/** Made once to know its baths, then with the bottles they come from: a fixer's state decides how long it must act. */
+function makeWithBaths(request: PlanRequest, context: Context): ReturnType<typeof makePlan> {
+  const { habits } = context.class;
+  const bare = makePlan(request, habits);
+  if (!bare.ok) return bare;
+  const baths = bathsFor(context, bare.value, request.batches);
+  const clearingSeconds = request.clearingSeconds ?? baths.clearingSeconds;
+  const filmsDone = request.filmsDone === 0 ? baths.filmsDone : request.filmsDone;
+  return makePlan({ ...request, batches: baths.batches, clearingSeconds, filmsDone }, habits);
+}
 
 interface PlanInput {
   readonly temp: number;

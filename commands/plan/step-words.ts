@@ -1,5 +1,5 @@
 import type { Agitation, Step } from "./plan.ts";
-import { saySeconds } from "../wording.ts";
+import { plain, saySeconds } from "../wording.ts";
 
 /* The words for steps and baths, shared by the plan, the run and the log. */
 
@@ -32,9 +32,10 @@ const DOING = {
   cut: "Cut the film into strips and sleeve them. Tap when done.",
 } as const satisfies Record<Step["kind"], string>;
 
-/** What a person does to begin this step. */
-export function doingOf(step: Pick<Step, "kind">): string {
-  return DOING[step.kind];
+/** What a person does to begin this step, and from which bottle. */
+export function doingOf(step: Pick<Step, "kind" | "batch">): string {
+  const doing = DOING[step.kind];
+  return step.batch === null ? doing : doing.replace(/\.(?= Tap)/, ` from ${plain(step.batch)}.`);
 }
 
 const LABELS = {
@@ -67,8 +68,9 @@ const LEAVING = {
 } as const satisfies Record<Step["kind"], string>;
 
 /** What a person does when this step's time is up. */
-export function leavingOf(step: Pick<Step, "kind">): string {
-  return LEAVING[step.kind];
+export function leavingOf(step: Pick<Step, "kind" | "batch">): string {
+  const leaving = LEAVING[step.kind];
+  return step.batch === null ? leaving : leaving.replace("into its bottle", `into ${plain(step.batch)}`);
 }
 
 const MANNERS = {

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { bellWarning } from "../class/outlast-words.ts";
+import { recheckPlan } from "../batch/for-plan.ts";
 import { defineCommand, mayActAs, UserError, type Completer, type Context } from "../define.ts";
 import { secondsLeftAt } from "../plan/retemper.ts";
 import { durationOption, temperatureOption } from "../quantity.ts";
@@ -38,7 +39,7 @@ export const runStart = defineCommand({
   visibility: "private",
   handle({ plan: text }, context) {
     const { stores, now, person } = context;
-    const plan = findPlan(context, text);
+    const plan = recheckPlan(context, findPlan(context, text));
     const busy = plan.tank === null ? undefined : tankHolder(context, plan.tank);
     if (busy && plan.tank !== null)
       throw new UserError("ERR_TANK_BUSY", words.TANK_BUSY(plan.tank, words.nameOf(busy)));

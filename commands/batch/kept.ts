@@ -1,0 +1,9 @@
+import type { Habits } from "../class/habits.ts";
+import { BATCH_KINDS, type BatchKind } from "./batch.ts";
+
+/** The baths a class needs by its habits. */
+export function kindsKept(habits: Pick<Habits, "stop" | "washAid">): BatchKind[] {
+  return BATCH_KINDS.filter(
+    (kind) => (kind !== "stop" || habits.stop === "acid") && (kind !== "wash-aid" || habits.washAid),
+  );
+}
