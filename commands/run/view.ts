@@ -75,7 +75,8 @@ function nowWords(run: Run, nowMs: number): string {
   return isMoving ? "Agitate." : "Let it stand.";
 }
 
-function cueWords(run: Run, cue: Cue): string {
+/** What a cue asks for, in a few words. */
+export function cueWords(run: Run, cue: Cue): string {
   const step = stepAt(run, cue.step);
   const next = stepAt(run, cue.step + 1);
   switch (cue.kind) {
