@@ -6,6 +6,7 @@ import { batchTake } from "./batch/take-command.ts";
 import { batchHandover, batchWaste } from "./batch/waste-command.ts";
 import { caution } from "./caution/command.ts";
 import { classBell } from "./class/bell-command.ts";
+import { classBoard } from "./class/board-command.ts";
 import { classFit } from "./class/fit-command.ts";
 import { classSaid, classSay } from "./class/say-command.ts";
 import { classRole, classSetup } from "./class/setup-command.ts";
@@ -59,6 +60,7 @@ export const commands: readonly Command[] = [
   classSay,
   classSaid,
   classFit,
+  classBoard,
   tankList,
   tankReport,
   tankClear,

@@ -14,12 +14,12 @@ const WORDS = {
     `The film is out of the fixer at ${instant(fixedAtMs, "time")} but not washed by then. Ask the teacher before you pour: it may lie in clean water for a while, never in the developer or the fixer.`,
   "not-fixed": ({ latestAtMs }) =>
     `**Don't pour in.** The film would still be in the developer or the fixer at the bell. The latest pour-in was ${instant(latestAtMs, "time")}. Leave the film in its tank or its can, in the dark, for next time.`,
-} as const satisfies Record<OutlastVerdict, (outlast: Outlast) => string>;
+} as const satisfies Record<OutlastVerdict, (given: Outlast) => string>;
 
 /** A warning for a run that would outlast the bell; empty where it fits. */
-export function outlastWords(outlast: Outlast): string {
-  const words = WORDS[outlast.verdict](outlast);
-  return words === "" ? "" : `**The bell rings at ${instant(outlast.bellAtMs, "time")}.** ${words}`;
+export function outlastWords(given: Outlast): string {
+  const words = WORDS[given.verdict](given);
+  return words === "" ? "" : `**The bell rings at ${instant(given.bellAtMs, "time")}.** ${words}`;
 }
 
 /** The same for a plan that is about to be started; empty outside the class's periods. */

@@ -1,0 +1,38 @@
+import { z } from "zod";
+import { defineCommand, mayActAs, UserError, type Context, type Reply } from "../define.ts";
+import { boardOf } from "./board.ts";
+import * as words from "./board-reply.ts";
+import { permissionWords } from "./setup-reply.ts";
+import { whoMay } from "./who.ts";
+
+export const classBoard = defineCommand({
+  name: "class board",
+  summary: "Every tank now: who, which step, until when, late or not",
+  options: z.object({
+    channel: z
+      .enum(["here", "off"])
+      .optional()
+      .describe("here: one message in this channel, kept up to date (teacher); off: no longer"),
+  }),
+  who: whoMay("class board"),
+  visibility: "private",
+  handle({ channel }, context) {
+    const { stores, class: school, now } = context;
+    if (channel !== undefined) return place(context, channel);
+    return words.boardReply(boardOf(stores.runs.open(school.id), stores.members.list(school.id), now));
+  },
+});
+
+function place({ stores, class: school, role, here }: Context, channel: "here" | "off"): Reply {
+  if (!mayActAs(role, "teacher")) throw new UserError("ERR_ROLE", words.BOARD_IS_THE_TEACHERS);
+  if (school.key.startsWith("room:")) throw new UserError("ERR_BOARD_HAS_A_PAGE", words.BOARD_HAS_A_PAGE);
+  if (channel === "off") {
+    stores.boards.remove(school.id);
+    return { text: words.TAKEN_DOWN, fields: { placed: false } };
+  }
+  const missing = here?.missingPermissions ?? [];
+  if (here?.channelRef == null || missing.length > 0)
+    throw new UserError("ERR_NO_CHANNEL", permissionWords(missing) || words.NO_CHANNEL);
+  stores.boards.place(school.id, here.channelRef);
+  return { text: words.PLACED, fields: { placed: true } };
+}

@@ -1,0 +1,81 @@
+import { cuesOf } from "../run/cues.ts";
+import { titleOf } from "../plan/step-words.ts";
+import { stepAt, type Run } from "../run/run.ts";
+import { cueWords } from "../run/view.ts";
+import { makeNumber } from "../wording.ts";
+
+/* Every tank now: the rows of the board, for a message and for a page. Pure. */
+
+/** A bath that acts on is late this long after its time: the first call whether the next one is in. */
+const LATE_FROM_SECONDS = 20;
+
+export interface BoardRow {
+  readonly run: string;
+  readonly tank: number | null;
+  readonly person: string;
+  /** `Developer`, `Rinse 2`. */
+  readonly step: string;
+  /** From 1. */
+  readonly stepNumber: number;
+  readonly stepCount: number;
+  /**
+   * `loading`: the first bath is not in yet; `running`: by the clock; `waiting`: for the next bath, which can wait;
+   * `late`: for the next bath, while the one before acts on.
+   */
+  readonly state: "loading" | "running" | "waiting" | "late";
+  /** When the running step ends. */
+  readonly endsAtMs: number | null;
+  /** Since when it waits. */
+  readonly sinceMs: number | null;
+  readonly lateSeconds: number;
+  /** The next thing this person is called for. */
+  readonly nextCue: { readonly text: string; readonly atMs: number } | null;
+}
+
+/** The most urgent first: late ones, then by what ends next, then what can wait. */
+export function boardOf(
+  runs: readonly Run[],
+  members: readonly { readonly personId: string; readonly name: string }[],
+  nowMs: number,
+): BoardRow[] {
+  const names = new Map(members.map(({ personId, name }) => [personId, name]));
+  return runs
+    .flatMap((run) => rowOf(run, names.get(run.personId) ?? "somebody", nowMs))
+    .sort((a, b) => urgency(a) - urgency(b) || keyOf(a) - keyOf(b) || (a.tank ?? 0) - (b.tank ?? 0));
+}
+
+function rowOf(run: Run, person: string, nowMs: number): BoardRow[] {
+  const { phase, plan } = run;
+  if (phase.kind !== "waiting" && phase.kind !== "running") return [];
+  const step = stepAt(run, phase.step);
+  if (!step) return [];
+  const ahead = cuesOf(run).find(({ dueAtMs, kind }) => dueAtMs > nowMs && kind !== "nudge");
+  const shared = {
+    run: makeNumber("run", run.number),
+    tank: plan.tank,
+    person,
+    step: titleOf(step),
+    stepNumber: phase.step + 1,
+    stepCount: plan.steps.length,
+    nextCue: ahead ? { text: cueWords(run, ahead), atMs: ahead.dueAtMs } : null,
+  };
+  if (phase.kind === "running")
+    return [{ ...shared, state: "running", endsAtMs: phase.endsAtMs, sinceMs: null, lateSeconds: 0 }];
+  const waits = { ...shared, endsAtMs: null, sinceMs: phase.sinceMs };
+  if (phase.step === 0) return [{ ...waits, state: "loading", lateSeconds: 0 }];
+  const over = Math.floor((nowMs - phase.sinceMs) / 1000);
+  // Only a developer, a stop or a fixer left in the tank does harm; a film in the wash or the dryer can wait.
+  const acts = ["develop", "stop", "fix"].includes(stepAt(run, phase.step - 1)?.kind ?? "");
+  const isLate = acts && over >= LATE_FROM_SECONDS;
+  return [{ ...waits, state: isLate ? "late" : "waiting", lateSeconds: isLate ? over : 0 }];
+}
+
+const ORDER = { late: 0, running: 1, waiting: 2, loading: 3 } as const;
+
+function urgency({ state }: BoardRow): number {
+  return ORDER[state];
+}
+
+function keyOf({ endsAtMs, sinceMs }: BoardRow): number {
+  return endsAtMs ?? sinceMs ?? 0;
+}
