@@ -57,9 +57,11 @@ export function boardReply(rows: readonly BoardRow[]): Reply {
 }
 
 export const PLACED = "The board stands in this channel from now on: one message, kept up to date.";
-export const TAKEN_DOWN = "The board is kept up to date no longer. Its last message stays; delete it if you like.";
+export const TAKEN_DOWN =
+  "The board is kept up to date no longer. Its last message stays; delete it if you like.";
 export const BOARD_HAS_A_PAGE =
   "In the room the board is a page of its own: open it on the computer with the big screen.";
-export const BOARD_IS_THE_TEACHERS = "Only the teacher says where the board stands. Leave `channel` out to see it.";
+export const BOARD_IS_THE_TEACHERS =
+  "Only the teacher says where the board stands. Leave `channel` out to see it.";
 export const NO_CHANNEL =
   "This call came from no channel I can speak in. Give the command in the channel that is to show the board.";

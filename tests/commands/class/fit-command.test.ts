@@ -62,7 +62,7 @@ describe("/class fit", () => {
     room.says("Iris", "/class bell days:fri from:18:00 to:20:30", "teacher");
     const { reply } = room.asks("Iris", "/class fit loads:12 developing:9:00", "teacher");
     expect(reply.fields).toMatchObject({ tanks: 12, bellAtMs: Date.UTC(2026, 0, 16, 20, 30) });
-    const [first] = reply.fields?.["loads"] as { pourInAtMs: number }[];
+    const [first] = (reply.fields?.["loads"] ?? []) as { pourInAtMs: number }[];
     expect(first?.pourInAtMs).toBe(Date.UTC(2026, 0, 16, 18));
     expect(reply.text).toContain("Bottleneck:");
   });
