@@ -93,11 +93,13 @@ export function createDoor({ stores, rooms, openDemo }: DoorParts): Door {
     async joinAsStaff(request) {
       const classId = classOf(request.code);
       if (classId === undefined) return fail("ERR_CODE");
-      for (const role of ["teacher", "aide"] as const) {
-        if (await isPassphrase(request.passphrase, rooms.secret(classId, role)))
-          return enter(classId, role, request);
-      }
-      return fail("ERR_PASSPHRASE");
+      const [isTeacher, isAide] = await Promise.all(
+        (["teacher", "aide"] as const).map((role) =>
+          isPassphrase(request.passphrase, rooms.secret(classId, role)),
+        ),
+      );
+      if (!isTeacher && !isAide) return fail("ERR_PASSPHRASE");
+      return enter(classId, isTeacher ? "teacher" : "aide", request);
     },
     joinDemo(request) {
       const demo = openDemo();

@@ -35,6 +35,8 @@ export async function createHttp({ host, publicUrl, pageDir, log }: HttpParts): 
     connectionTimeout: 30_000,
     keepAliveTimeout: 20_000,
     forceCloseConnections: true,
+    // Node looks for connections that are over their time only so often.
+    http: { connectionsCheckingInterval: 2_000 },
     // Behind a stated address there is a proxy; otherwise what a request says of its sender is not believed.
     trustProxy: publicUrl === null ? false : "loopback",
   });
@@ -48,6 +50,11 @@ export async function createHttp({ host, publicUrl, pageDir, log }: HttpParts): 
     const changes = isSocket || (request.method !== "GET" && request.method !== "HEAD");
     if (changes && !isOwnOrigin(origin, hostHeader, publicUrl)) return refuse(reply, 403, "ERR_ORIGIN");
     return undefined;
+  });
+
+  // A refused upgrade has left the server's own keeping: unless it is closed here, it stays open for good.
+  app.addHook("onResponse", async (request) => {
+    if (request.headers.upgrade !== undefined) request.raw.socket.destroySoon();
   });
 
   await app.register(helmet, {

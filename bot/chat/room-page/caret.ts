@@ -19,8 +19,7 @@ export type Caret =
       readonly typed: string;
       readonly from: number;
       readonly others: Readonly<Record<string, string>>;
-    }
-  | { readonly at: "nowhere" };
+    };
 
 const KEY = /(^|\s)([a-z][a-z0-9-]*):/gi;
 
@@ -32,9 +31,7 @@ export function readCaret(line: string, cards: readonly CommandCard[]): Caret {
   const card = cards
     .filter(({ name }) => lower.startsWith(`${name} `))
     .sort((a, b) => b.name.length - a.name.length)[0];
-  const mayGrow = cards.some(({ name }) => name.startsWith(lower.trimStart()) && name !== card?.name);
-  if (!card || (mayGrow && lower.trim().split(" ").length <= 1))
-    return { at: "command", typed: lower.trimStart() };
+  if (!card) return { at: "command", typed: lower.trimStart() };
   const head = new RegExp(`^(?:\\S+\\s+){${card.name.split(" ").length}}`).exec(body)?.[0].length ?? 0;
   return readTail(line, lead + head, card);
 }

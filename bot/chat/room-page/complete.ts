@@ -18,7 +18,10 @@ export function completeLocally(caret: Caret, line: string, cards: readonly Comm
     case "command":
       return completeCommand(caret.typed, cards);
     case "option":
-      return completeOption(caret.card, caret.typed, caret.others, line.slice(0, caret.from));
+      return [
+        ...completeOption(caret.card, caret.typed, caret.others, line.slice(0, caret.from)),
+        ...completeLonger(caret.card, caret.typed, caret.others, cards),
+      ].slice(0, MOST);
     case "value": {
       const option = caret.card.options.find(({ name }) => name === caret.option);
       const own = valuesOf(option)
@@ -26,8 +29,6 @@ export function completeLocally(caret: Caret, line: string, cards: readonly Comm
         .map((value) => chooseValue({ label: value, value }, line.slice(0, caret.from)));
       return own.slice(0, MOST);
     }
-    case "nowhere":
-      return [];
   }
 }
 
@@ -64,6 +65,17 @@ function completeOption(
     .sort((a, b) => Number(b.isRequired) - Number(a.isRequired))
     .slice(0, MOST)
     .map(({ name, about }) => ({ label: `${name}:`, hint: about, line: `${before}${name}:` }));
+}
+
+/** `/plan ` may still become `/plan curve`. */
+function completeLonger(
+  card: CommandCard,
+  typed: string,
+  others: Readonly<Record<string, string>>,
+  cards: readonly CommandCard[],
+): Choice[] {
+  if (Object.keys(others).length > 0) return [];
+  return completeCommand(`${card.name} ${typed.toLowerCase()}`, cards);
 }
 
 function valuesOf(option: OptionCard | undefined): readonly string[] {
