@@ -18,6 +18,7 @@ import { plan, planCurve } from "./plan/command.ts";
 import { rollFind, rollNote, rollRate, rollShow } from "./roll/command.ts";
 import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
 import { sheetAdd, sheetExport, sheetImport, sheetList, sheetShow } from "./sheet/command.ts";
+import { tankMeasure } from "./tank/measure-command.ts";
 import { tankAdd, tankClear, tankList, tankRemove, tankReport } from "./tank/command.ts";
 
 /** The registry: what a person can ask. Nothing is found by file name. */
@@ -64,6 +65,7 @@ export const commands: readonly Command[] = [
   tankList,
   tankReport,
   tankClear,
+  tankMeasure,
   tankAdd,
   tankRemove,
   caution,

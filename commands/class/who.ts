@@ -23,6 +23,7 @@ export const WHO = {
   "tank list": "student",
   "tank report": "student",
   "tank clear": "aide",
+  "tank measure": "aide",
   "tank add": "teacher",
   "tank remove": "teacher",
   "batch status": "student",

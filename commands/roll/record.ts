@@ -1,3 +1,4 @@
+import { dosePercent } from "../plan/dose.ts";
 import { formatDilution } from "../wording.ts";
 import type { Run } from "../run/run.ts";
 import type { NewRoll, RollBody } from "./roll.ts";
@@ -54,9 +55,24 @@ function bodyOf(run: Run, missedCues: number): Omit<RollBody, "film"> {
     strips: plan.strips,
     plannedSeconds: developing?.plannedSeconds ?? 0,
     developedSeconds: developing?.actualSeconds ?? null,
+    dosePerMille: dosePerMille(run, developing?.actualSeconds ?? null),
     steps,
     deviations: run.deviations,
     reason: run.phase.kind === "stopped" ? run.phase.reason : null,
     missedCues,
   };
+}
+
+/** From the temperatures measured in the developer and from when it really was in the tank. */
+function dosePerMille(run: Run, seconds: number | null): number | null {
+  const index = run.plan.steps.findIndex(({ kind }) => kind === "develop");
+  const startedAtMs = run.marks.find(({ step }) => step === index)?.startedAtMs;
+  if (seconds === null || startedAtMs === undefined) return null;
+  const readings = run.deviations.flatMap((each) =>
+    each.kind === "new-temperature" && each.step === index
+      ? [{ atSeconds: (each.atMs - startedAtMs) / 1000, tenthsC: each.tenthsC }]
+      : [],
+  );
+  const percent = dosePercent(run.plan, seconds, readings);
+  return percent.ok ? Math.round(percent.value * 10) : null;
 }

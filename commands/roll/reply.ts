@@ -63,6 +63,8 @@ export function shownReply(roll: Roll): Reply {
     `${plain(roll.film)} at exposure index ${body.exposureIndex}, ${plain(roll.developer)} ${roll.dilution}, ${formatBothScales(body.tenthsC)}${roll.tank === null ? "" : `, tank ${roll.tank}`}${roll.batches ? `, batches ${plain(roll.batches)}` : ""}`,
     ...body.steps.map(stepLine),
   ];
+  const dose = doseLine(body.dosePerMille);
+  if (dose !== null) lines.push(dose);
   if (body.deviations.length > 0)
     lines.push(
       "**Otherwise than planned**",
@@ -74,6 +76,16 @@ export function shownReply(roll: Roll): Reply {
   if (roll.rating !== null) lines.push(`Rated ${roll.rating} of 5.`);
   if (roll.note !== "") lines.push(`Note: ${plain(roll.note)}`);
   return { text: lines.join("\n"), fields: fieldsOf(roll) };
+}
+
+/** Less than this is what thermometers and hands differ by. */
+const DOSE_AS_PLANNED_PER_MILLE = 30;
+
+function doseLine(dosePerMille: number | null): string | null {
+  if (dosePerMille === null) return null;
+  const off = dosePerMille - 1000;
+  if (Math.abs(off) < DOSE_AS_PLANNED_PER_MILLE) return "Developed as planned.";
+  return `**Developed ${Math.round(Math.abs(off) / 10)} % ${off < 0 ? "short of" : "beyond"} plan**, by the times and temperatures measured.`;
 }
 
 function stepLine(step: Roll["body"]["steps"][number]): string {
@@ -114,6 +126,7 @@ export function fieldsOf(roll: Roll): { [key: string]: FieldValue } {
     endedAtMs: roll.endedAt,
     plannedSeconds: roll.body.plannedSeconds,
     developedSeconds: roll.body.developedSeconds,
+    dosePerMille: roll.body.dosePerMille,
     lateCues: roll.lateCues,
     missedCues: roll.body.missedCues,
     rating: roll.rating,

@@ -25,6 +25,8 @@ export const rollBodySchema = z.object({
   plannedSeconds: z.int(),
   /** How long the developer really acted; null where it never went in. */
   developedSeconds: z.int().nullable(),
+  /** The dose of development really given, in thousandths of the plan's; null where the film was not developed. */
+  dosePerMille: z.int().nullable().default(null),
   steps: z.array(rollStepSchema),
   deviations: z.array(deviationSchema),
   reason: z.string().nullable(),

@@ -1,3 +1,4 @@
+import type { CalibrationFault } from "../plan/drift.ts";
 import type { Action, FieldValue, Reply } from "../define.ts";
 import { makeLine } from "../line.ts";
 import { countOf, formatMl, plain, saySeconds } from "../wording.ts";
@@ -106,3 +107,20 @@ export const UNKNOWN_TANK = (number: number, known: string): string =>
     : `There is no tank ${number}. The class has ${known}.`;
 export const TANK_IN_USE = (number: number, use: string): string =>
   `Tank ${number} is in use by ${use}. Take it off the list when it is free.`;
+
+export function measuredReply(tank: Tank, seconds: number): Reply {
+  return {
+    text: `**${saySeconds(seconds)}**: in this time tank ${tank.number} goes 63 % of the way to the room. Plans for it allow for that where \`room:\` is given.`,
+    fields: { tank: tank.number, timeConstantSeconds: seconds },
+    actions: [LIST],
+  };
+}
+
+export const CALIBRATION_TEXT = {
+  ERR_TOO_NEAR_ROOM:
+    "The readings are too near to the room to tell anything. Begin at least 1.5 °C off it, and end on the same side.",
+  ERR_WRONG_WAY: "The water moved away from the room. Check the two readings and the room's.",
+  ERR_NO_CHANGE: "The two readings are alike. Wait longer between them, or start farther from the room.",
+} as const satisfies Record<CalibrationFault, string>;
+export const CALIBRATION_ODD = (seconds: number): string =>
+  `That would be ${saySeconds(seconds)}, which no tank does. Check the readings and the time between them.`;
