@@ -44,7 +44,6 @@ export function plannedReply(number: number, plan: Plan, wasRatio: boolean): Rep
   const text = [
     `**${formatSeconds(develop?.seconds ?? 0)}** at ${formatBothScales(plan.tenthsC)}${saySpread(plan)}`,
     `${sheetName(plan.sheet)}, EI ${plan.exposureIndex}${also.length > 0 ? `, with ${joinAnd(also)}` : ""}; ${load}. Plan ${makeNumber("plan", number)}.`,
-    honestyLine(plan),
     "",
     ...plan.steps.map((step, at) => `${at + 1}. ${sayStep(step, plan)}`),
     "",
@@ -52,6 +51,8 @@ export function plannedReply(number: number, plan: Plan, wasRatio: boolean): Rep
     ...(wasRatio
       ? [`- I read the dilution as ${formatDilution(plan.sheet.dilution)}: makers' 1:9 means 1+9.`]
       : []),
+    "",
+    honestyLine(plan),
   ].join("\n");
   return {
     text,
