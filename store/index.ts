@@ -9,6 +9,7 @@ import { createBoardStore, type BoardStore } from "./boards.ts";
 import { createCallStore, type CallStore } from "./calls.ts";
 import { createClassStore, type ClassStore } from "./classes.ts";
 import { candidatesFor, hasTabularFilm, pendingNeeds } from "./candidates.ts";
+import { createDigestStore, type DigestStore } from "./digests.ts";
 import { createHandoverStore, type HandoverStore } from "./handovers.ts";
 import { keepLine, warnOf } from "./keep-line.ts";
 import { keepRun } from "./keep-run.ts";
@@ -39,6 +40,7 @@ export interface Stores {
   readonly batches: BatchStore;
   readonly shelf: ShelfStore;
   readonly handovers: HandoverStore;
+  readonly digests: DigestStore;
   readonly rolls: RollStore;
   readonly time: TimeStore;
   readonly messages: MessageStore;
@@ -80,6 +82,7 @@ export function openStores(path: string): Stores {
     batches: createBatchStore(db),
     shelf: createShelfStore(db),
     handovers: createHandoverStore(db),
+    digests: createDigestStore(db),
     rolls: createRollStore(db),
     messages: createMessageStore(db),
     rooms: createRoomStore(db),

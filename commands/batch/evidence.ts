@@ -5,8 +5,11 @@ import { gammaln } from "simple-statistics";
  * the class's other rolls of the same weeks.
  */
 
-/** At most one false alarm in a hundred looks, all batches and faults looked at together (Bonferroni). */
-const ALARM = 0.01;
+/**
+ * At most one false alarm in a hundred looks, all batches and faults looked at together (Bonferroni); the five kinds of
+ * batch are looked at apart.
+ */
+const ALARM = 0.01 / 5;
 const LEAST_FAULTY = 3;
 /** With fewer rolls to compare with, nothing can be told. */
 const LEAST_OTHERS = 5;

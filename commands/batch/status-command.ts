@@ -1,14 +1,13 @@
 import { z } from "zod";
-import { defineCommand, type Context } from "../define.ts";
-import type { Batch } from "./batch.ts";
-import { forecastOf, paceOf, type Pace } from "./forecast.ts";
+import { defineCommand } from "../define.ts";
+import { forecastOf } from "./forecast.ts";
 import { batchOption, completeBatch, findBatch, readState } from "./options.ts";
+import { paceFor } from "./pace.ts";
 import { gaugesPicture } from "./picture.ts";
 import { traceOf } from "./trace.ts";
 import * as words from "./status-reply.ts";
 
 const PAGE_SIZE = 12;
-const EIGHT_WEEKS_MS = 56 * 24 * 3_600_000;
 
 export const batchStatus = defineCommand({
   name: "batch status",
@@ -23,37 +22,21 @@ export const batchStatus = defineCommand({
       text === undefined ? context.stores.batches.standing(context.class.id) : [findBatch(context, text)];
     const shown = batches.map((batch) => {
       const state = readState(context, batch);
-      return { batch, state, forecast: forecastOf(state, paceFor(context, batch), context.now) };
+      return {
+        batch,
+        state,
+        forecast: forecastOf(state, paceFor(context.stores, batch, context.now), context.now),
+      };
     });
     const traces = batches.map((batch) =>
       traceOf(batch, context.stores.batches.lines(batch.id), context.now),
     );
     const pictures = shown.length > 0 ? [gaugesPicture(traces, context.now)] : [];
     const only = text === undefined ? undefined : shown[0];
-    if (only) return { ...words.oneReply(only, paceFor(context, only.batch)), pictures };
+    if (only) return { ...words.oneReply(only, paceFor(context.stores, only.batch, context.now)), pictures };
     return { ...words.allReply(shown, context.now), pictures };
   },
 });
-
-/** The class's pace with baths of this kind; of a developer, with this product. */
-function paceFor({ stores, class: { id }, now }: Context, batch: Batch): Pace | null {
-  const same = new Set(
-    stores.batches
-      .list(id)
-      .filter(
-        ({ kind, product }) =>
-          kind === batch.kind &&
-          (kind !== "developer" || product.toLowerCase() === batch.product.toLowerCase()),
-      )
-      .map((each) => each.id),
-  );
-  const uses = stores.batches
-    .linesSince(id, "used", now - EIGHT_WEEKS_MS)
-    .flatMap(({ batchId, atMs, body }) =>
-      body.kind === "used" && same.has(batchId) ? [{ atMs, areaSqIn: body.areaSqIn }] : [],
-    );
-  return paceOf(uses, now);
-}
 
 export const batchLedger = defineCommand({
   name: "batch ledger",

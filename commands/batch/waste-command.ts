@@ -1,24 +1,9 @@
 import { z } from "zod";
-import { defineCommand, UserError, type Context } from "../define.ts";
+import { defineCommand, UserError } from "../define.ts";
 import { noteOption, readDayOption } from "./options.ts";
 import { volumeOption } from "../quantity.ts";
-import { addCollected, collectedFrom, NOTHING, type Collected } from "./silver.ts";
+import { collectedNow } from "./collected.ts";
 import * as words from "./waste-reply.ts";
-
-/** What lies in the collecting vessel: all that went in, less what was handed over. */
-export function collectedNow({ stores, class: { id } }: Pick<Context, "stores" | "class">): Collected {
-  const into = stores.batches
-    .list(id)
-    .filter(({ kind }) => kind === "fixer")
-    .reduce((sum, batch) => addCollected(sum, collectedFrom(batch, stores.batches.lines(batch.id))), NOTHING);
-  const out = stores.handovers.list(id).reduce((sum, each) => addCollected(sum, each), NOTHING);
-  return {
-    ml: into.ml - out.ml,
-    lowMg: Math.max(0, into.lowMg - out.lowMg),
-    highMg: Math.max(0, into.highMg - out.highMg),
-    measuredMl: Math.max(0, into.measuredMl - out.measuredMl),
-  };
-}
 
 export const batchWaste = defineCommand({
   name: "batch waste",
@@ -27,7 +12,10 @@ export const batchWaste = defineCommand({
   who: "student",
   visibility: "private",
   handle: (_, context) =>
-    words.wasteReply(collectedNow(context), context.stores.handovers.list(context.class.id)),
+    words.wasteReply(
+      collectedNow(context.stores, context.class.id),
+      context.stores.handovers.list(context.class.id),
+    ),
 });
 
 export const batchHandover = defineCommand({
@@ -44,7 +32,7 @@ export const batchHandover = defineCommand({
   handle({ to, ml, date, note }, context) {
     const atMs = readDayOption(context, date) ?? context.now;
     if (atMs > context.now) throw new UserError("ERR_NOT_YET", words.NOT_YET);
-    const collected = collectedNow(context);
+    const collected = collectedNow(context.stores, context.class.id);
     if (collected.ml <= 0) throw new UserError("ERR_NOTHING_COLLECTED", words.NOTHING_COLLECTED);
     if (ml !== undefined && ml > collected.ml)
       throw new UserError("ERR_NOT_SO_MUCH", words.NOT_SO_MUCH(collected.ml));
@@ -56,6 +44,6 @@ export const batchHandover = defineCommand({
       measuredMl: Math.round(collected.measuredMl * share),
     };
     context.stores.handovers.add(context.class.id, { ...handed, to, note }, context.person, atMs);
-    return words.handedReply(handed, to, atMs, collectedNow(context).ml);
+    return words.handedReply(handed, to, atMs, collectedNow(context.stores, context.class.id).ml);
   },
 });

@@ -1,0 +1,129 @@
+import { schedule, type ScheduledTask } from "node-cron";
+import { periodWords, weekWords } from "../commands/batch/digest-words.ts";
+import { gaugesPicture } from "../commands/batch/picture.ts";
+import { traceOf } from "../commands/batch/trace.ts";
+import type { SchoolClass } from "../commands/class/habits.ts";
+import type { Picture } from "../commands/define.ts";
+import type { Stores } from "../store/index.ts";
+import type { Clock } from "./clock.ts";
+import { periodFacts, weekFacts } from "./digest-facts.ts";
+import { dueDigests, type DueDigest } from "./digest-times.ts";
+import { reportFaults } from "./digest-faults.ts";
+import type { Log } from "./log.ts";
+
+/*
+ * What the class is told by the wall clock: before each period, once a week, and whatever a bottle comes to by age alone.
+ * node-cron wakes it every minute; what is due is asked of the class's own wall clock and of the store, so that a missed,
+ * late or doubled wake-up changes nothing.
+ */
+
+export interface Digest {
+  start(): void;
+  stop(): void;
+  /** Looks after everything due by `now`. */
+  beat(now: number): void;
+}
+
+export interface DigestDeps {
+  readonly stores: Stores;
+  readonly clock: Clock;
+  readonly log: Log;
+  /** Called when something was put into the outbox. */
+  readonly onOwed?: () => void;
+}
+
+const PRIORITY = 3;
+const FAULTS_EVERY_MS = 10 * 60_000;
+
+export function createDigest({ stores, clock, log, onOwed }: DigestDeps): Digest {
+  let task: ScheduledTask | undefined;
+  let faultsAt = -Infinity;
+
+  /** One class that can't be read must not silence the others. */
+  function tryFor(classId: number, what: string, work: () => void): void {
+    try {
+      stores.atomically(work);
+    } catch (error) {
+      log.error({ class: classId, err: error }, what);
+    }
+  }
+
+  function beat(now: number): void {
+    const isFaultTime = now - faultsAt >= FAULTS_EVERY_MS || now < faultsAt;
+    if (isFaultTime) faultsAt = now;
+    for (const found of stores.classes.list()) {
+      tryFor(found.id, "a digest could not be made", () => sayDigests(stores, found, now));
+      for (const batch of stores.batches.standing(found.id))
+        tryFor(found.id, "a batch could not be looked at", () => void stores.warnOf(batch, now));
+      if (isFaultTime)
+        tryFor(found.id, "the faults could not be looked at", () => reportFaults(stores, found.id, now));
+    }
+    onOwed?.();
+  }
+
+  return {
+    beat,
+    start() {
+      task = schedule("* * * * *", () => beat(clock.now()), { noOverlap: true });
+      beat(clock.now());
+    },
+    stop: () => void task?.destroy(),
+  };
+}
+
+/** Of several missed while the bot was away only the newest of each kind is said, once, and says how late it is. */
+function sayDigests(stores: Stores, found: SchoolClass, now: number): void {
+  const from = stores.digests.checkedAt(found.id) ?? now;
+  if (now < from) return;
+  stores.digests.setChecked(found.id, now);
+  const due = dueDigests(found.habits, found.zone, from, now);
+  for (const kind of ["period", "week"] as const) {
+    const ofKind = due.filter((each) => each.kind === kind);
+    const newest = ofKind.at(-1);
+    if (newest) say(stores, found, newest, ofKind.length - 1, now);
+  }
+}
+
+function say(stores: Stores, found: SchoolClass, due: DueDigest, missed: number, now: number): void {
+  const late = { lateMs: now - due.dueAtMs, dueAtMs: due.dueAtMs, missed };
+  const text =
+    due.kind === "period" ? periodText(stores, found, due, late, now) : weekText(stores, found, late, now);
+  if (text === undefined) return;
+  stores.outbox.owe({
+    key: `d${found.id.toString(36)}.${due.name}`,
+    classId: found.id,
+    personId: null,
+    runId: null,
+    priority: PRIORITY,
+    dueAt: now,
+    decidedAt: now,
+    usefulUntil: null,
+    body: { text, actions: [], mentions: [], pictures: gauges(stores, found.id, now) },
+  });
+}
+
+type Late = Parameters<typeof weekWords>[1];
+
+function periodText(
+  stores: Stores,
+  found: SchoolClass,
+  due: DueDigest,
+  late: Late,
+  now: number,
+): string | undefined {
+  // A class that keeps no batches has nothing to be told of them.
+  if (stores.batches.list(found.id).length === 0) return undefined;
+  return periodWords(periodFacts(stores, found, now), due.period?.name ?? "", due.startsAtMs, late);
+}
+
+function weekText(stores: Stores, found: SchoolClass, late: Late, now: number): string | undefined {
+  const facts = weekFacts(stores, found, now);
+  return facts.isEmpty && facts.finished + facts.stopped === 0 ? undefined : weekWords(facts, late);
+}
+
+function gauges(stores: Stores, classId: number, now: number): Picture[] {
+  const traces = stores.batches
+    .standing(classId)
+    .map((batch) => traceOf(batch, stores.batches.lines(batch.id), now));
+  return traces.length > 0 ? [gaugesPicture(traces, now)] : [];
+}

@@ -1,0 +1,17 @@
+import type { Stores } from "../../store/index.ts";
+import { addCollected, collectedFrom, NOTHING, type Collected } from "./silver.ts";
+
+/** What lies in the collecting vessel: all that went in, less what was handed over. */
+export function collectedNow(stores: Pick<Stores, "batches" | "handovers">, classId: number): Collected {
+  const into = stores.batches
+    .list(classId)
+    .filter(({ kind }) => kind === "fixer")
+    .reduce((sum, batch) => addCollected(sum, collectedFrom(batch, stores.batches.lines(batch.id))), NOTHING);
+  const out = stores.handovers.list(classId).reduce((sum, each) => addCollected(sum, each), NOTHING);
+  return {
+    ml: into.ml - out.ml,
+    lowMg: Math.max(0, into.lowMg - out.lowMg),
+    highMg: Math.max(0, into.highMg - out.highMg),
+    measuredMl: Math.max(0, into.measuredMl - out.measuredMl),
+  };
+}
