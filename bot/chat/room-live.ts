@@ -3,7 +3,7 @@ import type { Stores } from "../../store/index.ts";
 import { eventFor } from "./room-feed.ts";
 import { dismiss, sendText, sendTo, type Hub, type Page } from "./room-hub.ts";
 import type { ViewOf } from "./room-view.ts";
-import type { FeedEvent, ToPage, WallRow } from "./room-wire.ts";
+import type { FeedEvent, RoomFacts, ToPage, WallRow } from "./room-wire.ts";
 
 /* Keeps open pages up to date: what is said, where each run is, who is there. */
 
@@ -31,10 +31,11 @@ export interface LiveParts {
   readonly hub: Hub;
   readonly stores: Stores;
   readonly viewOf: ViewOf;
+  factsOf(classId: number, personId: string): RoomFacts | undefined;
   now(): number;
 }
 
-export function createLive({ hub, stores, viewOf, now }: LiveParts): Live {
+export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Live {
   const timers = new Map<string, NodeJS.Timeout>();
 
   function soon(key: string, afterMs: number, work: () => void): void {
@@ -90,6 +91,15 @@ export function createLive({ hub, stores, viewOf, now }: LiveParts): Live {
     sendTo(page, { type: "views", views, now: now() });
   }
 
+  function sendFacts(page: Page, facts: RoomFacts): void {
+    const { name, role } = facts.you;
+    if (name === page.name && role === page.role) return;
+    page.name = name;
+    page.role = role;
+    if (role === "student") page.isWatchingWall = false;
+    sendTo(page, { type: "facts", facts });
+  }
+
   function wallRows(classId: number): WallRow[] {
     return stores.members
       .list(classId)
@@ -102,9 +112,13 @@ export function createLive({ hub, stores, viewOf, now }: LiveParts): Live {
     const pages = hub.ofClass(classId);
     for (const page of pages) {
       // Erased or sent away: the page has no business here any more.
-      const member = stores.members.find(classId, page.personId);
-      if (!member) dismiss(page);
-      else sendViews(page);
+      const facts = factsOf(classId, page.personId);
+      if (!facts) {
+        dismiss(page);
+        continue;
+      }
+      sendFacts(page, facts);
+      sendViews(page);
     }
     const watchers = pages.filter(({ isWatchingWall }) => isWatchingWall);
     if (watchers.length === 0) return;

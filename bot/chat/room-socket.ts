@@ -135,8 +135,6 @@ function callerOf(parts: SocketParts, page: Page): Caller | undefined {
   const member = parts.stores.members.find(page.classId, page.personId);
   const schoolClass = parts.stores.classes.get(page.classId);
   if (!member || !schoolClass || !parts.rooms.findSession(page.tokenHash)) return undefined;
-  page.name = member.name;
-  page.role = member.role;
   const place: Place = { classKey: schoolClass.key, className: schoolClass.name, channelRef: null };
   return {
     person: { id: member.personId, name: member.name },

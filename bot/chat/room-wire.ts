@@ -100,6 +100,8 @@ export type ToPage =
       readonly isReset: boolean;
       readonly hasMore: boolean;
     }
+  /** Something about the class or the person has changed, a role for example. */
+  | { readonly type: "facts"; readonly facts: RoomFacts }
   | { readonly type: "views"; readonly views: readonly PersonView[]; readonly now: number }
   | { readonly type: "wall"; readonly rows: readonly WallRow[]; readonly now: number }
   | { readonly type: "choices"; readonly seq: number; readonly choices: readonly Suggestion[] }

@@ -19,7 +19,7 @@ import { addKeyRoutes } from "./room-keys.ts";
 import { addNewClassRoute } from "./room-new-class.ts";
 import { addDoorRoutes, findSession } from "./room-routes.ts";
 import { ensureSecrets, resetPassphrases, type FirstSecrets } from "./room-first.ts";
-import { openPage } from "./room-socket.ts";
+import { factsOf, openPage } from "./room-socket.ts";
 import type { ViewOf } from "./room-view.ts";
 
 export interface RoomOptions {
@@ -61,7 +61,13 @@ export function createRoom(options: RoomOptions): Room {
   const speed = options.speed ?? 1;
   const rooms = createRoomStore(stores.db);
   const hub = createHub();
-  const live = createLive({ hub, stores, viewOf, now });
+  const live = createLive({
+    hub,
+    stores,
+    viewOf,
+    factsOf: (classId, personId) => factsOf({ stores, speed }, classId, personId),
+    now,
+  });
   const keeper = createKeeper(stores, now, live.push);
   const firstSecrets: FirstSecrets[] = [];
   const urls: string[] = [];

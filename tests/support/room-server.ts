@@ -20,7 +20,7 @@ export interface RoomServer {
   readonly log: ReturnType<typeof createMemoryLog>;
   readonly url: string;
   readonly visitor: () => Visitor;
-  /** Time goes by, a second at a time, with the bot awake. */
+  /** Time goes by, a second at a time, with the bot awake; 0: it only looks what is due. */
   pass(seconds: number): Promise<void>;
   stop(): Promise<void>;
 }
@@ -28,9 +28,9 @@ export interface RoomServer {
 export async function startRoom(
   over: Partial<RoomOptions> = {},
   prepare: (stores: Stores, now: number) => void = (stores, now) => void inventDemo(stores, "UTC", now),
+  clock: FakeClock = createFakeClock(),
 ): Promise<RoomServer> {
   const stores = openStores(":memory:");
-  const clock = createFakeClock();
   const log = createMemoryLog();
   prepare(stores, clock.now());
   const room = createRoom({
@@ -65,8 +65,8 @@ export async function startRoom(
     url,
     visitor: () => createVisitor(url),
     async pass(seconds) {
-      for (let second = 0; second < seconds; second += 1) {
-        clock.advance(1);
+      for (let second = 0; second < Math.max(1, seconds); second += 1) {
+        if (seconds > 0) clock.advance(1);
         settleDue({ stores, log }, clock.now());
         deliverer.pump();
         await deliverer.drain(1000);

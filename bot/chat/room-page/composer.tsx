@@ -31,17 +31,19 @@ export function Composer({ onForms }: { onForms: () => void }) {
 
   useEffect(() => {
     if (line.trim() === "") return setChoices([]);
-    setChoices(completeLocally(caret, line, cards));
     setPicked(-1);
-    if (caret.at !== "value") return undefined;
-    const option = caret.card.options.find(({ name }) => name === caret.option);
-    if (!option?.hasOffers) return undefined;
+    const option =
+      caret.at === "value" ? caret.card.options.find(({ name }) => name === caret.option) : undefined;
+    // Until the room has answered, the list stays as it is: one that comes and goes can't be read.
+    if (caret.at !== "value" || !option?.hasOffers) return setChoices(completeLocally(caret, line, cards));
     let isOld = false;
     void room
       .complete(caret.card.name, caret.option, caret.typed, caret.others)
       .then((offers) => isOld || setChoices(completeFromRoom(caret, line, offers)));
     return () => void (isOld = true);
   }, [line, cards]);
+
+  const isOpen = choices.length > 0 && line.trim() !== "";
 
   function change(next: string): void {
     if (fault !== null) room.clearFault();
@@ -71,7 +73,7 @@ export function Composer({ onForms }: { onForms: () => void }) {
   }
 
   function onKeyDown(event: KeyboardEvent): void {
-    const isBrowsing = choices.length > 0 && recentAt === -1;
+    const isBrowsing = isOpen && recentAt === -1;
     const choice = choices[picked];
     if (event.key === "ArrowDown" && isBrowsing) setPicked((picked + 1) % choices.length);
     else if (event.key === "ArrowUp" && isBrowsing) setPicked((picked <= 0 ? choices.length : picked) - 1);
@@ -88,7 +90,6 @@ export function Composer({ onForms }: { onForms: () => void }) {
     fault ??
     (isCommandDone && check.faults[0] ? wordFault(check.faults[0], { composer, ...words }) : null) ??
     (isCommandDone && check.missing.length > 0 ? composer.needs(check.missing.join(", ")) : null);
-  const isOpen = choices.length > 0;
   return (
     <form
       class="composer"

@@ -80,11 +80,17 @@ export function localCues(
         isPrivate: true,
         author: null,
         callsYou: false,
-        text: `**${text}**\n_${view.run}_`,
+        text: `${numberFirst(text)}\n_${view.run}_`,
         actions: [],
         pictures: [],
         files: [],
         dueAt: at,
       }));
   });
+}
+
+/** `Agitate 5 s` as the calls of the room say it: the number first. */
+function numberFirst(text: string): string {
+  const [, words, number] = /^(\D+) (\d+ .+)$/.exec(text) ?? [];
+  return words === undefined ? `**${text}**` : `**${number}** ${words.toLowerCase()}`;
 }

@@ -1,7 +1,5 @@
-import "@fontsource/atkinson-hyperlegible/latin-400.css";
-import "@fontsource/atkinson-hyperlegible/latin-700.css";
-import "@fontsource/atkinson-hyperlegible/latin-ext-400.css";
-import "@fontsource/atkinson-hyperlegible/latin-ext-700.css";
+import "@fontsource/atkinson-hyperlegible/400.css";
+import "@fontsource/atkinson-hyperlegible/700.css";
 import "./styles/base.css";
 import "./styles/door.css";
 import "./styles/bench.css";

@@ -84,6 +84,11 @@ export function createPageRoom(): PageRoom {
     },
   });
 
+  async function loadCards(): Promise<void> {
+    const cards = await api.commands();
+    if (cards.ok) store.set({ cards: cards.value });
+  }
+
   /** A refused socket tells no reason, so the door is asked. */
   async function lookWhetherStillIn(): Promise<void> {
     const me = await api.me();
@@ -104,6 +109,9 @@ export function createPageRoom(): PageRoom {
         store.set({ facts: message.facts, views: message.views, link: "open" });
         if (isWatching) link.send({ type: "watch", on: true });
         return resend();
+      case "facts":
+        store.set({ facts: message.facts });
+        return void loadCards();
       case "events":
         return takeEvents(message.events, message.isReset, message.hasMore);
       case "views":
@@ -181,8 +189,7 @@ export function createPageRoom(): PageRoom {
       store.set({ door: me.value, isUnreachable: false });
       if (me.value.state === "out") return undefined;
       store.set({ facts: me.value.facts });
-      const cards = await api.commands();
-      if (cards.ok) store.set({ cards: cards.value });
+      await loadCards();
       return link.open();
     },
     async leave() {

@@ -84,7 +84,7 @@ describe("calls by the page's own clock", () => {
     const called = (since: number, until: number) =>
       localCues([view({ coming })], since, until, () => -1).map(({ text }) => text);
     expect(called(0, 59_999)).toEqual([]);
-    expect(called(59_999, 60_000)).toEqual(["**Agitate 5 s**\n_R7_"]);
+    expect(called(59_999, 60_000)).toEqual(["**5 s** agitate\n_R7_"]);
     expect(called(60_000, 100_000)).toEqual([]);
     expect(called(0, 600_000)).toHaveLength(2);
   });
