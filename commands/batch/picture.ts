@@ -84,7 +84,8 @@ function bar(y: number, share: number | null, colour: string, height = BAR.heigh
   return `${track}<rect x="${BAR.x}" y="${y}" width="${round(x(share))}" height="${height}" rx="4" fill="${colour}"/>`;
 }
 
-function chart({ clearing, state }: Trace, y: number): string {
+function chart({ batch, clearing, state }: Trace, y: number): string {
+  if (batch.kind !== "fixer") return "";
   const fresh = state.clearing?.freshSeconds;
   if (fresh === undefined || clearing.length === 0) return text(CHART.x, y + 50, "not tested", 20, GREY);
   const end = EXHAUSTED_TIMES * fresh;
@@ -108,7 +109,7 @@ function chart({ clearing, state }: Trace, y: number): string {
   const last = clearing.at(-1);
   return [
     `<line x1="${CHART.x}" x2="${CHART.x + CHART.width}" y1="${y + CHART.height}" y2="${y + CHART.height}" stroke="${GREY}"/>`,
-    `<line x1="${CHART.x}" x2="${CHART.x + CHART.width}" y1="${round(yOf(end))}" y2="${round(yOf(end))}" stroke="${INK.mark}" stroke-dasharray="8 6"/>`,
+    `<line x1="${CHART.x}" x2="${CHART.x + CHART.width - 70}" y1="${round(yOf(end))}" y2="${round(yOf(end))}" stroke="${INK.mark}" stroke-dasharray="8 6"/>`,
     text(CHART.x, round(yOf(end)) - 5, `exhausted at ${formatSeconds(end)}`, 16, INK.mark),
     `<path d="${path ?? ""}" fill="none" stroke="${INK.curve}" stroke-width="4"/>`,
     ...marks,

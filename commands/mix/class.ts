@@ -165,7 +165,7 @@ function recipe(mixMl: number, dilution: Dilution, shelved: Shelved | undefined)
   };
 }
 
-/** As few bottles as there can be, each full but the last, which is the smallest that holds the rest. */
+/** Into full bottles, the largest first, since a full one keeps longer; the rest into the smallest that holds it. */
 export function intoBottles(ml: number): number[] {
   const bottles: number[] = [];
   let left = ml;
