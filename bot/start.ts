@@ -1,14 +1,17 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
+import { roleOf } from "../commands/class/roles.ts";
 import { commands } from "../commands/index.ts";
 import { viewOf } from "../commands/run/view.ts";
 import { openStores, type Stores } from "../store/index.ts";
 import { createBeat } from "./beat.ts";
+import { createBoards } from "./board.ts";
 import type { ChatHandlers, ChatPort } from "./chat/port.ts";
 import { createRoom, type Room } from "./chat/room.ts";
 import { createSteadyClock, systemTime, type Clock } from "./clock.ts";
 import type { Config } from "./config.ts";
 import { createDeliverer } from "./deliver.ts";
+import { createDigest } from "./digest.ts";
 import { inventDemo } from "./demo.ts";
 import { createDirectory } from "./directory.ts";
 import { createDispatch } from "./dispatch.ts";
@@ -74,6 +77,8 @@ export async function startBot(
     deliverer,
     onSpoken: (classIds) => classIds.forEach(refresh),
   });
+  const boards = createBoards({ stores, clock, log, ports });
+  const digest = createDigest({ stores, clock, log, onOwed: () => beat.rearm() });
   const dispatch = createDispatch({
     commands,
     stores,
@@ -88,6 +93,8 @@ export async function startBot(
   // Cues first: neither opening the room nor connecting to a chat may hold them up.
   beat.start();
   await room.start(handlers);
+  digest.start();
+  boards.start();
   for (const port of ports.values()) {
     if (port === room) continue;
     port
@@ -98,8 +105,10 @@ export async function startBot(
   return {
     room,
     async stop() {
+      digest.stop();
+      boards.stop();
       beat.stop();
-      await deliverer.drain(DRAIN_MS);
+      await Promise.all([deliverer.drain(DRAIN_MS), boards.drain()]);
       await Promise.allSettled([...ports.values()].map((port) => port.stop()));
       stores.close();
       lock.release();
@@ -137,5 +146,6 @@ async function connectDiscord(
     clock,
     directory: createDirectory(stores, clock),
     renderPicture,
+    roleOf: (member) => roleOf(member, stores.classes.find(`discord:${member.guildId}`)?.habits),
   });
 }
