@@ -1,6 +1,6 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
-import { roleOf } from "../commands/class/roles.ts";
+import { roleOfMember } from "../commands/class/roles.ts";
 import { commands } from "../commands/index.ts";
 import { viewOf } from "../commands/run/view.ts";
 import { openStores, type Stores } from "../store/index.ts";
@@ -146,6 +146,6 @@ async function connectDiscord(
     clock,
     directory: createDirectory(stores, clock),
     renderPicture,
-    roleOf: (member) => roleOf(member, stores.classes.find(`discord:${member.guildId}`)?.habits),
+    roleOf: (member) => roleOfMember(stores.classes.find(`discord:${member.guildId}`)?.habits, member),
   });
 }
