@@ -7,7 +7,7 @@ import { classWarning, teacherWarning, type Warning } from "../commands/batch/wa
 import type { NewLine } from "./batches.ts";
 import { candidatesFor } from "./candidates.ts";
 import type { Stores } from "./index.ts";
-import { redirectRuns } from "./redirect.ts";
+import { redirectRuns, rescueRuns } from "./redirect.ts";
 
 /** Warnings come after what a run says: nobody's film waits for them. */
 const PRIORITY = 3;
@@ -18,7 +18,9 @@ const PRIORITY = 3;
  */
 export function keepLine(stores: Stores, batch: Batch, line: NewLine, now: number): Line | undefined {
   const kept = stores.batches.append(line);
-  if (kept) warnOf(stores, batch, now);
+  if (!kept) return undefined;
+  warnOf(stores, batch, now);
+  if (line.body.kind !== "used") rescueRuns(stores, batch.classId, now);
   return kept;
 }
 

@@ -2,9 +2,9 @@ import type { Batch } from "../commands/batch/batch.ts";
 import { labelOf, wornWords } from "../commands/batch/batch-words.ts";
 import { chooseBatch } from "../commands/batch/choose.ts";
 import { changeBatch } from "../commands/batch/rebatch.ts";
-import type { BatchState } from "../commands/batch/state.ts";
+import { stateOf, type BatchState } from "../commands/batch/state.ts";
 import { redirectedWords } from "../commands/batch/warn-words.ts";
-import { makeNumber } from "../commands/wording.ts";
+import { makeNumber, parseNumber } from "../commands/wording.ts";
 import { candidatesFor, pendingNeeds } from "./candidates.ts";
 import type { Stores } from "./index.ts";
 
@@ -48,5 +48,17 @@ export function redirectRuns(stores: Stores, batch: Batch, state: BatchState, no
       });
       break;
     }
+  }
+}
+
+/** Something is ready again: runs that wait for a bottle gone bad may now have another. */
+export function rescueRuns(stores: Stores, classId: number, now: number): void {
+  const wanted = new Set(
+    stores.runs.open(classId).flatMap((run) => pendingNeeds(stores, run).map(({ label }) => label)),
+  );
+  for (const label of wanted) {
+    const batch = stores.batches.find(classId, parseNumber("batch", label) ?? 0);
+    const state = batch && stateOf(batch, stores.batches.lines(batch.id), now);
+    if (state && state.standing !== "ready") redirectRuns(stores, batch, state, now);
   }
 }
