@@ -53,8 +53,11 @@ export function createDigest({ stores, clock, log, onOwed }: DigestDeps): Digest
     if (isFaultTime) faultsAt = now;
     for (const found of stores.classes.list()) {
       tryFor(found.id, "a digest could not be made", () => sayDigests(stores, found, now));
-      for (const batch of stores.batches.standing(found.id))
-        tryFor(found.id, "a batch could not be looked at", () => void stores.warnOf(batch, now));
+      for (const id of stores.batches.standingIds(found.id))
+        tryFor(found.id, "a batch could not be looked at", () => {
+          const batch = stores.batches.get(id);
+          if (batch) stores.warnOf(batch, now);
+        });
       if (isFaultTime)
         tryFor(found.id, "the faults could not be looked at", () => reportFaults(stores, found.id, now));
     }

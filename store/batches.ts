@@ -72,6 +72,8 @@ export interface BatchStore {
   list(classId: number): Batch[];
   /** Those not discarded, in the order of their labels. */
   standing(classId: number): Batch[];
+  /** Their ids only: one bad row must not hide the rest. */
+  standingIds(classId: number): number[];
   /** The newest of a product. */
   latestOf(classId: number, product: string): Batch | undefined;
   lines(batchId: number): Line[];
@@ -131,6 +133,7 @@ export function createBatchStore(db: Db): BatchStore {
     find: (classId, number) => one(byNumber.get(classId, number)),
     list: (classId) => z.array(batchRow).parse(all.all(classId)),
     standing: (classId) => z.array(batchRow).parse(standing.all(classId)),
+    standingIds: (classId) => (standing.all(classId) as { id: number }[]).map(({ id }) => id),
     latestOf: (classId, product) => one(latest.get(classId, product)),
     lines: (batchId) => z.array(lineRow).parse(lines.all(batchId)),
     line: (id) => lineRow.optional().parse(line.get(id)),

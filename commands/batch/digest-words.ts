@@ -54,7 +54,7 @@ export function lateLine({ lateMs, dueAtMs, missed }: Lateness): string {
   const minutes = Math.round(lateMs / 60_000);
   const late = minutes < 120 ? `${minutes} min` : `${Math.round(minutes / 60)} h`;
   const others =
-    missed > 0 ? ` ${countOf(missed, "one")} before it ${missed === 1 ? "was" : "were"} missed.` : "";
+    missed === 0 ? "" : missed === 1 ? " One before it was missed." : ` ${missed} before it were missed.`;
   return `**${late} late**: this was for ${instant(dueAtMs, "date")}, ${instant(dueAtMs, "time")}.${others}`;
 }
 
