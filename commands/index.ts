@@ -15,7 +15,10 @@ import { help } from "./help/command.ts";
 import { mixClass } from "./mix/class-command.ts";
 import { mixDilute, mixTemper } from "./mix/command.ts";
 import { plan, planCurve } from "./plan/command.ts";
-import { rollFind, rollNote, rollRate, rollShow } from "./roll/command.ts";
+import { rollNote, rollRate, rollShow } from "./roll/command.ts";
+import { rollExport } from "./roll/export-command.ts";
+import { rollFault } from "./roll/fault-command.ts";
+import { rollFind } from "./roll/find-command.ts";
 import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
 import { sheetAdd, sheetExport, sheetImport, sheetList, sheetShow } from "./sheet/command.ts";
 import { tankMeasure } from "./tank/measure-command.ts";
@@ -34,6 +37,8 @@ export const commands: readonly Command[] = [
   rollShow,
   rollNote,
   rollRate,
+  rollFault,
+  rollExport,
   sheetAdd,
   sheetShow,
   sheetList,

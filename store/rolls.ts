@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { RollFilter } from "../commands/roll/query.ts";
+import { toMatch, type RollFilter } from "../commands/roll/query.ts";
 import { OUTCOMES, rollBodySchema, type NewRoll, type Roll } from "../commands/roll/roll.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
@@ -35,26 +35,45 @@ const rowSchema = z
     lateCues: late_cues,
   }));
 
+const totalsSchema = z.object({
+  counted: z.int(),
+  stopped: z.int(),
+  late: z.int(),
+  faulty: z.int(),
+  rated: z.int(),
+  ratingSum: z.int(),
+});
+/** Of the newest matches, at most a thousand: `counted` says how many. */
+export type RollTotals = z.output<typeof totalsSchema>;
+
+/** Counting stops here: nobody pages through more, and an answer must not wait for it. */
+const MOST_COUNTED = 10_000;
+/** Where each row has to be looked at for its date, counting costs more. */
+const MOST_COUNTED_BY_ROW = 2000;
+const MOST_TOTALLED = 1000;
+
 export interface RollStore {
   add(roll: NewRoll): Roll;
   find(classId: number, number: number): Roll | undefined;
   ofRun(runId: number): Roll[];
-  search(
-    classId: number,
-    filter: RollFilter,
-    limit: number,
-    offset: number,
-  ): { rolls: Roll[]; total: number };
+  /** The newest first. Of very many, `total` counts only so far and `isCapped` says so. */
+  search(classId: number, filter: RollFilter, limit: number, offset: number): FoundRolls;
+  totals(classId: number, filter: RollFilter): RollTotals;
   note(id: number, note: string): void;
   rate(id: number, rating: number): void;
-  /** Distinct values of a column that begin with what was typed, the most used first. */
-  values(
-    classId: number,
-    column: "film" | "developer" | "person_name",
-    typed: string,
-    limit: number,
-  ): string[];
+  /** What was seen on the negatives, and the cause it was put down to. */
+  blame(id: number, fault: string, cause: string | null): void;
+  /** Values the log holds, the most used first. */
+  values(classId: number, kind: ValueKind, limit: number): { value: string; uses: number }[];
 }
+
+export interface FoundRolls {
+  readonly rolls: Roll[];
+  readonly total: number;
+  readonly isCapped: boolean;
+}
+
+export type ValueKind = "film" | "developer" | "person" | "fault";
 
 export function createRollStore(db: Db): RollStore {
   const insert = db.prepare(
@@ -67,53 +86,95 @@ export function createRollStore(db: Db): RollStore {
   const ofRun = db.prepare<[number]>("select * from rolls where run_id = ? order by number");
   const note = db.prepare<[string, number]>("update rolls set note = ? where id = ?");
   const rate = db.prepare<[number, number]>("update rolls set rating = ? where id = ?");
+  const blame = db.prepare<[string, string | null, number]>(
+    "update rolls set fault = ?, body = json_set(body, '$.cause', ?) where id = ?",
+  );
+  const values = db.prepare<[number, string, number], { value: string; uses: number }>(
+    "select value, uses from roll_values where class_id = ? and kind = ? order by uses desc, value limit ?",
+  );
+  const ways = createWays(db);
   return {
     add: (roll) => rowSchema.parse(insert.get({ ...roll, body: JSON.stringify(roll.body) })),
     find: (classId, number) => rowSchema.optional().parse(one.get(classId, number)),
     ofRun: (runId) => z.array(rowSchema).parse(ofRun.all(runId)),
     search(classId, filter, limit, offset) {
-      const { where, values } = toSql(classId, filter);
-      const rows = db.prepare(
-        `select * from rolls where ${where} order by ended_at desc, id desc limit ? offset ?`,
-      );
-      const count = db.prepare<unknown[], { total: number }>(
-        `select count(*) as total from rolls where ${where}`,
-      );
+      const asked = toAsked(classId, filter);
+      const way = ways.of(filter);
+      const total = way.count.get({ ...asked, most: way.most + 1 })?.total ?? 0;
       return {
-        rolls: z.array(rowSchema).parse(rows.all(...values, limit, offset)),
-        total: count.get(...values)?.total ?? 0,
+        rolls: z.array(rowSchema).parse(way.page.all({ ...asked, limit, offset })),
+        total: Math.min(total, way.most),
+        isCapped: total > way.most,
       };
     },
+    totals: (classId, filter) =>
+      totalsSchema.parse(ways.of(filter).totals.get({ ...toAsked(classId, filter), most: MOST_TOTALLED })),
     note: (id, text) => void note.run(text, id),
     rate: (id, rating) => void rate.run(rating, id),
-    values(classId, column, typed, limit) {
-      const rows = db.prepare<[number, string, number], { value: string }>(
-        `select ${column} as value from rolls where class_id = ? and ${column} like ? escape '\\' group by ${column} order by count(*) desc limit ?`,
-      );
-      return rows.all(classId, `${typed.replace(/[\\%_]/g, "\\$&")}%`, limit).map(({ value }) => value);
-    },
+    blame: (id, fault, cause) => void blame.run(fault, cause, id),
+    values: (classId, kind, limit) => values.all(classId, kind, limit),
   };
 }
 
-/** The only place where a filter becomes SQL. Each word is quoted for the index, so none of it is syntax. */
-function toSql(classId: number, filter: RollFilter): { where: string; values: unknown[] } {
-  const parts = ["class_id = ?"];
-  const values: unknown[] = [classId];
-  const narrow = (sql: string, value: unknown): void => {
-    if (value === null) return;
-    parts.push(sql);
-    values.push(value);
+interface Asked {
+  readonly classId: number;
+  readonly match: string;
+  readonly fromMs: number;
+  readonly untilMs: number;
+}
+
+function toAsked(classId: number, filter: RollFilter): Asked {
+  return {
+    classId,
+    match: toMatch(classId, filter),
+    fromMs: filter.fromMs ?? Number.MIN_SAFE_INTEGER,
+    untilMs: filter.untilMs ?? Number.MAX_SAFE_INTEGER,
   };
-  if (filter.words.length > 0) {
-    const match = filter.words.map((word) => `"${word.replaceAll('"', '""')}"*`).join(" ");
-    narrow("id in (select rowid from rolls_text where rolls_text match ?)", match);
-  }
-  narrow("person_id = ?", filter.personId);
-  narrow("film = ? collate nocase", filter.film);
-  narrow("developer = ? collate nocase", filter.developer);
-  narrow("' ' || batches || ' ' like '% ' || ? || ' %'", filter.batch);
-  narrow("tank = ?", filter.tank);
-  narrow("rating = ?", filter.rating);
-  narrow("outcome = ?", filter.outcome);
-  return { where: parts.join(" and "), values };
+}
+
+/**
+ * Three ways to the same rolls, by what is asked: dates alone go by the index of dates; anything else by the index of
+ * words, with the dates looked at row by row only where there are any.
+ */
+function createWays(db: Db) {
+  const make = (ids: string, order: string, most: number) => ({
+    most,
+    page: db.prepare<object>(
+      `select * from rolls where id in (${ids} ${order} limit @limit offset @offset) order by id desc`,
+    ),
+    count: db.prepare<object, { total: number }>(`select count(*) as total from (${ids} limit @most)`),
+    totals: db.prepare<object>(
+      `select count(*) as counted, coalesce(sum(outcome = 'stopped'), 0) as stopped,
+         coalesce(sum(late_cues > 0), 0) as late, coalesce(sum(fault <> ''), 0) as faulty,
+         count(rating) as rated, coalesce(sum(rating), 0) as ratingSum
+       from rolls where id in (${ids} ${order} limit @most)`,
+    ),
+  });
+  const byWords = make(
+    "select rowid as id from rolls_text where rolls_text match @match",
+    "order by rowid desc",
+    MOST_COUNTED,
+  );
+  const byDate = make(
+    "select id from rolls where class_id = @classId and ended_at >= @fromMs and ended_at < @untilMs",
+    "order by ended_at desc, id desc",
+    MOST_COUNTED,
+  );
+  const byBoth = make(
+    `select rolls.id from rolls_text cross join rolls on rolls.id = rolls_text.rowid
+     where rolls_text match @match and ended_at >= @fromMs and ended_at < @untilMs`,
+    "order by rolls_text.rowid desc",
+    MOST_COUNTED_BY_ROW,
+  );
+  return {
+    of(filter: RollFilter) {
+      const { fromMs, untilMs, ...rest } = filter;
+      const isDated = fromMs !== null || untilMs !== null;
+      const isNarrowed = Object.values(rest).some((value) =>
+        Array.isArray(value) ? value.length > 0 : value !== null && value !== false,
+      );
+      if (!isDated) return byWords;
+      return isNarrowed || rest.fault !== null ? byBoth : byDate;
+    },
+  };
 }

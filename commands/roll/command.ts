@@ -1,21 +1,12 @@
 import { z } from "zod";
+import { whoMay } from "../class/who.ts";
 import { defineCommand, mayActAs, UserError, type Completer, type Context } from "../define.ts";
-import { makeLine } from "../line.ts";
 import { makeNumber, parseNumber } from "../wording.ts";
 import { EVERY_ROLL, splitWords } from "./query.ts";
 import * as words from "./reply.ts";
 import type { Roll } from "./roll.ts";
 
-const PAGE_SIZE = 8;
-
-const completeFrom =
-  (column: "film" | "developer" | "person_name"): Completer =>
-  (typed, context) =>
-    context.stores.rolls
-      .values(context.class.id, column, typed, 25)
-      .map((value) => ({ label: value, value }));
-
-const completeRoll: Completer = (typed, context) => {
+export const completeRoll: Completer = (typed, context) => {
   const filter = {
     ...EVERY_ROLL,
     words: splitWords(typed.replace(/^l/i, "")).filter((word) => !/^\d+$/.test(word)),
@@ -26,65 +17,13 @@ const completeRoll: Completer = (typed, context) => {
   }));
 };
 
-export const rollFind = defineCommand({
-  name: "roll find",
-  summary: "Look in the class's log: by words, person, film, developer, batch or tank",
-  options: z.object({
-    words: z
-      .string()
-      .max(200)
-      .default("")
-      .describe("Words from the note, the film, the names; beginnings are enough"),
-    person: z.string().min(1).max(60).optional().describe("Whose roll"),
-    film: z.string().min(1).max(60).optional().describe("Film"),
-    developer: z.string().min(1).max(60).optional().describe("Developer"),
-    batch: z.string().min(1).max(20).optional().describe("Batch label, like B3"),
-    tank: z.coerce.number().int().min(1).max(999).optional().describe("Tank number"),
-    rating: z.coerce.number().int().min(1).max(5).optional().describe("Rated 1 to 5"),
-    outcome: z.enum(["finished", "stopped"]).optional().describe("How the run ended"),
-    page: z.coerce.number().int().min(1).max(9999).default(1).describe("Page, from 1"),
-  }),
-  who: "student",
-  visibility: "private",
-  rest: "words",
-  complete: {
-    person: completeFrom("person_name"),
-    film: completeFrom("film"),
-    developer: completeFrom("developer"),
-  },
-  handle({ words: text, person, page, ...input }, context) {
-    const filter = {
-      words: splitWords(text),
-      personId: person === undefined ? null : personIdOf(context, person),
-      film: input.film ?? null,
-      developer: input.developer ?? null,
-      batch: input.batch?.toUpperCase() ?? null,
-      tank: input.tank ?? null,
-      rating: input.rating ?? null,
-      outcome: input.outcome ?? null,
-    };
-    const { rolls, total } = context.stores.rolls.search(
-      context.class.id,
-      filter,
-      PAGE_SIZE,
-      (page - 1) * PAGE_SIZE,
-    );
-    const asked = Object.entries({ words: text, person, ...input }).flatMap(([key, value]) =>
-      value === undefined || value === "" ? [] : [[key, value] as const],
-    );
-    return words.foundReply(rolls, total, page, PAGE_SIZE, (to) =>
-      makeLine("roll find", { ...Object.fromEntries(asked), page: to }),
-    );
-  },
-});
-
 export const rollShow = defineCommand({
   name: "roll show",
   summary: "One roll: as planned and as it really went",
   options: z.object({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
   }),
-  who: "student",
+  who: whoMay("roll show"),
   visibility: "private",
   rest: "roll",
   complete: { roll: completeRoll },
@@ -98,7 +37,7 @@ export const rollNote = defineCommand({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
     note: z.string().min(1).max(2000).describe("What you saw; at most 2,000 characters"),
   }),
-  who: "student",
+  who: whoMay("roll note"),
   visibility: "private",
   complete: { roll: completeRoll },
   handle({ roll: text, note }, context) {
@@ -115,7 +54,7 @@ export const rollRate = defineCommand({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
     rating: z.coerce.number().int().min(1).max(5).describe("1 to 5"),
   }),
-  who: "student",
+  who: whoMay("roll rate"),
   visibility: "private",
   complete: { roll: completeRoll },
   handle({ roll: text, rating }, context) {
@@ -125,12 +64,12 @@ export const rollRate = defineCommand({
   },
 });
 
-function findRoll(context: Context, text: string | undefined): Roll {
+export function findRoll(context: Context, text: string | undefined): Roll {
   const { stores, person } = context;
   if (text === undefined) {
     const [newest] = stores.rolls.search(
       context.class.id,
-      { ...EVERY_ROLL, personId: person.id },
+      { ...EVERY_ROLL, person: { id: person.id, name: null } },
       1,
       0,
     ).rolls;
@@ -143,16 +82,10 @@ function findRoll(context: Context, text: string | undefined): Roll {
   return roll;
 }
 
-function ownRoll(context: Context, text: string | undefined): Roll {
+export function ownRoll(context: Context, text: string | undefined): Roll {
   const roll = findRoll(context, text);
   if (roll.personId !== context.person.id && !mayActAs(context.role, "aide")) {
     throw new UserError("ERR_NOT_YOUR_ROLL", words.NOT_YOUR_ROLL);
   }
   return roll;
-}
-
-function personIdOf(context: Context, name: string): string {
-  const member = context.stores.members.findByName(context.class.id, name);
-  if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.UNKNOWN_PERSON(name));
-  return member.personId;
 }

@@ -3,28 +3,93 @@ import { z } from "zod";
 /** What a person looks for in the log. Words must all occur, each may be begun only; the rest narrows further. */
 export const rollFilterSchema = z.object({
   words: z.array(z.string()),
-  personId: z.string().nullable(),
+  /** Rolls of this person, or under this name: a name outlives the person behind it. */
+  person: z.object({ id: z.string().nullable(), name: z.string().nullable() }).nullable(),
   film: z.string().nullable(),
   developer: z.string().nullable(),
+  /** A label: `B3`. */
   batch: z.string().nullable(),
   tank: z.int().nullable(),
   rating: z.int().nullable(),
   outcome: z.enum(["finished", "stopped"]).nullable(),
+  /** Words of the fault; an empty list: any fault at all. */
+  fault: z.array(z.string()).nullable(),
+  /** With calls that came late or were missed. */
+  late: z.boolean().nullable(),
+  /** When the run ended: from this instant on, and before that one. */
+  fromMs: z.int().nullable(),
+  untilMs: z.int().nullable(),
 });
 export type RollFilter = z.output<typeof rollFilterSchema>;
 
 export const EVERY_ROLL: RollFilter = {
   words: [],
-  personId: null,
+  person: null,
   film: null,
   developer: null,
   batch: null,
   tank: null,
   rating: null,
   outcome: null,
+  fault: null,
+  late: null,
+  fromMs: null,
+  untilMs: null,
 };
 
-/** The words of a search, as the index knows them: letters and digits only, at most twelve. */
+const MOST_WORDS = 12;
+
+/**
+ * The words of a search, as the index knows them: letters and digits only, at most twelve. A few signs of New Tai Lue and
+ * Vedic are letters here and none to the index.
+ */
 export function splitWords(text: string): string[] {
-  return (text.normalize("NFC").match(/[\p{L}\p{N}]+/gu) ?? []).slice(0, 12);
+  const words = text.normalize("NFC").match(/(?:(?![\u19b0-\u19c9\u1cf2\u1cf3])[\p{L}\p{N}])+/gu) ?? [];
+  return words.slice(0, MOST_WORDS);
+}
+
+/**
+ * The filter in the index's own language. Every fact of a roll stands there as a word (see the table's `marks`), so that
+ * one lookup answers all of it. Nothing a person wrote gets in unquoted.
+ */
+export function toMatch(classId: number, filter: RollFilter): string {
+  const marks = [`k${classId}`];
+  if (filter.person) marks.push(personMark(filter.person));
+  if (filter.film !== null) marks.push(`f${toHex(lowerAscii(filter.film))}`);
+  if (filter.developer !== null) marks.push(`d${toHex(lowerAscii(filter.developer))}`);
+  if (filter.tank !== null) marks.push(`t${filter.tank}`);
+  if (filter.rating !== null) marks.push(`r${filter.rating}`);
+  if (filter.outcome !== null) marks.push(`o${filter.outcome}`);
+  if (filter.fault !== null) marks.push("fault");
+  if (filter.late === true) marks.push("late");
+  return [
+    `marks : (${marks.join(" AND ")})`,
+    ...splitWords(filter.batch ?? "").map((word) => `batches : ${quote(word)}`),
+    ...(filter.fault ?? []).map((word) => `fault : ${quote(word)}`),
+    ...filter.words.map(
+      (word) => `{person_name film developer dilution batches fault note} : ${quote(word)} *`,
+    ),
+  ].join(" AND ");
+}
+
+function personMark({ id, name }: NonNullable<RollFilter["person"]>): string {
+  const ways = [
+    ...(id === null ? [] : [`p${toHex(id)}`]),
+    ...(name === null ? [] : [`n${toHex(lowerAscii(name))}`]),
+  ];
+  return `(${ways.join(" OR ")})`;
+}
+
+function quote(word: string): string {
+  return `"${word.replaceAll('"', "")}"`;
+}
+
+/** As the store's `lower()` does: A to Z only. */
+function lowerAscii(text: string): string {
+  return text.replace(/[A-Z]/g, (letter) => letter.toLowerCase());
+}
+
+/** As the store's `hex()` does, of the text in UTF-8. */
+function toHex(text: string): string {
+  return [...new TextEncoder().encode(text)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }

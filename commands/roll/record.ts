@@ -44,8 +44,10 @@ function bodyOf(run: Run, missedCues: number): Omit<RollBody, "film"> {
       actualSeconds,
       startedAtMs: mark?.startedAtMs ?? null,
       tenthsC: mark?.tenthsC ?? null,
+      batch: step.batch,
     };
   });
+  const developer = plan.steps.find(({ kind }) => kind === "develop");
   const developing = steps.find(({ kind }) => kind === "develop");
   return {
     exposureIndex: plan.exposureIndex,
@@ -60,7 +62,15 @@ function bodyOf(run: Run, missedCues: number): Omit<RollBody, "film"> {
     deviations: run.deviations,
     reason: run.phase.kind === "stopped" ? run.phase.reason : null,
     missedCues,
+    developerMl: perFilm(developer?.ml, plan.rolls),
+    concentrateMl: perFilm(developer?.concentrateMl, plan.rolls),
+    isTabular: plan.sheet.tabularGrain,
+    cause: null,
   };
+}
+
+function perFilm(ml: number | null | undefined, films: number): number | null {
+  return ml == null ? null : Math.round(ml / films);
 }
 
 /** From the temperatures measured in the developer and from when it really was in the tank. */

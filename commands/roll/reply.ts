@@ -2,58 +2,10 @@ import type { Action, FieldValue, Reply } from "../define.ts";
 import { makeLine } from "../line.ts";
 import { titleOf } from "../plan/step-words.ts";
 import type { Deviation } from "../run/run.ts";
-import {
-  countOf,
-  formatBothScales,
-  formatSeconds,
-  instant,
-  makeNumber,
-  plain,
-  saySeconds,
-} from "../wording.ts";
+import { formatBothScales, formatSeconds, instant, makeNumber, plain, saySeconds } from "../wording.ts";
+import { causeTitle } from "./causes.ts";
 import type { Roll } from "./roll.ts";
-
-export function foundReply(
-  rolls: readonly Roll[],
-  total: number,
-  page: number,
-  pageSize: number,
-  more: (page: number) => string,
-): Reply {
-  if (total === 0) {
-    return { text: "No roll in the log is like that. Try fewer words.", fields: { total: 0, rolls: [] } };
-  }
-  const pages = Math.ceil(total / pageSize);
-  if (rolls.length === 0) {
-    return { text: `There are only ${countOf(pages, "page")}.`, fields: { total, page, rolls: [] } };
-  }
-  const head = `**${countOf(total, "roll")}**${pages > 1 ? `, page ${page} of ${pages}` : ""}`;
-  const actions: Action[] = rolls.slice(0, 3).map((roll) => showAction(roll));
-  if (page > 1) actions.push({ label: "Newer", line: more(page - 1) });
-  if (page < pages) actions.push({ label: "Older", line: more(page + 1) });
-  return {
-    text: [head, ...rolls.map((roll) => `- ${lineOf(roll)}`)].join("\n"),
-    fields: { total, page, pages, rolls: rolls.map(fieldsOf) },
-    actions,
-  };
-}
-
-function showAction(roll: Roll): Action {
-  const label = makeNumber("roll", roll.number);
-  return { label, line: makeLine("roll show", { roll: roll.number }) };
-}
-
-function lineOf(roll: Roll): string {
-  const parts = [
-    `${makeNumber("roll", roll.number)} ${plain(roll.personName)}: ${plain(roll.film)} at ${roll.body.exposureIndex} in ${plain(roll.developer)} ${roll.dilution}`,
-    roll.body.developedSeconds === null ? "never developed" : formatSeconds(roll.body.developedSeconds),
-    instant(roll.endedAt, "date"),
-  ];
-  if (roll.outcome === "stopped") parts.push("stopped");
-  if (roll.rating !== null) parts.push(`rated ${roll.rating} of 5`);
-  if (roll.fault !== "") parts.push(plain(roll.fault));
-  return parts.join(", ");
-}
+import { drawTimeline } from "./timeline.ts";
 
 export function shownReply(roll: Roll): Reply {
   const { body } = roll;
@@ -73,9 +25,29 @@ export function shownReply(roll: Roll): Reply {
   if (roll.lateCues + body.missedCues > 0) {
     lines.push(`Calls: ${roll.lateCues} late, ${body.missedCues} missed.`);
   }
+  if (roll.fault !== "") lines.push(`Fault: ${plain(roll.fault)}${causeWords(body.cause)}.`);
   if (roll.rating !== null) lines.push(`Rated ${roll.rating} of 5.`);
   if (roll.note !== "") lines.push(`Note: ${plain(roll.note)}`);
-  return { text: lines.join("\n"), fields: fieldsOf(roll) };
+  const picture = drawTimeline(roll);
+  return {
+    text: lines.join("\n"),
+    fields: fieldsOf(roll),
+    actions: [faultAction(roll)],
+    ...(picture ? { pictures: [picture] } : {}),
+  };
+}
+
+function causeWords(cause: string | null): string {
+  const title = cause === null ? undefined : causeTitle(cause);
+  return title === undefined ? "" : `, put down to: ${title.toLowerCase()}`;
+}
+
+function faultAction(roll: Roll): Action {
+  return { label: "Look for a fault's cause", line: makeLine("roll fault", { roll: roll.number }) };
+}
+
+function showAction(roll: Roll): Action {
+  return { label: makeNumber("roll", roll.number), line: makeLine("roll show", { roll: roll.number }) };
 }
 
 /** Less than this is what thermometers and hands differ by. */
@@ -131,6 +103,7 @@ export function fieldsOf(roll: Roll): { [key: string]: FieldValue } {
     missedCues: roll.body.missedCues,
     rating: roll.rating,
     fault: roll.fault,
+    cause: roll.body.cause,
     note: roll.note,
     steps: roll.body.steps.map((step) => ({ ...step })),
     deviations: roll.body.deviations.map((each) => ({ ...each })),
@@ -157,4 +130,3 @@ export const UNKNOWN_ROLL = (text: string): string =>
   `I know no roll ${plain(text)}. Find it with \`/roll find\`.`;
 export const NOT_YOUR_ROLL = "Only the roll's owner, an aide or the teacher can write on it.";
 export const NO_ROLL_YET = "You have no roll in the log yet. A run that ends writes one.";
-export const UNKNOWN_PERSON = (name: string): string => `I know nobody called ${plain(name)} in this class.`;

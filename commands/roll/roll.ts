@@ -11,7 +11,10 @@ export const rollStepSchema = z.object({
   /** null: the step was not reached. */
   actualSeconds: z.int().nullable(),
   startedAtMs: z.int().nullable(),
+  /** Measured in the bath, where somebody did. */
   tenthsC: z.int().nullable(),
+  /** The label of the bottle it came from. */
+  batch: z.string().nullable().default(null),
 });
 
 export const rollBodySchema = z.object({
@@ -31,6 +34,12 @@ export const rollBodySchema = z.object({
   deviations: z.array(deviationSchema),
   reason: z.string().nullable(),
   missedCues: z.int(),
+  /** Working developer and concentrate in it for this film, ml. */
+  developerMl: z.int().nullable().default(null),
+  concentrateMl: z.int().nullable().default(null),
+  isTabular: z.boolean().default(false),
+  /** What the fault was put down to, by its code. */
+  cause: z.string().nullable().default(null),
 });
 export type RollBody = z.output<typeof rollBodySchema>;
 

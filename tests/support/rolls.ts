@@ -1,0 +1,38 @@
+import { recordRolls } from "../../commands/roll/record.ts";
+import type { NewRoll, Roll, RollBody } from "../../commands/roll/roll.ts";
+import { aRun, START } from "./make.ts";
+
+/* Makers of rolls as the log has them. All of it is invented. */
+
+export function aNewRoll(over: Partial<NewRoll> = {}, body: Partial<RollBody> = {}): NewRoll {
+  const [roll] = recordRolls(
+    aRun({
+      phase: { kind: "finished", atMs: START + 3_600_000 },
+      marks: [
+        { step: 0, plannedSeconds: 540, startedAtMs: START, endedAtMs: START + 546_000, tenthsC: null },
+        {
+          step: 1,
+          plannedSeconds: 30,
+          startedAtMs: START + 546_000,
+          endedAtMs: START + 580_000,
+          tenthsC: null,
+        },
+        {
+          step: 3,
+          plannedSeconds: 300,
+          startedAtMs: START + 620_000,
+          endedAtMs: START + 925_000,
+          tenthsC: null,
+        },
+      ],
+    }),
+    "Mina",
+    { late: 0, missed: 0 },
+  );
+  if (!roll) throw new Error("no roll was recorded");
+  return { ...roll, ...over, body: { ...roll.body, ...body } };
+}
+
+export function aRoll(over: Partial<Roll> = {}, body: Partial<RollBody> = {}): Roll {
+  return { ...aNewRoll({}, body), id: 1, number: 1, rating: null, fault: "", note: "", ...over };
+}
