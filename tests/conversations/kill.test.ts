@@ -19,6 +19,8 @@ const KILLS = 20;
 const RUNS = 6;
 const DEVELOP_SECONDS = 40;
 const CYCLE_SECONDS = 4;
+/** A message is worded a moment before it is kept; on a busy machine that moment is longer. */
+const SLACK_MS = 1000;
 
 /** A seeded generator (mulberry32): the seed is printed, so that a failing order of kills can be had again. */
 function createRandom(seed: number): () => number {
@@ -141,8 +143,8 @@ test(
       }
       const lateMs = message.at - cue.due_at;
       expect(lateMs, "early").toBeGreaterThanOrEqual(0);
-      if (lateMs >= LATE_FROM_MS + 200) expect(message.text).toMatch(/late.*this was for/s);
-      if (lateMs < LATE_FROM_MS - 200) expect(message.text).not.toContain("late**");
+      if (lateMs >= LATE_FROM_MS + SLACK_MS) expect(message.text).toMatch(/late.*this was for/s);
+      if (lateMs < LATE_FROM_MS) expect(message.text).not.toContain("late**");
     }
     const unsaid =
       said.length - said.filter((cue) => byKey.has(`d:${cue.run_id.toString(36)}.${cue.key}`)).length;
