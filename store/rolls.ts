@@ -147,7 +147,7 @@ function createWays(db: Db) {
       `select count(*) as counted, coalesce(sum(outcome = 'stopped'), 0) as stopped,
          coalesce(sum(late_cues > 0), 0) as late, coalesce(sum(fault <> ''), 0) as faulty,
          count(rating) as rated, coalesce(sum(rating), 0) as ratingSum
-       from rolls where id in (${ids} ${order} limit @most)`,
+       from rolls indexed by rolls_facts where id in (${ids} ${order} limit @most)`,
     ),
   });
   const byWords = make(
@@ -161,7 +161,7 @@ function createWays(db: Db) {
     MOST_COUNTED,
   );
   const byBoth = make(
-    `select rolls.id from rolls_text cross join rolls on rolls.id = rolls_text.rowid
+    `select rolls.id from rolls_text cross join rolls indexed by rolls_facts on rolls.id = rolls_text.rowid
      where rolls_text match @match and ended_at >= @fromMs and ended_at < @untilMs`,
     "order by rolls_text.rowid desc",
     MOST_COUNTED_BY_ROW,

@@ -62,6 +62,8 @@ export function toMatch(classId: number, filter: RollFilter): string {
   if (filter.outcome !== null) marks.push(`o${filter.outcome}`);
   if (filter.fault !== null) marks.push("fault");
   if (filter.late === true) marks.push("late");
+  const months = monthsOf(filter.fromMs, filter.untilMs);
+  if (months.length > 0) marks.push(`(${months.map((month) => `m${month}`).join(" OR ")})`);
   return [
     `marks : (${marks.join(" AND ")})`,
     ...splitWords(filter.batch ?? "").map((word) => `batches : ${quote(word)}`),
@@ -70,6 +72,25 @@ export function toMatch(classId: number, filter: RollFilter): string {
       (word) => `{person_name film developer dilution batches fault note} : ${quote(word)} *`,
     ),
   ].join(" AND ");
+}
+
+/** Over more months than this a search finds enough without them. */
+const MOST_MONTHS = 24;
+
+/** The months (UTC) that a stretch of time touches, as `202603`; none where it is open at an end, or long. */
+function monthsOf(fromMs: number | null, untilMs: number | null): string[] {
+  if (fromMs === null || untilMs === null || untilMs <= fromMs) return [];
+  const first = new Date(fromMs);
+  const last = new Date(untilMs - 1);
+  const count =
+    (last.getUTCFullYear() - first.getUTCFullYear()) * 12 + last.getUTCMonth() - first.getUTCMonth() + 1;
+  if (count > MOST_MONTHS) return [];
+  return Array.from({ length: count }, (_, at) =>
+    new Date(Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + at, 1))
+      .toISOString()
+      .slice(0, 7)
+      .replace("-", ""),
+  );
 }
 
 function personMark({ id, name }: NonNullable<RollFilter["person"]>): string {
