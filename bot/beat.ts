@@ -1,4 +1,3 @@
-import { schedule, type ScheduledTask } from "node-cron";
 import type { Stores } from "../store/index.ts";
 import type { Clock } from "./clock.ts";
 import type { Deliverer } from "./deliver.ts";
@@ -7,6 +6,7 @@ import { settleDue } from "./tick.ts";
 
 /** Never armed further ahead: a clock step or a suspended machine is noticed this soon. */
 const LONGEST_WAIT_MS = 30_000;
+const BEAT_MS = 1000;
 
 /** After a fault of the disk it is tried again this soon. */
 const RETRY_MS = 1000;
@@ -33,7 +33,7 @@ export interface BeatDeps {
  */
 export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps): Beat {
   let timer: NodeJS.Timeout | undefined;
-  let second: ScheduledTask | undefined;
+  let second: NodeJS.Timeout | undefined;
   let stopped = true;
   /** Many changes in one turn of the loop are looked at once. */
   let isLookPending = false;
@@ -66,14 +66,15 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
   return {
     start() {
       stopped = false;
-      second = schedule("* * * * * *", wake, { noOverlap: true });
+      // By elapsed time: a wall clock that is set must neither still this beat nor make it catch up second by second.
+      second = setInterval(wake, BEAT_MS);
       wake();
     },
     rearm,
     stop() {
       stopped = true;
       clearTimeout(timer);
-      void second?.destroy();
+      clearInterval(second);
     },
   };
 }

@@ -104,7 +104,7 @@ export interface OutboxStore {
   redirectToClass(id: number, mention: string): void;
   /** At the start of a process: what was being said when the last one ended is ready again, with the same key. */
   recover(now: number): number;
-  /** Takes back what was not begun to be said for a run that has moved on. */
+  /** Takes back what was not begun to be said for a run that has moved on; what was is not tried again. */
   withdraw(runId: number, now: number): void;
   /** How many cues of a run reached their person later than `ms` after their moment. */
   lateOf(runId: number, ms: number): number;
@@ -149,6 +149,10 @@ export function createOutboxStore(db: Db): OutboxStore {
   const withdraw = db.prepare<[number, number]>(
     "update outbox set state = 'stale', detail = 'the run moved on', sent_at = ? where run_id = ? and state = 'owed'",
   );
+  // What may have been said already is not said again: it would send its person back to the bath before.
+  const expire = db.prepare(
+    "update outbox set useful_until = min(coalesce(useful_until, @now), @now) where run_id = @runId and state = 'sending'",
+  );
   const late = db.prepare<[number, number], { count: number }>(
     `select count(*) as count from outbox where run_id = ? and state in ('sent', 'failed')
      and coalesce(sent_at, decided_at) - due_at > ?`,
@@ -175,7 +179,10 @@ export function createOutboxStore(db: Db): OutboxStore {
       void ended.run({ ids: JSON.stringify(ids), state, detail: detail.slice(0, 500), now }),
     redirectToClass: (id, mention) => void redirect.run(mention, id),
     recover: (now) => recover.run(now).changes,
-    withdraw: (runId, now) => void withdraw.run(now, runId),
+    withdraw(runId, now) {
+      withdraw.run(now, runId);
+      expire.run({ runId, now });
+    },
     lateOf: (runId, ms) => late.get(runId, ms)?.count ?? 0,
     findByKey: (key) => owedSchema.optional().parse(byKey.get(key)),
     depth: () => depth.get()?.count ?? 0,

@@ -1,0 +1,130 @@
+import { createPace } from "../../bot/chat/pace.ts";
+import type { ChatPort, Delivery, Found, Outcome } from "../../bot/chat/port.ts";
+import type { Random } from "./random.ts";
+import type { VirtualTime } from "./virtual-time.ts";
+
+/*
+ * A chat as bad as chats are: answers come late, are lost after the work was done, or the work is done long after the
+ * answer was given up. It outlives the bot. Every message it ever showed is in `shown`.
+ */
+
+export interface Shown {
+  readonly key: string;
+  readonly personId: string | null;
+  readonly mentions: readonly string[];
+  readonly text: string;
+  readonly dueAt: number;
+  /** When the bot asked for it, and when it was there to be read. */
+  readonly askedMs: number;
+  readonly shownMs: number;
+}
+
+/** Shares of the sends that go wrong, each 0 to 1. */
+export interface Weather {
+  readonly later: number;
+  /** The message is there, its answer is lost. */
+  readonly lostAnswer: number;
+  readonly lostRequest: number;
+  /** Given up as unknown, and shown some seconds after that. */
+  readonly lateWork: number;
+  readonly meanMs: number;
+}
+
+export const FAIR: Weather = { later: 0, lostAnswer: 0, lostRequest: 0, lateWork: 0, meanMs: 60 };
+export const FOUL: Weather = { later: 0.08, lostAnswer: 0.1, lostRequest: 0.1, lateWork: 0.04, meanMs: 300 };
+
+export interface SimulatedChat {
+  readonly name: "room" | "discord";
+  readonly shown: Shown[];
+  /** People who take no messages of their own. */
+  readonly closed: Set<string>;
+  weather: Weather;
+  /** A connection of one bot; nothing comes back over it once it is cut. */
+  connect(): ChatPort & { cut(): void };
+}
+
+/** How long a chat of the second kind recognises a repeat; published only as “the past few minutes”. */
+const REMEMBERS_MS = 120_000;
+const GIVES_UP_MS = 4000;
+
+export function createChat(name: "room" | "discord", time: VirtualTime, random: Random): SimulatedChat {
+  const shown: Shown[] = [];
+  const closed = new Set<string>();
+
+  function show({ key, personId, mentions, text, dueAt }: Delivery, askedMs: number): void {
+    const shownMs = time.trueMs();
+    const isKnown = shown.some(
+      (each) => each.key === key && (name === "room" || shownMs - each.shownMs <= REMEMBERS_MS),
+    );
+    if (!isKnown) shown.push({ key, personId, mentions, text, dueAt, askedMs, shownMs });
+  }
+
+  const chat: SimulatedChat = {
+    name,
+    shown,
+    closed,
+    weather: FAIR,
+    connect() {
+      let isCut = false;
+      const answer = <T>(ms: number, make: () => T): Promise<T> =>
+        new Promise((resolve) =>
+          time.after(ms, () => {
+            const value = make();
+            if (!isCut) resolve(value);
+          }),
+        );
+
+      function send(delivery: Delivery): Promise<Outcome> {
+        if (isCut) throw new Error("a dead bot speaks");
+        const { weather } = chat;
+        const askedMs = time.trueMs();
+        const there = random.wait(weather.meanMs / 2);
+        const back = random.wait(weather.meanMs / 2);
+        const sent: Outcome = { kind: "sent", ref: delivery.key };
+        const unknown: Outcome = { kind: "unknown", detail: "no answer" };
+        if (random.chance(weather.later))
+          return answer(there + back, () => ({ kind: "later", afterMs: 700 }));
+        if (random.chance(weather.lostRequest)) return answer(GIVES_UP_MS, () => unknown);
+        if (random.chance(weather.lostAnswer)) {
+          time.after(there, () => show(delivery, askedMs));
+          return answer(GIVES_UP_MS, () => unknown);
+        }
+        if (random.chance(weather.lateWork)) {
+          time.after(GIVES_UP_MS + random.wait(3000), () => show(delivery, askedMs));
+          return answer(GIVES_UP_MS, () => unknown);
+        }
+        if (delivery.personId !== null && closed.has(delivery.personId))
+          return answer(there + back, () => ({ kind: "refused", detail: "takes no messages" }));
+        time.after(there, () => show(delivery, askedMs));
+        return answer(there + back, () => sent);
+      }
+
+      function find(delivery: Delivery): Promise<Found> {
+        return answer(random.wait(chat.weather.meanMs), () => {
+          if (random.chance(chat.weather.lostRequest)) return { kind: "unknown", detail: "no answer" };
+          const isThere = shown.some(({ key }) => key === delivery.key);
+          return isThere ? { kind: "found", ref: delivery.key } : { kind: "absent" };
+        });
+      }
+
+      const port = {
+        chat: name,
+        start: async () => {},
+        stop: async () => {},
+        send,
+        cut: () => void (isCut = true),
+      };
+      if (name === "room") return port;
+      return {
+        ...port,
+        find,
+        pace: createPace({ perSecond: 40, channelCount: 4, channelWindowMs: 5000 }),
+        targetOf: (personId, channelRef) =>
+          personId === null || closed.has(personId)
+            ? { channel: channelRef ?? "class", isShared: true }
+            : { channel: personId, isShared: false },
+      };
+    },
+  };
+  return chat;
+}

@@ -1,0 +1,93 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import type { Outcome } from "../../bot/chat/port.ts";
+import { openStores } from "../../store/index.ts";
+import { START } from "../support/make.ts";
+import { createRoom } from "../support/room.ts";
+import { startBot, type SimulatedBot } from "./bot.ts";
+import { createChat } from "./chat.ts";
+import { installKillPoints, type KillPoints } from "./kill-points.ts";
+import { createRandom } from "./random.ts";
+import { createVirtualTime, type VirtualTime } from "./virtual-time.ts";
+
+/* What simulated evenings have brought to light, each as short as it could be made. */
+
+describe("a wall clock that is set", () => {
+  let folder: string;
+  let time: VirtualTime;
+  let points: KillPoints;
+  let bot: SimulatedBot;
+
+  beforeEach(() => {
+    folder = mkdtempSync(join(tmpdir(), "sinkside-found-"));
+    const random = createRandom(1);
+    time = createVirtualTime(START, random);
+    points = installKillPoints();
+    const chat = createChat("room", time, random);
+    const path = join(folder, "sinkside.db");
+    bot = startBot({ path, time, chat, points, onSpoken: () => {}, onDeath: () => {} });
+  });
+  afterEach(() => {
+    bot.kill();
+    points.uninstall();
+    time.uninstall();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  async function pass(ms: number): Promise<void> {
+    const untilMs = time.trueMs() + ms;
+    let isOver = false;
+    time.after(ms, () => (isOver = true));
+    while (!isOver && time.trueMs() <= untilMs) await time.runNext();
+  }
+
+  test.each([
+    ["back by an hour", -3_600_000],
+    ["ahead by an hour", 3_600_000],
+    ["ahead by ten years", 315_360_000_000],
+  ])("%s: what another process writes is seen within two seconds", async (_, byMs) => {
+    await pass(500);
+    time.stepWall(byMs);
+    await pass(1500);
+    const other = openStores(join(folder, "sinkside.db"));
+    const found = other.classes.ensure("room:class", "Class", time.wallMs());
+    const now = time.wallMs();
+    other.outbox.owe({
+      key: "a",
+      classId: found.id,
+      personId: null,
+      runId: null,
+      priority: 0,
+      dueAt: now,
+      decidedAt: now,
+      usefulUntil: null,
+      body: { text: "Pour out now.", actions: [], mentions: [] },
+    });
+    await pass(2000);
+    expect(other.outbox.findByKey("a")?.state).toBe("sent");
+    other.close();
+  });
+});
+
+test("a pour-out whose answer was lost is not said again once the next bath was called", async () => {
+  const room = createRoom();
+  room.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20");
+  room.press("Mina", "Start");
+  room.press("Mina", "Tank is full");
+  await room.pass(529);
+  room.news();
+  // The call to pour out goes unanswered for as long as it is tried.
+  const lost: Outcome = { kind: "unknown", detail: "no answer" };
+  room.outcomes.push(lost);
+  await room.pass(1);
+  expect(room.news()).toEqual([]);
+  room.outcomes.push(...Array.from({ length: 4 }, () => lost));
+  await room.pass(9);
+  expect(room.news()).toEqual([]);
+  await room.pass(1);
+  expect(room.news("Mina")[0]).toMatch(/^\*\*Now: rinse 1/);
+  await room.pass(60);
+  expect(room.news("Mina").filter((text) => text.includes("pour out"))).toEqual([]);
+});
