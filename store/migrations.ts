@@ -354,8 +354,8 @@ export const MIGRATIONS: readonly string[] = [
   drop table rolls_text;
   create virtual table rolls_text using fts5 (
     person_name, film, developer, dilution, batches, fault, note, marks,
-    content = 'rolls', content_rowid = 'id', tokenize = "unicode61 remove_diacritics 2", prefix = '2 3 4 5 6',
-    detail = column
+    content = 'rolls', content_rowid = 'id', tokenize = "unicode61 remove_diacritics 2",
+    prefix = '2 3 4 5 6 7 8 9 10 11 12', detail = column
   );
   -- What is taken out of the index leaves no trace in it.
   insert into rolls_text (rolls_text, rank) values ('secure-delete', 1);

@@ -47,9 +47,7 @@ const totalsSchema = z.object({
 export type RollTotals = z.output<typeof totalsSchema>;
 
 /** Counting stops here: nobody pages through more, and an answer must not wait for it. */
-const MOST_COUNTED = 10_000;
-/** Where each row has to be looked at for its date, counting costs more. */
-const MOST_COUNTED_BY_ROW = 2000;
+const MOST_COUNTED = 1000;
 const MOST_TOTALLED = 1000;
 
 export interface RollStore {
@@ -58,6 +56,8 @@ export interface RollStore {
   ofRun(runId: number): Roll[];
   /** The newest first. Of very many, `total` counts only so far and `isCapped` says so. */
   search(classId: number, filter: RollFilter, limit: number, offset: number): FoundRolls;
+  /** How many there are, however long it takes. */
+  count(classId: number, filter: RollFilter): number;
   totals(classId: number, filter: RollFilter): RollTotals;
   note(id: number, note: string): void;
   rate(id: number, rating: number): void;
@@ -107,6 +107,8 @@ export function createRollStore(db: Db): RollStore {
         isCapped: total > way.most,
       };
     },
+    count: (classId, filter) =>
+      ways.of(filter).count.get({ ...toAsked(classId, filter), most: -1 })?.total ?? 0,
     totals: (classId, filter) =>
       totalsSchema.parse(ways.of(filter).totals.get({ ...toAsked(classId, filter), most: MOST_TOTALLED })),
     note: (id, text) => void note.run(text, id),
@@ -164,7 +166,7 @@ function createWays(db: Db) {
     `select rolls.id from rolls_text cross join rolls indexed by rolls_facts on rolls.id = rolls_text.rowid
      where rolls_text match @match and ended_at >= @fromMs and ended_at < @untilMs`,
     "order by rolls_text.rowid desc",
-    MOST_COUNTED_BY_ROW,
+    MOST_COUNTED,
   );
   return {
     of(filter: RollFilter) {

@@ -33,7 +33,8 @@ export const rollExport = defineCommand({
   handle({ as, page, ...input }, context) {
     const { filter, taken } = readFilter(input, context);
     const offset = (page - 1) * MOST_ROLLS;
-    const { rolls, total } = context.stores.rolls.search(context.class.id, filter, MOST_ROLLS, offset);
+    const { rolls } = context.stores.rolls.search(context.class.id, filter, MOST_ROLLS, offset);
+    const total = context.stores.rolls.count(context.class.id, filter);
     return words.exportReply(writeLog(rolls, as), as, rolls.length, total, page, MOST_ROLLS, taken);
   },
 });
