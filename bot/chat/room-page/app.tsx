@@ -1,4 +1,5 @@
-import { useEffect } from "preact/hooks";
+import type { ComponentType } from "preact";
+import { useEffect, useState } from "preact/hooks";
 import { Bench } from "./bench.tsx";
 import { BoardPage } from "./board.tsx";
 import { DoorPage } from "./door.tsx";
@@ -32,12 +33,16 @@ function Place({ room }: { room: PageRoom }) {
     const again = setTimeout(() => void room.enter(), 2000);
     return () => clearTimeout(again);
   }, [isUnreachable]);
-  if (door?.state === "out") return <DoorPage demo={door.demo} />;
+  const [Guide, setGuide] = useState<ComponentType<{ onLeave: () => void }> | null>(null);
+  // Loaded only when it is wanted: it brings the run machine with it.
+  const guide = (): void => void import("./guide.tsx").then((loaded) => setGuide(() => loaded.Guide));
+  if (Guide) return <Guide onLeave={() => setGuide(null)} />;
+  if (door?.state === "out") return <DoorPage demo={door.demo} onGuide={guide} />;
   if (!facts)
     return (
       <main class="opening">
         <p role="status">{isUnreachable ? words.doorFaults.ERR_UNREACHABLE : words.loading}</p>
       </main>
     );
-  return location.pathname === "/board" ? <BoardPage /> : <Bench />;
+  return location.pathname === "/board" ? <BoardPage /> : <Bench onGuide={guide} />;
 }

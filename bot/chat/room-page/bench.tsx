@@ -13,7 +13,7 @@ import { orderForWall } from "./wall.ts";
 import { useWords } from "./words.ts";
 
 /** The room itself: one's own film above, the log below it, the line to type at the foot. */
-export function Bench() {
+export function Bench({ onGuide }: { onGuide: () => void }) {
   const words = useWords();
   const facts = useRoomPart((state) => state.facts);
   const [open, setOpen] = useState<"menu" | "forms" | null>(null);
@@ -33,7 +33,7 @@ export function Bench() {
       </header>
       <LostBanner />
       <main class="bench-main">
-        <MyRuns onPlan={() => openForm("plan")} />
+        <MyRuns onPlan={() => openForm("plan")} onGuide={onGuide} />
         <Log />
       </main>
       <footer class="foot">
@@ -48,8 +48,9 @@ export function Bench() {
   );
 }
 
-function MyRuns({ onPlan }: { onPlan: () => void }) {
-  const { runs } = useWords();
+function MyRuns({ onPlan, onGuide }: { onPlan: () => void; onGuide: () => void }) {
+  const { runs, guide } = useWords();
+  const isDemo = useRoomPart((state) => state.facts?.class.isDemo);
   const room = useRoom();
   const views = useRoomPart((state) => state.views);
   const isGoing = views.some(({ phase }) => phase === "running" || phase === "waiting");
@@ -64,6 +65,11 @@ function MyRuns({ onPlan }: { onPlan: () => void }) {
           <button type="button" class="key main" onClick={onPlan}>
             {runs.makePlan}
           </button>
+          {isDemo && (
+            <button type="button" class="key" onClick={onGuide}>
+              {guide.show}
+            </button>
+          )}
         </div>
       )}
       {views.map((view) => (

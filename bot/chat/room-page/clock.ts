@@ -17,6 +17,15 @@ export interface RoomClock {
   setSpeed(speed: number): void;
 }
 
+interface Anchor {
+  readonly phoneAt: number;
+  readonly roomAt: number;
+  readonly roundTripMs: number;
+}
+
+/** Beyond what delays explain, this much more means that a clock was set. */
+const SET_MS = 250;
+
 /** An older answer that came back quicker is better, but only for so long: clocks drift and phones sleep. */
 const FRESH_MS = 60_000;
 
@@ -26,7 +35,14 @@ const FRESH_MS = 60_000;
  */
 export function createRoomClock(phoneNow: () => number = Date.now): RoomClock {
   let speed = 1;
-  let anchor: { phoneAt: number; roomAt: number; roundTripMs: number } | undefined;
+  let anchor: Anchor | undefined;
+
+  /** Two answers that no delay can explain: one of the clocks was set in between. */
+  function isSameClock(before: Anchor, after: Anchor): boolean {
+    const expected = before.roomAt + (after.phoneAt - before.phoneAt) * speed;
+    const delay = (Math.min(before.roundTripMs, 1e6) + after.roundTripMs) / 2;
+    return Math.abs(after.roomAt - expected) <= delay * speed + SET_MS;
+  }
 
   return {
     now() {
@@ -35,9 +51,10 @@ export function createRoomClock(phoneNow: () => number = Date.now): RoomClock {
     },
     take({ sentAt, cameAt, roomNow }) {
       const roundTripMs = cameAt - sentAt;
-      const isStale = !anchor || cameAt - anchor.phoneAt > FRESH_MS || cameAt < anchor.phoneAt;
-      if (!isStale && anchor && roundTripMs >= anchor.roundTripMs) return;
-      anchor = { phoneAt: cameAt - roundTripMs / 2, roomAt: roomNow, roundTripMs };
+      const told = { phoneAt: cameAt - roundTripMs / 2, roomAt: roomNow, roundTripMs };
+      const isFresh = anchor && cameAt - anchor.phoneAt <= FRESH_MS && cameAt >= anchor.phoneAt;
+      if (anchor && isFresh && roundTripMs >= anchor.roundTripMs && isSameClock(anchor, told)) return;
+      anchor = told;
     },
     guess(roomNow) {
       anchor ??= { phoneAt: phoneNow(), roomAt: roomNow, roundTripMs: Infinity };

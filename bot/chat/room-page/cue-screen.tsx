@@ -17,6 +17,7 @@ export function CueScreen() {
   useRoomPart((state) => state.events);
   useRoomPart((state) => state.views);
   useRoomPart((state) => state.answered);
+  useRoomTime(100);
   const cues = room.cues();
   const first = cues[0];
   return first ? <OneCue key={first.event.id} cue={first} others={cues.length - 1} /> : null;

@@ -47,6 +47,8 @@ export function openCues(
   return [...newest.values()]
     .filter(({ event, run }) => {
       if (isAnswered(event, answeredUpTo[run ?? ""])) return false;
+      // A call may come a little ahead of its moment; until then it is kept back.
+      if (moment(event) > roomNow) return false;
       if (run === null) return roomNow - (event.dueAt ?? event.at) < UNNAMED_STAYS_MS;
       return views.some((view) => view.run === run && (view.phase === "running" || view.phase === "waiting"));
     })

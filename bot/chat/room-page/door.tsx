@@ -10,7 +10,12 @@ function codeFromAddress(): string {
   return new URLSearchParams(location.hash.slice(1)).get("code") ?? "";
 }
 
-export function DoorPage({ demo }: { demo: { readonly className: string } | null }) {
+interface DoorPageProps {
+  readonly demo: { readonly className: string } | null;
+  onGuide(): void;
+}
+
+export function DoorPage({ demo, onGuide }: DoorPageProps) {
   const words = useWords();
   const room = useRoom();
   const [wantsCode, setWantsCode] = useState(demo === null || codeFromAddress() !== "");
@@ -42,7 +47,11 @@ export function DoorPage({ demo }: { demo: { readonly className: string } | null
           {words.doorFaults[fault]}
         </p>
       )}
-      {demo && !wantsCode ? <DemoDoor className={demo.className} {...shared} /> : <CodeDoor {...shared} />}
+      {demo && !wantsCode ? (
+        <DemoDoor className={demo.className} onGuide={onGuide} {...shared} />
+      ) : (
+        <CodeDoor {...shared} />
+      )}
       {demo && (
         <button class="quiet" type="button" onClick={() => setWantsCode(!wantsCode)}>
           {wantsCode ? words.door.demoTitle : words.door.ownClass}
@@ -57,8 +66,13 @@ interface DoorProps {
   enter(name: string, asking: Promise<Answer<unknown>>): Promise<void>;
 }
 
-function DemoDoor({ className, isBusy, enter }: DoorProps & { className: string }) {
-  const { door } = useWords();
+function DemoDoor({
+  className,
+  onGuide,
+  isBusy,
+  enter,
+}: DoorProps & { className: string; onGuide: () => void }) {
+  const { door, guide } = useWords();
   const [name, setName] = useState(readKept("name", ""));
   return (
     <form
@@ -86,6 +100,10 @@ function DemoDoor({ className, isBusy, enter }: DoorProps & { className: string 
       >
         {door.demoTeacher}
       </button>
+      <button class="key" type="button" onClick={onGuide}>
+        {guide.show}
+      </button>
+      <p class="hint">{guide.showHint}</p>
     </form>
   );
 }

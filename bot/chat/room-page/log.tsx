@@ -9,6 +9,7 @@ import { Said, sayInstant, sayMinute } from "./said.tsx";
 import { useWords } from "./words.ts";
 
 const NEAR_END_PX = 120;
+const OWN_SCROLL_MS = 200;
 
 /** What was said here, as a log: the time in the margin, one entry under the other. */
 export function Log() {
@@ -18,40 +19,44 @@ export function Log() {
   const list = useRef<HTMLDivElement>(null);
   const [isAtEnd, setAtEnd] = useState(true);
 
+  // Someone who reads further up is not pulled away; what we scroll ourselves does not count as that.
+  const isFollowing = useRef(true);
+  const scrolledAt = useRef(0);
+
   function goToEnd(): void {
     const element = list.current;
     if (!element) return;
+    isFollowing.current = true;
+    scrolledAt.current = performance.now();
     element.scrollTop = element.scrollHeight;
     // Of an entry higher than the window the beginning matters: the number stands first.
     const last = element.querySelector(".entry:last-child");
     if (last && last.clientHeight > element.clientHeight)
       element.scrollTop += last.getBoundingClientRect().top - element.getBoundingClientRect().top;
   }
-  // Someone who reads further up is not pulled away.
+
+  function onScroll({ currentTarget: at }: { currentTarget: HTMLDivElement }): void {
+    const isNear = at.scrollHeight - at.scrollTop - at.clientHeight < NEAR_END_PX;
+    if (performance.now() - scrolledAt.current > OWN_SCROLL_MS) isFollowing.current = isNear;
+    setAtEnd(isNear);
+  }
+
   useEffect(() => {
-    if (isAtEnd || events[events.length - 1]?.author?.isYou) goToEnd();
+    if (isFollowing.current || events[events.length - 1]?.author?.isYou) goToEnd();
   }, [events]);
   useEffect(() => {
     const element = list.current;
     if (!element) return undefined;
     // The keyboard of a phone takes half the height away.
-    const observer = new ResizeObserver(() => isAtEnd && goToEnd());
+    const observer = new ResizeObserver(() => isFollowing.current && goToEnd());
     observer.observe(element);
     return () => observer.disconnect();
-  }, [isAtEnd]);
+  }, []);
 
   const shown = events.filter(({ id }) => id > 0);
   return (
     <section class="log" aria-label={feed.title}>
-      <div
-        ref={list}
-        class="entries"
-        role="log"
-        tabIndex={0}
-        onScroll={({ currentTarget: at }) =>
-          setAtEnd(at.scrollHeight - at.scrollTop - at.clientHeight < NEAR_END_PX)
-        }
-      >
+      <div ref={list} class="entries" role="log" tabIndex={0} onScroll={onScroll}>
         <ol>
           {isCut && <li class="entry-note">{feed.earlierCut}</li>}
           {shown.length === 0 && <li class="entry-note">{feed.empty}</li>}

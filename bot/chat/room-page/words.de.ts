@@ -70,9 +70,6 @@ export const de: Words = {
     step: (number, count) => `Schritt ${number} von ${count}`,
     left: "noch",
     over: "über der Zeit",
-    waiting: "wartet auf dich",
-    finished: "fertig",
-    stopped: "abgebrochen",
     next: "Dann",
     inTime: (time) => `in ${time}`,
     noWakeLock:
@@ -85,15 +82,12 @@ export const de: Words = {
     notYet: "Noch nicht",
     left: "in diesem Schritt",
     many: (count) => `${count} weitere Rufe`,
-    soundOff: "Der Ton ist aus, bis du einmal tippst.",
   },
 
   feed: {
     title: "Kursbuch",
     empty: "Noch wurde nichts gesagt. Tippe unten / oder öffne ein Formular.",
-    you: "Du",
     toClass: "an den Kurs",
-    privateWord: "siehst nur du",
     call: "Ruf",
     askedBy: (name) => `gefragt von ${name}`,
     newest: "Zum Neuesten",
@@ -101,7 +95,6 @@ export const de: Words = {
     openPicture: "Größer zeigen",
     download: (name) => `${name} speichern`,
     late: (seconds) => `${seconds} zu spät`,
-    dayBefore: "vor heute",
   },
 
   composer: {
@@ -109,7 +102,6 @@ export const de: Words = {
     placeholder: "/ für Befehle",
     send: "Senden",
     forms: "Formulare",
-    recent: "Zuletzt benutzt",
     needs: (names) => `Es fehlt noch: ${names}`,
     option: "Angabe",
     choices: "Vorschläge",
@@ -145,8 +137,6 @@ export const de: Words = {
     run: "Ausführen",
     optional: "nicht nötig",
     leave: "(weglassen)",
-    yes: "ja",
-    no: "nein",
     search: "Formular suchen",
     fromFile: "Aus einer Datei…",
   },
@@ -168,7 +158,6 @@ export const de: Words = {
     room: "Zurück in den Raum",
     door: "Tür: Code und Leute",
     newClass: "Meinen Kurs anlegen",
-    guide: "Zeig mir alles",
     here: (count) => `${count} da`,
   },
   roles: { student: "Schüler:in", aide: "Hilfskraft", teacher: "Lehrkraft" },
@@ -211,16 +200,18 @@ export const de: Words = {
     none: "Keine Dose läuft.",
     join: "Herein",
     staffOnly: "Die Tafel ist für das Personal. Bitte die Lehrkraft, sie zu öffnen.",
-    people: (count) => (count === 1 ? "1 Person da" : `${count} Personen da`),
-    waiting: "wartet",
   },
 
   guide: {
     title: "Die ersten fünf Minuten",
+    show: "Zeig mir alles",
+    showHint: "Ein ganzer Lauf mit 60-facher Geschwindigkeit, in zwei Minuten. Nichts davon bleibt.",
     leave: "Rundgang beenden",
-    next: "Weiter",
-    doIt: "Mach es für mich",
-    done: "Mehr ist es nicht.",
+    planLine: "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1",
+    askForTime: "Nach der Zeit fragen",
+    start: "Den Lauf beginnen",
+    correct: "Ich habe 20 s früher eingegossen",
+    done: "Das war es: in den Raum",
     steps: [
       {
         title: "Nach der Zeit fragen",
@@ -228,18 +219,18 @@ export const de: Words = {
       },
       {
         title: "Den Lauf beginnen",
-        text: "Aus dem Plan wird ein Lauf. Gieß den Entwickler ein und drück den großen Knopf: Die Uhr beginnt, wenn die Dose voll ist.",
+        text: "Der Plan steht. Beginne, wenn die Dose geladen ist und der Entwickler seine Temperatur hat.",
       },
       {
         title: "Den Rufen folgen",
-        text: "Die Seite ruft dich bei jedem Kippen und bei jedem Wechsel. Sie tönt, summt und füllt den Bildschirm, bis du antwortest.",
+        text: "Drück, wenn die Dose voll ist. Von da an ruft die Seite: Sie tönt, summt und füllt den Bildschirm, bis du antwortest. Die Uhr des Rundgangs geht 60-mal so schnell und wartet, während du liest.",
       },
       {
-        title: "Berichtigen",
-        text: "20 s vor dem Drücken eingegossen? Sag es, und jeder Ruf des Schritts rückt mit.",
+        title: "Bad um Bad",
+        text: "Jeder Wechsel wartet auf deinen Druck. Zu spät gedrückt? Sag, wann du eingegossen hast, und jeder Ruf des Schritts rückt mit.",
       },
       {
-        title: "Im Buch lesen",
+        title: "Das Buch behält es",
         text: "Jeder Film bleibt mit dem, was wirklich geschah, damit sich ein Fehler noch nach Wochen finden lässt.",
       },
     ],

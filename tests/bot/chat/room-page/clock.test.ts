@@ -36,6 +36,19 @@ test("a slow answer does not spoil what a quick one told", () => {
   expect(clock.now()).toBe(time.room());
 });
 
+test("a clock that was set in between is believed at once, however slow the answer", () => {
+  let roomMs = 1_000_000;
+  let ahead = 0;
+  const clock = createRoomClock(() => roomMs + ahead);
+  clock.take({ sentAt: roomMs, cameAt: roomMs, roomNow: roomMs });
+  roomMs += 5000;
+  ahead = -75_000;
+  const sentAt = roomMs + ahead;
+  roomMs += 100;
+  clock.take({ sentAt, cameAt: roomMs + ahead, roomNow: roomMs - 50 });
+  expect(clock.now()).toBe(roomMs);
+});
+
 test("after a minute any answer is better than an old one", () => {
   let ahead = 0;
   let roomMs = 0;

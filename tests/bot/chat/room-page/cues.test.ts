@@ -68,6 +68,11 @@ describe("the calls that want an answer", () => {
     expect(openCues([cue()], [], {}, 2000)).toEqual([]);
   });
 
+  test("a call that comes ahead of its moment is kept back until then", () => {
+    expect(openCues([cue({ dueAt: 5000 })], [view()], {}, 4999)).toEqual([]);
+    expect(openCues([cue({ dueAt: 5000 })], [view()], {}, 5000)).toHaveLength(1);
+  });
+
   test("a call made here without a link and its twin from the room are one", () => {
     const [local] = localCues([view({ coming: [{ text: "Agitate 5 s", at: 60_000 }] })], 0, 60_000, () => -1);
     expect(local?.dueAt).toBe(60_000);

@@ -1,0 +1,128 @@
+import { DEMO_NAME } from "../../demo.ts";
+import type { Action, Reply } from "../../../commands/define.ts";
+import type { FeedEvent } from "../room-wire.ts";
+import { moment, openCues } from "./cues.ts";
+import { createGuideBot, type GuideBot } from "./guide-bot.ts";
+import type { PageRoom } from "./room.ts";
+import { createStore } from "./state.ts";
+
+/* The tour's room: looks to the page like the real one, and holds its own clock. */
+
+export const GUIDE_SPEED = 60;
+/** The clock waits while one of so many agitations is read; later ones answer themselves after a moment. */
+const READ_AGITATIONS = 2;
+const SHOWN_MS = 900;
+const BEAT_MS = 50;
+
+export interface GuideRoom extends PageRoom {
+  readonly bot: GuideBot;
+  stop(): void;
+}
+
+export function createGuideRoom(real: PageRoom): GuideRoom {
+  const bot = createGuideBot();
+  const store = createStore({
+    ...real.store.get(),
+    facts: {
+      you: { id: "guide", name: "", role: "student" },
+      class: { name: DEMO_NAME, zone: Intl.DateTimeFormat().resolvedOptions().timeZone, isDemo: true },
+      speed: GUIDE_SPEED,
+    },
+    link: "open" as const,
+    events: [],
+    views: [],
+    wall: [],
+    pending: [],
+    fault: null,
+    answered: {},
+  });
+  let now = Date.now();
+  let before = performance.now();
+  let eventId = 0;
+  let agitations = 0;
+
+  function log(kind: FeedEvent["kind"], text: string, rest: Partial<FeedEvent> = {}): void {
+    eventId += 1;
+    const event: FeedEvent = {
+      id: eventId,
+      at: Math.round(now),
+      kind,
+      isPrivate: true,
+      author: null,
+      callsYou: false,
+      text,
+      actions: [],
+      pictures: [],
+      files: [],
+      dueAt: null,
+      ...rest,
+    };
+    store.set((state) => ({ events: [...state.events, event] }));
+  }
+
+  const cues = () => {
+    const { events, views, answered } = store.get();
+    return openCues(events, views, answered, now);
+  };
+
+  function answer(reply: Reply): void {
+    log("reply", reply.text, { actions: (reply.actions ?? []).filter(isOfTheTour) });
+  }
+
+  function beat(): void {
+    const at = performance.now();
+    const passedMs = at - before;
+    before = at;
+    // Time stands still while a call is read: the tour is no race.
+    if (cues().length > 0 || bot.stage !== "running") return;
+    const next = bot.nextCallAt() ?? Infinity;
+    now = Math.min(now + passedMs * GUIDE_SPEED, next);
+    for (const call of bot.callsUntil(now)) {
+      log("cue", call.text, { actions: (call.actions ?? []).filter(isOfTheTour), dueAt: call.atMs });
+      if ((call.actions ?? []).length === 0) passLaterAgitations();
+    }
+    store.set({ views: bot.views(now) });
+  }
+
+  function passLaterAgitations(): void {
+    agitations += 1;
+    if (agitations <= READ_AGITATIONS) return;
+    setTimeout(() => {
+      const [first] = cues();
+      if (first && first.event.actions.length === 0) room.answerCue(first);
+    }, SHOWN_MS);
+  }
+
+  const timer = setInterval(beat, BEAT_MS);
+  const room: GuideRoom = {
+    ...real,
+    store,
+    bot,
+    clock: { ...real.clock, now: () => now },
+    enter: async () => undefined,
+    leave: async () => undefined,
+    say(text, label) {
+      log("line", label ?? text, { author: { name: "", isYou: true } });
+      const reply = bot.say(text, now);
+      if (reply) answer(reply);
+      store.set({ views: bot.views(now) });
+    },
+    sendStale: () => undefined,
+    dropStale: () => undefined,
+    complete: async () => [],
+    watchWall: () => undefined,
+    answerCue({ event, run }) {
+      before = performance.now();
+      store.set((state) => ({ answered: { ...state.answered, [run ?? ""]: moment(event) } }));
+    },
+    cues,
+    clearFault: () => undefined,
+    stop: () => clearInterval(timer),
+  };
+  return room;
+}
+
+/** Buttons that lead to parts of the bot the tour has not with it are left out. */
+function isOfTheTour({ line }: Action): boolean {
+  return /^run (start|next|status|correct)\b/.test(line);
+}
