@@ -79,7 +79,7 @@ async function kill(child: ChildProcess): Promise<boolean> {
 
 test(
   `${2 * RUNS} uses by three processes over ${KILLS} kills: no line lost, none doubled`,
-  { timeout: 180_000 },
+  { timeout: 300_000 },
   async () => {
     const path = join(mkdtempSync(join(tmpdir(), "sinkside-ledger-")), "sinkside.db");
     setUp(path);
