@@ -13,6 +13,8 @@ export const GUIDE_SPEED = 60;
 const READ_AGITATIONS = 2;
 const SHOWN_MS = 900;
 const BEAT_MS = 50;
+const LONG_WAIT_MS = 3 * 60_000;
+const HURRY = 4;
 
 export interface GuideRoom extends PageRoom {
   readonly bot: GuideBot;
@@ -76,7 +78,9 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
     // Time stands still while a call is read: the tour is no race.
     if (cues().length > 0 || bot.stage !== "running") return;
     const next = bot.nextCallAt() ?? Infinity;
-    now = Math.min(now + passedMs * GUIDE_SPEED, next);
+    // Nobody wants to watch a film dry.
+    const hurry = next - now > LONG_WAIT_MS ? HURRY : 1;
+    now = Math.min(now + passedMs * GUIDE_SPEED * hurry, next);
     for (const call of bot.callsUntil(now)) {
       log("cue", call.text, { actions: (call.actions ?? []).filter(isOfTheTour), dueAt: call.atMs });
       if ((call.actions ?? []).length === 0) passLaterAgitations();

@@ -41,6 +41,7 @@ export function KeysPanel() {
               ))}
             </figcaption>
           </figure>
+          {sheet.joinUrls.every(isOnlyHere) && <p class="fault">{keys.onlyHere}</p>}
           {isTeacher && (
             <p class="with-key">
               <button type="button" class="key" onClick={() => void take(api.rotate())}>
@@ -72,6 +73,10 @@ export function KeysPanel() {
       )}
     </div>
   );
+}
+
+function isOnlyHere(url: string): boolean {
+  return ["127.0.0.1", "localhost", "[::1]"].includes(new URL(url).hostname);
 }
 
 export function Secrets({ secrets }: { secrets: ShownSecrets }) {

@@ -166,6 +166,7 @@ export const de: Words = {
     title: "Tür",
     code: "Kurscode",
     scan: "Abscannen und hereinkommen",
+    onlyHere: "Diese Adresse erreicht nur dieser Rechner. Für Telefone: mit ROOM_HOST=0.0.0.0 starten.",
     rotate: "Neuer Code",
     rotateHint: "Der alte Code gilt nicht mehr; wer drin ist, bleibt drin.",
     people: "Leute",

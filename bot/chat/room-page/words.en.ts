@@ -159,6 +159,7 @@ export const en = {
     title: "Door",
     code: "Class code",
     scan: "Scan to come in",
+    onlyHere: "Only this computer reaches that address. To let phones in, start with ROOM_HOST=0.0.0.0.",
     rotate: "New code",
     rotateHint: "The old code stops working; who is in stays in.",
     people: "People",
