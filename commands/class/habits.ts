@@ -37,10 +37,10 @@ export const habitsSchema = z.object({
   roomTenthsC: z.int().min(0).max(450).default(200),
   /** The class's periods, on its own wall clock. */
   periods: z.array(periodSchema).max(60).default([]),
-  /** How many can work at the sinks at once, from pour-in to the end of the fixer. */
-  sinks: z.int().min(1).max(60).default(2),
+  /** How many can stand at the sinks with a tank at once: two sinks with six round each, our estimate, no source. */
+  sinks: z.int().min(1).max(60).default(12),
   /** Tanks that can wash at once. */
-  washPlaces: z.int().min(1).max(60).default(4),
+  washPlaces: z.int().min(1).max(60).default(6),
   /** Films that can hang to dry at once. */
   drySlots: z.int().min(1).max(300).default(12),
   /** The class's own agitation, where it does not follow the sheet. */

@@ -87,8 +87,8 @@ const QUESTIONS = {
     actions: [],
   }),
   sinks: () => ({
-    text: "How many can work at the sinks at once, from pour-in to the end of the fixer?",
-    actions: numbers("sinks", [1, 2, 3, 4, 6]),
+    text: "How many can stand at the sinks with a tank at once, from pour-in to the end of the fixer?",
+    actions: numbers("sinks", [6, 10, 15, 20, 30]),
   }),
   washplaces: () => ({
     text: "How many tanks can wash at once?",

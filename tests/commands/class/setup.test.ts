@@ -33,7 +33,7 @@ describe("/class setup", () => {
     const refused = room.asks("Iris", "/class setup name:New sinks:4 zone:Lisbonn", "teacher");
     expect(refused.code).toBe("ERR_UNKNOWN_ZONE");
     expect(refused.reply.text).toContain("Is it Europe/Lisbon?");
-    expect(room.stores.classes.get(1)).toMatchObject({ zone: "UTC", habits: { sinks: 2 } });
+    expect(room.stores.classes.get(1)).toMatchObject({ zone: "UTC", habits: { sinks: 12 } });
     expect(room.stores.classes.get(1)?.name).not.toBe("New");
   });
 
