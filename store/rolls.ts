@@ -46,9 +46,8 @@ const totalsSchema = z.object({
 /** Of the newest matches, at most a thousand: `counted` says how many. */
 export type RollTotals = z.output<typeof totalsSchema>;
 
-/** Counting stops here: nobody pages through more, and an answer must not wait for it. */
+/** Counting stops here: an answer must not wait for it. */
 const MOST_COUNTED = 1000;
-const MOST_TOTALLED = 1000;
 
 export interface RollStore {
   add(roll: NewRoll): Roll;
@@ -58,7 +57,6 @@ export interface RollStore {
   search(classId: number, filter: RollFilter, limit: number, offset: number): FoundRolls;
   /** How many there are, however long it takes. */
   count(classId: number, filter: RollFilter): number;
-  totals(classId: number, filter: RollFilter): RollTotals;
   note(id: number, note: string): void;
   rate(id: number, rating: number): void;
   /** What was seen on the negatives, and the cause it was put down to. */
@@ -71,6 +69,7 @@ export interface FoundRolls {
   readonly rolls: Roll[];
   readonly total: number;
   readonly isCapped: boolean;
+  readonly totals: RollTotals;
 }
 
 export type ValueKind = "film" | "developer" | "person" | "fault";
@@ -92,6 +91,15 @@ export function createRollStore(db: Db): RollStore {
   const values = db.prepare<[number, string, number], { value: string; uses: number }>(
     "select value, uses from roll_values where class_id = ? and kind = ? order by uses desc, value limit ?",
   );
+  const byIds = db.prepare<[string]>(
+    "select * from rolls where id in (select value from json_each(?)) order by id desc",
+  );
+  const totals = db.prepare<[string]>(
+    `select count(*) as counted, coalesce(sum(outcome = 'stopped'), 0) as stopped,
+       coalesce(sum(late_cues > 0), 0) as late, coalesce(sum(fault <> ''), 0) as faulty,
+       count(rating) as rated, coalesce(sum(rating), 0) as ratingSum
+     from rolls indexed by rolls_facts where id in (select value from json_each(?))`,
+  );
   const ways = createWays(db);
   return {
     add: (roll) => rowSchema.parse(insert.get({ ...roll, body: JSON.stringify(roll.body) })),
@@ -100,17 +108,21 @@ export function createRollStore(db: Db): RollStore {
     search(classId, filter, limit, offset) {
       const asked = toAsked(classId, filter);
       const way = ways.of(filter);
-      const total = way.count.get({ ...asked, most: way.most + 1 })?.total ?? 0;
+      // One pass over the index: the page and the totals come from the numbers it gave.
+      const ids = way.ids.all({ ...asked, limit: MOST_COUNTED + 1, offset: 0 }).map(({ id }) => id);
+      const shown =
+        offset + limit <= ids.length || ids.length <= MOST_COUNTED
+          ? ids.slice(offset, offset + limit)
+          : way.ids.all({ ...asked, limit, offset }).map(({ id }) => id);
+      const counted = ids.slice(0, MOST_COUNTED);
       return {
-        rolls: z.array(rowSchema).parse(way.page.all({ ...asked, limit, offset })),
-        total: Math.min(total, way.most),
-        isCapped: total > way.most,
+        rolls: z.array(rowSchema).parse(byIds.all(JSON.stringify(shown))),
+        total: counted.length,
+        isCapped: ids.length > MOST_COUNTED,
+        totals: totalsSchema.parse(totals.get(JSON.stringify(counted))),
       };
     },
-    count: (classId, filter) =>
-      ways.of(filter).count.get({ ...toAsked(classId, filter), most: -1 })?.total ?? 0,
-    totals: (classId, filter) =>
-      totalsSchema.parse(ways.of(filter).totals.get({ ...toAsked(classId, filter), most: MOST_TOTALLED })),
+    count: (classId, filter) => ways.of(filter).count.get(toAsked(classId, filter))?.total ?? 0,
     note: (id, text) => void note.run(text, id),
     rate: (id, rating) => void rate.run(rating, id),
     blame: (id, fault, cause) => void blame.run(fault, cause, id),
@@ -139,43 +151,30 @@ function toAsked(classId: number, filter: RollFilter): Asked {
  * words, with the dates looked at row by row only where there are any.
  */
 function createWays(db: Db) {
-  const make = (ids: string, order: string, most: number) => ({
-    most,
-    page: db.prepare<object>(
-      `select * from rolls where id in (${ids} ${order} limit @limit offset @offset) order by id desc`,
-    ),
-    count: db.prepare<object, { total: number }>(`select count(*) as total from (${ids} limit @most)`),
-    totals: db.prepare<object>(
-      `select count(*) as counted, coalesce(sum(outcome = 'stopped'), 0) as stopped,
-         coalesce(sum(late_cues > 0), 0) as late, coalesce(sum(fault <> ''), 0) as faulty,
-         count(rating) as rated, coalesce(sum(rating), 0) as ratingSum
-       from rolls indexed by rolls_facts where id in (${ids} ${order} limit @most)`,
-    ),
+  const make = (from: string, order: string) => ({
+    ids: db.prepare<object, { id: number }>(`${from} ${order} limit @limit offset @offset`),
+    count: db.prepare<object, { total: number }>(`select count(*) as total from (${from})`),
   });
   const byWords = make(
     "select rowid as id from rolls_text where rolls_text match @match",
     "order by rowid desc",
-    MOST_COUNTED,
   );
   const byDate = make(
     "select id from rolls where class_id = @classId and ended_at >= @fromMs and ended_at < @untilMs",
     "order by ended_at desc, id desc",
-    MOST_COUNTED,
   );
   const byBoth = make(
     `select rolls.id from rolls_text cross join rolls indexed by rolls_facts on rolls.id = rolls_text.rowid
      where rolls_text match @match and ended_at >= @fromMs and ended_at < @untilMs`,
     "order by rolls_text.rowid desc",
-    MOST_COUNTED,
   );
   return {
     of(filter: RollFilter) {
       const { fromMs, untilMs, ...rest } = filter;
-      const isDated = fromMs !== null || untilMs !== null;
+      if (fromMs === null && untilMs === null) return byWords;
       const isNarrowed = Object.values(rest).some((value) =>
         Array.isArray(value) ? value.length > 0 : value !== null && value !== false,
       );
-      if (!isDated) return byWords;
       return isNarrowed || rest.fault !== null ? byBoth : byDate;
     },
   };

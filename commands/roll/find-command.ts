@@ -49,11 +49,10 @@ export const rollFind = defineCommand({
     const { rolls } = context.stores;
     const { filter, taken } = readFilter(input, context);
     const found = rolls.search(context.class.id, filter, PAGE_SIZE, (page - 1) * PAGE_SIZE);
-    const totals = rolls.totals(context.class.id, filter);
     const asked = Object.entries(input).flatMap(([key, value]) =>
       value === undefined || value === "" ? [] : [[key, value] as const],
     );
-    return foundReply({ ...found, totals, taken, page, pageSize: PAGE_SIZE }, (to) =>
+    return foundReply({ ...found, taken, page, pageSize: PAGE_SIZE }, (to) =>
       makeLine("roll find", { ...Object.fromEntries(asked), page: to }),
     );
   },
