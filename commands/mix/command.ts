@@ -29,6 +29,17 @@ export const mixDilute = defineCommand({
   },
 });
 
+/** A bare number up to this is Celsius here: no hot tap is that cold in Fahrenheit. */
+const HOTTEST_BARE_C = 80;
+const hotTapOption = z
+  .string()
+  .max(20)
+  .transform((text) => {
+    const isBare = /^\s*\d+([.,]\d+)?\s*$/.test(text) && Number.parseFloat(text) <= HOTTEST_BARE_C;
+    return isBare ? `${text.trim()} C` : text;
+  })
+  .pipe(temperatureOption);
+
 export const mixTemper = defineCommand({
   name: "mix temper",
   summary: "How much hot and cold water for a bath of the right volume and temperature",
@@ -36,7 +47,7 @@ export const mixTemper = defineCommand({
     total: volumeOption.describe("How much bath, like 1 l"),
     target: temperatureOption.describe("How warm it must be, like 20C"),
     cold: temperatureOption.describe("Temperature of the cold tap"),
-    hot: temperatureOption.describe("Temperature of the hot tap"),
+    hot: hotTapOption.describe("Temperature of the hot tap: 50, 120F"),
     dilution: dilutionOption.optional().describe("If concentrate goes in: like 1+9"),
     concentrate: temperatureOption
       .optional()
