@@ -108,7 +108,7 @@ async function play(world: World, fate: Fate, random: Random): Promise<Evening> 
     });
   // A boot with a wrong clock can't be told from time that went by.
   watchOver(world, random, isOpen, !fate.clock);
-  while (isOpen()) await time.runNext();
+  await time.pass(EVENING_MS);
   await drain(world);
   return { ...judge(world, fate.isFair), kills };
 }
@@ -147,7 +147,8 @@ function watchOver(world: World, random: Random, isOpen: () => boolean, reboots:
   look();
 }
 
-async function drain(world: World): Promise<void> {
+/** Everything that is owed gets its time; nobody does anything more. */
+export async function drain(world: World): Promise<void> {
   const { time, chat } = world;
   world.note("the evening ends");
   world.trouble(0);
@@ -155,9 +156,5 @@ async function drain(world: World): Promise<void> {
   chat.weather = wasFoul ? { ...FAIR } : FAIR;
   world.dieSoon(Infinity);
   world.boot();
-  const untilMs = time.trueMs() + DRAIN_MS;
-  let isLeft = true;
-  time.after(DRAIN_MS, () => (isLeft = false));
-  while (isLeft && time.trueMs() <= untilMs) await time.runNext();
-  for (const { courses } of world.students) courses.slice(-1).forEach(world.compare);
+  await time.pass(DRAIN_MS);
 }

@@ -36,21 +36,14 @@ describe("a wall clock that is set", () => {
     rmSync(folder, { recursive: true, force: true });
   });
 
-  async function pass(ms: number): Promise<void> {
-    const untilMs = time.trueMs() + ms;
-    let isOver = false;
-    time.after(ms, () => (isOver = true));
-    while (!isOver && time.trueMs() <= untilMs) await time.runNext();
-  }
-
   test.each([
     ["back by an hour", -3_600_000],
     ["ahead by an hour", 3_600_000],
     ["ahead by ten years", 315_360_000_000],
   ])("%s: what another process writes is seen within two seconds", async (_, byMs) => {
-    await pass(500);
+    await time.pass(500);
     time.stepWall(byMs);
-    await pass(1500);
+    await time.pass(1500);
     const other = openStores(join(folder, "sinkside.db"));
     const found = other.classes.ensure("room:class", "Class", time.wallMs());
     const now = time.wallMs();
@@ -65,7 +58,7 @@ describe("a wall clock that is set", () => {
       usefulUntil: null,
       body: { text: "Pour out now.", actions: [], mentions: [] },
     });
-    await pass(2000);
+    await time.pass(2000);
     expect(other.outbox.findByKey("a")?.state).toBe("sent");
     other.close();
   });

@@ -31,6 +31,7 @@ export interface Figures {
 export function judge(world: World, isFair: boolean): Figures {
   const alive = world.bot;
   if (!alive) throw new Error("the bot must be up to be judged");
+  for (const { courses } of world.students) courses.slice(-1).forEach(world.compare);
   const { cues, outbox, faults } = alive.peek(({ db }) => ({
     cues: db.prepare("select * from cues").all() as CueRow[],
     outbox: db.prepare("select * from outbox").all() as OutboxRow[],
@@ -130,7 +131,7 @@ function judgeMessage(
   const lateMs = message.askedMs - Math.max(promise.dueMs, promise.madeMs);
   const isToldLate = /\*\*.* late\*\*: this was for/.test(message.text);
   if (lateMs >= LATE_MS) figures.late += 1;
-  if (owed.bundle !== null) return;
+  if (owed.bundle !== null || promise.isOptional) return;
   // Its lateness is reckoned when it is put into words, a moment before it is sent.
   if (lateMs >= LATE_MS + 500 && !isToldLate) bad("late, and does not say so");
   if (lateMs < LATE_MS - SLACK_MS && isToldLate) bad("called late, and was not");

@@ -32,8 +32,8 @@ export interface VirtualTime {
   reboot(): void;
   /** The bot's process is gone. */
   dropBotTimers(): void;
-  /** Runs the next timer and lets every promise settle; false where nothing waits. */
-  runNext(): Promise<boolean>;
+  /** Runs timer after timer, and lets every promise settle after each, until `ms` have gone by. */
+  pass(ms: number): Promise<void>;
   uninstall(): void;
 }
 
@@ -137,14 +137,19 @@ export function createVirtualTime(startWallMs: number, random: Random): VirtualT
     dropBotTimers() {
       for (const timer of timers) if (timer.isOfBot) timers.delete(timer);
     },
-    async runNext() {
-      const timer = next();
-      if (!timer) return false;
-      timers.delete(timer);
-      monoMs = Math.max(monoMs, timer.atMs);
-      timer.work();
-      await new Promise((resolve) => realImmediate(resolve));
-      return true;
+    async pass(ms) {
+      let isOver = false;
+      arm(ms, () => (isOver = true), false);
+      // A sleep in between makes it later than the last timer says.
+      const untilMs = monoMs + sleptMs + ms;
+      for (;;) {
+        const timer = next();
+        if (!timer || isOver || monoMs + sleptMs > untilMs) return;
+        timers.delete(timer);
+        monoMs = Math.max(monoMs, timer.atMs);
+        timer.work();
+        await new Promise((resolve) => realImmediate(resolve));
+      }
     },
     uninstall: () => void Object.assign(globals, real),
   };
