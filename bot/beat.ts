@@ -45,7 +45,7 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
     let waitMs = RETRY_MS;
     try {
       const now = clock.now();
-      const spoken = settleDue({ stores, log }, now);
+      const spoken = settleDue({ stores, log, keep: deliverer.keep }, now, deliverer.decideUntil(now));
       const nextAt = Math.min(deliverer.pump(), stores.cues.nextDecideAt() ?? Infinity);
       // Rounded up, and looked at again on waking: a timer may fire a moment early, a cue must not.
       waitMs = Math.min(LONGEST_WAIT_MS, Math.max(1, Math.ceil(nextAt - clock.now())));

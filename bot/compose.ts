@@ -9,9 +9,6 @@ import type { Delivery } from "./chat/port.ts";
 
 /** Up to this much ahead nobody notices; beyond it a message says its moment. */
 const EARLY_FROM_MS = 500;
-/** Buttons one message can carry on every chat. */
-const MOST_ACTIONS = 25;
-
 type Where = Pick<Delivery, "classKey" | "channelRef">;
 
 export function composeOne(owed: Owed, where: Where, now: number): Delivery {
@@ -46,7 +43,7 @@ export function composeBundle(key: string, several: readonly Owed[], where: Wher
     personId: null,
     mentions: [...new Set(people)],
     text,
-    actions: several.flatMap(namedActions).slice(0, MOST_ACTIONS),
+    actions: several.flatMap(namedActions),
     pictures: several.flatMap(({ body }) => body.pictures ?? []),
     attachments: [],
     dueAt: first?.dueAt ?? now,
@@ -59,7 +56,8 @@ function shared(owed: Owed, where: Where) {
 
 /** Words on lateness where the deciding was on time, or on the moment where a message leaves before it. */
 function atMoment(owed: Owed, now: number): string {
-  if (owed.dueAt - now > EARLY_FROM_MS) return `${deliveredEarly(owed.dueAt)}\n`;
+  // To the second, as it is read: those who started together get one line.
+  if (owed.dueAt - now > EARLY_FROM_MS) return `${deliveredEarly(Math.round(owed.dueAt / 1000) * 1000)}\n`;
   const decidedOnTime = owed.decidedAt - owed.dueAt < LATE_FROM_MS;
   const lateMs = now - owed.dueAt;
   return decidedOnTime && lateMs >= LATE_FROM_MS ? `${deliveredLate(lateMs, owed.dueAt)}\n` : "";

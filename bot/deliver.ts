@@ -1,164 +1,115 @@
-import type { Owed, Ready } from "../store/outbox.ts";
+import type { Owed } from "../store/outbox.ts";
 import type { Stores } from "../store/index.ts";
-import { latestStart } from "./chat/pace.ts";
-import type { ChatPort, Outcome, Target } from "./chat/port.ts";
+import { createAhead } from "./ahead.ts";
+import type { ChatPort, Delivery, Outcome } from "./chat/port.ts";
 import type { Clock } from "./clock.ts";
 import { composeBundle, composeOne } from "./compose.ts";
+import { gatherReady, type GatherDeps, type Waiting } from "./gather.ts";
 import type { Log } from "./log.ts";
-import { groupReady, type Unit } from "./units.ts";
+import { recordOutcome, retryMs, type Settled } from "./outcomes.ts";
+import { pickPaced } from "./pick.ts";
+import { isStorageFault } from "./tick.ts";
 
 export interface Deliverer {
   /** Begins to say what is owed and may leave now; returns at once, with the instant to look again. */
   pump(): number;
+  /** Cues due up to here are to be decided now, so that a burst ahead can begin in time. */
+  decideUntil(now: number): number;
+  /** Says what is owed in chats kept in this store, in the caller's transaction; what it returns is for after the commit. */
+  keep(now: number): () => void;
   /** Waits until nothing is being said, at most `ms`. */
   drain(ms: number): Promise<void>;
 }
 
-export interface DeliverDeps {
+export interface DeliverDeps extends GatherDeps {
   readonly stores: Stores;
   readonly clock: Clock;
   readonly log: Log;
-  /** By the word in front of a class's key. */
-  readonly ports: ReadonlyMap<string, ChatPort>;
   /** Called after each outcome: there may be room for more. */
   readonly onSettled: () => void;
   /** Called for each message that was said, for the figures. */
   readonly onSaid?: (owed: Owed, now: number) => void;
 }
 
-/** A class's chat, and where in it the class is spoken to. */
-interface Place {
-  readonly port: ChatPort;
-  readonly classKey: string;
-  readonly channelRef: string | null;
-}
-
 /** Said at the same time at most; more wait their turn. */
 const MOST_AT_ONCE = 500;
-const MOST_LOOKED_AT = 2000;
-/** Waits between tries after an unknown outcome: short at first, since a cue ages quickly. */
-const RETRY_MS = [500, 1000, 2000, 5000, 10_000, 30_000] as const;
-/** A person who can't be reached alone is not tried again for this long. */
-const REFUSED_FOR_MS = 60 * 60 * 1000;
 /** A chat remembers a key for "a few minutes" only; after this a message of unknown outcome is looked for first. */
 const REMEMBERED_MS = 120_000;
-const NO_CHAT_MS = 60_000;
-const LAST_CUE_PRIORITY = 2;
 
 export function createDeliverer(deps: DeliverDeps): Deliverer {
   const { stores, clock, log, ports } = deps;
+  const ahead = createAhead(stores, ports);
   const inFlight = new Map<number, Promise<void>>();
   /** Paced chats take one message at a time in each channel. */
   const busyChannels = new Set<string>();
-  let outcomes: { unit: Unit; several: readonly Owed[]; outcome: Outcome }[] = [];
+  let outcomes: Settled[] = [];
 
   function pump(): number {
     const now = clock.now();
-    const waiting = stores.outbox
-      .ready(now, MOST_LOOKED_AT + inFlight.size)
-      .filter(({ id }) => !inFlight.has(id));
-    const places = new Map<number, Place>();
-    const byChat = new Map<ChatPort, Ready[]>();
-    for (const each of dropStale(waiting, now)) {
-      const place = places.get(each.classId) ?? placeOf(each.classId);
-      if (!place) {
-        stores.outbox.markLater([each.id], now + NO_CHAT_MS, "no chat for this class is running");
-        continue;
-      }
-      places.set(each.classId, place);
-      const same = byChat.get(place.port);
-      if (same) same.push(each);
-      else byChat.set(place.port, [each]);
-    }
-    const looks = [...byChat].map(([port, ready]) => startAll(port, ready, places, now));
-    return Math.min(stores.outbox.nextReadyAt(now) ?? Infinity, ...looks);
+    const looks = [...gatherReady(deps, inFlight, now)].map(([port, waiting]) => {
+      if (!port.keep) return startAll(port, waiting, now);
+      stores.atomically(() => keepAll(port, waiting, now))();
+      return Infinity;
+    });
+    return Math.min(stores.outbox.nextReadyAt(now) ?? Infinity, ahead.nextAt(now), ...looks);
   }
 
-  function placeOf(classId: number): Place | undefined {
-    const classKey = stores.classes.get(classId)?.key;
-    const port = ports.get(classKey?.split(":")[0] ?? "");
-    if (classKey === undefined || !port) return undefined;
-    return { port, classKey, channelRef: stores.classes.channelRef(classId) };
-  }
-
-  function dropStale(waiting: readonly Ready[], now: number): Ready[] {
-    const isStale = ({ usefulUntil }: Ready): boolean => usefulUntil !== null && usefulUntil <= now;
-    const stale = waiting.filter(isStale).map(({ id }) => id);
-    if (stale.length > 0) stores.outbox.markEnded(stale, "stale", "too late to be of use", now);
-    return waiting.filter((each) => !isStale(each));
+  function keep(now: number): () => void {
+    const announces = [...gatherReady(deps, inFlight, now)].map(([port, waiting]) =>
+      port.keep ? keepAll(port, waiting, now) : undefined,
+    );
+    return () => announces.forEach((announce) => announce?.());
   }
 
   /** Starts what may leave now, in order of its moment; the instant at which more may. */
-  function startAll(
-    port: ChatPort,
-    ready: readonly Ready[],
-    places: ReadonlyMap<number, Place>,
-    now: number,
-  ): number {
-    const units = groupReady(ready, (each) => targetOf(each, places.get(each.classId)));
-    const { pace } = port;
-    const cues = units.filter(({ priority }) => priority <= LAST_CUE_PRIORITY);
-    // Held until its moment, and let go ahead of it only as far as the burst it is part of demands.
-    const beginAt = pace
-      ? latestStart(
-          cues.map(({ dueAt }) => dueAt),
-          pace.perSecond,
-        )
-      : now;
-    let lookAt = Infinity;
-    const leaving: { unit: Unit; place: Place }[] = [];
-    for (const [position, unit] of units.entries()) {
-      const place = places.get(unit.classId);
-      // Whatever is under way looks again when it is settled.
-      if (!place || inFlight.size + leaving.length >= MOST_AT_ONCE) break;
-      if (pace) {
-        if (busyChannels.has(unit.target.channel)) continue;
-        const heldUntil =
-          unit.priority > LAST_CUE_PRIORITY ? now : beginAt + (position * 1000) / pace.perSecond;
-        const leaveAt = Math.max(heldUntil, pace.readyAt(unit.target.channel, now));
-        if (leaveAt > now) {
-          lookAt = Math.min(lookAt, leaveAt);
-          continue;
-        }
-        pace.take(unit.target.channel, now);
-        busyChannels.add(unit.target.channel);
-      }
-      leaving.push({ unit, place });
-    }
+  function startAll(port: ChatPort, waiting: readonly Waiting[], now: number): number {
+    const most = Math.max(0, MOST_AT_ONCE - inFlight.size);
+    const { leaving, lookAt } = port.pace
+      ? pickPaced(waiting, ahead.demand(port.chat, now), port.pace, busyChannels, most, now)
+      : { leaving: waiting.slice(0, most), lookAt: Infinity };
+    if (leaving.length === 0) return lookAt;
+    const fitting = leaving.map((each) => fit(each, now));
     // One flush of the disk for all of them, and before any of them leaves.
     stores.atomically(() => {
-      for (const { unit } of leaving) stores.outbox.markSending(unit.ids, unit.bundle, now);
+      for (const { unit } of fitting) stores.outbox.markSending(unit.ids, unit.bundle, now);
     });
-    for (const { unit, place } of leaving) start(unit, place);
+    for (const each of fitting) {
+      const saying = say(each);
+      for (const id of each.unit.ids) inFlight.set(id, saying);
+    }
     return lookAt;
   }
 
-  function start(unit: Unit, place: Place): void {
-    const saying = say(unit, place).catch((error: unknown) =>
-      log.error({ key: unit.key, err: error }, "saying broke"),
-    );
-    for (const id of unit.ids) inFlight.set(id, saying);
+  /** As many of a bundle as one message holds with all their buttons; the others go out with the next. */
+  function fit(waiting: Waiting, now: number): Waiting {
+    const { unit, place } = waiting;
+    if (unit.bundle === null || unit.isTried || !place.port.fits) return waiting;
+    const several = stores.outbox.load(unit.ids);
+    let count = several.length;
+    while (count > 1 && !place.port.fits(compose(waiting, several.slice(0, count), now))) count -= 1;
+    const ids = several.slice(0, count).map(({ id }) => id);
+    return { place, unit: { ...unit, ids, bundle: count > 1 ? unit.key : null } };
   }
 
-  async function say(unit: Unit, { port, ...where }: Place): Promise<void> {
+  async function say({ unit, place }: Waiting): Promise<void> {
+    const { port } = place;
     const now = clock.now();
-    const several = stores.outbox.load(unit.ids);
-    const [first] = several;
-    if (!first) throw new Error("a message that was ready is gone");
-    const delivery =
-      unit.bundle === null ? composeOne(first, where, now) : composeBundle(unit.bundle, several, where, now);
+    let several: Owed[] = [];
     let outcome: Outcome | undefined;
     try {
-      const isForgotten = now - (first.firstTryAt ?? now) > REMEMBERED_MS;
+      several = stores.outbox.load(unit.ids);
+      const delivery = compose({ unit, place }, several, now);
+      const isForgotten = now - (several[0]?.firstTryAt ?? now) > REMEMBERED_MS;
       if (isForgotten && port.find) {
         const found = await port.find(delivery);
         if (found.kind === "found") outcome = { kind: "sent", ref: found.ref };
-        if (found.kind === "unknown") outcome = { kind: "later", afterMs: retryMs(first.tries) };
+        if (found.kind === "unknown") outcome = { kind: "later", afterMs: retryMs(several[0]?.tries ?? 0) };
       }
       outcome ??= await port.send(delivery);
     } catch (error) {
       outcome = { kind: "unknown", detail: String(error) };
     }
+    port.pace?.settle(unit.target.channel, clock.now());
     if (outcomes.length === 0) setImmediate(recordAll);
     outcomes.push({ unit, several, outcome });
   }
@@ -167,10 +118,12 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   function recordAll(): void {
     const settled = outcomes;
     outcomes = [];
+    const now = clock.now();
     try {
       stores.atomically(() => {
-        for (const { unit, several, outcome } of settled) record(unit, several, outcome);
+        for (const each of settled) recordOutcome(stores, log, each, now);
       });
+      for (const each of settled) tell(each, now);
     } catch (error) {
       // Not recorded: it stays "sending" and is said again under the same key, which chats recognise.
       log.error({ err: error }, "what was said could not be recorded");
@@ -182,46 +135,49 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     deps.onSettled();
   }
 
-  function record(unit: Unit, several: readonly Owed[], outcome: Outcome): void {
-    const now = clock.now();
-    const tries = several[0]?.tries ?? 1;
-    switch (outcome.kind) {
-      case "sent":
-        stores.outbox.markSent(unit.ids, outcome.ref, now);
-        for (const owed of several) {
-          deps.onSaid?.(owed, now);
-          log.info(
-            { key: owed.key, decidedMs: owed.decidedAt - owed.dueAt, deliveredMs: now - owed.dueAt },
-            "said",
-          );
-        }
-        return;
-      case "later":
-        stores.outbox.markLater(unit.ids, now + outcome.afterMs, "the chat asked to wait");
-        return;
-      case "unknown":
-        stores.outbox.markLater(unit.ids, now + retryMs(tries - 1), outcome.detail);
-        log.warn({ key: unit.key, tries, detail: outcome.detail }, "not known whether it was said");
-        return;
-      case "refused":
-        refuse(unit, several, outcome.detail, now);
+  /** Inside a transaction; returns what is to be done after its commit. */
+  function keepAll(port: ChatPort, waiting: readonly Waiting[], now: number): () => void {
+    const announces: (() => void)[] = [];
+    for (const each of waiting) {
+      try {
+        // A savepoint of its own: one that can't be kept must not hold up the others.
+        stores.atomically(() => announces.push(keepOne(port, each, now)));
+      } catch (error) {
+        if (isStorageFault(error)) throw error;
+        log.error({ key: each.unit.key, err: error }, "a message could not be kept");
+        stores.outbox.markLater(each.unit.ids, now + retryMs(RETRY_SLOWLY), String(error));
+      }
     }
+    return () => announces.forEach((announce) => announce());
   }
 
-  function refuse(unit: Unit, several: readonly Owed[], detail: string, now: number): void {
-    log.warn({ key: unit.key, detail }, "refused by the chat");
-    const only = several.length === 1 ? several[0] : undefined;
-    if (!only || only.personId === null) {
-      stores.outbox.markEnded(unit.ids, "failed", detail, now);
-      return;
+  function keepOne(port: ChatPort, waiting: Waiting, now: number): () => void {
+    const { unit } = waiting;
+    const several = stores.outbox.load(unit.ids);
+    const kept = port.keep?.(compose(waiting, several, now));
+    if (!kept) return () => {};
+    const settled = { unit, several, outcome: kept.outcome };
+    recordOutcome(stores, log, settled, now);
+    return () => {
+      kept.announce();
+      tell(settled, clock.now());
+    };
+  }
+
+  /** After it is recorded. */
+  function tell({ several, outcome }: Settled, now: number): void {
+    if (outcome.kind !== "sent") return;
+    for (const owed of several) {
+      deps.onSaid?.(owed, now);
+      const { key, decidedAt, dueAt } = owed;
+      log.info({ key, decidedMs: decidedAt - dueAt, deliveredMs: now - dueAt }, "said");
     }
-    stores.members.saveDirectRefused(only.personId, now + REFUSED_FOR_MS);
-    stores.outbox.redirectToClass(only.id, only.personId);
-    stores.outbox.markLater(unit.ids, now, detail);
   }
 
   return {
     pump,
+    keep,
+    decideUntil: ahead.decideUntil,
     async drain(ms) {
       const timeout = new Promise<void>((resolve) => setTimeout(resolve, ms).unref());
       // What has come back is recorded one turn of the loop later.
@@ -233,10 +189,15 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   };
 }
 
-function targetOf({ key, personId }: Ready, place: Place | undefined): Target {
-  return place?.port.targetOf?.(personId, place.channelRef) ?? { channel: key, isShared: false };
-}
+/** A message that breaks the chat's own code will do so again. */
+const RETRY_SLOWLY = 4;
 
-function retryMs(tries: number): number {
-  return RETRY_MS[Math.min(tries, RETRY_MS.length - 1)] ?? 30_000;
+function compose({ unit, place }: Waiting, several: readonly Owed[], now: number): Delivery {
+  const [first] = several;
+  if (!first) throw new Error("a message that was ready is gone");
+  const { classKey, channelRef } = place;
+  const where = { classKey, channelRef };
+  return unit.bundle === null
+    ? composeOne(first, where, now)
+    : composeBundle(unit.bundle, several, where, now);
 }

@@ -1,6 +1,6 @@
 import { cueMessage } from "../commands/run/cue-words.ts";
 import { cuesOf, priorityOf } from "../commands/run/cues.ts";
-import { settle, type Said } from "../commands/run/settle.ts";
+import { settle, type DueCue, type Said } from "../commands/run/settle.ts";
 import type { Run } from "../commands/run/run.ts";
 import type { Stores } from "../store/index.ts";
 import type { Log } from "./log.ts";
@@ -8,6 +8,8 @@ import type { Log } from "./log.ts";
 export interface TickDeps {
   readonly stores: Stores;
   readonly log: Log;
+  /** Says, in the same transaction, what can be said in it; what it returns is done after the commit. */
+  readonly keep?: (now: number) => () => void;
 }
 
 /** So many runs are settled in one transaction: enough to amortise its flush, few enough to let the loop breathe. */
@@ -16,20 +18,21 @@ const BATCH = 200;
 const PUT_OFF_MS = 60_000;
 
 /**
- * Settles every cue to be decided by `now`: reading a run, advancing it, keeping it and owing what it says are one transaction,
- * with no await in it. A missed, late or doubled call changes nothing. Returns the classes whose runs spoke.
+ * Settles every cue to be decided by `now`, or, in chats with a lead, due by `ahead`: reading a run, advancing it, keeping it
+ * and owing what it says are one transaction, with no await in it. A missed, late or doubled call changes nothing. Returns
+ * the classes whose runs spoke.
  */
-export function settleDue({ stores, log }: TickDeps, now: number): Set<number> {
+export function settleDue({ stores, log, keep }: TickDeps, now: number, ahead = now): Set<number> {
   const touched = new Set<number>();
   for (;;) {
-    const ids = stores.cues.dueRuns(now, BATCH);
+    const ids = stores.cues.dueRuns(now, BATCH, ahead);
     if (ids.length === 0) return touched;
     const broken: number[] = [];
-    stores.atomically(() => {
+    const announce = stores.atomically(() => {
       for (const id of ids) {
         try {
           // A savepoint of its own: one bad row must not silence the others.
-          stores.atomically(() => settleRun(stores, id, now, touched));
+          stores.atomically(() => settleRun(stores, id, now, ahead, touched));
         } catch (error) {
           if (isStorageFault(error)) throw error;
           broken.push(id);
@@ -37,20 +40,28 @@ export function settleDue({ stores, log }: TickDeps, now: number): Set<number> {
         }
       }
       for (const id of broken) stores.cues.putOff(id, now + PUT_OFF_MS);
+      return keep?.(now);
     });
+    announce?.();
   }
 }
 
-function settleRun(stores: Stores, id: number, now: number, touched: Set<number>): void {
+function settleRun(stores: Stores, id: number, now: number, ahead: number, touched: Set<number>): void {
   const run = stores.runs.get(id);
   if (!run) return;
-  const due = stores.cues.due(id, now);
+  const due = withoutEnd(stores.cues.due(id, now, ahead), now);
   const settled = settle(run, due, now);
   const said = new Set(settled.said.map(({ cue }) => cue.id));
   for (const cue of due) stores.cues.settle(cue.id, said.has(cue.id) ? "said" : "merged", now);
   if (settled.moved) stores.keepRun(settled.run, now);
   for (const each of settled.said) owe(stores, run, each, now);
   touched.add(run.classId);
+}
+
+/** The end of a step stands for all before it; while it is still ahead it must not, and is settled after them. */
+function withoutEnd(due: readonly DueCue[], now: number): readonly DueCue[] {
+  const others = due.filter(({ kind, dueAtMs }) => kind !== "next-bath" || dueAtMs <= now);
+  return others.length > 0 ? others : due;
 }
 
 function owe(stores: Stores, run: Run, said: Said, now: number): void {

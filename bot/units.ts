@@ -11,6 +11,8 @@ export interface Unit {
   readonly ids: readonly number[];
   /** Set where it was tried as a bundle, or is to be one. */
   readonly bundle: string | null;
+  /** It went out as this very bundle before, perhaps; then it must again. */
+  readonly isTried: boolean;
   readonly target: Target;
   readonly dueAt: number;
   readonly priority: number;
@@ -23,6 +25,8 @@ const MOST_IN_BUNDLE = 30;
 /** Warnings and digests are read on their own. */
 const LAST_CUE_PRIORITY = 2;
 
+export const isCue = ({ priority }: Pick<Ready, "priority">): boolean => priority <= LAST_CUE_PRIORITY;
+
 /**
  * Groups what is ready, in its order. What was tried as a bundle stays that bundle, under its key; in a shared channel
  * cues due together become one, led by the first.
@@ -31,7 +35,10 @@ export function groupReady(ready: readonly Ready[], targetOf: (each: Ready) => T
   const units = new Map<string, Ready[]>();
   const open = new Map<string, { key: string; dueAt: number }>();
   for (const each of ready) {
-    const name = each.bundle ?? openUnit(each, targetOf(each), open, units) ?? each.key;
+    // The chat knows a key that was tried, and would take whatever else came under it for said.
+    const isAlone = each.tries > 0;
+    const name =
+      each.bundle ?? (isAlone ? undefined : openUnit(each, targetOf(each), open, units)) ?? each.key;
     const members = units.get(name);
     if (members) members.push(each);
     else units.set(name, [each]);
@@ -46,6 +53,7 @@ export function groupReady(ready: readonly Ready[], targetOf: (each: Ready) => T
         classId: first.classId,
         ids: members.map(({ id }) => id),
         bundle: isBundle ? key : null,
+        isTried: first.bundle !== null,
         target: targetOf(first),
         dueAt: first.dueAt,
         priority: first.priority,
@@ -60,7 +68,7 @@ function openUnit(
   open: Map<string, { key: string; dueAt: number }>,
   units: ReadonlyMap<string, Ready[]>,
 ): string | undefined {
-  if (!target.isShared || each.priority > LAST_CUE_PRIORITY) return undefined;
+  if (!target.isShared || !isCue(each)) return undefined;
   const current = open.get(target.channel);
   const fits =
     current &&

@@ -17,6 +17,30 @@ const rowSchema = z
 
 export type CueState = "said" | "merged";
 
+interface Span {
+  readonly now: number;
+  readonly most: number;
+}
+
+interface ComingRow {
+  readonly due_at: number;
+  readonly last_at: number;
+  readonly decide_at: number;
+  readonly count: number;
+}
+
+/** Messages that cues due from `dueAt` to `lastAt` will become. */
+export interface Coming {
+  readonly dueAt: number;
+  readonly lastAt: number;
+  readonly count: number;
+  /** From here on all of them are decided by their own lead. */
+  readonly decideAt: number;
+}
+
+/** Coming cues are counted by so long. */
+const COUNTED_BY_MS = 250;
+
 export interface CueStore {
   /**
    * Makes `cues` the pending ones of this run, each to be decided `leadMs` before it is due: others that wait are dropped, a
@@ -24,11 +48,16 @@ export interface CueStore {
    */
   reschedule(runId: number, cues: readonly Cue[], leadMs: number, now: number): void;
   /**
-   * The runs of the `limit` most overdue cues to be decided by `now`, the most overdue first. Ids only: one bad row must not hide
-   * the rest.
+   * The runs of the `limit` most overdue cues to be decided by `now`, the most overdue first; with them those due by `ahead`
+   * where their chat has a lead, ends of steps excepted. Ids only: one bad row must not hide the rest.
    */
-  dueRuns(now: number, limit: number): number[];
-  due(runId: number, now: number): DueCue[];
+  dueRuns(now: number, limit: number, ahead?: number): number[];
+  due(runId: number, now: number, ahead?: number): DueCue[];
+  /**
+   * What cues due by `until` in classes of this chat will become, in order: one message each, or one for all of a class
+   * where its people aren't spoken to alone.
+   */
+  coming(chat: string, now: number, until: number): Coming[];
   pending(runId: number): DueCue[];
   /** The instant at which the next pending cue of all runs is to be decided. */
   nextDecideAt(): number | undefined;
@@ -47,12 +76,27 @@ export function createCueStore(db: Db): CueStore {
     `insert into cues (run_id, key, kind, step, number, due_at, decide_at, made_at) values (?, ?, ?, ?, ?, ?, ?, ?)
      on conflict (run_id, key) do nothing`,
   );
+  // A lead is what sets the two instants of a cue apart; without one it is never decided ahead. Nor is the end of a step,
+  // since the run moves on with it.
+  const isDue = `decide_at <= @most and (decide_at <= @now
+     or (decide_at < due_at and due_at <= @most and kind <> 'next-bath'))`;
   // Named, since the planner would else walk another index past every cue that is not due.
-  const dueRuns = db.prepare<[number, number], { run_id: number }>(
-    "select run_id from cues indexed by cues_due where state = 'pending' and decide_at <= ? order by decide_at, id limit ?",
+  const dueRuns = db.prepare<[Span & { limit: number }], { run_id: number }>(
+    `select run_id from cues indexed by cues_due where state = 'pending' and ${isDue} order by decide_at, id limit @limit`,
   );
-  const dueOfRun = db.prepare<[number, number]>(
-    "select * from cues where run_id = ? and state = 'pending' and decide_at <= ? order by due_at, id",
+  const dueOfRun = db.prepare<[Span & { runId: number }]>(
+    `select * from cues where run_id = @runId and state = 'pending' and ${isDue} order by due_at, id`,
+  );
+  const coming = db.prepare<[{ now: number; until: number; by: number; chat: string }], ComingRow>(
+    `select min(cues.due_at) as due_at, max(cues.due_at) as last_at, max(cues.decide_at) as decide_at,
+       count(distinct case when direct.channel_ref is null or direct.refused_until > @now then -runs.class_id else cues.id end) as count
+     from cues indexed by cues_due
+       join runs on runs.id = cues.run_id
+       join classes on classes.id = runs.class_id
+       left join direct_channels direct on direct.person_id = runs.person_id
+     where cues.state = 'pending' and cues.decide_at > @now and cues.decide_at <= @until and cues.decide_at < cues.due_at
+       and classes.key like @chat || ':%'
+     group by cues.due_at / @by order by 1`,
   );
   const pendingOfRun = db.prepare<[number]>(
     "select * from cues where run_id = ? and state = 'pending' order by due_at, id",
@@ -76,8 +120,21 @@ export function createCueStore(db: Db): CueStore {
         insert.run(runId, key, kind, step, number, dueAtMs, dueAtMs - leadMs, now);
       }
     },
-    dueRuns: (now, limit) => [...new Set(dueRuns.all(now, limit).map(({ run_id }) => run_id))],
-    due: (runId, now) => z.array(rowSchema).parse(dueOfRun.all(runId, now)),
+    dueRuns: (now, limit, ahead = now) => {
+      const span = { now, most: Math.max(now, ahead) };
+      return [...new Set(dueRuns.all({ ...span, limit }).map(({ run_id }) => run_id))];
+    },
+    due: (runId, now, ahead = now) =>
+      z.array(rowSchema).parse(dueOfRun.all({ now, most: Math.max(now, ahead), runId })),
+    coming: (chat, now, until) =>
+      coming
+        .all({ chat, now, until, by: COUNTED_BY_MS })
+        .map(({ due_at: dueAt, last_at: lastAt, decide_at: decideAt, count }) => ({
+          dueAt,
+          lastAt,
+          decideAt,
+          count,
+        })),
     pending: (runId) => z.array(rowSchema).parse(pendingOfRun.all(runId)),
     nextDecideAt: () => next.get()?.at ?? undefined,
     mergedOf: (runId) => merged.get(runId)?.count ?? 0,

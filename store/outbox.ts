@@ -24,6 +24,7 @@ const readySchema = z
     due_at: z.int(),
     useful_until: z.int().nullable(),
     bundle: z.string().nullable(),
+    tries: z.int(),
   })
   .transform(({ class_id, person_id, due_at, useful_until, ...row }) => ({
     ...row,
@@ -99,6 +100,8 @@ export interface OutboxStore {
   markSent(ids: readonly number[], ref: string, now: number): void;
   /** Tried again from `nextAt` on. */
   markLater(ids: readonly number[], nextAt: number, detail: string): void;
+  /** The same where nothing was said this time: if it was the first time, it is as if it had never been tried. */
+  markUnsaid(ids: readonly number[], nextAt: number, detail: string): void;
   markEnded(ids: readonly number[], state: "failed" | "stale", detail: string, now: number): void;
   /** Speaks to the class instead, since this person can't be reached alone. */
   redirectToClass(id: number, mention: string): void;
@@ -123,7 +126,7 @@ export function createOutboxStore(db: Db): OutboxStore {
      on conflict (key) do nothing`,
   );
   const ready = db.prepare<[number, number]>(
-    `select id, key, class_id, person_id, priority, due_at, useful_until, bundle from outbox
+    `select id, key, class_id, person_id, priority, due_at, useful_until, bundle, tries from outbox
      where state in ('owed', 'sending') and next_at <= ? order by priority > 2, due_at, priority, id limit ?`,
   );
   const load = db.prepare<[string]>(
@@ -141,6 +144,11 @@ export function createOutboxStore(db: Db): OutboxStore {
     `update outbox set state = 'sent', ref = @ref, sent_at = @now, detail = null ${inIds}`,
   );
   const later = db.prepare(`update outbox set next_at = @nextAt, detail = @detail ${inIds}`);
+  const unsaid = db.prepare(
+    `update outbox set next_at = @nextAt, detail = @detail, tries = max(tries - 1, 0),
+       state = iif(tries > 1, state, 'owed'), bundle = iif(tries > 1, bundle, null),
+       first_try_at = iif(tries > 1, first_try_at, null) ${inIds}`,
+  );
   const ended = db.prepare(`update outbox set state = @state, detail = @detail, sent_at = @now ${inIds}`);
   const redirect = db.prepare<[string, number]>(
     "update outbox set person_id = null, body = json_insert(body, '$.mentions[#]', ?) where id = ?",
@@ -175,6 +183,8 @@ export function createOutboxStore(db: Db): OutboxStore {
     markSent: (ids, ref, now) => void sent.run({ ids: JSON.stringify(ids), ref, now }),
     markLater: (ids, nextAt, detail) =>
       void later.run({ ids: JSON.stringify(ids), nextAt: Math.round(nextAt), detail: detail.slice(0, 500) }),
+    markUnsaid: (ids, nextAt, detail) =>
+      void unsaid.run({ ids: JSON.stringify(ids), nextAt: Math.round(nextAt), detail: detail.slice(0, 500) }),
     markEnded: (ids, state, detail, now) =>
       void ended.run({ ids: JSON.stringify(ids), state, detail: detail.slice(0, 500), now }),
     redirectToClass: (id, mention) => void redirect.run(mention, id),

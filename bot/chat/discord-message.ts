@@ -33,6 +33,8 @@ export interface Part {
 }
 
 const FILES_PER_MESSAGE = 10;
+/** Five rows of five. */
+const BUTTONS_PER_MESSAGE = 25;
 const FILE_BYTES = 10 * 1024 * 1024;
 /** 2000 characters hold some 90 bare mentions; the rest of the text needs room as well. */
 const MENTIONS_PER_MESSAGE = 60;
@@ -42,14 +44,34 @@ export interface PartSettings extends Pick<DiscordSettings, "renderPicture" | "l
   sayPaths(text: string): string;
 }
 
+function makeWords(
+  { mentions, text }: Pick<View, "mentions" | "text">,
+  { sayPaths }: Pick<PartSettings, "sayPaths">,
+) {
+  const userIds = [...new Set(mentions.flatMap((personId) => readUserId(personId) ?? []))];
+  const groups = chunk(userIds, MENTIONS_PER_MESSAGE).map((ids) => ids.map((id) => `<@${id}>`).join(" "));
+  const first = [groups[0] ?? "", showInstants(sayPaths(text))].filter((each) => each !== "");
+  return { userIds, groups, first };
+}
+
+/** Whether a view needs one message only, with a button for each of its actions. */
+export function isOneMessage(
+  view: Pick<View, "mentions" | "text" | "actions">,
+  settings: Pick<PartSettings, "sayPaths">,
+): boolean {
+  const { groups, first } = makeWords(view, settings);
+  return (
+    groups.length <= 1 &&
+    view.actions.length <= BUTTONS_PER_MESSAGE &&
+    first.join("\n").length <= MESSAGE_CHARACTERS
+  );
+}
+
 /** The messages a view needs, in order; buttons and files go with the last of the text. */
 export async function makeParts(view: View, { renderPicture, log, sayPaths }: PartSettings): Promise<Part[]> {
   const { files, lost } = await makeFiles(view, renderPicture, log);
-  const userIds = [...new Set(view.mentions.flatMap((personId) => readUserId(personId) ?? []))];
-  const groups = chunk(userIds, MENTIONS_PER_MESSAGE).map((ids) => ids.map((id) => `<@${id}>`).join(" "));
-  const words = [groups[0] ?? "", showInstants(sayPaths(view.text)), ...lost]
-    .filter((each) => each !== "")
-    .join("\n");
+  const { userIds, groups, first } = makeWords(view, { sayPaths });
+  const words = [...first, ...lost].join("\n");
   const texts: (string | undefined)[] = [...splitText(words, MESSAGE_CHARACTERS), ...groups.slice(1)];
   const fileGroups = chunk(files, FILES_PER_MESSAGE);
   const rows = makeRows(view.actions, log);
@@ -133,7 +155,7 @@ function makeRows(actions: readonly Action[], log: DiscordSettings["log"]): APIM
   const buttons: APIButtonComponentWithCustomId[] = [];
   for (const { label, line, weight } of actions) {
     const isFit = line.length >= 1 && line.length <= 100 && label.trim() !== "" && !seen.has(line);
-    if (isFit && buttons.length < 25) {
+    if (isFit && buttons.length < BUTTONS_PER_MESSAGE) {
       seen.add(line);
       buttons.push({
         type: ComponentType.Button,

@@ -2,11 +2,13 @@ import { setTimeout as sleep } from "node:timers/promises";
 import {
   DiscordAPIError,
   HTTPError,
+  parseResponse,
   RateLimitError,
   REST,
   type RawFile,
   type RequestMethod,
 } from "discord.js";
+import type { Admitted, Headers } from "./discord-pace.ts";
 import type { DiscordLog } from "./discord-settings.ts";
 
 /** Why a request did not come back with an answer. */
@@ -50,14 +52,14 @@ export interface RestSettings {
   readonly log: DiscordLog;
   /** The token is rejected: every later request would be, too. */
   onUnauthorized(): void;
-  /** Each answer, for what its headers say of the platform's limits. */
-  onAnswer?(method: string, path: string, headers: { get(name: string): string | null }): void;
+  /** Lets each request out that counts against the bot's own limit, and is told of its answer. */
+  admit?(method: string, path: string): Promise<Admitted>;
 }
 
 const REPEAT_AFTER_MS = 150;
 
-/** A backstop only: deliveries are paced below this (discord-pace.ts), and the platform takes 50 with one token. */
-const REQUESTS_PER_SECOND = 49;
+/** Off: requests are let out one by one (discord-pace.ts); this library's own count would hold answers to people up. */
+const REQUESTS_PER_SECOND = 1000;
 
 /**
  * The one way to the platform's REST interface. It keeps to the platform's own rate limits, never repeats by itself what
@@ -69,7 +71,7 @@ export function createDiscordRest({
   requestTimeoutMs,
   log,
   onUnauthorized,
-  onAnswer,
+  admit,
 }: RestSettings): DiscordRest {
   const rest = new REST({
     api,
@@ -80,16 +82,17 @@ export function createDiscordRest({
     invalidRequestWarningInterval: 500,
   }).setToken(token);
   rest.on("invalidRequestWarning", (data) => log.warn({ ...data }, "many requests were refused"));
-  rest.on("response", ({ method, path }, { headers }) => onAnswer?.(method, path, headers));
   const underWay = new Set<AbortController>();
   let isStopped = false;
 
   async function once<T>(call: RestCall): Promise<RestAnswer<T>> {
+    const admitted = call.isInteraction || isStopped ? undefined : await admit?.(call.method, call.route);
     if (isStopped) return { ok: false, fault: { kind: "unsent", detail: "stopped" } };
     const controller = new AbortController();
     underWay.add(controller);
+    let headers: Headers | null = null;
     try {
-      const value = await rest.request({
+      const response = await rest.queueRequest({
         method: call.method as RequestMethod,
         fullRoute: call.route,
         body: call.body,
@@ -98,12 +101,15 @@ export function createDiscordRest({
         auth: !call.isInteraction,
         signal: controller.signal,
       });
-      return { ok: true, value: value as T };
+      ({ headers } = response);
+      admitted?.end(headers);
+      return { ok: true, value: (await parseResponse(response)) as T };
     } catch (error) {
       const fault = readFault(error);
       if (fault.kind === "denied" && fault.status === 401 && !call.isInteraction) onUnauthorized();
       return { ok: false, fault };
     } finally {
+      if (headers === null) admitted?.end(null);
       underWay.delete(controller);
     }
   }

@@ -4,6 +4,7 @@ import { createDirectChannels } from "./discord-direct.ts";
 import { createFinder } from "./discord-find.ts";
 import { createDiscordGateway, TOKEN_REJECTED } from "./discord-gateway.ts";
 import { createInteractionHandler } from "./discord-interactions.ts";
+import { isOneMessage } from "./discord-message.ts";
 import { mapCommands } from "./discord-options.ts";
 import { createRegistration } from "./discord-registration.ts";
 import { createDiscordPace } from "./discord-pace.ts";
@@ -14,8 +15,8 @@ import type { ChatHandlers, ChatPort } from "./port.ts";
 
 export type { Directory, DiscordMember, DiscordSettings } from "./discord-settings.ts";
 
-/** Everything a port may do, it does. */
-export type DiscordPort = Required<ChatPort>;
+/** Everything a port may do, but that its messages are kept elsewhere. */
+export type DiscordPort = Required<Omit<ChatPort, "keep">>;
 
 /**
  * The class's server on Discord as a chat. Commands come as slash commands and buttons, cues go to the person alone or,
@@ -39,12 +40,8 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
 
   const { requestTimeoutMs, retryMs, guildWaitMs, deferAfterMs } = times;
   const onUnauthorized = (): void => fail(TOKEN_REJECTED);
-  const { pace, targetOf, onAnswer } = createDiscordPace(
-    settings.directory,
-    settings.clock,
-    settings.perSecond,
-  );
-  const rest = createDiscordRest({ token, api, requestTimeoutMs, log, onUnauthorized, onAnswer });
+  const { pace, targetOf, admit } = createDiscordPace(settings.directory, settings.clock, settings.perSecond);
+  const rest = createDiscordRest({ token, api, requestTimeoutMs, log, onUnauthorized, admit });
   const direct = createDirectChannels({ ...settings, rest });
   const registration = createRegistration({
     rest,
@@ -93,6 +90,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
       await gateway.start();
     },
     send: sender.send,
+    fits: (delivery) => isOneMessage(delivery, map),
     pace,
     targetOf,
     find,

@@ -1,3 +1,5 @@
+import { createAllowance, type Allowance } from "./allowance.ts";
+
 /*
  * How fast a chat takes messages. The platform's own limits are kept ahead of time, so that none is ever hit: one for all
  * messages together, one for each channel. What the platform tells of a channel's limit is taken over.
@@ -12,13 +14,20 @@ export interface PaceSettings {
 }
 
 export interface Pace {
+  /** What can be counted on for long, messages a second: a little less than the limit, since round trips cost some. */
   readonly perSecond: number;
-  /** The earliest instant at which a message to this channel may leave; `now` where it may at once. */
+  /** The earliest instant at which a message to any channel may leave, with `spare` of the limit left to others. */
+  freeAt(now: number, spare?: number): number;
+  /** The earliest instant at which this channel takes one; `now` where it may at once. */
+  channelFreeAt(channel: string, now: number): number;
+  /** Both together. */
   readyAt(channel: string, now: number): number;
-  /** A message to this channel leaves now. */
+  /** Keeps room for a message to this channel, which leaves now. */
   take(channel: string, now: number): void;
-  /** Something else was sent that counts against the common limit. */
-  spend(now: number): void;
+  /** The room kept for a message to this channel, as its request is about to leave; undefined where none was. */
+  claim(channel: string): number | undefined;
+  /** What was taken for this channel is over: the answer is there, or it was never sent. */
+  settle(channel: string, now: number): void;
   /** What the platform said of a channel's limit. */
   learn(
     channel: string,
@@ -28,26 +37,32 @@ export interface Pace {
 }
 
 interface Budget {
-  left: number;
-  resetAt: number;
+  readonly left: number;
+  readonly resetAt: number;
+  readonly setAt: number;
 }
 
 /** Channels not written to for this long are forgotten. */
 const FORGET_MS = 10 * 60_000;
 const FORGET_ABOVE = 5000;
+/** The bot's clock leaves steps smaller than a twentieth of a second alone. */
+const STEP_MS = 50;
+/** A message counts while it is on its way as well; with usual round trips this share of the limit is left. */
+const SUSTAINED = 0.88;
 
-export function createPace({ perSecond, channelCount, channelWindowMs }: PaceSettings): Pace {
+/** `allowance` is shared where other requests count against the same limit; `reserved` is what those wait for. */
+export function createPace(
+  { perSecond, channelCount, channelWindowMs }: PaceSettings,
+  allowance: Allowance = createAllowance(perSecond, 1000),
+  reserved: (now: number) => number = () => 0,
+): Pace {
   const channels = new Map<string, Budget>();
-  /** The instants of the last `perSecond` messages, the oldest first, as a ring. */
-  const recent: number[] = [];
-  let oldest = 0;
+  const taken = new Map<string, number[]>();
 
-  function spend(now: number): void {
-    if (recent.length < perSecond) recent.push(now);
-    else {
-      recent[oldest] = now;
-      oldest = (oldest + 1) % perSecond;
-    }
+  /** A budget written at a clearly later instant dates from before the clock was set back. */
+  function budgetOf(channel: string, now: number): Budget | undefined {
+    const budget = channels.get(channel);
+    return budget && budget.resetAt > now && budget.setAt <= now + STEP_MS ? budget : undefined;
   }
 
   function forget(now: number): void {
@@ -55,35 +70,40 @@ export function createPace({ perSecond, channelCount, channelWindowMs }: PaceSet
     for (const [channel, { resetAt }] of channels) if (resetAt < now - FORGET_MS) channels.delete(channel);
   }
 
+  const freeAt = (now: number, spare = 0): number =>
+    allowance.freeAt(now, Math.max(reserved(now), Math.round(perSecond * spare)));
+  function channelFreeAt(channel: string, now: number): number {
+    const budget = budgetOf(channel, now);
+    return budget && budget.left <= 0 ? budget.resetAt : now;
+  }
+  function claim(channel: string): number | undefined {
+    const tickets = taken.get(channel);
+    const ticket = tickets?.shift();
+    if (tickets?.length === 0) taken.delete(channel);
+    return ticket;
+  }
+
   return {
-    perSecond,
-    readyAt(channel, now) {
-      const budget = channels.get(channel);
-      const byChannel = budget && budget.left <= 0 ? Math.max(now, budget.resetAt) : now;
-      // Full only when the oldest of the last `perSecond` is less than a second ago.
-      const byAll = recent.length < perSecond ? now : Math.max(now, (recent[oldest] ?? 0) + 1000);
-      return Math.max(byChannel, byAll);
-    },
+    perSecond: Math.max(1, perSecond * SUSTAINED),
+    freeAt,
+    channelFreeAt,
+    readyAt: (channel, now) => Math.max(channelFreeAt(channel, now), freeAt(now)),
     take(channel, now) {
-      spend(now);
-      const known = channels.get(channel);
-      const budget =
-        known && known.resetAt > now ? known : { left: channelCount, resetAt: now + channelWindowMs };
-      channels.set(channel, { ...budget, left: budget.left - 1 });
+      taken.set(channel, [...(taken.get(channel) ?? []), allowance.begin(now)]);
+      const { left, resetAt } = budgetOf(channel, now) ?? {
+        left: channelCount,
+        resetAt: now + channelWindowMs,
+      };
+      channels.set(channel, { left: left - 1, resetAt, setAt: now });
       forget(now);
     },
-    spend,
+    claim,
+    settle(channel, now) {
+      const ticket = claim(channel);
+      if (ticket !== undefined) allowance.end(ticket, now);
+    },
     learn(channel, { remaining, resetAfterMs }, now) {
-      channels.set(channel, { left: remaining, resetAt: now + resetAfterMs });
+      channels.set(channel, { left: remaining, resetAt: now + resetAfterMs, setAt: now });
     },
   };
-}
-
-/**
- * The latest instant at which messages due at `dues` (ascending) may begin to leave at `perSecond`, so that none is late.
- * It is the least of due k less the time the first k take.
- */
-export function latestStart(dues: readonly number[], perSecond: number): number {
-  const each = 1000 / perSecond;
-  return dues.reduce((start, due, position) => Math.min(start, due - position * each), Infinity);
 }

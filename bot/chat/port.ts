@@ -71,6 +71,13 @@ export type Outcome =
   /** This person or channel cannot be reached this way. */
   | { readonly kind: "refused"; readonly detail: string };
 
+/** What a chat has kept in the store the delivery came from. */
+export interface Kept {
+  readonly outcome: Outcome;
+  /** Shows it; to be called after the commit. */
+  announce(): void;
+}
+
 /** Where a delivery would be said. */
 export interface Target {
   readonly channel: string;
@@ -88,6 +95,13 @@ export interface ChatPort {
   readonly chat: string;
   start(handlers: ChatHandlers): Promise<void>;
   send(delivery: Delivery): Promise<Outcome>;
+  /**
+   * Instead of `send`, where what is said is itself kept in this store: in the caller's transaction, so that it is said as
+   * surely as it is decided, and with the same flush of the disk.
+   */
+  keep?(delivery: Delivery): Kept;
+  /** Whether a delivery goes out as one message with all its buttons; a chat without this takes any. */
+  fits?(delivery: Delivery): boolean;
   /** How fast it takes messages, and in which channel one would be said; absent where it takes them as they come. */
   readonly pace?: Pace;
   targetOf?(personId: string | null, channelRef: string | null): Target;

@@ -48,15 +48,15 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
   }
 
   function push(message: Message): void {
-    const plain = eventFor(message, "");
-    if (!plain) return;
-    const text = eventText(plain);
-    const pages =
+    const reached =
       message.personId === null
         ? hub.ofClass(message.classId)
         : hub.ofPerson(message.classId, message.personId);
+    const pages = reached.filter(({ isLive }) => isLive);
+    const plain = pages.length > 0 ? eventFor(message, "") : undefined;
+    if (!plain) return;
+    const text = eventText(plain);
     for (const page of pages) {
-      if (!page.isLive) continue;
       // Most see the same; only who wrote it and who is called by name see it otherwise.
       const own = eventFor(message, page.personId);
       if (own && (own.author?.isYou || own.callsYou)) sendText(page, eventText(own));

@@ -6,7 +6,7 @@ import type { Command } from "../../commands/define.ts";
 import type { SchoolClass } from "../../commands/class/habits.ts";
 import type { Stores } from "../../store/index.ts";
 import { createRoomStore, type RoomSession } from "../../store/room.ts";
-import type { ChatHandlers, ChatPort, Delivery, Outcome } from "./port.ts";
+import type { ChatHandlers, ChatPort, Delivery, Kept, Outcome } from "./port.ts";
 import { addressesOf, isLoopback } from "./room-address.ts";
 import { createDoor } from "./room-door.ts";
 import { addFileRoutes } from "./room-files.ts";
@@ -20,6 +20,7 @@ import { addNewClassRoute } from "./room-new-class.ts";
 import { addDoorRoutes, findSession } from "./room-routes.ts";
 import { ensureSecrets, resetPassphrases, type FirstSecrets } from "./room-first.ts";
 import { factsOf, openPage } from "./room-socket.ts";
+import { sayInRoom } from "./room-say.ts";
 import type { ViewOf } from "./room-view.ts";
 
 export interface RoomOptions {
@@ -157,30 +158,21 @@ export function createRoom(options: RoomOptions): Room {
     }
   }
 
-  async function send(delivery: Delivery): Promise<Outcome> {
-    const schoolClass = stores.classes.find(delivery.classKey);
-    if (!schoolClass) return { kind: "refused", detail: `no class ${delivery.classKey} in the room` };
-    const { key, personId, text, dueAt } = delivery;
-    if (personId !== null && !stores.members.find(schoolClass.id, personId))
-      return { kind: "refused", detail: "no such member" };
-    const id = await keeper.keep({
-      classId: schoolClass.id,
-      personId,
-      authorId: null,
-      key: `d:${key}`,
-      body: {
-        kind: personId === null ? "notice" : "cue",
-        text,
-        dueAt,
-        author: null,
-        actions: delivery.actions.map((action) => ({ ...action })),
-        pictures: delivery.pictures.map((picture) => ({ ...picture })),
-        attachments: delivery.attachments.map((attachment) => ({ ...attachment })),
-        mentions: [...delivery.mentions],
+  function keep(delivery: Delivery): Kept {
+    const { outcome, classId, fresh } = sayInRoom(stores, delivery, now());
+    return {
+      outcome,
+      announce() {
+        if (fresh) live.push(fresh);
+        if (classId !== null) live.refresh(classId);
       },
-    });
-    live.refresh(schoolClass.id);
-    return { kind: "sent", ref: String(id) };
+    };
+  }
+
+  async function send(delivery: Delivery): Promise<Outcome> {
+    const kept = stores.atomically(() => keep(delivery));
+    kept.announce();
+    return kept.outcome;
   }
 
   return {
@@ -189,6 +181,7 @@ export function createRoom(options: RoomOptions): Room {
     urls,
     start,
     send,
+    keep,
     refresh(classKey) {
       const schoolClass = stores.classes.find(classKey);
       if (schoolClass) live.refresh(schoolClass.id);

@@ -66,3 +66,30 @@ test("a process that was away through the end of a step moves the run on once", 
   expect(stores.runs.get(1)?.phase).toEqual({ kind: "waiting", step: 1, sinceMs: START + 540_000 });
   expect(owed()).toHaveLength(1);
 });
+
+test("a call to pour out is not swallowed by an end that is still ahead", () => {
+  const { stores, log, owed } = aClassOf(1);
+  // A beat that comes late, on a chat with a lead: both are to be decided, only one is due.
+  stores.db.prepare("update cues set decide_at = due_at - 20000").run();
+  settleDue({ stores, log }, START + 531_000);
+  expect(owed().map(({ key }) => key.replace(/^.*?\.\d+\.0/, ""))).toEqual(
+    expect.arrayContaining(["p0", "n0"]),
+  );
+});
+
+test("what can be said in the same transaction is shown after its commit, and not at all where there is none", () => {
+  const { stores, log } = aClassOf(2);
+  const steps: string[] = [];
+  const keep = () => {
+    steps.push(`kept ${stores.outbox.depth()}, in a transaction: ${stores.db.inTransaction}`);
+    return () => void steps.push(`shown, in a transaction: ${stores.db.inTransaction}`);
+  };
+  settleDue({ stores, log, keep }, START);
+  expect(steps).toEqual(["kept 2, in a transaction: true", "shown, in a transaction: false"]);
+  const full = Object.assign(new Error("full"), { code: "SQLITE_FULL" });
+  const refuse = () => {
+    throw full;
+  };
+  expect(() => settleDue({ stores, log, keep: refuse }, START + 60_000)).toThrow(full);
+  expect(stores.outbox.depth()).toBe(2);
+});

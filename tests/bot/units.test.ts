@@ -11,6 +11,7 @@ const ready = (id: number, dueAt: number, over: Partial<Ready> = {}): Ready => (
   dueAt,
   usefulUntil: null,
   bundle: null,
+  tries: 0,
   ...over,
 });
 const alone = ({ key }: Ready) => ({ channel: key, isShared: false });
@@ -33,11 +34,19 @@ describe("what goes out as one message", () => {
   });
 
   test("what was tried as a bundle stays that bundle, and nothing joins it", () => {
-    const tried = { bundle: "k1" };
+    const tried = { bundle: "k1", tries: 1 };
     const units = groupReady([ready(1, 0, tried), ready(2, 0, tried), ready(3, 0)], shared);
     expect(units.map(({ ids, bundle }) => [ids, bundle])).toEqual([
       [[1, 2], "k1"],
       [[3], null],
+    ]);
+  });
+
+  test("what was tried alone stays alone: under its key the chat would take the others for said", () => {
+    const units = groupReady([ready(1, 0, { tries: 1 }), ready(2, 0), ready(3, 0)], shared);
+    expect(units.map(({ ids, bundle }) => [ids, bundle])).toEqual([
+      [[1], null],
+      [[2, 3], "k2"],
     ]);
   });
 

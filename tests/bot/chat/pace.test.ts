@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
-import fc from "fast-check";
-import { createPace, latestStart } from "../../../bot/chat/pace.ts";
+import { createPace } from "../../../bot/chat/pace.ts";
 
 const settings = { perSecond: 45, channelCount: 5, channelWindowMs: 5000 };
 
@@ -25,42 +24,30 @@ describe("keeping to a chat's limits ahead of time", () => {
     expect(pace.readyAt("a", 300)).toBe(300);
   });
 
-  test("never more than the common limit leaves in any second, whatever is asked for", () => {
-    fc.assert(
-      fc.property(fc.array(fc.integer({ min: 0, max: 40 }), { minLength: 100, maxLength: 400 }), (gaps) => {
-        const pace = createPace(settings);
-        const sent: number[] = [];
-        let now = 0;
-        for (const [index, gap] of gaps.entries()) {
-          now = Math.max(now + gap, pace.readyAt(String(index), now + gap));
-          pace.take(String(index), now);
-          sent.push(now);
-        }
-        for (const [index, at] of sent.entries()) {
-          const after = sent[index + settings.perSecond];
-          if (after !== undefined) expect(after - at).toBeGreaterThanOrEqual(1000);
-        }
-      }),
-    );
+  test("a message on its way counts until its answer, and a second longer", () => {
+    const pace = createPace({ ...settings, perSecond: 1 });
+    pace.take("a", 0);
+    expect(pace.readyAt("b", 3000)).toBe(Infinity);
+    pace.settle("a", 3000);
+    expect(pace.readyAt("b", 3001)).toBe(4000);
+    expect(pace.readyAt("b", 4000)).toBe(4000);
   });
-});
 
-describe("the latest safe start", () => {
-  test("a message alone leaves at its moment", () => expect(latestStart([5000], 50)).toBe(5000));
-  test("a burst begins ahead by what it takes", () =>
-    expect(latestStart(Array(101).fill(5000), 50)).toBe(3000));
-  test("nothing due never starts", () => expect(latestStart([], 50)).toBe(Infinity));
-  test("sent evenly from then on, none is late, and none leaves earlier than it must", () => {
-    fc.assert(
-      fc.property(
-        fc.array(fc.integer({ min: 0, max: 60_000 }), { minLength: 1, maxLength: 300 }),
-        (unsorted) => {
-          const dues = [...unsorted].sort((a, b) => a - b);
-          const start = latestStart(dues, 50);
-          const slack = dues.map((due, position) => due - (start + position * 20));
-          expect(Math.min(...slack)).toBe(0);
-        },
-      ),
-    );
+  test("room that was kept and not used is free a second after at the latest", () => {
+    const pace = createPace({ ...settings, perSecond: 1 });
+    pace.take("a", 0);
+    expect(pace.claim("a")).toBeDefined();
+    expect(pace.claim("a")).toBeUndefined();
+    pace.settle("a", 10);
+    expect(pace.readyAt("b", 10)).toBe(Infinity);
+  });
+
+  test("a clock set back an hour holds nothing up for an hour", () => {
+    const hour = 3_600_000;
+    const pace = createPace({ ...settings, perSecond: 5 });
+    for (let sent = 0; sent < 5; sent += 1) pace.take("a", hour);
+    pace.learn("a", { remaining: 0, resetAfterMs: 5000 }, hour);
+    for (let sent = 0; sent < 5; sent += 1) pace.settle("a", hour);
+    expect(pace.readyAt("a", 0)).toBe(1000);
   });
 });
