@@ -13,6 +13,16 @@ export interface Baths {
   /** Of the fixer, as expected at its turn; null: not tested. */
   readonly clearingSeconds: number | null;
   readonly filmsDone: number;
+  /** Steps whose bath goes back into its bottle. */
+  readonly pouredBack: readonly StepKind[];
+}
+
+/** The plan's steps know whether their bath is poured back. */
+export function withBottles(plan: Plan, { pouredBack }: Baths): Plan {
+  const steps = plan.steps.map((step) =>
+    pouredBack.includes(step.kind) ? { ...step, isPouredBack: true } : step,
+  );
+  return { ...plan, steps };
 }
 
 /**
@@ -27,6 +37,7 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
   const batches: Partial<Record<StepKind, string>> = {};
   let clearingSeconds: number | null = null;
   let filmsDone = 0;
+  const pouredBack: StepKind[] = [];
   for (const step of plan.steps) {
     const need = needOf(plan, step, isTabular);
     if (!need) continue;
@@ -43,10 +54,11 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
     if (!chosen.ok) throw new UserError(chosen.fault.code, refusalWords(chosen.fault));
     if (!chosen.value) continue;
     batches[step.kind] = labelOf(chosen.value.batch);
+    if (chosen.value.batch.usage === "again") pouredBack.push(step.kind);
     if (need.kind === "fixer") clearingSeconds = chosen.value.clearingSeconds;
     if (need.kind === "developer") filmsDone = chosen.value.filmsDone;
   }
-  return { batches, clearingSeconds, filmsDone };
+  return { batches, clearingSeconds, filmsDone, pouredBack };
 }
 
 /**

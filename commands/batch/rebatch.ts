@@ -17,7 +17,7 @@ export function changeBatch(
 ): Plan | undefined {
   const step = plan.steps[index];
   if (!step || (step.kind === "develop" && choice.filmsDone > 0)) return undefined;
-  const changed = { ...step, batch: labelOf(choice.batch) };
+  const changed = { ...step, batch: labelOf(choice.batch), isPouredBack: choice.batch.usage === "again" };
   if (step.kind === "fix") {
     const { seconds, basis } = fixTime(choice.clearingSeconds, isTabular, habits.fixMinSeconds, plan.tenthsC);
     if (seconds > (step.seconds ?? 0)) Object.assign(changed, { seconds, basis: [...basis] });

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { bathsFor } from "../batch/for-plan.ts";
+import { bathsFor, withBottles } from "../batch/for-plan.ts";
 import { completeBatchOf } from "../batch/options.ts";
 import { defineCommand, UserError, type Completer, type Context } from "../define.ts";
 import { agitationOption, durationOption, temperatureOption, volumeOption } from "../quantity.ts";
@@ -107,7 +107,8 @@ function makeWithBaths(request: PlanRequest, context: Context): ReturnType<typeo
   const baths = bathsFor(context, bare.value, request.batches);
   const clearingSeconds = request.clearingSeconds ?? baths.clearingSeconds;
   const filmsDone = request.filmsDone === 0 ? baths.filmsDone : request.filmsDone;
-  return makePlan({ ...request, batches: baths.batches, clearingSeconds, filmsDone }, habits);
+  const made = makePlan({ ...request, batches: baths.batches, clearingSeconds, filmsDone }, habits);
+  return made.ok ? { ok: true, value: withBottles(made.value, baths) } : made;
 }
 
 interface PlanInput {

@@ -79,6 +79,8 @@ export const stepSchema = z.object({
   concentrateMl: z.int().min(0).nullable(),
   /** The label of the batch it comes from, as known when the plan was made. */
   batch: z.string().nullable(),
+  /** The bath goes back into that bottle; absent: it is used once, or its bottle is not known. */
+  isPouredBack: z.boolean().optional(),
   /** How often the tank is filled with fresh water and emptied (a wash without running water). */
   changes: z.int().positive().optional(),
   basis: z.array(basisSchema).min(1),

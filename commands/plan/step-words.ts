@@ -67,11 +67,20 @@ const LEAVING = {
   cut: "",
 } as const satisfies Record<Step["kind"], string>;
 
-/** What a person does when this step's time is up. */
-export function leavingOf(step: Pick<Step, "kind" | "batch">): string {
-  const leaving = LEAVING[step.kind];
-  return step.batch === null ? leaving : leaving.replace("into its bottle", `into ${plain(step.batch)}`);
+/** What a person does when this step's time is up, and where its bath goes. */
+export function leavingOf(step: Pick<Step, "kind" | "batch" | "isPouredBack">): string {
+  if (step.batch === null) return LEAVING[step.kind];
+  const bottle = plain(step.batch);
+  const back = step.isPouredBack ? BACK[step.kind] : undefined;
+  return back ? `${back} into ${bottle}.` : LEAVING[step.kind].replace("into its bottle", `into ${bottle}`);
 }
+
+/** Where a bath is used again: said instead of pouring it out. */
+const BACK: Partial<Record<Step["kind"], string>> = {
+  develop: "Pour the developer back",
+  stop: "Pour the stop bath back",
+  "wash-aid": "Pour the wash aid back",
+};
 
 const MANNERS = {
   inversion: "turn the tank over and back",

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { LineBody } from "../../../commands/batch/ledger.ts";
 import { presetFor } from "../../../commands/batch/presets.ts";
 import { stateOf } from "../../../commands/batch/state.ts";
+import { fixTime } from "../../../commands/plan/fix.ts";
 import {
   aBatch,
   aDeveloper,
@@ -211,4 +212,11 @@ test("a bath never gets better by being used, nor a clearing time shorter", () =
       }
     }),
   );
+});
+
+test("a bath near its end fixes for four times the fresh clearing time (twice twice: NAVEDTRA 14209; brodie-tyrrell.org)", () => {
+  const { predictedSeconds } = fixer(used(19.75));
+  const { seconds } = fixTime(Math.ceil(predictedSeconds ?? 0), false, 60, 200);
+  expect(seconds).toBeGreaterThanOrEqual(4 * 45 - 3);
+  expect(seconds).toBeLessThanOrEqual(4 * 45);
 });
