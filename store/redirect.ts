@@ -41,7 +41,7 @@ export function redirectRuns(stores: Stores, batch: Batch, state: BatchState, no
         usefulUntil: null,
         body: {
           about: makeNumber("run", run.number),
-          text: redirectedWords(run.number, batch.kind, label, wornWords(state), to),
+          text: redirectedWords(batch.kind, label, wornWords(state), to),
           actions: [],
           mentions: [],
         },

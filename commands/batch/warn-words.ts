@@ -1,6 +1,6 @@
 import type { Action } from "../define.ts";
 import { makeLine } from "../line.ts";
-import { formatDilution, formatMl, formatSeconds, instant, makeNumber, plain } from "../wording.ts";
+import { formatDilution, formatMl, formatSeconds, instant, plain } from "../wording.ts";
 import { formatRolls } from "./area.ts";
 import type { Batch } from "./batch.ts";
 import { clearingWords, KIND_WORDS, labelOf, leftWords, wornWords } from "./batch-words.ts";
@@ -30,8 +30,8 @@ function mixWords({ batch, instead }: Warning): string {
 
 function awayWords({ batch }: Warning): string {
   return batch.kind === "fixer"
-    ? `${WHO} puts it into the silver collection, never the drain (\`/batch discard\`).`
-    : `${WHO} takes it away as local rules say (\`/batch discard\`).`;
+    ? "It goes into the silver collection, never the drain (`/batch discard`)."
+    : "It is thrown away as local rules say (`/batch discard`).";
 }
 
 function useInstead(warning: Warning): string {
@@ -112,17 +112,10 @@ function actionsFor(mark: Mark, { batch }: Warning): Action[] {
   return actions;
 }
 
-/** To the owner of a run whose next bath has just gone bad. */
-export function redirectedWords(
-  run: number,
-  kind: Batch["kind"],
-  old: string,
-  why: string,
-  to: string | null,
-): string {
+/** To the owner of a run whose next bath has just gone bad; the chat adds which run. */
+export function redirectedWords(kind: Batch["kind"], old: string, why: string, to: string | null): string {
   const bathWord = KIND_WORDS[kind];
-  const runLabel = makeNumber("run", run);
   if (to === null)
-    return `**${runLabel}: don't pour in ${old}.** ${capital(why)}, and no other ${bathWord} is ready. If the film is in water already, leave it there: water does no harm. Tell the teacher.`;
-  return `**${runLabel}: take ${to}, not ${old}**, when it is time for the ${bathWord}. ${capital(old)}: ${why}. Your plan is changed.`;
+    return `**Don't pour in ${old}.** ${capital(why)}, and no other ${bathWord} is ready. If the film is in water already, leave it there: water does no harm. Tell the teacher.`;
+  return `**Take ${to}, not ${old}**, when it is time for the ${bathWord}. ${capital(old)}: ${why}. Your plan is changed.`;
 }

@@ -246,7 +246,7 @@ describe("worn out", () => {
     room.asks("Aida", "/batch mix kind:fixer product:Pier Fix volume:1 l", "aide");
     room.asks("Aida", "/batch test batch:B2 clearing:1:40", "aide");
     await room.tick();
-    expect(room.news("Mina").find((text) => text.includes("take B3, not B2"))).toContain("it clears in 1:40");
+    expect(room.news("Mina").find((text) => text.includes("Take B3, not B2"))).toContain("it clears in 1:40");
     room.asks("Mina", "/run next sure:yes step:2");
     room.asks("Mina", `/run next sure:yes step:${FIX_STEP}`);
     expect(field(room, "B2", "usedSqIn")).toBe(0);
@@ -260,7 +260,7 @@ describe("worn out", () => {
     goTo(room, "Mina", 2);
     room.asks("Aida", "/batch test batch:B2 clearing:1:40", "aide");
     await room.tick();
-    expect(room.news("Mina").join()).toContain("R1: don't pour in B2");
+    expect(room.news("Mina").join()).toContain("Don't pour in B2.");
     const refused = room.asks("Mina", `/run next sure:yes step:${FIX_STEP}`);
     expect(refused.code).toBe("ERR_BATCH_WORN");
     expect(refused.reply.text).toContain("Keep the film in water");
