@@ -25,6 +25,9 @@ function createRunningClock(): FakeClock {
   };
 }
 
+/** Runs in the browser. */
+const WIDTH_OF_LAST = '[...document.querySelectorAll(".picture img")].at(-1).naturalWidth';
+
 /** Called to agitate each 5 s. */
 const QUICK = aPlan({
   tank: 2,
@@ -225,6 +228,40 @@ describe.skipIf(!hasChromium)("the room's page", { timeout: 60_000 }, () => {
     expect(await page.locator(".wall .run h3").textContent()).toBe("Tank 2 · Mina");
     await shoot(page, "desk-board");
     expect(complaints).toEqual([]);
+  });
+
+  test("a bottle the teacher mixes is said to the class, and its picture opens", async () => {
+    const student = await openPage(browser, room.url, "phone");
+    await joinDemo(student.page, "Mina");
+    const { page, complaints } = await openPage(browser, room.url, "desk");
+    await page.getByRole("button", { name: "Look around as its teacher" }).click();
+    await page.locator(".link.is-open").waitFor();
+    await type(page, "/batch mix kind:fixer product:House Fix volume:2 l dilution:1+4");
+    const said = student.page.locator(".entry.is-reply").last();
+    await said.waitFor();
+    expect(await said.locator(".entry-tags").textContent()).toBe("to the class · asked by Demo teacher");
+    expect(await said.textContent()).toContain("2 l");
+    await type(student.page, "/batch status");
+    const picture = student.page.locator(".picture").last();
+    await picture.locator("img").waitFor();
+    // Loaded and drawn: an image that failed has no width.
+    await expect.poll(() => student.page.evaluate(WIDTH_OF_LAST)).toBeGreaterThan(0);
+    await picture.click();
+    await student.page.getByRole("button", { name: "Larger", exact: true }).click();
+    await shoot(student.page, "phone-gauge");
+    await student.page.getByRole("button", { name: "Close", exact: true }).click();
+    expect([...complaints, ...student.complaints]).toEqual([]);
+  });
+
+  test("what was used lately is one tap away", async () => {
+    const { page } = await openPage(browser, room.url, "phone");
+    await joinDemo(page, "Mina");
+    await type(page, "/help");
+    await page.locator(".entry.is-reply").waitFor();
+    expect(await page.getByRole("listbox").count()).toBe(0);
+    await page.getByRole("combobox", { name: "Command" }).click();
+    await page.getByRole("option", { name: "/help" }).click();
+    expect(await page.getByRole("combobox", { name: "Command" }).inputValue()).toBe("/help");
   });
 
   test("the invented class becomes one's own, and nothing of it comes along", async () => {

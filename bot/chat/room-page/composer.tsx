@@ -8,6 +8,9 @@ import { useRoom, useRoomPart } from "./room-context.ts";
 import { useWords } from "./words.ts";
 
 const MOST_RECENT = 20;
+const MOST_LATELY = 5;
+
+const asChoice = (line: string): Choice => ({ label: line, hint: "", line });
 
 /** The line at the foot of the page: typed commands, with what may come next above it. */
 export function Composer({ onForms }: { onForms: () => void }) {
@@ -23,6 +26,7 @@ export function Composer({ onForms }: { onForms: () => void }) {
   const [picked, setPicked] = useState(-1);
   const [recent, setRecent] = useState<readonly string[]>(readKept("recent", []));
   const [recentAt, setRecentAt] = useState(-1);
+  const [isHere, setHere] = useState(false);
 
   const caret = readCaret(line, cards);
   const typing = caret.at === "value" ? caret.option : null;
@@ -44,6 +48,8 @@ export function Composer({ onForms }: { onForms: () => void }) {
   }, [line, cards]);
 
   const isOpen = choices.length > 0 && line.trim() !== "";
+  // An empty line offers what was used lately, for those whose keyboard has no arrows.
+  const lately = isHere && line === "" ? recent.slice(0, MOST_LATELY).map(asChoice) : [];
 
   function change(next: string): void {
     if (fault !== null) room.clearFault();
@@ -64,6 +70,8 @@ export function Composer({ onForms }: { onForms: () => void }) {
     setRecent(next);
     keepHere("recent", next);
     change("");
+    // The answer comes where the list would be.
+    setHere(false);
   }
 
   function step(by: number): void {
@@ -81,7 +89,8 @@ export function Composer({ onForms }: { onForms: () => void }) {
     else if (event.key === "ArrowDown" && recentAt >= 0) step(-1);
     else if (event.key === "Tab" && !event.shiftKey && isBrowsing) take(choice ?? (choices[0] as Choice));
     else if (event.key === "Enter" && choice) take(choice);
-    else if (event.key === "Escape" && choices.length > 0) setChoices([]);
+    else if (event.key === "Escape" && isOpen) setChoices([]);
+    else if (event.key === "Escape" && lately.length > 0) setHere(false);
     else return;
     event.preventDefault();
   }
@@ -99,6 +108,7 @@ export function Composer({ onForms }: { onForms: () => void }) {
       }}
     >
       {isOpen && <ChoiceList id={`${id}-list`} choices={choices} picked={picked} onTake={take} />}
+      {lately.length > 0 && <ChoiceList id={`${id}-list`} choices={lately} picked={-1} onTake={take} />}
       <p class={`composer-says ${fault !== null || check?.faults[0] ? "is-fault" : ""}`} aria-live="polite">
         {says ?? (isSending ? composer.sending : "")}
       </p>
@@ -112,10 +122,13 @@ export function Composer({ onForms }: { onForms: () => void }) {
           value={line}
           onInput={(event) => change(event.currentTarget.value)}
           onKeyDown={onKeyDown}
+          onFocus={() => setHere(true)}
+          onClick={() => setHere(true)}
+          onBlur={() => setHere(false)}
           placeholder={composer.placeholder}
           aria-label={composer.label}
           role="combobox"
-          aria-expanded={isOpen}
+          aria-expanded={isOpen || lately.length > 0}
           aria-controls={`${id}-list`}
           aria-autocomplete="list"
           aria-activedescendant={picked >= 0 ? `${id}-list-${picked}` : undefined}

@@ -2,6 +2,7 @@ import { useEffect, useRef } from "preact/hooks";
 import { formatSeconds } from "../../../commands/wording.ts";
 import { LATE_FROM_MS, type OpenCue } from "./cues.ts";
 import { readBlocks } from "./marks.ts";
+import { openModal } from "./modal.ts";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { Marks } from "./said.tsx";
 import { secondsTo, useRoomTime } from "./ticking.ts";
@@ -35,7 +36,7 @@ function OneCue({ cue, others }: { cue: OpenCue; others: number }) {
   const tone = actions.length > 0 ? "change" : "agitate";
 
   useEffect(() => {
-    dialog.current?.showModal();
+    openModal(dialog.current);
     room.alarm.call(tone, isSoundOn);
     if (tone === "agitate") return undefined;
     let left = REPEATS;

@@ -4,6 +4,7 @@ import type { FromPage, ToPage } from "../room-wire.ts";
 
 const ASK_EVERY_MS = 5000;
 const ANSWER_WITHIN_MS = 3000;
+const SLEPT_MS = 10_000;
 const WAITS_MS = [200, 500, 1000, 2000, 4000] as const;
 
 export interface Link {
@@ -23,6 +24,7 @@ export function createLink({ onOpen, onMessage, onLost }: LinkParts): Link {
   let socket: WebSocket | undefined;
   let isWanted = false;
   let tries = 0;
+  let hiddenAt = Infinity;
   let again: ReturnType<typeof setTimeout> | undefined;
   let asking: ReturnType<typeof setInterval> | undefined;
   let unanswered: ReturnType<typeof setTimeout> | undefined;
@@ -80,9 +82,15 @@ export function createLink({ onOpen, onMessage, onLost }: LinkParts): Link {
     return true;
   }
 
+  /** On waking: a socket that slept that long is most likely dead, and a new one is here sooner than its silence tells. */
   function lookNow(): void {
-    if (document.visibilityState !== "visible") return;
+    if (document.visibilityState !== "visible") {
+      hiddenAt = Date.now();
+      return;
+    }
     tries = 0;
+    if (socket && Date.now() - hiddenAt > SLEPT_MS) drop(socket);
+    hiddenAt = Infinity;
     if (socket) ask();
     else connect();
   }

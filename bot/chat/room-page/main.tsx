@@ -15,8 +15,8 @@ import { createPageRoom } from "./room.ts";
 
 const room = createPageRoom();
 // The first touch anywhere lets the page sound later on.
-addEventListener("pointerdown", () => room.alarm.unlock());
-addEventListener("keydown", () => room.alarm.unlock());
+for (const touch of ["pointerdown", "touchend", "click", "keydown"])
+  addEventListener(touch, () => room.alarm.unlock());
 void room.enter();
 
 const root = document.getElementById("app");

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { FeedEvent } from "../room-wire.ts";
+import { closeModal, openModal } from "./modal.ts";
 import { useWords } from "./words.ts";
 
 type Picture = FeedEvent["pictures"][number];
@@ -32,7 +33,7 @@ function Zoomed({ picture, onClose }: { picture: Picture; onClose: () => void })
   const { picture: words } = useWords();
   const dialog = useRef<HTMLDialogElement>(null);
   const [zoom, setZoom] = useState(1);
-  useEffect(() => dialog.current?.showModal(), []);
+  useEffect(() => openModal(dialog.current), []);
   const by = (factor: number): void => setZoom(Math.min(MOST_ZOOM, Math.max(1, zoom * factor)));
   return (
     <dialog ref={dialog} class="zoomed" aria-label={picture.alt} onClose={onClose}>
@@ -50,7 +51,7 @@ function Zoomed({ picture, onClose }: { picture: Picture; onClose: () => void })
         <a class="key" href={picture.src.replace(/svg$/, "png")} download={`${picture.name}.png`}>
           {words.save}
         </a>
-        <button type="button" class="key main" onClick={() => dialog.current?.close()}>
+        <button type="button" class="key main" onClick={() => closeModal(dialog.current, onClose)}>
           {words.close}
         </button>
       </div>
