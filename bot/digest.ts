@@ -34,10 +34,12 @@ export interface DigestDeps {
 
 const PRIORITY = 3;
 const FAULTS_EVERY_MS = 10 * 60_000;
+const MARK_AGAIN_MS = 60 * 60_000;
 
 export function createDigest({ stores, clock, log, onOwed }: DigestDeps): Digest {
   let task: ScheduledTask | undefined;
   let faultsAt = -Infinity;
+  let isStopped = true;
 
   /** One class that can't be read must not silence the others. */
   function tryFor(classId: number, what: string, work: () => void): void {
@@ -49,9 +51,15 @@ export function createDigest({ stores, clock, log, onOwed }: DigestDeps): Digest
   }
 
   function beat(now: number): void {
+    for (const look of looksAt(now)) look();
+    onOwed?.();
+  }
+
+  /** What there is to do at `now`, class by class. */
+  function looksAt(now: number): (() => void)[] {
     const isFaultTime = now - faultsAt >= FAULTS_EVERY_MS || now < faultsAt;
     if (isFaultTime) faultsAt = now;
-    for (const found of stores.classes.list()) {
+    return stores.classes.list().map((found) => () => {
       tryFor(found.id, "a digest could not be made", () => sayDigests(stores, found, now));
       for (const id of stores.batches.standingIds(found.id))
         tryFor(found.id, "a batch could not be looked at", () => {
@@ -60,6 +68,15 @@ export function createDigest({ stores, clock, log, onOwed }: DigestDeps): Digest
         });
       if (isFaultTime)
         tryFor(found.id, "the faults could not be looked at", () => reportFaults(stores, found.id, now));
+    });
+  }
+
+  /** One class in each turn of the loop: where there are hundreds, no call may wait for them. */
+  async function beatGently(): Promise<void> {
+    for (const look of looksAt(clock.now())) {
+      if (isStopped) return;
+      look();
+      await new Promise<void>((resolve) => setImmediate(resolve));
     }
     onOwed?.();
   }
@@ -67,19 +84,26 @@ export function createDigest({ stores, clock, log, onOwed }: DigestDeps): Digest
   return {
     beat,
     start() {
-      task = schedule("* * * * *", () => beat(clock.now()), { noOverlap: true });
-      beat(clock.now());
+      isStopped = false;
+      task = schedule("* * * * *", beatGently, { noOverlap: true });
+      void beatGently();
     },
-    stop: () => void task?.destroy(),
+    stop() {
+      isStopped = true;
+      void task?.destroy();
+    },
   };
 }
 
 /** Of several missed while the bot was away only the newest of each kind is said, once, and says how late it is. */
 function sayDigests(stores: Stores, found: SchoolClass, now: number): void {
-  const from = stores.digests.checkedAt(found.id) ?? now;
+  const checkedAt = stores.digests.checkedAt(found.id);
+  const from = checkedAt ?? now;
   if (now < from) return;
-  stores.digests.setChecked(found.id, now);
   const due = dueDigests(found.habits, found.zone, from, now);
+  // Where nothing is due the former mark does as well, and spares a flush of the disk each minute for each class.
+  if (due.length > 0 || checkedAt === undefined || now - from > MARK_AGAIN_MS)
+    stores.digests.setChecked(found.id, now);
   for (const kind of ["period", "week"] as const) {
     const ofKind = due.filter((each) => each.kind === kind);
     const newest = ofKind.at(-1);
