@@ -28,6 +28,8 @@ export function openDb(path: string): Db {
   }
   db.pragma("synchronous = FULL");
   db.pragma("foreign_keys = ON");
+  // What is deleted is overwritten: erased means gone, also from free pages.
+  db.pragma("secure_delete = ON");
   db.pragma("busy_timeout = 5000");
   try {
     migrate(db, MIGRATIONS);
