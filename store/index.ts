@@ -13,14 +13,17 @@ import { createDigestStore, type DigestStore } from "./digests.ts";
 import { createHandoverStore, type HandoverStore } from "./handovers.ts";
 import { keepLine, warnOf } from "./keep-line.ts";
 import { keepRun } from "./keep-run.ts";
+import { createErasureStore, type ErasureStore } from "./erasures.ts";
 import { createMemberStore, type MemberStore } from "./members.ts";
 import { createMessageStore, type MessageStore } from "./messages.ts";
+import { createMineStore, type MineStore } from "./mine.ts";
 import { openDb, type Db } from "./open.ts";
 import { createPlanStore, type PlanStore } from "./plans.ts";
 import { createRunStore, type RunStore } from "./runs.ts";
 import { createCueStore, type CueStore } from "./cues.ts";
 import { createOutboxStore, type OutboxStore } from "./outbox.ts";
 import { createRollStore, type RollStore } from "./rolls.ts";
+import { createPrivacyStore, type PrivacyStore } from "./privacy.ts";
 import { createRoomStore, type RoomStore } from "./room.ts";
 import { createSayStore, type SayStore } from "./says.ts";
 import { createShelfStore, type ShelfStore } from "./shelf.ts";
@@ -47,6 +50,9 @@ export interface Stores {
   readonly rooms: RoomStore;
   readonly says: SayStore;
   readonly boards: BoardStore;
+  readonly mine: MineStore;
+  readonly privacy: PrivacyStore;
+  readonly erasures: ErasureStore;
   readonly calls: CallStore;
   /** Keeps a changed run, its cues and, once it is over, its rolls; inside `atomically` only. */
   keepRun(run: Run, now: number): Roll[];
@@ -88,6 +94,9 @@ export function openStores(path: string): Stores {
     rooms: createRoomStore(db),
     says: createSayStore(db),
     boards: createBoardStore(db),
+    mine: createMineStore(db),
+    privacy: createPrivacyStore(db),
+    erasures: createErasureStore(db),
     calls: createCallStore(db),
     atomically: (work) => db.transaction(work).immediate(),
     keepRun: (run, now) => keepRun(stores, run, now),

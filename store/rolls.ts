@@ -4,7 +4,7 @@ import { OUTCOMES, rollBodySchema, type NewRoll, type Roll } from "../commands/r
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 
-const rowSchema = z
+export const rollRowSchema = z
   .object({
     id: z.int(),
     class_id: z.int(),
@@ -102,9 +102,9 @@ export function createRollStore(db: Db): RollStore {
   );
   const ways = createWays(db);
   return {
-    add: (roll) => rowSchema.parse(insert.get({ ...roll, body: JSON.stringify(roll.body) })),
-    find: (classId, number) => rowSchema.optional().parse(one.get(classId, number)),
-    ofRun: (runId) => z.array(rowSchema).parse(ofRun.all(runId)),
+    add: (roll) => rollRowSchema.parse(insert.get({ ...roll, body: JSON.stringify(roll.body) })),
+    find: (classId, number) => rollRowSchema.optional().parse(one.get(classId, number)),
+    ofRun: (runId) => z.array(rollRowSchema).parse(ofRun.all(runId)),
     search(classId, filter, limit, offset) {
       const asked = toAsked(classId, filter);
       const way = ways.of(filter);
@@ -116,7 +116,7 @@ export function createRollStore(db: Db): RollStore {
           : way.ids.all({ ...asked, limit, offset }).map(({ id }) => id);
       const counted = ids.slice(0, MOST_COUNTED);
       return {
-        rolls: z.array(rowSchema).parse(byIds.all(JSON.stringify(shown))),
+        rolls: z.array(rollRowSchema).parse(byIds.all(JSON.stringify(shown))),
         total: counted.length,
         isCapped: ids.length > MOST_COUNTED,
         totals: totalsSchema.parse(totals.get(JSON.stringify(counted))),

@@ -1,0 +1,129 @@
+import { z } from "zod";
+import { whoMay } from "../class/who.ts";
+import { defineCommand, UserError, type Context } from "../define.ts";
+import { toRecord } from "../roll/file.ts";
+import * as words from "./reply.ts";
+
+export const mineShow = defineCommand({
+  name: "mine show",
+  summary: "What is kept of you, in plain words",
+  options: z.object({}),
+  who: whoMay("mine show"),
+  visibility: "private",
+  handle(_, { stores, class: { id }, person }) {
+    const held = stores.mine.gather(id, person.id);
+    const member = stores.members.find(id, person.id);
+    return words.showReply({
+      name: person.name,
+      joinedAt: member?.joinedAt ?? 0,
+      plans: held.plans.length,
+      runs: held.runs.length,
+      rolls: held.rolls.length,
+      photos: held.photos,
+      messages: held.messages.length,
+      ledgerLines: held.ledger.length,
+      devices: held.devices.length,
+    });
+  },
+});
+
+export const mineExport = defineCommand({
+  name: "mine export",
+  summary: "Everything that is kept of you, as a file to take along",
+  options: z.object({}),
+  who: whoMay("mine export"),
+  visibility: "private",
+  handle(_, { stores, class: school, person }) {
+    const held = stores.mine.gather(school.id, person.id);
+    const member = stores.members.find(school.id, person.id);
+    const file = {
+      format: "sinkside person",
+      version: 1,
+      class: school.name,
+      person: {
+        name: person.name,
+        role: member?.role ?? null,
+        joined_at: isoOf(member?.joinedAt),
+        last_seen_at: isoOf(member?.seenAt),
+      },
+      rolls: held.rolls.map(toRecord),
+      photos: held.photos,
+      plans: held.plans.map(({ number, made_at, body }) => ({ plan: number, made_at: isoOf(made_at), ...body })),
+      runs: held.runs.map(({ number, started_at, body, phase }) => ({
+        run: number,
+        started_at: isoOf(started_at),
+        phase,
+        record: body,
+      })),
+      messages: held.messages.map(({ at, body }) => ({ at: isoOf(at), text: body.text })),
+      ledger_lines: held.ledger.map(({ at, batch, kind, body }) => ({ at: isoOf(at), batch, kind, body })),
+      devices: held.devices.map(({ device, created_at, seen_at }) => ({
+        device,
+        signed_in_at: isoOf(created_at),
+        seen_at: isoOf(seen_at),
+      })),
+    };
+    return words.exportReply(`${JSON.stringify(file, null, 2)}\n`);
+  },
+});
+
+function isoOf(atMs: number | undefined): string | null {
+  return atMs === undefined ? null : new Date(atMs).toISOString();
+}
+
+export const mineErase = defineCommand({
+  name: "mine erase",
+  summary: "Take yourself out of this class's store, for good",
+  options: z.object({
+    name: z.string().trim().min(1).max(60).optional().describe("Your name, to confirm it"),
+  }),
+  who: whoMay("mine erase"),
+  visibility: "private",
+  rest: "name",
+  handle({ name }, context) {
+    const { person, stores, class: school } = context;
+    if (name?.toLowerCase() !== person.name.toLowerCase())
+      return words.askErase(person.name, name !== undefined);
+    const teachers = stores.members.list(school.id).filter(({ role }) => role === "teacher");
+    if (teachers.length === 1 && teachers[0]?.personId === person.id)
+      throw new UserError("ERR_LAST_TEACHER", words.LAST_TEACHER);
+    return words.erasedReply(erase(context, person.id));
+  },
+});
+
+export const classForget = defineCommand({
+  name: "class forget",
+  summary: "Take somebody out of this class's store, for good",
+  options: z.object({
+    person: z.string().trim().min(1).max(60).describe("Whom"),
+    sure: z.enum(["yes", "no"]).default("no").describe("yes: I know what I do"),
+  }),
+  who: whoMay("class forget"),
+  visibility: "private",
+  complete: {
+    person: (typed, { stores, class: { id } }) =>
+      stores.members
+        .list(id)
+        .filter(({ name }) => name.toLowerCase().includes(typed.toLowerCase()))
+        .map(({ name }) => ({ label: name, value: name })),
+  },
+  handle({ person, sure }, context) {
+    const { stores, class: school } = context;
+    const member = stores.members.findByName(school.id, person);
+    if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.UNKNOWN_PERSON(person));
+    if (member.personId === context.person.id) return words.askErase(context.person.name, false);
+    if (sure !== "yes") return words.askForget(member.name);
+    return words.forgottenReply(erase(context, member.personId));
+  },
+});
+
+/** Returns how many rolls stay, nameless. */
+function erase({ stores, class: { id }, now }: Context, personId: string): number {
+  const open = stores.runs.open(id, personId);
+  if (open.length > 0)
+    throw new UserError("ERR_RUN_GOING", words.RUN_GOING(open.map(({ number }) => number)));
+  const { rolls } = stores.mine.gather(id, personId);
+  stores.privacy.erasePerson(id, personId);
+  stores.erasures.addPerson(now);
+  return rolls.length;
+}

@@ -1,0 +1,61 @@
+import { plain } from "../wording.ts";
+
+/* Taking a person's name out of what others wrote. Pure. */
+
+/** What stands where a name stood. */
+export const NOBODY = "somebody";
+/** The name under which a roll of an erased person goes on. */
+export const NAMELESS = "Somebody";
+
+/** Shorter parts of a name are words of every language. */
+const LEAST_PART = 3;
+
+export interface Namely {
+  /** In any case. */
+  readonly whole: readonly string[];
+  /** As written: a first name may be a common word. */
+  readonly parts: readonly string[];
+}
+
+/**
+ * The ways in which a person may be named in a text: by name, and by a part of it that nobody else of the class has.
+ * `others` are the names of the others.
+ */
+export function namesOf(names: readonly string[], others: readonly string[]): Namely {
+  const taken = new Set(others.flatMap((other) => partsOf(other).map((part) => part.toLowerCase())));
+  const parts = names
+    .flatMap(partsOf)
+    .filter((part) => [...part].length >= LEAST_PART && !taken.has(part.toLowerCase()));
+  const whole = names.filter((name) => !others.some((other) => other.toLowerCase() === name.toLowerCase()));
+  return { whole: withMarkup(whole), parts: withMarkup(parts) };
+}
+
+function partsOf(name: string): string[] {
+  return name.split(/[\s.]+/).filter((part) => !/^\d*$/.test(part));
+}
+
+/** As the name stands in a reply, where its signs are made harmless. */
+function withMarkup(names: readonly string[]): string[] {
+  return [...new Set(names.flatMap((name) => [name, plain(name)]))]
+    .filter((name) => name !== "")
+    .sort((a, b) => b.length - a.length);
+}
+
+/** The text without the names, word by word: `Mina` is not taken out of `Minaret`. */
+export function redactText(text: string, { whole, parts }: Namely): string {
+  const wholly = whole.reduce((rest, name) => rest.replace(wordPattern(name, "giu"), NOBODY), text);
+  return parts.reduce((rest, name) => rest.replace(wordPattern(name, "gu"), NOBODY), wholly);
+}
+
+function wordPattern(name: string, flags: string): RegExp {
+  const escaped = name.replace(/[\\^$.*+?()[\]{}|]/g, "\\$&");
+  return new RegExp(`(?<![\\p{L}\\p{N}])${escaped}(?![\\p{L}\\p{N}])`, flags);
+}
+
+/** Every text inside a JSON value; keys are the program's own. */
+export function redactJson(value: unknown, names: Namely): unknown {
+  if (typeof value === "string") return redactText(value, names);
+  if (Array.isArray(value)) return value.map((each) => redactJson(each, names));
+  if (typeof value !== "object" || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, redactJson(each, names)]));
+}

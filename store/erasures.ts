@@ -1,0 +1,68 @@
+import { z } from "zod";
+import type { Db } from "./open.ts";
+
+/* What is to be erased, and what was: without a name. */
+
+const rowSchema = z
+  .object({
+    id: z.int(),
+    kind: z.enum(["person", "class"]),
+    class_id: z.int().nullable(),
+    asked_at: z.int(),
+    due_at: z.int(),
+  })
+  .transform((row) => ({
+    id: row.id,
+    kind: row.kind,
+    classId: row.class_id,
+    askedAt: row.asked_at,
+    dueAt: row.due_at,
+  }));
+export type Erasure = z.output<typeof rowSchema>;
+
+export interface ErasureStore {
+  /** A class is taken out at `dueAt`; until then it can be kept after all. */
+  planClass(classId: number, now: number, dueAt: number): void;
+  plannedOf(classId: number): Erasure | undefined;
+  keepClass(classId: number): boolean;
+  /** Classes whose time has come. */
+  due(now: number): Erasure[];
+  markDone(id: number, now: number): void;
+  /** A person was taken out just now: the file is still to be swept. */
+  addPerson(now: number): void;
+  /** Since when something erased waits for the file to be swept; undefined: nothing does. */
+  unsweptSince(): number | undefined;
+  markSwept(now: number): void;
+}
+
+export function createErasureStore(db: Db): ErasureStore {
+  const insert = db.prepare<[string, number | null, number, number, number | null]>(
+    "insert into erasures (kind, class_id, asked_at, due_at, done_at) values (?, ?, ?, ?, ?)",
+  );
+  const planned = db.prepare<[number]>(
+    "select * from erasures where kind = 'class' and class_id = ? and done_at is null",
+  );
+  const keep = db.prepare<[number]>(
+    "delete from erasures where kind = 'class' and class_id = ? and done_at is null",
+  );
+  const due = db.prepare<[number]>(
+    "select * from erasures where kind = 'class' and done_at is null and due_at <= ? order by due_at",
+  );
+  const done = db.prepare<[number, number]>("update erasures set done_at = ? where id = ?");
+  const unswept = db.prepare<[], { since: number | null }>(
+    "select min(done_at) as since from erasures where done_at is not null and swept_at is null",
+  );
+  const swept = db.prepare<[number, number]>(
+    "update erasures set swept_at = ? where done_at <= ? and swept_at is null",
+  );
+  return {
+    planClass: (classId, now, dueAt) => void insert.run("class", classId, now, dueAt, null),
+    plannedOf: (classId) => rowSchema.optional().parse(planned.get(classId)),
+    keepClass: (classId) => keep.run(classId).changes > 0,
+    due: (now) => z.array(rowSchema).parse(due.all(now)),
+    markDone: (id, now) => void done.run(now, id),
+    addPerson: (now) => void insert.run("person", null, now, now, now),
+    unsweptSince: () => unswept.get()?.since ?? undefined,
+    markSwept: (now) => void swept.run(now, now),
+  };
+}

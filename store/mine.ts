@@ -1,0 +1,63 @@
+import { z } from "zod";
+import { planSchema } from "../commands/plan/plan.ts";
+import type { Roll } from "../commands/roll/roll.ts";
+import { json } from "./json.ts";
+import type { Db } from "./open.ts";
+import { rollRowSchema } from "./rolls.ts";
+
+/* Everything the store holds of one person in one class, for that person to see and take along. */
+
+const planRow = z.object({ number: z.int(), made_at: z.int(), body: json(planSchema) });
+const runRow = z.object({ number: z.int(), started_at: z.int(), body: json(z.unknown()), phase: json(z.unknown()) });
+const messageRow = z.object({ at: z.int(), body: json(z.looseObject({ text: z.string().default("") })) });
+const lineRow = z.object({ at: z.int(), batch: z.int(), kind: z.string(), body: json(z.unknown()) });
+
+export interface Held {
+  readonly plans: z.output<typeof planRow>[];
+  readonly runs: z.output<typeof runRow>[];
+  readonly rolls: Roll[];
+  readonly photos: number;
+  /** What they wrote or were told alone, in the room. */
+  readonly messages: z.output<typeof messageRow>[];
+  readonly ledger: z.output<typeof lineRow>[];
+  /** Devices signed in to the room. */
+  readonly devices: { device: string; created_at: number; seen_at: number }[];
+}
+
+export interface MineStore {
+  gather(classId: number, personId: string): Held;
+}
+
+export function createMineStore(db: Db): MineStore {
+  const owned = "where class_id = ? and person_id = ?";
+  const plans = db.prepare<[number, string]>(`select number, made_at, body from plans ${owned} order by number`);
+  const runs = db.prepare<[number, string]>(
+    `select number, started_at, body, phase from runs ${owned} order by number`,
+  );
+  const rolls = db.prepare<[number, string]>(`select * from rolls ${owned} order by number`);
+  const photos = db.prepare<[number, string], { count: number }>(
+    `select count(*) as count from roll_photos where roll_id in (select id from rolls ${owned})`,
+  );
+  const messages = db.prepare<[number, string, string]>(
+    "select at, body from messages where class_id = ? and (person_id = ? or author_id = ?) order by id",
+  );
+  const lines = db.prepare<[string, string, number]>(
+    `select ledger.at, batches.number as batch, ledger.kind, ledger.body from ledger
+     join batches on batches.id = ledger.batch_id
+     where (ledger.person_id = ? or ledger.about_id = ?) and batches.class_id = ? order by ledger.id`,
+  );
+  const devices = db.prepare<[number, string], Held["devices"][number]>(
+    `select device, created_at, seen_at from room_sessions ${owned} order by created_at`,
+  );
+  return {
+    gather: (classId, personId) => ({
+      plans: z.array(planRow).parse(plans.all(classId, personId)),
+      runs: z.array(runRow).parse(runs.all(classId, personId)),
+      rolls: z.array(rollRowSchema).parse(rolls.all(classId, personId)),
+      photos: photos.get(classId, personId)?.count ?? 0,
+      messages: z.array(messageRow).parse(messages.all(classId, personId, personId)),
+      ledger: z.array(lineRow).parse(lines.all(personId, personId, classId)),
+      devices: devices.all(classId, personId),
+    }),
+  };
+}

@@ -1,0 +1,56 @@
+/*
+ * Every column in which something a person wrote, or a person's name, can stand. A test holds this list against the store:
+ * a new text column must be named here or there as one that can hold no name.
+ */
+
+export interface TextColumn {
+  readonly table: string;
+  /** How a row of it is found again. */
+  readonly key: string;
+  readonly column: string;
+  readonly isJson: boolean;
+  /** Which rows are a class's. */
+  readonly ofClass: string;
+}
+
+const OWN = "class_id = @classId";
+const text = (table: string, column: string, key = "id"): TextColumn => ({
+  table,
+  key,
+  column,
+  isJson: false,
+  ofClass: OWN,
+});
+const json = (table: string, column: string): TextColumn => ({
+  table,
+  key: "id",
+  column,
+  isJson: true,
+  ofClass: OWN,
+});
+
+export const TEXT_COLUMNS: readonly TextColumn[] = [
+  json("sheets", "body"),
+  json("tanks", "body"),
+  json("plans", "body"),
+  json("runs", "body"),
+  json("runs", "phase"),
+  json("outbox", "body"),
+  text("outbox", "detail"),
+  text("rolls", "note"),
+  text("rolls", "fault"),
+  json("rolls", "body"),
+  json("messages", "body"),
+  text("says", "body"),
+  text("boards", "shown", "class_id"),
+  json("batches", "body"),
+  json("shelf", "body"),
+  json("handovers", "body"),
+  {
+    table: "ledger",
+    key: "id",
+    column: "body",
+    isJson: true,
+    ofClass: "batch_id in (select id from batches where class_id = @classId)",
+  },
+];
