@@ -7,11 +7,13 @@ import { batchHandover, batchWaste } from "./batch/waste-command.ts";
 import { caution } from "./caution/command.ts";
 import { classBell } from "./class/bell-command.ts";
 import { classBoard } from "./class/board-command.ts";
+import { classErase } from "./class/erase-command.ts";
 import { classFit } from "./class/fit-command.ts";
 import { classSaid, classSay } from "./class/say-command.ts";
 import { classRole, classSetup } from "./class/setup-command.ts";
 import type { Command } from "./define.ts";
 import { help } from "./help/command.ts";
+import { classForget, mineErase, mineExport, mineShow } from "./mine/command.ts";
 import { mixClass } from "./mix/class-command.ts";
 import { mixDilute, mixTemper } from "./mix/command.ts";
 import { plan, planCurve } from "./plan/command.ts";
@@ -67,6 +69,11 @@ export const commands: readonly Command[] = [
   classSaid,
   classFit,
   classBoard,
+  classForget,
+  classErase,
+  mineShow,
+  mineExport,
+  mineErase,
   tankList,
   tankReport,
   tankClear,

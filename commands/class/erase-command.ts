@@ -1,0 +1,48 @@
+import { z } from "zod";
+import { defineCommand, type Context } from "../define.ts";
+import * as words from "./erase-reply.ts";
+import { whoMay } from "./who.ts";
+
+const DAY_MS = 86_400_000;
+
+export const classErase = defineCommand({
+  name: "class erase",
+  summary: "Erase the class with everything in it, after some days of grace",
+  options: z.object({
+    name: z.string().trim().min(1).max(100).optional().describe("The class's name, to confirm it"),
+    keep: z.enum(["yes"]).optional().describe("yes: keep the class after all"),
+  }),
+  who: whoMay("class erase"),
+  visibility: "private",
+  rest: "name",
+  handle({ name, keep }, context) {
+    const { stores, class: school, now } = context;
+    const planned = stores.erasures.plannedOf(school.id);
+    if (keep === "yes") {
+      const wasPlanned = stores.erasures.keepClass(school.id);
+      if (wasPlanned) tellClass(context, `k${planned?.id ?? 0}`, words.TAKEN_BACK);
+      return words.keptReply(wasPlanned);
+    }
+    if (planned) return words.plannedReply(planned.dueAt);
+    if (name?.toLowerCase() !== school.name.toLowerCase())
+      return words.askErase(school.name, name !== undefined);
+    const dueAt = now + words.GRACE_DAYS * DAY_MS;
+    stores.erasures.planClass(school.id, now, dueAt);
+    tellClass(context, `p${stores.erasures.plannedOf(school.id)?.id ?? 0}`, words.ANNOUNCEMENT(dueAt));
+    return words.plannedReply(dueAt);
+  },
+});
+
+function tellClass({ stores, class: { id }, now }: Context, key: string, text: string): void {
+  stores.outbox.owe({
+    key: `erase.${id}.${key}`,
+    classId: id,
+    personId: null,
+    runId: null,
+    priority: 2,
+    dueAt: now,
+    decidedAt: now,
+    usefulUntil: null,
+    body: { text, about: "", actions: [], mentions: [] },
+  });
+}
