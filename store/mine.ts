@@ -8,7 +8,12 @@ import { rollRowSchema } from "./rolls.ts";
 /* Everything the store holds of one person in one class, for that person to see and take along. */
 
 const planRow = z.object({ number: z.int(), made_at: z.int(), body: json(planSchema) });
-const runRow = z.object({ number: z.int(), started_at: z.int(), body: json(z.unknown()), phase: json(z.unknown()) });
+const runRow = z.object({
+  number: z.int(),
+  started_at: z.int(),
+  body: json(z.unknown()),
+  phase: json(z.unknown()),
+});
 const messageRow = z.object({ at: z.int(), body: json(z.looseObject({ text: z.string().default("") })) });
 const lineRow = z.object({ at: z.int(), batch: z.int(), kind: z.string(), body: json(z.unknown()) });
 
@@ -30,7 +35,9 @@ export interface MineStore {
 
 export function createMineStore(db: Db): MineStore {
   const owned = "where class_id = ? and person_id = ?";
-  const plans = db.prepare<[number, string]>(`select number, made_at, body from plans ${owned} order by number`);
+  const plans = db.prepare<[number, string]>(
+    `select number, made_at, body from plans ${owned} order by number`,
+  );
   const runs = db.prepare<[number, string]>(
     `select number, started_at, body, phase from runs ${owned} order by number`,
   );

@@ -23,6 +23,10 @@ export function createPrivacyStore(db: Db): PrivacyStore {
   return {
     erasePerson: (classId, personId) => erasePerson(db, classId, personId),
     eraseClass(classId) {
+      db.prepare(
+        `delete from calls where exists (select 1 from members where class_id = ?
+           and substr(call_id, 1, length(person_id) + 1) = person_id || ':')`,
+      ).run(classId);
       db.prepare("delete from classes where id = ?").run(classId);
       forgetStrangers(db);
     },
@@ -49,9 +53,7 @@ function erasePerson(db: Db, classId: number, personId: string): void {
     `delete from outbox where class_id = @classId and exists
        (select 1 from json_each(body, '$.mentions') where value = @personId)`,
   );
-  run(
-    "delete from messages where class_id = @classId and (person_id = @personId or author_id = @personId)",
-  );
+  run("delete from messages where class_id = @classId and (person_id = @personId or author_id = @personId)");
   run("delete from runs where class_id = @classId and person_id = @personId");
   run("delete from room_sessions where class_id = @classId and person_id = @personId");
   run("update sheets set added_by = null where class_id = @classId and added_by = @personId");
@@ -106,7 +108,9 @@ function redactColumn(db: Db, column: TextColumn, classId: number, names: Namely
     )
     .iterate({ classId });
   const changed: { id: number; value: string }[] = [];
-  const wanted = [...names.whole, ...names.parts].map((each) => JSON.stringify(each).slice(1, -1).toLowerCase());
+  const wanted = [...names.whole, ...names.parts].map((each) =>
+    JSON.stringify(each).slice(1, -1).toLowerCase(),
+  );
   for (const { id, value } of rows) {
     // Most rows name nobody: only those that may are read.
     const lower = (isJson ? value : JSON.stringify(value)).toLowerCase();

@@ -39,6 +39,8 @@ export const TEXT_COLUMNS: readonly TextColumn[] = [
   text("outbox", "detail"),
   text("rolls", "note"),
   text("rolls", "fault"),
+  // Bottles without a batch of ours bear whatever label people gave them.
+  text("rolls", "batches"),
   json("rolls", "body"),
   json("messages", "body"),
   text("says", "body"),

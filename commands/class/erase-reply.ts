@@ -28,7 +28,9 @@ export function plannedReply(dueAt: number): Reply {
 
 export function keptReply(wasPlanned: boolean): Reply {
   return {
-    text: wasPlanned ? "**The class stays.** The class has been told." : "Nothing was planned: the class stays.",
+    text: wasPlanned
+      ? "**The class stays.** The class has been told."
+      : "Nothing was planned: the class stays.",
     fields: { planned: false },
   };
 }

@@ -48,7 +48,11 @@ export const mineExport = defineCommand({
       },
       rolls: held.rolls.map(toRecord),
       photos: held.photos,
-      plans: held.plans.map(({ number, made_at, body }) => ({ plan: number, made_at: isoOf(made_at), ...body })),
+      plans: held.plans.map(({ number, made_at, body }) => ({
+        plan: number,
+        made_at: isoOf(made_at),
+        ...body,
+      })),
       runs: held.runs.map(({ number, started_at, body, phase }) => ({
         run: number,
         started_at: isoOf(started_at),

@@ -1,3 +1,4 @@
+import { escapeXml } from "../sheet/svg.ts";
 import { plain } from "../wording.ts";
 
 /* Taking a person's name out of what others wrote. Pure. */
@@ -34,9 +35,9 @@ function partsOf(name: string): string[] {
   return name.split(/[\s.]+/).filter((part) => !/^\d*$/.test(part));
 }
 
-/** As the name stands in a reply, where its signs are made harmless. */
+/** As the name stands in a reply and in a picture, where its signs are made harmless. */
 function withMarkup(names: readonly string[]): string[] {
-  return [...new Set(names.flatMap((name) => [name, plain(name)]))]
+  return [...new Set(names.flatMap((name) => [name, plain(name), escapeXml(name)]))]
     .filter((name) => name !== "")
     .sort((a, b) => b.length - a.length);
 }
