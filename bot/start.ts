@@ -1,23 +1,16 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
-import { roleOfMember } from "../commands/class/roles.ts";
-import { commands } from "../commands/index.ts";
-import { viewOf } from "../commands/run/view.ts";
 import { openStores, type Stores } from "../store/index.ts";
 import { createBeat } from "./beat.ts";
-import { createBoards } from "./board.ts";
-import type { ChatHandlers, ChatPort } from "./chat/port.ts";
-import { createRoom, type Room } from "./chat/room.ts";
+import type { ChatPort } from "./chat/port.ts";
+import { createEarlyRoom } from "./chat/room-say.ts";
+import type { Room } from "./chat/room.ts";
+import type { Chats } from "./chats.ts";
 import { createSteadyClock, systemTime, type Clock } from "./clock.ts";
 import type { Config } from "./config.ts";
 import { createDeliverer } from "./deliver.ts";
-import { createDigest } from "./digest.ts";
-import { inventDemo } from "./demo.ts";
-import { createDirectory } from "./directory.ts";
-import { createDispatch } from "./dispatch.ts";
 import { takeLock } from "./lock.ts";
 import type { Log } from "./log.ts";
-import { renderPicture } from "./picture.ts";
 
 export interface Running {
   readonly room: Room;
@@ -28,7 +21,10 @@ export interface Running {
 /** A supervisor waits longer than this before it kills. */
 const DRAIN_MS = 4000;
 
-/** Puts the parts together and begins. `onFatal` is called where a chat can go on no longer. */
+/**
+ * Puts the parts together and begins. `onFatal` is called where a chat can go on no longer. Whatever cues need is loaded
+ * first and by itself: after a crash they are called again while the rest of the program is still being read.
+ */
 export async function startBot(
   config: Config,
   log: Log,
@@ -46,70 +42,40 @@ export async function startBot(
     throw error;
   }
   const clock = watchClock(stores, log);
-  inventDemo(stores, config.SINKSIDE_ZONE, clock.now());
   stores.outbox.recover(clock.now());
-
-  const views = (personId: string, classId: number) => {
-    const name = stores.members.find(classId, personId)?.name ?? "";
-    return stores.runs.open(classId, personId).map((run) => viewOf(run, name, clock.now()));
-  };
-  const room = createRoom({
-    host: config.ROOM_HOST,
-    port: config.ROOM_PORT,
-    publicUrl: config.ROOM_URL ?? null,
+  const ports = new Map<string, ChatPort>([["room", createEarlyRoom(stores, () => clock.now())]]);
+  let chats: Chats | undefined;
+  const deliverer = createDeliverer({
     stores,
-    commands,
+    clock,
     log,
-    viewOf: views,
-    renderPicture,
-    now: () => clock.now(),
+    ports,
+    isAwaited: (chat) => chats === undefined && chat === "discord" && config.DISCORD_TOKEN !== undefined,
+    onSettled: () => beat.rearm(),
   });
-  const ports = new Map<string, ChatPort>([["room", room]]);
-  if (config.DISCORD_TOKEN !== undefined) {
-    ports.set("discord", await connectDiscord(config, config.DISCORD_TOKEN, stores, clock, log));
-  }
-  const deliverer = createDeliverer({ stores, clock, log, ports, onSettled: () => beat.rearm() });
-  const refresh = (classId: number): void => room.refresh(stores.classes.get(classId)?.key ?? "");
   const beat = createBeat({
     stores,
     clock,
     log,
     deliverer,
-    onSpoken: (classIds) => classIds.forEach(refresh),
+    onSpoken: (classIds) => classIds.forEach((classId) => chats?.refresh(classId)),
   });
-  const boards = createBoards({ stores, clock, log, ports });
-  const digest = createDigest({ stores, clock, log, onOwed: () => beat.rearm() });
-  const dispatch = createDispatch({
-    commands,
-    stores,
-    clock,
-    log,
-    onChange(classId) {
-      refresh(classId);
-      beat.rearm();
-    },
-  });
-  const handlers: ChatHandlers = { onCommand: dispatch.onCommand, onComplete: dispatch.onComplete, onFatal };
-  // Cues first: neither opening the room nor connecting to a chat may hold them up.
   beat.start();
-  await room.start(handlers);
-  digest.start();
-  boards.start();
-  for (const port of ports.values()) {
-    if (port === room) continue;
-    port
-      .start(handlers)
-      .catch((error: unknown) => log.error({ chat: port.chat, err: error }, "a chat could not start"));
+
+  if (stores.classes.list().length === 0) {
+    const { inventDemo } = await import("./demo.ts");
+    inventDemo(stores, config.SINKSIDE_ZONE, clock.now());
   }
+  const { openChats } = await import("./chats.ts");
+  chats = await openChats({ config, stores, clock, log, ports, rearm: beat.rearm, onFatal });
+  const { room, quiet, stop } = chats;
 
   return {
     room,
     async stop() {
-      digest.stop();
-      boards.stop();
       beat.stop();
-      await Promise.all([deliverer.drain(DRAIN_MS), boards.drain()]);
-      await Promise.allSettled([...ports.values()].map((port) => port.stop()));
+      await Promise.all([deliverer.drain(DRAIN_MS), quiet()]);
+      await stop();
       stores.close();
       lock.release();
     },
@@ -125,27 +91,5 @@ function watchClock(stores: Stores, log: Log): Clock {
       log.warn({ byMs }, "the computer's clock was set; what is under way has moved with it");
     },
     onAnchor: (anchor) => stores.time.saveAnchor(anchor),
-  });
-}
-
-/** Loaded only where it is wanted: a room without it starts in a third of the time. */
-async function connectDiscord(
-  config: Config,
-  token: string,
-  stores: Stores,
-  clock: Clock,
-  log: Log,
-): Promise<ChatPort> {
-  const { createDiscord } = await import("./chat/discord.ts");
-  const api = config.DISCORD_API_URL;
-  return createDiscord({
-    token,
-    api,
-    commands,
-    log,
-    clock,
-    directory: createDirectory(stores, clock),
-    renderPicture,
-    roleOf: (member) => roleOfMember(stores.classes.find(`discord:${member.guildId}`)?.habits, member),
   });
 }

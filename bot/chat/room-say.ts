@@ -1,6 +1,6 @@
 import type { Stores } from "../../store/index.ts";
 import type { Message } from "../../store/messages.ts";
-import type { Delivery, Outcome } from "./port.ts";
+import type { ChatPort, Delivery, Kept, Outcome } from "./port.ts";
 import type { FeedBody } from "./room-feed.ts";
 
 /* What the bot says unasked in the room. Needs nothing of the page's server, so it can be said before that is open. */
@@ -44,4 +44,19 @@ export function sayInRoom(
 
 function refused(detail: string): SaidInRoom {
   return { outcome: { kind: "refused", detail }, classId: null, fresh: undefined };
+}
+
+/** The room while its page's server is being loaded: what is said is kept, and shown to whoever comes. */
+export function createEarlyRoom(stores: Stores, now: () => number): ChatPort {
+  const keep = (delivery: Delivery): Kept => ({
+    outcome: sayInRoom(stores, delivery, now()).outcome,
+    announce: () => {},
+  });
+  return {
+    chat: "room",
+    start: async () => {},
+    send: async (delivery) => stores.atomically(() => keep(delivery)).outcome,
+    keep,
+    stop: async () => {},
+  };
 }

@@ -1,0 +1,108 @@
+import { roleOfMember } from "../commands/class/roles.ts";
+import { commands } from "../commands/index.ts";
+import { viewOf } from "../commands/run/view.ts";
+import type { Stores } from "../store/index.ts";
+import { createBoards } from "./board.ts";
+import type { ChatHandlers, ChatPort } from "./chat/port.ts";
+import { createRoom, type Room } from "./chat/room.ts";
+import type { Clock } from "./clock.ts";
+import type { Config } from "./config.ts";
+import { createDigest } from "./digest.ts";
+import { createDirectory } from "./directory.ts";
+import { createDispatch } from "./dispatch.ts";
+import type { Log } from "./log.ts";
+import { renderPicture } from "./picture.ts";
+
+/* Everything but the cues: the chats and what people say in them. It takes a while to load, and cues don't wait for it. */
+
+export interface ChatsDeps {
+  readonly config: Config;
+  readonly stores: Stores;
+  readonly clock: Clock;
+  readonly log: Log;
+  /** Filled here. */
+  readonly ports: Map<string, ChatPort>;
+  /** Looks again at what is due and owed. */
+  readonly rearm: () => void;
+  readonly onFatal: (sentence: string) => void;
+}
+
+export interface Chats {
+  readonly room: Room;
+  /** Runs of this class have changed. */
+  refresh(classId: number): void;
+  /** Takes nothing new. */
+  quiet(): Promise<void>;
+  stop(): Promise<void>;
+}
+
+export async function openChats(deps: ChatsDeps): Promise<Chats> {
+  const { config, stores, clock, log, ports, rearm, onFatal } = deps;
+  const room = createRoom({
+    host: config.ROOM_HOST,
+    port: config.ROOM_PORT,
+    publicUrl: config.ROOM_URL ?? null,
+    stores,
+    commands,
+    log,
+    viewOf(personId, classId) {
+      const name = stores.members.find(classId, personId)?.name ?? "";
+      return stores.runs.open(classId, personId).map((run) => viewOf(run, name, clock.now()));
+    },
+    renderPicture,
+    now: () => clock.now(),
+  });
+  ports.set("room", room);
+  if (config.DISCORD_TOKEN !== undefined)
+    ports.set("discord", await connectDiscord(deps, config.DISCORD_TOKEN));
+  const refresh = (classId: number): void => room.refresh(stores.classes.get(classId)?.key ?? "");
+  const boards = createBoards({ stores, clock, log, ports });
+  const digest = createDigest({ stores, clock, log, onOwed: rearm });
+  const dispatch = createDispatch({
+    commands,
+    stores,
+    clock,
+    log,
+    onChange(classId) {
+      refresh(classId);
+      rearm();
+    },
+  });
+  const handlers: ChatHandlers = { onCommand: dispatch.onCommand, onComplete: dispatch.onComplete, onFatal };
+  await room.start(handlers);
+  digest.start();
+  boards.start();
+  for (const port of ports.values()) {
+    if (port === room) continue;
+    port
+      .start(handlers)
+      .catch((error: unknown) => log.error({ chat: port.chat, err: error }, "a chat could not start"));
+  }
+  rearm();
+
+  return {
+    room,
+    refresh,
+    quiet() {
+      digest.stop();
+      boards.stop();
+      return boards.drain();
+    },
+    stop: async () => void (await Promise.allSettled([...ports.values()].map((port) => port.stop()))),
+  };
+}
+
+/** Loaded only where it is wanted: a room without it starts in a third of the time. */
+async function connectDiscord({ config, stores, clock, log }: ChatsDeps, token: string): Promise<ChatPort> {
+  const { createDiscord } = await import("./chat/discord.ts");
+  return createDiscord({
+    token,
+    api: config.DISCORD_API_URL,
+    commands,
+    log,
+    clock,
+    directory: createDirectory(stores, clock),
+    renderPicture,
+    roleOf: (member) => roleOfMember(stores.classes.find(`discord:${member.guildId}`)?.habits, member),
+  });
+}
