@@ -4,6 +4,7 @@ import { createDispatch } from "../../../bot/dispatch.ts";
 import { createDiscord } from "../../../bot/chat/discord.ts";
 import { renderPicture } from "../../../bot/picture.ts";
 import { settleDue } from "../../../bot/tick.ts";
+import { roleOfMember } from "../../../commands/class/roles.ts";
 import { commands } from "../../../commands/index.ts";
 import { openStores } from "../../../store/index.ts";
 import { createFakeClock } from "../clock.ts";
@@ -28,6 +29,7 @@ export async function openClassroom(given: Partial<GatewaySettings> = {}) {
     clock,
     directory: createDirectory(stores, clock),
     renderPicture,
+    roleOf: (member) => roleOfMember(stores.classes.find(`discord:${member.guildId}`)?.habits, member),
   });
   const dispatch = createDispatch({ commands, stores, clock, log });
   const ports = new Map([["discord", port]]);
