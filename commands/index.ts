@@ -7,6 +7,7 @@ import { batchHandover, batchWaste } from "./batch/waste-command.ts";
 import { caution } from "./caution/command.ts";
 import { classBell } from "./class/bell-command.ts";
 import { classBoard } from "./class/board-command.ts";
+import { classDigest } from "./class/digest-command.ts";
 import { classErase } from "./class/erase-command.ts";
 import { classFit } from "./class/fit-command.ts";
 import { classSaid, classSay } from "./class/say-command.ts";
@@ -64,6 +65,7 @@ export const commands: readonly Command[] = [
   batchStock,
   classSetup,
   classBell,
+  classDigest,
   classRole,
   classSay,
   classSaid,
