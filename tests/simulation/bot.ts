@@ -40,7 +40,7 @@ export function startBot(
   dieAfter?: number,
 ): SimulatedBot {
   const stores = openStores(path);
-  const connection = chat.connect();
+  const connection = chat.connect(stores);
   const log = createMemoryLog();
   let left = dieAfter ?? Infinity;
   let isDead = false;

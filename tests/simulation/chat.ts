@@ -1,5 +1,7 @@
 import { createPace } from "../../bot/chat/pace.ts";
-import type { ChatPort, Delivery, Found, Outcome } from "../../bot/chat/port.ts";
+import type { ChatPort, Delivery, Found, Kept, Outcome } from "../../bot/chat/port.ts";
+import { sayInRoom } from "../../bot/chat/room-say.ts";
+import type { Stores } from "../../store/index.ts";
 import type { Random } from "./random.ts";
 import type { VirtualTime } from "./virtual-time.ts";
 
@@ -17,6 +19,11 @@ export interface Shown {
   /** When the bot asked for it, and when it was there to be read. */
   readonly askedMs: number;
   readonly shownMs: number;
+}
+
+interface Message {
+  readonly key: string;
+  readonly at: number;
 }
 
 /** Shares of the sends that go wrong, each 0 to 1. */
@@ -39,8 +46,12 @@ export interface SimulatedChat {
   /** People who take no messages of their own. */
   readonly closed: Set<string>;
   weather: Weather;
+  /** Set: what is said is kept in the bot's own store, with the decision. */
+  isKept: boolean;
   /** A connection of one bot; nothing comes back over it once it is cut. */
-  connect(): ChatPort & { cut(): void };
+  connect(stores: Stores): ChatPort & { cut(): void };
+  /** Reads what was kept in the store into `shown`. */
+  collect(stores: Stores): void;
 }
 
 /** How long a chat of the second kind recognises a repeat; published only as “the past few minutes”. */
@@ -50,6 +61,7 @@ const GIVES_UP_MS = 4000;
 export function createChat(name: "room" | "discord", time: VirtualTime, random: Random): SimulatedChat {
   const shown: Shown[] = [];
   const closed = new Set<string>();
+  const kept = new Map<string, Shown>();
 
   function show({ key, personId, mentions, text, dueAt }: Delivery, askedMs: number): void {
     const shownMs = time.trueMs();
@@ -64,7 +76,16 @@ export function createChat(name: "room" | "discord", time: VirtualTime, random: 
     shown,
     closed,
     weather: FAIR,
-    connect() {
+    isKept: false,
+    collect({ db }) {
+      const rows = db.prepare("select key, at from messages where key like 'd:%'").all() as Message[];
+      for (const { key, at } of rows) {
+        const one = kept.get(`${key.slice(2)}@${at}`);
+        if (!one) throw new Error(`the room shows ${key}, which nobody said`);
+        shown.push(one);
+      }
+    },
+    connect(stores) {
       let isCut = false;
       const answer = <T>(ms: number, make: () => T): Promise<T> =>
         new Promise((resolve) =>
@@ -114,7 +135,15 @@ export function createChat(name: "room" | "discord", time: VirtualTime, random: 
         send,
         cut: () => void (isCut = true),
       };
-      if (name === "room") return port;
+      const keep = (delivery: Delivery): Kept => {
+        const now = time.wallMs();
+        const { key, personId, mentions, text, dueAt } = delivery;
+        const trueMs = time.trueMs();
+        const one = { key, personId, mentions, text, dueAt, askedMs: trueMs, shownMs: trueMs };
+        kept.set(`${key}@${now}`, one);
+        return { outcome: sayInRoom(stores, delivery, now).outcome, announce: () => {} };
+      };
+      if (name === "room") return chat.isKept ? { ...port, keep } : port;
       return {
         ...port,
         find,

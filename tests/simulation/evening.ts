@@ -24,6 +24,7 @@ interface Fate {
   readonly stalls: boolean;
   readonly sleeps: boolean;
   readonly closes: boolean;
+  readonly isKept: boolean;
 }
 
 function drawFate(random: Random): Fate {
@@ -38,6 +39,7 @@ function drawFate(random: Random): Fate {
     stalls: maybe(0.3),
     sleeps: maybe(0.2),
     closes: maybe(0.2),
+    isKept: random.chance(0.6),
   };
 }
 
@@ -70,6 +72,7 @@ async function play(world: World, fate: Fate, random: Random): Promise<Evening> 
   let kills = 0;
   if (!fate.isFair) chat.weather = FOUL;
   for (const student of world.students) if (fate.closes && random.chance(0.3)) chat.closed.add(student.id);
+  chat.isKept = fate.isKept && fate.chatName === "room";
   world.boot();
   const repeat = (meanMs: number, work: () => void): void => {
     time.after(random.wait(meanMs), () => {

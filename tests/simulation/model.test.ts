@@ -121,6 +121,7 @@ test("any order of commands leaves the bot where the reference is", { timeout: 1
         const random = createRandom(worldSeed);
         const world = createWorld(random, chatName, EVERYBODY);
         try {
+          world.chat.isKept = chatName === "room" && random.chance(0.5);
           world.boot();
           await fc.asyncModelRun(() => ({ model: {}, real: { world, random } }), drawn);
           await drain(world);

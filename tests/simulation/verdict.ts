@@ -32,6 +32,7 @@ export function judge(world: World, isFair: boolean): Figures {
   const alive = world.bot;
   if (!alive) throw new Error("the bot must be up to be judged");
   for (const { courses } of world.students) courses.slice(-1).forEach(world.compare);
+  alive.peek(world.chat.collect);
   const { cues, outbox, faults } = alive.peek(({ db }) => ({
     cues: db.prepare("select * from cues").all() as CueRow[],
     outbox: db.prepare("select * from outbox").all() as OutboxRow[],
