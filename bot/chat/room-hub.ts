@@ -32,25 +32,31 @@ export interface Hub {
 }
 
 export function createHub(): Hub {
-  const classes = new Map<number, Set<Page>>();
-  const ofClass = (classId: number): Page[] => [...(classes.get(classId) ?? [])];
+  /** Class, person, pages: a thousand calls of one instant must not each look through a thousand pages. */
+  const classes = new Map<number, Map<string, Set<Page>>>();
+  const ofClass = (classId: number): Page[] =>
+    [...(classes.get(classId)?.values() ?? [])].flatMap((pages) => [...pages]);
   return {
     ofClass,
-    ofPerson: (classId, personId) => ofClass(classId).filter((page) => page.personId === personId),
+    ofPerson: (classId, personId) => [...(classes.get(classId)?.get(personId) ?? [])],
     classIds: () => [...classes.keys()],
-    count: () => [...classes.values()].reduce((sum, pages) => sum + pages.size, 0),
+    count: () => [...classes.keys()].reduce((sum, classId) => sum + ofClass(classId).length, 0),
     add(page) {
-      const pages = classes.get(page.classId) ?? new Set();
+      const people = classes.get(page.classId) ?? new Map<string, Set<Page>>();
+      const pages = people.get(page.personId) ?? new Set<Page>();
       pages.add(page);
-      classes.set(page.classId, pages);
+      people.set(page.personId, pages);
+      classes.set(page.classId, people);
     },
     remove(page) {
-      const pages = classes.get(page.classId);
+      const people = classes.get(page.classId);
+      const pages = people?.get(page.personId);
       pages?.delete(page);
-      if (pages?.size === 0) classes.delete(page.classId);
+      if (pages?.size === 0) people?.delete(page.personId);
+      if (people?.size === 0) classes.delete(page.classId);
     },
     closeAll() {
-      for (const pages of classes.values()) for (const page of pages) page.socket.close(1001);
+      for (const classId of classes.keys()) for (const page of ofClass(classId)) page.socket.close(1001);
     },
   };
 }

@@ -53,14 +53,16 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
         ? hub.ofClass(message.classId)
         : hub.ofPerson(message.classId, message.personId);
     const pages = reached.filter(({ isLive }) => isLive);
-    const plain = pages.length > 0 ? eventFor(message, "") : undefined;
-    if (!plain) return;
-    const text = eventText(plain);
+    // Most see the same; only who wrote it and who is called by name see it otherwise.
+    const texts = new Map<string, string>();
     for (const page of pages) {
-      // Most see the same; only who wrote it and who is called by name see it otherwise.
-      const own = eventFor(message, page.personId);
-      if (own && (own.author?.isYou || own.callsYou)) sendText(page, eventText(own));
-      else sendText(page, text);
+      const reader = message.personId ?? readerOf(message, page.personId);
+      const known = texts.get(reader);
+      const event = known === undefined ? eventFor(message, reader) : undefined;
+      const text = known ?? (event && eventText(event));
+      if (text === undefined) return;
+      texts.set(reader, text);
+      sendText(page, text);
     }
   }
 
@@ -153,4 +155,10 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
 
 function isCounting({ lastViews, isWatchingWall }: Page): boolean {
   return isWatchingWall || lastViews.includes('"running"');
+}
+
+/** Whose eyes an entry for all is seen with: one's own only where one wrote it or is called by name. */
+function readerOf(message: Message, personId: string): string {
+  const { mentions } = message.body as { mentions?: readonly string[] };
+  return message.authorId === personId || mentions?.includes(personId) ? personId : "";
 }

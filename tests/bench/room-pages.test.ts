@@ -72,29 +72,36 @@ async function measure(what: string, send: () => void): Promise<number> {
 }
 
 let key = 0;
-function say(personId: string | null): void {
-  key += 1;
-  void room.send({
-    key: `bench${key}`,
-    classKey: "room:1",
-    channelRef: null,
-    personId,
-    mentions: [],
-    text: String(Date.now()),
-    actions: [],
-    pictures: [],
-    attachments: [],
-    dueAt: Date.now(),
-  });
+/** Says one thing to each of these, as the deliverer does: kept in one transaction, then shown. All count from one instant. */
+function say(to: readonly (string | null)[]): void {
+  const startedAt = Date.now();
+  const kept = stores.atomically(() =>
+    to.map((personId) => {
+      key += 1;
+      return room.keep?.({
+        key: `bench${key}`,
+        classKey: "room:1",
+        channelRef: null,
+        personId,
+        mentions: [],
+        text: String(startedAt),
+        actions: [],
+        pictures: [],
+        attachments: [],
+        dueAt: startedAt,
+      });
+    }),
+  );
+  for (const each of kept) each?.announce();
 }
 
 test("one call to the class reaches a thousand pages", async () => {
-  await measure("warming up", () => say(null));
-  expect(await measure("one call to all", () => say(null))).toBeLessThan(MOST_P99_MS);
+  await measure("warming up", () => say([null]));
+  expect(await measure("one call to all", () => say([null]))).toBeLessThan(MOST_P99_MS);
 }, 30_000);
 
 test("a thousand calls of one instant, one to each page, are kept on disk and heard", async () => {
-  const p99 = await measure("a call to each", () => people.forEach(say));
+  const p99 = await measure("a call to each", () => say(people));
   console.log(`memory of the room and its test: ${Math.round(process.memoryUsage().rss / 2 ** 20)} MB`);
   expect(p99).toBeLessThan(MOST_P99_MS);
 }, 30_000);
