@@ -11,6 +11,7 @@ import { createLedger, type LedgerSettings } from "./ledger.ts";
 import { createLimits, PUBLISHED_LIMITS, type LimitSettings } from "./limits.ts";
 import { createRoutes, limit, type Route } from "./routes.ts";
 import { createSocketSide } from "./socket.ts";
+import { createTrips, type Trip } from "./trip.ts";
 import { createWorld, writeGuild, type User } from "./world.ts";
 
 export interface GatewaySettings extends LedgerSettings {
@@ -20,6 +21,8 @@ export interface GatewaySettings extends LedgerSettings {
   readonly answerWithinMs: number;
   readonly tokenLifeMs: number;
   readonly directOpenings: number;
+  /** How long requests and answers are on their way; absent where they arrive at once. */
+  readonly trip?: Trip;
   now(): number;
 }
 
@@ -57,6 +60,7 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
   const ledger = createLedger(world, settings, nextId, now);
   const limits = createLimits(settings.limits, now);
   const faults = createFaultPlan();
+  const drawTrip = settings.trip && createTrips(settings.trip);
   const checker = loadOpenapi();
   const requests: Seen[] = [];
   const violations: string[] = [];
@@ -77,6 +81,7 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
     nextId,
     onChange: changed,
   });
+  const matchers = new Map<Route, RegExp>();
   const commandsOf = (guildId: string | null): readonly CommandBody[] => commands.get(guildId ?? "") ?? [];
   const interactions = createInteractions(world, ledger, commandsOf, socket.dispatch, nextId, now);
   const routes = createRoutes({
@@ -92,6 +97,8 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
 
   async function serve(request: IncomingMessage, response: ServerResponse): Promise<void> {
     const asked = await readAsked(request);
+    const pass = drawTrip?.();
+    await pass?.();
     const seen: Seen = { ...asked, at: now(), status: undefined };
     requests.push(seen);
     const fault = faults.take(asked.method, asked.path);
@@ -101,6 +108,7 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
     changed();
     if (fault?.kind === "hang") return;
     if (fault?.kind === "cut") return void request.socket.destroy();
+    await pass?.();
     writeAnswer(response, fault?.kind === "status" && fault.after ? { status: fault.status } : answer);
   }
 
@@ -116,7 +124,7 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
   }
 
   function work(asked: Asked): Answered {
-    const found = findRoute(routes, asked);
+    const found = findRoute(asked);
     if (!found) return note(asked, [`${asked.method} ${asked.path} is unknown here`]);
     const { route, params } = found;
     if (!route.isInteraction) {
@@ -136,6 +144,18 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
     for (const each of own)
       violations.push(`answer ${answer.status} to ${asked.method} ${route.path}: ${each}`);
     return answer;
+  }
+
+  function findRoute({ method, path }: Asked) {
+    for (const route of routes) {
+      if (route.method !== method) continue;
+      const pattern =
+        matchers.get(route) ?? new RegExp(`^${route.path.replaceAll(/\{(\w+)\}/g, "(?<$1>[^/]+)")}$`);
+      matchers.set(route, pattern);
+      const match = pattern.exec(path);
+      if (match) return { route, params: { ...match.groups } };
+    }
+    return undefined;
   }
 
   function note(asked: Asked, wrong: readonly string[]): Answered {
@@ -219,13 +239,3 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
 }
 
 export type Gateway = Awaited<ReturnType<typeof createGateway>>;
-
-function findRoute(routes: readonly Route[], { method, path }: Asked) {
-  for (const route of routes) {
-    if (route.method !== method) continue;
-    const pattern = route.path.replaceAll(/\{(\w+)\}/g, "(?<$1>[^/]+)");
-    const match = new RegExp(`^${pattern}$`).exec(path);
-    if (match) return { route, params: { ...match.groups } };
-  }
-  return undefined;
-}

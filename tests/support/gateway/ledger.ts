@@ -54,6 +54,7 @@ export function createLedger(
   now: () => number,
 ) {
   const messages: StoredMessage[] = [];
+  const byNonce = new Map<string, StoredMessage[]>();
 
   /** What the platform's own rule makes of a text: nothing allowed means everything in plain messages. */
   function readCalls(content: string, allowed: MessageBody["allowed_mentions"], isAnswer: boolean) {
@@ -69,12 +70,11 @@ export function createLedger(
     messages,
     findByNonce(nonce: string, channelId: string): StoredMessage | undefined {
       const since = now() - settings.nonceWindowMs;
-      return messages.find(
-        (each) =>
-          each.nonce === nonce &&
-          each.at >= since &&
-          (settings.nonceScope === "author" || each.channelId === channelId),
-      );
+      return byNonce
+        .get(nonce)
+        ?.find(
+          (each) => each.at >= since && (settings.nonceScope === "author" || each.channelId === channelId),
+        );
     },
     add(
       channelId: string,
@@ -98,6 +98,8 @@ export function createLedger(
         isDeleted: false,
       };
       messages.push(message);
+      if (message.nonce !== undefined)
+        byNonce.set(message.nonce, [...(byNonce.get(message.nonce) ?? []), message]);
       return message;
     },
     edit(message: StoredMessage, body: MessageBody, files: readonly StoredFile[]): void {

@@ -21,7 +21,27 @@ export interface SocketSettings {
   readonly onChange: () => void;
 }
 
-/** The platform's gateway: one session at a time, kept over dropped connections so that it can be resumed. */
+interface Session {
+  readonly id: string;
+  readonly shard: number;
+  readonly sent: Sent[];
+  socket: WebSocket | undefined;
+}
+
+interface Identify {
+  readonly token: string;
+  readonly intents: number;
+  readonly shard?: readonly [number, number];
+}
+
+/** Which connection of several hears of a server. Source: Discord's documentation, "Sharding". */
+export const shardOf = (guildId: string, count: number): number =>
+  Number((BigInt(guildId) >> 22n) % BigInt(count));
+
+/**
+ * The platform's gateway: one session for each shard, kept over dropped connections so that it can be resumed. What
+ * belongs to no server goes to shard 0.
+ */
 export function createSocketSide(server: Server, world: World, settings: SocketSettings) {
   const sockets = new WebSocketServer({ noServer: true });
   const state = {
@@ -42,10 +62,13 @@ export function createSocketSide(server: Server, world: World, settings: SocketS
     heartbeatMs: 41_250,
     /** Servers are named in READY, but their data never come. */
     withholdsGuilds: false,
+    /** Connections that share the servers among them, as the latest one said. */
+    shardCount: 1,
+    /** When each identified itself, ms since the epoch. */
+    identifiedAt: [] as number[],
   };
   const held: Duplex[] = [];
-  let socket: WebSocket | undefined;
-  let session: { id: string; sent: Sent[] } | undefined;
+  const sessions = new Map<number, Session>();
 
   server.on("upgrade", (request, raw, head) => {
     state.openings += 1;
@@ -55,7 +78,7 @@ export function createSocketSide(server: Server, world: World, settings: SocketS
     sockets.handleUpgrade(request, raw, head, (opened) => {
       opened.on("message", (data: Buffer) => receive(opened, JSON.parse(String(data)) as Frame));
       opened.on("close", () => {
-        if (socket === opened) socket = undefined;
+        for (const session of sessions.values()) if (session.socket === opened) session.socket = undefined;
         settings.onChange();
       });
       opened.send(JSON.stringify({ op: 10, d: { heartbeat_interval: state.heartbeatMs } }));
@@ -66,65 +89,80 @@ export function createSocketSide(server: Server, world: World, settings: SocketS
     if (frame.op === 1) {
       state.heartbeats += 1;
       from.send(JSON.stringify({ op: 11 }));
-    } else if (frame.op === 2) identify(from, frame.d as { token: string; intents: number });
+    } else if (frame.op === 2) identify(from, frame.d as Identify);
     else if (frame.op === 6) resume(from, frame.d as { token: string; session_id: string; seq: number });
     settings.onChange();
   }
 
-  function identify(from: WebSocket, { token, intents }: { token: string; intents: number }): void {
+  function identify(from: WebSocket, { token, intents, shard = [0, 1] }: Identify): void {
     state.identifies += 1;
+    state.identifiedAt.push(Date.now());
     state.intents = intents;
     if (token !== settings.token()) return from.close(4004);
     if (state.closeOnIdentify !== undefined) return from.close(state.closeOnIdentify);
-    socket = from;
-    session = { id: `session-${settings.nextId()}`, sent: [] };
-    dispatch("READY", {
+    const [id, count] = shard;
+    state.shardCount = count;
+    sessions.set(id, { id: `session-${settings.nextId()}`, shard: id, sent: [], socket: from });
+    const guilds = [...world.guilds.values()].filter((guild) => shardOf(guild.id, count) === id);
+    send(id, "READY", {
       v: 10,
       user: { ...writeUser(world.bot, true), verified: true, mfa_enabled: false, email: null },
-      guilds: [...world.guilds.keys()].map((id) => ({ id, unavailable: true })),
-      session_id: session.id,
+      guilds: guilds.map((guild) => ({ id: guild.id, unavailable: true })),
+      session_id: sessions.get(id)?.id,
       resume_gateway_url: settings.resumeUrl(),
       application: { id: world.applicationId, flags: 0 },
-      shard: [0, 1],
+      shard,
     });
     if (state.withholdsGuilds) return;
-    for (const guild of world.guilds.values()) dispatch("GUILD_CREATE", writeGuild(guild, world));
+    for (const guild of guilds) send(id, "GUILD_CREATE", writeGuild(guild, world));
   }
 
   function resume(from: WebSocket, { session_id: id, seq }: { session_id: string; seq: number }): void {
-    if (id !== session?.id) return from.send(JSON.stringify({ op: 9, d: false }));
+    const session = [...sessions.values()].find((each) => each.id === id);
+    if (!session) return from.send(JSON.stringify({ op: 9, d: false }));
     state.resumes += 1;
-    socket = from;
+    session.socket = from;
     const missed = session.sent.filter(({ s, t }) => s > seq - state.repeatsOnResume && t !== "READY");
     for (const event of missed) from.send(JSON.stringify({ op: 0, ...event }));
-    dispatch("RESUMED", {});
+    send(session.shard, "RESUMED", {});
   }
 
   /** While nobody is connected an event waits for the resume. */
-  function dispatch(t: string, d: unknown): void {
+  function send(shard: number, t: string, d: unknown): void {
+    const session = sessions.get(shard);
     if (!session) throw new Error(`${t} before the bot has identified itself`);
     const event = { s: session.sent.length + 1, t, d };
     session.sent.push(event);
-    socket?.send(JSON.stringify({ op: 0, ...event }));
+    session.socket?.send(JSON.stringify({ op: 0, ...event }));
   }
+
+  /** To the connection that hears of the event's server. */
+  function dispatch(t: string, d: unknown): void {
+    const { guild_id: inGuild, id } = d as { guild_id?: string; id?: string };
+    const guildId = t === "GUILD_CREATE" ? id : inGuild;
+    send(guildId === undefined ? 0 : shardOf(guildId, state.shardCount), t, d);
+  }
+
+  const first = (): Session | undefined => sessions.get(0);
 
   return {
     state,
     dispatch,
-    isConnected: (): boolean => socket !== undefined,
+    isConnected: (): boolean => first()?.socket !== undefined,
     /** The line breaks; nobody says goodbye. */
-    drop: (): void => void socket?.terminate(),
-    close: (code: number): void => void socket?.close(code),
+    drop: (): void => void first()?.socket?.terminate(),
+    close: (code: number): void => void first()?.socket?.close(code),
     /** “Connect again”: the platform is about to move this connection. */
-    askReconnect: (): void => void socket?.send(JSON.stringify({ op: 7, d: null })),
+    askReconnect: (): void => void first()?.socket?.send(JSON.stringify({ op: 7, d: null })),
     invalidate(isResumable: boolean): void {
-      if (!isResumable) session = undefined;
+      const socket = first()?.socket;
+      if (!isResumable) sessions.delete(0);
       socket?.send(JSON.stringify({ op: 9, d: isResumable }));
     },
     /** The same event once more, as after a faulty resume. */
     repeatLast(t: string): void {
-      const last = session?.sent.findLast((event) => event.t === t);
-      socket?.send(JSON.stringify({ op: 0, ...last }));
+      const last = first()?.sent.findLast((event) => event.t === t);
+      first()?.socket?.send(JSON.stringify({ op: 0, ...last }));
     },
     /** Connections that were held break. */
     cutHeld: (): void => held.splice(0).forEach((raw) => raw.destroy()),
