@@ -10,6 +10,7 @@ import { classBoard } from "./class/board-command.ts";
 import { classDigest } from "./class/digest-command.ts";
 import { classErase } from "./class/erase-command.ts";
 import { classFit } from "./class/fit-command.ts";
+import { classReport } from "./class/report-command.ts";
 import { classSaid, classSay } from "./class/say-command.ts";
 import { classRole, classSetup } from "./class/setup-command.ts";
 import type { Command } from "./define.ts";
@@ -71,6 +72,7 @@ export const commands: readonly Command[] = [
   classSaid,
   classFit,
   classBoard,
+  classReport,
   classForget,
   classErase,
   mineShow,

@@ -2,6 +2,7 @@ import { UserError, type Completer, type Context } from "../define.ts";
 import type { ValueKind } from "../../store/rolls.ts";
 import { parseNumber } from "../wording.ts";
 import { parseDays, type Days } from "./dates.ts";
+import { NO_DAY } from "./day-words.ts";
 import * as words from "./find-reply.ts";
 import { nearest, pickNearest } from "./nearest.ts";
 import { EVERY_ROLL, splitWords, type RollFilter } from "./query.ts";
@@ -95,7 +96,7 @@ function rangeOf({ when, from, to }: FindInput, context: Context): Pick<RollFilt
   const read = (typed: string | undefined): Days | undefined => {
     if (typed === undefined) return undefined;
     const days = parseDays(typed, context.class.zone, context.now);
-    if (!days.ok) throw new UserError(days.fault.code, words.NO_DAY(days.fault.typed));
+    if (!days.ok) throw new UserError(days.fault.code, NO_DAY(days.fault.typed));
     return days.value;
   };
   const all = read(when);

@@ -90,6 +90,4 @@ const KINDS = {
 
 export const UNKNOWN_VALUE = (kind: ValueKind, typed: string, near: readonly string[]): string =>
   `The log has no ${KINDS[kind]} "${plain(typed)}".${near.length > 0 ? ` Did you mean ${near.map(plain).join(" or ")}?` : ""}`;
-export const NO_DAY = (typed: string): string =>
-  `I can't read "${plain(typed.slice(0, 40))}" as days. Write 2026-03-01, 2026-03, today, last week or 3 weeks.`;
 export const DAYS_ORDER = "The first day comes after the last one. Put them the other way round.";
