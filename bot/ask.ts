@@ -8,10 +8,12 @@ import { parseLine } from "../commands/line.ts";
 import { sayInstants } from "../commands/wording.ts";
 import { openStores } from "../store/index.ts";
 import { StoreError } from "../store/open.ts";
+import { backupFolderOf } from "./backup-make.ts";
 import { createClock } from "./clock.ts";
 import { readConfig } from "./config.ts";
 import { DEMO_KEY, inventDemo } from "./demo.ts";
 import { createDispatch, type Answered } from "./dispatch.ts";
+import { refuseEmptied } from "./guard.ts";
 import { createLog } from "./log.ts";
 
 /*
@@ -46,7 +48,9 @@ function main(): number {
   if (!config.ok) return complain(config.fault.join("\n"));
   try {
     mkdirSync(config.value.SINKSIDE_DATA, { recursive: true });
-    const stores = openStores(join(config.value.SINKSIDE_DATA, "sinkside.db"));
+    const path = join(config.value.SINKSIDE_DATA, "sinkside.db");
+    refuseEmptied(path, backupFolderOf(config.value));
+    const stores = openStores(path);
     try {
       inventDemo(stores, config.value.SINKSIDE_ZONE, request.now);
       return ask(request, stores, config.value.LOG_LEVEL);

@@ -9,6 +9,10 @@ const port = z.coerce
 
 const zone = z.string().refine(isZone, "not a time zone; write it like Europe/Lisbon");
 
+const CRON_FIELD = String.raw`(\*|\w+(-\w+)?)(/\d+)?`;
+/** Five fields or six, each of them a list. What a field may hold is examined where it is used. */
+const CRON = new RegExp(String.raw`^(${CRON_FIELD}(,${CRON_FIELD})*\s+){4,5}${CRON_FIELD}(,${CRON_FIELD})*$`);
+
 /** The process's settings. README.md lists them for the operator. */
 const schema = z.object({
   /** Folder of the store. */
@@ -23,6 +27,25 @@ const schema = z.object({
   DISCORD_API_URL: z
     .url({ protocol: /^https?$/, error: "not a web address" })
     .default("https://discord.com/api"),
+  /** When backups are made, as cron writes it, on the clock of SINKSIDE_ZONE; `off`: never by itself. */
+  BACKUP_CRON: z
+    .string()
+    .refine(
+      (text) => text === "off" || CRON.test(text),
+      'not a time as cron writes it; like "30 3 * * *", or off',
+    )
+    .default("30 3 * * *"),
+  /** How many backups are kept, the newest. */
+  BACKUP_KEEP: z.coerce
+    .number("a whole number from 1 to 1000")
+    .int("a whole number from 1 to 1000")
+    .min(1, "a whole number from 1 to 1000")
+    .max(1000, "a whole number from 1 to 1000")
+    .default(14),
+  /** Where they go; another disk is best. Left out: `backups` in SINKSIDE_DATA. */
+  BACKUP_FOLDER: z.string().min(1).optional(),
+  /** Figures and health for whoever runs the bot, on loopback only; left out: none. */
+  METRICS_PORT: port.optional(),
   LOG_LEVEL: z
     .enum(["debug", "info", "warn", "error", "silent"], "one of debug, info, warn, error, silent")
     .default("warn"),

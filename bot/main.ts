@@ -43,7 +43,9 @@ async function main(): Promise<void> {
     log.error({ err: error }, "a promise was rejected and nobody looked"),
   );
   try {
-    running = await startBot(config.value, log, (sentence) => stop(EXIT.token, sentence));
+    running = await startBot(config.value, log, (sentence, cause) =>
+      stop(cause === "chat" ? EXIT.token : EXIT.store, sentence),
+    );
   } catch (error) {
     return leave(...explain(error, config.value.ROOM_PORT));
   }
@@ -61,6 +63,7 @@ function explain(error: unknown, port: number): [number, string] {
   if (error instanceof StoreError)
     return [error.code === "ERR_STORE_HELD" ? EXIT.held : EXIT.store, error.message];
   const { code, message } = error as { code?: string; message?: string };
+  if (code === "ERR_SETTING") return [EXIT.config, message ?? ""];
   if (code === "EADDRINUSE")
     return [EXIT.config, `Port ${port} is in use. Stop what uses it, or set ROOM_PORT to another number.`];
   if (code === "EACCES" || code === "EADDRNOTAVAIL")

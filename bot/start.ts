@@ -1,6 +1,7 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
-import { openStores, type Stores } from "../store/index.ts";
+import type { Stores } from "../store/index.ts";
+import { backupFolderOf } from "./backup-make.ts";
 import { createBeat } from "./beat.ts";
 import type { ChatPort } from "./chat/port.ts";
 import { createEarlyRoom } from "./chat/room-say.ts";
@@ -9,8 +10,10 @@ import type { Chats } from "./chats.ts";
 import { createSteadyClock, systemTime, type Clock } from "./clock.ts";
 import type { Config } from "./config.ts";
 import { createDeliverer } from "./deliver.ts";
+import { openGuarded, tapLog, watchStore, type Guard } from "./guard.ts";
 import { takeLock } from "./lock.ts";
 import type { Log } from "./log.ts";
+import type { Operations } from "./metrics-open.ts";
 
 export interface Running {
   readonly room: Room;
@@ -22,17 +25,23 @@ export interface Running {
 const DRAIN_MS = 4000;
 
 /**
- * Puts the parts together and begins. `onFatal` is called where a chat can go on no longer. Whatever cues need is loaded
+ * Puts the parts together and begins. `onFatal` is called where a chat or the store can go on no longer. Whatever cues need is loaded
  * first and by itself: after a crash they are called again while the rest of the program is still being read.
  */
 export async function startBot(
   config: Config,
-  log: Log,
-  onFatal: (sentence: string) => void,
+  given: Log,
+  onFatal: (sentence: string, cause: "chat" | "store") => void,
 ): Promise<Running> {
   mkdirSync(config.SINKSIDE_DATA, { recursive: true });
   const path = join(config.SINKSIDE_DATA, "sinkside.db");
-  const stores = openStores(path);
+  let operations: Operations | undefined;
+  let guard: Guard | undefined;
+  const log = tapLog(given, (level, fault) => {
+    operations?.metrics?.onLine(level);
+    guard?.notice(fault);
+  });
+  const stores = openGuarded(path, backupFolderOf(config), log);
   let lock;
   try {
     const address = `http://${config.ROOM_HOST}:${config.ROOM_PORT}`;
@@ -41,7 +50,7 @@ export async function startBot(
     stores.close();
     throw error;
   }
-  const clock = watchClock(stores, log);
+  const clock = watchClock(stores, log, (byMs) => operations?.metrics?.onClockStep(byMs));
   stores.outbox.recover(clock.now());
   const ports = new Map<string, ChatPort>([["room", createEarlyRoom(stores, () => clock.now())]]);
   let chats: Chats | undefined;
@@ -52,6 +61,7 @@ export async function startBot(
     ports,
     isAwaited: (chat) => chats === undefined && chat === "discord" && config.DISCORD_TOKEN !== undefined,
     onSettled: () => beat.rearm(),
+    onSaid: (owed, now) => operations?.metrics?.onSaid(owed, now),
   });
   const beat = createBeat({
     stores,
@@ -61,33 +71,40 @@ export async function startBot(
     onSpoken: (classIds) => classIds.forEach((classId) => chats?.refresh(classId)),
   });
   beat.start();
+  const now = (): number => clock.now();
+  guard = watchStore({ path, stores, log, now, onFatal: (sentence) => onFatal(sentence, "store") });
+  const onChatFatal = (sentence: string): void => onFatal(sentence, "chat");
 
   if (stores.classes.list().length === 0) {
     const { inventDemo } = await import("./demo.ts");
     inventDemo(stores, config.SINKSIDE_ZONE, clock.now());
   }
   const { openChats } = await import("./chats.ts");
-  chats = await openChats({ config, stores, clock, log, ports, rearm: beat.rearm, onFatal });
+  chats = await openChats({ config, stores, clock, log, ports, rearm: beat.rearm, onFatal: onChatFatal });
   const { room, quiet, stop } = chats;
+  const { openOperations } = await import("./metrics-open.ts");
+  operations = await openOperations({ config, stores, storePath: path, clock, log, ports });
 
   return {
     room,
     async stop() {
       beat.stop();
       await Promise.all([deliverer.drain(DRAIN_MS), quiet()]);
-      await stop();
+      await Promise.all([stop(), operations?.stop()]);
+      guard?.stop(clock.now());
       stores.close();
       lock.release();
     },
   };
 }
 
-function watchClock(stores: Stores, log: Log): Clock {
+function watchClock(stores: Stores, log: Log, onStep: (byMs: number) => void): Clock {
   return createSteadyClock({
     sources: systemTime(),
     anchor: stores.time.anchor(),
     onStep(byMs, anchor) {
       stores.time.shift(byMs, anchor);
+      onStep(byMs);
       log.warn({ byMs }, "the computer's clock was set; what is under way has moved with it");
     },
     onAnchor: (anchor) => stores.time.saveAnchor(anchor),

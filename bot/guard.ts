@@ -1,0 +1,204 @@
+import { existsSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
+import { isWritten } from "../store/backup.ts";
+import { openStores, type Stores } from "../store/index.ts";
+import { StoreError, type Db } from "../store/open.ts";
+import { dropBallast, keepBallast } from "./guard-ballast.ts";
+import { listLosses, markerPath, readMarker, writeMarker } from "./guard-marker.ts";
+import type { Log } from "./log.ts";
+
+/* What stands between the class's record and a disk that fails, fills, or is tidied up by somebody. */
+
+/** Larger ones are examined with the next backup, not while a class waits for the start. */
+const CHECK_BELOW_BYTES = 64 * 1024 * 1024;
+const LOOK_MS = 60_000;
+
+const onFull = /^SQLITE_(FULL|IOERR)/;
+const onDamage = /^SQLITE_(CORRUPT|NOTADB)/;
+
+/**
+ * A store that had something in it and is gone or empty is not replaced by a new one.
+ * @throws StoreError ERR_STORE_GONE.
+ */
+export function refuseEmptied(path: string, backupFolder: string): void {
+  const size = existsSync(path) ? statSync(path).size : -1;
+  if (size > 0 && isWritten(path)) return;
+  const marker = readMarker(path);
+  const backups = listBackups(backupFolder).length;
+  if (!(marker?.held ?? backups > 0)) return;
+  const what = size < 0 ? "is missing" : "is empty";
+  const when = marker ? `, though it was in use until ${new Date(marker.at).toISOString()}` : "";
+  const anew = marker ? `delete ${markerPath(path)} first` : `move the backups out of ${backupFolder} first`;
+  throw new StoreError(
+    "ERR_STORE_GONE",
+    `The store at ${path} ${what}${when}. Put the file back (with its -wal file), or bring back a backup: npm run restore. To begin anew on purpose, ${anew}.`,
+  );
+}
+
+/** Files of backups, the newest first. */
+export function listBackups(folder: string): string[] {
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder)
+    .filter((name) => /^sinkside-[\dTZ-]+\.db$/.test(name))
+    .sort()
+    .reverse();
+}
+
+/**
+ * Opens the store after looking whether it is what it was. On a disk that is full it lets its reserve go and tries again.
+ * @throws StoreError where it is gone, damaged, newer, or can't be used.
+ */
+export function openGuarded(path: string, backupFolder: string, log: Log): Stores {
+  refuseEmptied(path, backupFolder);
+  const stores = openWithReserve(path, log);
+  try {
+    if (statSync(path).size < CHECK_BELOW_BYTES) refuseDamaged(path, stores.db);
+    const marker = readMarker(path);
+    const losses = marker ? listLosses(marker, stores.db) : [];
+    if (losses.length > 0)
+      log.error(
+        { losses, knownAt: marker?.at },
+        "the store has lost its newest entries; a backup may have them",
+      );
+  } catch (error) {
+    stores.close();
+    throw error;
+  }
+  return stores;
+}
+
+function openWithReserve(path: string, log: Log): Stores {
+  try {
+    return openStores(path);
+  } catch (error) {
+    if (!(error instanceof StoreError) || !onFull.test(error.code) || !dropBallast(path)) throw error;
+    log.error({ code: error.code }, "the disk is full; the reserve beside the store was let go");
+    return openStores(path);
+  }
+}
+
+function refuseDamaged(path: string, db: Db): void {
+  let found: string;
+  try {
+    found = String(db.pragma("quick_check(1)", { simple: true }));
+  } catch (error) {
+    found = String(error);
+  }
+  if (found === "ok") return;
+  throw new StoreError(
+    "SQLITE_CORRUPT",
+    `The store at ${path} is damaged (${found}). Nothing was changed. Bring back a backup: npm run restore.`,
+  );
+}
+
+export interface Guard {
+  /** Looks at once; else it does so every minute. */
+  look(now: number): void;
+  /** A fault of the disk has come up: makes room, or ends the process where the store is damaged. */
+  notice(error: unknown): void;
+  stop(now: number): void;
+}
+
+export interface GuardDeps {
+  readonly path: string;
+  readonly stores: Stores;
+  readonly log: Log;
+  readonly now: () => number;
+  /** The process must end, with this sentence. */
+  readonly onFatal: (sentence: string) => void;
+}
+
+/** Watches the store while it is in use. */
+export function watchStore({ path, stores, log, now, onFatal }: GuardDeps): Guard {
+  const { ino, dev } = statSync(path);
+  let isOver = false;
+  const timer = setInterval(() => look(now()), LOOK_MS).unref();
+
+  function isReplaced(): boolean {
+    const here = existsSync(path) ? statSync(path) : undefined;
+    return here?.ino !== ino || here.dev !== dev;
+  }
+
+  function look(at: number): void {
+    if (isOver) return;
+    try {
+      if (isReplaced()) return rescue();
+      if (statSync(path).size === 0) return end(`The store at ${path} was emptied while it was in use.`);
+      writeMarker(path, stores.db, at);
+      keepBallast(path);
+    } catch (error) {
+      log.error({ err: error }, "the store could not be looked after");
+      notice(error);
+    }
+  }
+
+  /** What is open is still whole, though its name is gone: it gets one again. */
+  function rescue(): void {
+    const isFree = !existsSync(path);
+    const target = isFree ? path : `${path}.rescued`;
+    const part = `${target}.part`;
+    try {
+      rmSync(part, { force: true });
+      stores.db.prepare("vacuum into ?").run(part);
+      for (const side of ["-wal", "-shm"]) rmSync(target + side, { force: true });
+      renameSync(part, target);
+      end(
+        isFree
+          ? `The store at ${path} was deleted while it was in use. All of it was written back; start again.`
+          : `The store at ${path} was replaced while it was in use. What was in use is kept at ${target}: npm run restore -- ${target}`,
+      );
+    } catch (error) {
+      log.error({ err: error }, "the store's file is gone, and could not be written back");
+      end(
+        `The store at ${path} was deleted while it was in use, and could not be written back: ${String(error)}`,
+      );
+    }
+  }
+
+  function end(sentence: string): void {
+    isOver = true;
+    clearInterval(timer);
+    log.error({}, sentence);
+    onFatal(sentence);
+  }
+
+  function notice(error: unknown): void {
+    const code = (error as { code?: string }).code ?? "";
+    if (isOver) return;
+    if (onDamage.test(code))
+      end(`The store at ${path} is damaged (${code}). Bring back a backup: npm run restore.`);
+    else if (onFull.test(code) && dropBallast(path))
+      log.error({ code }, "the disk is full; the reserve beside the store was let go. Free some space now");
+  }
+
+  look(now());
+  return {
+    look,
+    notice,
+    stop(at) {
+      clearInterval(timer);
+      if (isOver) return;
+      isOver = true;
+      try {
+        writeMarker(path, stores.db, at);
+      } catch (error) {
+        log.warn({ err: error }, "the file that knows the store could not be written");
+      }
+    },
+  };
+}
+
+/** The same log, with each warning and error shown to `onLine` as well. */
+export function tapLog(log: Log, onLine: (level: "warn" | "error", fault: unknown) => void): Log {
+  return {
+    debug: (fields, message) => log.debug(fields, message),
+    info: (fields, message) => log.info(fields, message),
+    warn(fields, message) {
+      log.warn(fields, message);
+      onLine("warn", fields["err"]);
+    },
+    error(fields, message) {
+      log.error(fields, message);
+      onLine("error", fields["err"]);
+    },
+  };
+}

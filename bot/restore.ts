@@ -1,0 +1,92 @@
+import { existsSync, mkdirSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { parseArgs } from "node:util";
+import { countOf } from "../commands/wording.ts";
+import { inspectStore } from "../store/backup.ts";
+import { StoreError } from "../store/open.ts";
+import { backupFolderOf, describeHolding, formatBytes, storePathOf } from "./backup-make.ts";
+import { readConfig, type Config } from "./config.ts";
+import { listBackups } from "./guard.ts";
+import { putBack } from "./restore-put.ts";
+
+/* `npm run restore`: lists the backups; with one named (or `newest`) it puts that in the place of the store. */
+
+const DONE = 0;
+const REFUSED = 1;
+const WRONG_SETTING = 78;
+
+const USAGE = `Usage: npm run restore                          lists the backups
+       npm run restore -- newest [--replace]    brings back the newest one that is whole
+       npm run restore -- FILE [--replace]      brings back this one
+  --replace  also where a healthy store is there; it is moved aside, not removed`;
+
+function main(): number {
+  const config = readConfig(process.env);
+  if (!config.ok) return complain(`These settings are wrong:\n${config.fault.join("\n")}`, WRONG_SETTING);
+  try {
+    const { values, positionals } = parseArgs({
+      allowPositionals: true,
+      options: { replace: { type: "boolean", default: false }, help: { type: "boolean", default: false } },
+    });
+    const [wanted, ...more] = positionals;
+    if (values.help || more.length > 0) return complain(USAGE, values.help ? DONE : REFUSED);
+    return wanted === undefined ? list(config.value) : restore(wanted, values.replace, config.value);
+  } catch (error) {
+    if (error instanceof StoreError) return complain(error.message, REFUSED);
+    const isUsage = String((error as { code?: string }).code).startsWith("ERR_PARSE_ARGS");
+    return complain(isUsage ? `${(error as Error).message}\n${USAGE}` : String(error), REFUSED);
+  }
+}
+
+function list(config: Config): number {
+  const folder = backupFolderOf(config);
+  const names = listBackups(folder);
+  if (names.length === 0)
+    return complain(`There are no backups in ${folder}. Make one: npm run backup.`, REFUSED);
+  for (const name of names) {
+    const path = join(folder, name);
+    process.stdout.write(`${path} (${formatBytes(statSync(path).size)}): ${describe(path)}\n`);
+  }
+  process.stdout.write(`${USAGE}\n`);
+  return DONE;
+}
+
+function describe(path: string): string {
+  try {
+    return describeHolding(inspectStore(path));
+  } catch (error) {
+    return `NOT WHOLE: ${(error as Error).message}`;
+  }
+}
+
+function restore(wanted: string, replaces: boolean, config: Config): number {
+  const path = wanted === "newest" ? newestWhole(backupFolderOf(config)) : wanted;
+  if (path === undefined) return complain(`No backup in ${backupFolderOf(config)} is whole.`, REFUSED);
+  if (!existsSync(path)) return complain(`There is no file ${path}.`, REFUSED);
+  mkdirSync(config.SINKSIDE_DATA, { recursive: true });
+  const storePath = storePathOf(config);
+  const { holding, stopped, unsaid, aside } = putBack(path, storePath, replaces, Date.now());
+  const lines = [`Brought back ${path} to ${storePath}: ${describeHolding(holding)}.`];
+  if (stopped > 0)
+    lines.push(
+      `${countOf(stopped, "run")} under way in it ${stopped === 1 ? "is" : "are"} ended in the log.`,
+    );
+  if (unsaid > 0) lines.push(`${countOf(unsaid, "message")} it still owed will not be said.`);
+  if (aside !== null) lines.push(`The store that was there is kept at ${aside}.`);
+  lines.push("What was written after that backup is not in it. Start the bot: npm start");
+  process.stdout.write(`${lines.join("\n")}\n`);
+  return DONE;
+}
+
+function newestWhole(folder: string): string | undefined {
+  return listBackups(folder)
+    .map((name) => join(folder, name))
+    .find((path) => !describe(path).startsWith("NOT WHOLE"));
+}
+
+function complain(sentence: string, code: number): number {
+  process.stderr.write(`${sentence}\n`);
+  return code;
+}
+
+process.exitCode = main();

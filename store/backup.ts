@@ -1,0 +1,116 @@
+import Database from "better-sqlite3";
+import { MIGRATIONS } from "./migrations.ts";
+import { StoreError } from "./open.ts";
+
+/* Copies of a store: made while it is in use, and looked into before anybody relies on them. */
+
+/** What a store holds, as an operator would ask. */
+export interface Holding {
+  readonly classes: readonly string[];
+  readonly runs: number;
+  readonly openRuns: number;
+  readonly rolls: number;
+  readonly batches: number;
+  /** The newest thing written in it, ms since the epoch; null in an empty one. */
+  readonly newestAt: number | null;
+}
+
+/**
+ * Writes a consistent copy to `to`, which must not exist. The process that holds the store goes on meanwhile; the copy
+ * is as of one instant.
+ * @throws the driver's error, as where the disk is full.
+ */
+export function copyStore(path: string, to: string): void {
+  const db = new Database(path, { fileMustExist: true, readonly: true, timeout: 5000 });
+  try {
+    db.prepare("vacuum into ?").run(to);
+  } finally {
+    db.close();
+  }
+}
+
+/**
+ * Opens a store for reading only and examines all of it.
+ * @throws StoreError where it is damaged, empty, newer than this program or no store at all.
+ */
+export function inspectStore(path: string): Holding {
+  let db: Database.Database;
+  try {
+    db = new Database(path, { fileMustExist: true, readonly: true, timeout: 5000 });
+  } catch {
+    throw new StoreError("ERR_NO_STORE", `There is no store at ${path}, or it can't be read.`);
+  }
+  try {
+    return inspect(db, path);
+  } catch (error) {
+    if (error instanceof StoreError) throw error;
+    throw new StoreError("ERR_DAMAGED", `The file ${path} is damaged, or no store: ${String(error)}.`);
+  } finally {
+    db.close();
+  }
+}
+
+function inspect(db: Database.Database, path: string): Holding {
+  const faults = db.pragma("integrity_check(3)") as { integrity_check: string }[];
+  if (faults[0]?.integrity_check !== "ok") {
+    const first = faults[0]?.integrity_check ?? "it could not be examined";
+    throw new StoreError("ERR_DAMAGED", `The file ${path} is damaged: ${first}.`);
+  }
+  const version = db.pragma("user_version", { simple: true }) as number;
+  if (version === 0) throw new StoreError("ERR_EMPTY", `The file ${path} holds no store.`);
+  if (version > MIGRATIONS.length) {
+    throw new StoreError(
+      "ERR_NEWER_STORE",
+      `The file ${path} was written by a newer Sinkside. Use that one.`,
+    );
+  }
+  if ((db.pragma("foreign_key_check") as unknown[]).length > 0)
+    throw new StoreError(
+      "ERR_DAMAGED",
+      `The file ${path} is damaged: some entries lack what they belong to.`,
+    );
+  const count = (sql: string): number => (db.prepare(sql).get() as { n: number }).n;
+  return {
+    classes: (db.prepare("select name from classes order by id").all() as { name: string }[]).map(
+      ({ name }) => name,
+    ),
+    runs: count("select count(*) as n from runs"),
+    openRuns: count("select count(*) as n from runs where phase_kind in ('waiting', 'running')"),
+    rolls: count("select count(*) as n from rolls"),
+    batches: version > 1 ? count("select count(*) as n from batches") : 0,
+    newestAt: newestIn(db),
+  };
+}
+
+function newestIn(db: Database.Database): number | null {
+  const row = db
+    .prepare(
+      `select max(at) as at from (
+         select max(started_at) as at from runs union all select max(ended_at) from rolls
+         union all select max(decided_at) from outbox union all select max(at) from messages
+         union all select max(made_at) from plans union all select max(created_at) from classes)`,
+    )
+    .get() as { at: number | null };
+  return row.at;
+}
+
+/** Numbers that only ever grow, by table: a store that has fewer than it had has lost something. */
+export function readSequences(db: Database.Database): Record<string, number> {
+  const rows = db.prepare("select name, seq from sqlite_sequence").all() as { name: string; seq: number }[];
+  return Object.fromEntries(rows.map(({ name, seq }) => [name, seq]));
+}
+
+/** Whether the file is a store at all: false for a new, an emptied, or a half-copied one. Damage is not told here. */
+export function isWritten(path: string): boolean {
+  try {
+    const db = new Database(path, { fileMustExist: true, readonly: true, timeout: 5000 });
+    try {
+      return (db.pragma("user_version", { simple: true }) as number) > 0;
+    } finally {
+      db.close();
+    }
+  } catch {
+    // Not for this function to judge: opening it will say what is wrong.
+    return true;
+  }
+}
