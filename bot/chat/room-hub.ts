@@ -14,6 +14,7 @@ export interface Page {
   isWatchingWall: boolean;
   /** The last views sent, as text, so that nothing is sent twice. */
   lastViews: string;
+  lastPlan: string;
   name: string;
   role: Role;
 }

@@ -2,6 +2,7 @@ import type { Message } from "../../store/messages.ts";
 import type { Stores } from "../../store/index.ts";
 import { eventFor } from "./room-feed.ts";
 import { dismiss, sendText, sendTo, type Hub, type Page } from "./room-hub.ts";
+import { readyPlanOf } from "./room-plan.ts";
 import type { ViewOf } from "./room-view.ts";
 import type { FeedEvent, RoomFacts, ToPage, WallRow } from "./room-wire.ts";
 
@@ -85,12 +86,17 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     page.isLive = true;
   }
 
-  function sendViews(page: Page): void {
+  /** A plan changes by its owner's own calls only, so the second's beat need not look for one. */
+  function sendViews(page: Page, isAfterOwnCall: boolean): void {
     const views = viewOf(page.personId, page.classId);
     const text = JSON.stringify(views);
-    if (text === page.lastViews) return;
+    if (text === page.lastViews && !isAfterOwnCall) return;
+    const plan = readyPlanOf(stores, page.classId, page.personId, now());
+    const planText = JSON.stringify(plan);
+    if (text === page.lastViews && planText === page.lastPlan) return;
     page.lastViews = text;
-    sendTo(page, { type: "views", views, now: now() });
+    page.lastPlan = planText;
+    sendTo(page, { type: "views", views, plan, now: now() });
   }
 
   function sendFacts(page: Page, facts: RoomFacts): void {
@@ -120,7 +126,7 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
         continue;
       }
       sendFacts(page, facts);
-      sendViews(page);
+      sendViews(page, false);
     }
     const watchers = pages.filter(({ isWatchingWall }) => isWatchingWall);
     if (watchers.length === 0) return;
@@ -140,7 +146,8 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     push,
     catchUp,
     refresh: (classId) => soon(`views ${classId}`, GATHER_MS, () => refreshNow(classId)),
-    refreshPerson: (classId, personId) => hub.ofPerson(classId, personId).forEach(sendViews),
+    refreshPerson: (classId, personId) =>
+      hub.ofPerson(classId, personId).forEach((page) => sendViews(page, true)),
     beat() {
       for (const classId of hub.classIds()) if (hub.ofClass(classId).some(isCounting)) refreshNow(classId);
     },

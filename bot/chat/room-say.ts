@@ -19,9 +19,8 @@ export function sayInRoom(
   now: number,
 ): SaidInRoom {
   const { classKey, key, personId, text, dueAt } = delivery;
-  const schoolClass = stores.classes.find(classKey);
-  if (!schoolClass) return refused(`no class ${classKey} in the room`);
-  const classId = schoolClass.id;
+  const classId = stores.classes.idOf(classKey);
+  if (classId === undefined) return refused(`no class ${classKey} in the room`);
   if (personId !== null && !stores.members.find(classId, personId)) return refused("no such member");
   const body: FeedBody = {
     kind: personId === null ? "notice" : "cue",

@@ -10,6 +10,7 @@ import type { Live } from "./room-live.ts";
 import type { Log } from "../log.ts";
 import { createPace } from "./room-pace.ts";
 import { fromPageSchema, type FromPage, type RefusalCode, type RoomFacts } from "./room-wire.ts";
+import { readyPlanOf } from "./room-plan.ts";
 import type { ViewOf } from "./room-view.ts";
 
 /* One open page: what it asks and what it is told. */
@@ -55,6 +56,7 @@ export function openPage(parts: SocketParts, socket: WebSocket, session: Admitte
     isLive: false,
     isWatchingWall: false,
     lastViews: "",
+    lastPlan: "",
   };
   const others = hub.ofPerson(classId, personId).filter((each) => each.tokenHash === tokenHash);
   if (others.length >= MOST_PAGES_OF_ONE_SESSION) others[0]?.socket.close(4002);
@@ -99,10 +101,12 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
   switch (message.type) {
     case "hello": {
       const views = parts.viewOf(page.personId, page.classId);
+      const plan = readyPlanOf(parts.stores, page.classId, page.personId, now());
       page.lastViews = JSON.stringify(views);
+      page.lastPlan = JSON.stringify(plan);
       const facts = factsOf(parts, page.classId, page.personId);
       if (!facts) return dismiss(page);
-      sendTo(page, { type: "welcome", facts, now: now(), views });
+      sendTo(page, { type: "welcome", facts, now: now(), views, plan });
       return live.catchUp(page, message.after);
     }
     case "line": {

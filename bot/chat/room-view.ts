@@ -21,6 +21,22 @@ export interface PersonView {
   readonly actions: readonly Action[];
 }
 
+/** A plan of one's own that no run was started from yet. */
+export interface ReadyPlan {
+  /** `P1`. */
+  readonly plan: string;
+  /** The developing time: `9:00`. */
+  readonly time: string;
+  /** `House MQ 1+1`. */
+  readonly bath: string;
+  /** `20 °C`. */
+  readonly temperature: string;
+  readonly film: string;
+  readonly tank: number | null;
+  /** What starts it. */
+  readonly line: string;
+}
+
 export interface ComingCue {
   readonly text: string;
   readonly at: number;

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Action, Role, Suggestion } from "../../commands/define.ts";
 import type { LineFault } from "../../commands/line.ts";
-import type { PersonView } from "./room-view.ts";
+import type { PersonView, ReadyPlan } from "./room-view.ts";
 
 /*
  * What goes over the room's socket. What a page sends is checked by these schemas; what it gets is typed only, since
@@ -92,6 +92,7 @@ export type ToPage =
       readonly facts: RoomFacts;
       readonly now: number;
       readonly views: readonly PersonView[];
+      readonly plan: ReadyPlan | null;
     }
   /** `isReset`: forget what you have, this is the newest part of the feed. */
   | {
@@ -102,7 +103,12 @@ export type ToPage =
     }
   /** Something about the class or the person has changed, a role for example. */
   | { readonly type: "facts"; readonly facts: RoomFacts }
-  | { readonly type: "views"; readonly views: readonly PersonView[]; readonly now: number }
+  | {
+      readonly type: "views";
+      readonly views: readonly PersonView[];
+      readonly plan: ReadyPlan | null;
+      readonly now: number;
+    }
   | { readonly type: "wall"; readonly rows: readonly WallRow[]; readonly now: number }
   | { readonly type: "choices"; readonly seq: number; readonly choices: readonly Suggestion[] }
   | { readonly type: "taken"; readonly id: string }

@@ -183,8 +183,8 @@ export function createRoom(options: RoomOptions): Room {
     send,
     keep,
     refresh(classKey) {
-      const schoolClass = stores.classes.find(classKey);
-      if (schoolClass) live.refresh(schoolClass.id);
+      const classId = stores.classes.idOf(classKey);
+      if (classId !== undefined) live.refresh(classId);
     },
     async resetPassphrases(classKey) {
       const schoolClass = stores.classes.find(classKey);

@@ -1,78 +1,14 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { inventDemo } from "../../bot/demo.ts";
-import { aPlan, aStep, START } from "../support/make.ts";
-import type { FakeClock } from "../support/clock.ts";
-import { startRoom, type RoomServer } from "../support/room-server.ts";
+import { describe, expect, test } from "vitest";
 import { findBarriers } from "./axe.ts";
 import { countBright } from "./bright.ts";
-import { buildPage, hasChromium, joinDemo, launch, openPage, shoot, type } from "./browser.ts";
-
-/* The page in a real browser, with the real bot behind it and a clock that runs and can be put forward. */
-
-let browser: Browser;
-let pageDir: string;
-let room: RoomServer;
-let beating: NodeJS.Timeout;
-
-function createRunningClock(): FakeClock {
-  const startedAt = performance.now();
-  let skippedMs = 0;
-  return {
-    now: () => Math.round(START + performance.now() - startedAt + skippedMs),
-    advance: (seconds) => void (skippedMs += seconds * 1000),
-    back: (seconds) => void (skippedMs -= seconds * 1000),
-  };
-}
+import { hasChromium, joinDemo, openPage, shoot, type } from "./browser.ts";
+import { browser, openRoomForEach, room, startRun } from "./room-behind.ts";
 
 /** Runs in the browser. */
 const WIDTH_OF_LAST = '[...document.querySelectorAll(".picture img")].at(-1).naturalWidth';
 
-/** Called to agitate each 5 s. */
-const QUICK = aPlan({
-  tank: 2,
-  steps: [
-    aStep({
-      kind: "develop",
-      seconds: 60,
-      pourOutSeconds: 10,
-      agitation: { initialSeconds: 5, cycleSeconds: 5, burstSeconds: 2, manner: "inversion", taps: 1 },
-    }),
-    aStep({ kind: "rinse", ordinal: 1 }),
-    aStep({ kind: "cut", seconds: null, ml: null }),
-  ],
-});
-
-function planFor(name: string): void {
-  const member = room.stores.members.findByName(1, name);
-  room.stores.plans.add(1, member?.personId ?? "", QUICK, room.clock.now());
-}
-
-async function startRun(page: Page, name: string): Promise<void> {
-  planFor(name);
-  await type(page, "/run start");
-  await page.locator(".run").getByRole("button", { name: "Tank is full" }).click();
-  await page.locator("dialog.cue").waitFor();
-}
-
 describe.skipIf(!hasChromium)("the room's page", { timeout: 60_000 }, () => {
-  beforeAll(async () => {
-    [browser, pageDir] = await Promise.all([launch(), buildPage()]);
-  }, 60_000);
-  afterAll(() => browser?.close());
-  beforeEach(async () => {
-    const prepare = (stores: RoomServer["stores"], now: number): void => {
-      inventDemo(stores, "UTC", now);
-      stores.classes.add("room:1", "Tuesday class", "UTC", false, now);
-    };
-    room = await startRoom({ pageDir }, prepare, createRunningClock());
-    beating = setInterval(() => void room.pass(0), 200);
-  });
-  afterEach(async () => {
-    clearInterval(beating);
-    for (const context of browser.contexts()) await context.close();
-    await room.stop();
-  });
+  openRoomForEach();
 
   test("a scanned code comes in with the page, and a name is all it takes", async () => {
     const code = room.room.firstSecrets.find(({ classKey }) => classKey === "room:1")?.joinCode ?? "";

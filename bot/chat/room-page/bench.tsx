@@ -6,6 +6,7 @@ import { Forms } from "./forms.tsx";
 import { LinkState, LostBanner, StaleLines } from "./link-state.tsx";
 import { Log } from "./log.tsx";
 import { Menu } from "./menu.tsx";
+import { PlanCard } from "./plan-card.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { RunCard } from "./run-card.tsx";
 import { secondsTo, useRoomTime } from "./ticking.ts";
@@ -53,11 +54,12 @@ function MyRuns({ onPlan, onGuide }: { onPlan: () => void; onGuide: () => void }
   const isDemo = useRoomPart((state) => state.facts?.class.isDemo);
   const room = useRoom();
   const views = useRoomPart((state) => state.views);
+  const plan = useRoomPart((state) => state.plan);
   const isGoing = views.some(({ phase }) => phase === "running" || phase === "waiting");
   useEffect(() => room.wake.want(isGoing), [isGoing]);
   return (
     <section class="my-runs" aria-label={runs.title}>
-      {views.length === 0 && (
+      {views.length === 0 && plan === null && (
         <div class="no-run">
           <p>
             <strong>{runs.none}</strong> {runs.noneHint}
@@ -75,6 +77,7 @@ function MyRuns({ onPlan, onGuide }: { onPlan: () => void; onGuide: () => void }
       {views.map((view) => (
         <RunCard key={view.run} view={view} />
       ))}
+      <PlanCard onPlan={onPlan} />
       <ClassRuns />
       {isGoing && !room.wake.isAble && <p class="hint">{runs.noWakeLock}</p>}
     </section>

@@ -33,6 +33,7 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
     link: "open" as const,
     events: [],
     views: [],
+    plan: null,
     wall: [],
     pending: [],
     fault: null,

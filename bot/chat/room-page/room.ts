@@ -1,5 +1,6 @@
 import type { Suggestion } from "../../../commands/define.ts";
 import type { FeedEvent, ToPage } from "../room-wire.ts";
+import { drawCallId } from "./call-id.ts";
 import { createAlarm, type Alarm } from "./alarm.ts";
 import { api } from "./api.ts";
 import { wordRefusal } from "./check.ts";
@@ -40,20 +41,24 @@ export interface PageRoom {
 /** A line older than this is not sent by itself when the link is back: what it says may be wrong by then. */
 const FRESH_LINE_MS = 5000;
 const MOST_EVENTS = 400;
+const NOTHING_OF_ANYBODY = {
+  facts: null,
+  events: [],
+  views: [],
+  plan: null,
+  wall: [],
+  pending: [],
+  link: "opening",
+} as const;
 
 export function createPageRoom(): PageRoom {
   const store = createStore({
     door: null,
     isUnreachable: false,
-    facts: null,
-    link: "opening",
-    events: [],
+    ...NOTHING_OF_ANYBODY,
     isFeedCut: false,
-    views: [],
-    wall: [],
     cards: [],
     present: { count: 0, names: [] },
-    pending: [],
     fault: null,
     answered: readKept("answered", {}),
     theme: readKept("theme", "auto"),
@@ -98,7 +103,7 @@ export function createPageRoom(): PageRoom {
   function goOut(door: NonNullable<ReturnType<Store["get"]>["door"]>): void {
     link.close();
     lastId = null;
-    store.set({ door, facts: null, events: [], views: [], wall: [], pending: [], link: "opening" });
+    store.set({ door, ...NOTHING_OF_ANYBODY });
   }
 
   function take(message: ToPage): void {
@@ -106,7 +111,7 @@ export function createPageRoom(): PageRoom {
       case "welcome":
         clock.setSpeed(message.facts.speed);
         clock.guess(message.now);
-        store.set({ facts: message.facts, views: message.views, link: "open" });
+        store.set({ facts: message.facts, views: message.views, plan: message.plan, link: "open" });
         if (isWatching) link.send({ type: "watch", on: true });
         return resend();
       case "facts":
@@ -115,7 +120,7 @@ export function createPageRoom(): PageRoom {
       case "events":
         return takeEvents(message.events, message.isReset, message.hasMore);
       case "views":
-        return store.set({ views: message.views });
+        return store.set({ views: message.views, plan: message.plan });
       case "wall":
         return store.set({ wall: message.rows });
       case "choices":
@@ -238,10 +243,4 @@ export function createPageRoom(): PageRoom {
     },
     clearFault: () => store.set({ fault: null }),
   };
-}
-
-/** Names one call of this page. The browser's own maker of such names works only over https. */
-function drawCallId(): string {
-  const bytes = crypto.getRandomValues(new Uint8Array(12));
-  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
 }

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { CommandCard, DoorState, FeedEvent, RoomFacts, WallRow } from "../room-wire.ts";
-import type { PersonView } from "../room-view.ts";
+import type { PersonView, ReadyPlan } from "../room-view.ts";
 import type { Language } from "./words.ts";
 
 export interface PendingLine {
@@ -25,6 +25,7 @@ export interface State {
   readonly events: readonly FeedEvent[];
   readonly isFeedCut: boolean;
   readonly views: readonly PersonView[];
+  readonly plan: ReadyPlan | null;
   readonly wall: readonly WallRow[];
   readonly cards: readonly CommandCard[];
   readonly present: { readonly count: number; readonly names: readonly string[] };

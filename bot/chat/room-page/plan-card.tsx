@@ -1,0 +1,33 @@
+import { useRoom, useRoomPart } from "./room-context.ts";
+import { useWords } from "./words.ts";
+
+/** The plan that was made and not started: its time, and the one key that starts it. */
+export function PlanCard({ onPlan }: { onPlan: () => void }) {
+  const { runs } = useWords();
+  const room = useRoom();
+  const plan = useRoomPart((state) => state.plan);
+  const pending = useRoomPart((state) => state.pending);
+  if (!plan) return null;
+  return (
+    <article class="run is-planned" aria-label={plan.plan}>
+      <p class="planned">
+        {plan.plan}: <strong class="digits">{plan.time}</strong> {runs.planned(plan.bath, plan.temperature)}
+      </p>
+      <p class="run-name">{plan.tank === null ? plan.film : `${plan.film} · ${runs.tank(plan.tank)}`}</p>
+      <div class="actions">
+        {/* Pressed twice, it would start two runs. */}
+        <button
+          type="button"
+          class="key main"
+          disabled={pending.some(({ text }) => text === plan.line)}
+          onClick={() => room.say(plan.line, runs.start)}
+        >
+          {runs.start}
+        </button>
+        <button type="button" class="key" onClick={onPlan}>
+          {runs.otherPlan}
+        </button>
+      </div>
+    </article>
+  );
+}

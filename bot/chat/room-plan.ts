@@ -1,0 +1,32 @@
+import { makeLine } from "../../commands/line.ts";
+import { formatDilution, formatSeconds, formatTenthsC, makeNumber } from "../../commands/wording.ts";
+import type { Stores } from "../../store/index.ts";
+import type { ReadyPlan } from "./room-view.ts";
+
+/* The plan that waits to be started, for its owner's panel. */
+
+/** An older plan is no invitation any more: the water has another temperature by then. */
+const STILL_READY_MS = 12 * 3600_000;
+
+/** This person's newest plan, where no run of theirs is newer and it was made today; null otherwise. */
+export function readyPlanOf(
+  { plans, runs }: Pick<Stores, "plans" | "runs">,
+  classId: number,
+  personId: string,
+  nowMs: number,
+): ReadyPlan | null {
+  const newest = plans.latest(classId, personId);
+  if (!newest || newest.madeAt < nowMs - STILL_READY_MS) return null;
+  const run = runs.latest(classId, personId);
+  if (run && run.startedAtMs >= newest.madeAt) return null;
+  const { sheet, steps, tenthsC, tank } = newest.plan;
+  return {
+    plan: makeNumber("plan", newest.number),
+    time: formatSeconds(steps.find(({ kind }) => kind === "develop")?.seconds ?? 0),
+    bath: `${sheet.developer} ${formatDilution(sheet.dilution)}`,
+    temperature: formatTenthsC(tenthsC),
+    film: sheet.film,
+    tank,
+    line: makeLine("run start", { plan: newest.number }),
+  };
+}
