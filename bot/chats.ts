@@ -55,7 +55,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
   ports.set("room", room);
   if (config.DISCORD_TOKEN !== undefined)
     ports.set("discord", await connectDiscord(deps, config.DISCORD_TOKEN));
-  const refresh = (classId: number): void => room.refresh(stores.classes.get(classId)?.key ?? "");
+  const refresh = (classId: number): void => room.refresh(stores.classes.placeOf(classId)?.key ?? "");
   const boards = createBoards({ stores, clock, log, ports });
   const digest = createDigest({ stores, clock, log, onOwed: rearm });
   const dispatch = createDispatch({

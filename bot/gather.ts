@@ -40,13 +40,13 @@ export function gatherReady(
   const byChat = new Map<ChatPort, Ready[]>();
 
   function placeOf(classId: number): Place | null {
-    const classKey = stores.classes.get(classId)?.key ?? "";
-    const port = ports.get(chatOf(classKey));
-    return port ? { port, classKey, channelRef: stores.classes.channelRef(classId) } : null;
+    const found = stores.classes.placeOf(classId);
+    const port = found && ports.get(chatOf(found.key));
+    return port ? { port, classKey: found.key, channelRef: found.channelRef } : null;
   }
 
   function putAside({ id, classId }: Ready): void {
-    if (isAwaited?.(chatOf(stores.classes.get(classId)?.key ?? ""))) return;
+    if (isAwaited?.(chatOf(stores.classes.placeOf(classId)?.key ?? ""))) return;
     stores.outbox.markLater([id], now + NO_CHAT_MS, "no chat for this class is running");
   }
 

@@ -20,6 +20,9 @@ export interface ClassStore {
   add(key: string, name: string, zone: string, demo: boolean, now: number): SchoolClass;
   find(key: string): SchoolClass | undefined;
   get(id: number): SchoolClass | undefined;
+  /** Where a class is spoken to, without its habits: for what is asked with every call. */
+  placeOf(id: number): { readonly key: string; readonly channelRef: string | null } | undefined;
+  idOf(key: string): number | undefined;
   list(): SchoolClass[];
   rename(id: number, name: string, zone: string): void;
   setHabits(id: number, habits: Habits): void;
@@ -37,9 +40,10 @@ export function createClassStore(db: Db): ClassStore {
   );
   const update = db.prepare<[string, string, number]>("update classes set name = ?, zone = ? where id = ?");
   const updateHabits = db.prepare<[string, number]>("update classes set habits = ? where id = ?");
-  const channel = db.prepare<[number], { channel_ref: string | null }>(
-    "select channel_ref from classes where id = ?",
+  const place = db.prepare<[number], { key: string; channel_ref: string | null }>(
+    "select key, channel_ref from classes where id = ?",
   );
+  const idByKey = db.prepare<[string], { id: number }>("select id from classes where key = ?");
   const updateChannel = db.prepare<[string, number]>("update classes set channel_ref = ? where id = ?");
 
   const find = (key: string): SchoolClass | undefined => rowSchema.optional().parse(byKey.get(key));
@@ -55,7 +59,12 @@ export function createClassStore(db: Db): ClassStore {
     list: () => z.array(rowSchema).parse(all.all()),
     rename: (id, name, zone) => void update.run(name, zone, id),
     setHabits: (id, habits) => void updateHabits.run(JSON.stringify(habits), id),
-    channelRef: (id) => channel.get(id)?.channel_ref ?? null,
+    placeOf(id) {
+      const row = place.get(id);
+      return row && { key: row.key, channelRef: row.channel_ref };
+    },
+    idOf: (key) => idByKey.get(key)?.id,
+    channelRef: (id) => place.get(id)?.channel_ref ?? null,
     setChannelRef: (id, channelRef) => void updateChannel.run(channelRef, id),
   };
 }

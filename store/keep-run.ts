@@ -14,7 +14,7 @@ import { recordPours } from "./pour.ts";
 export function keepRun(stores: Stores, run: Run, now: number): Roll[] {
   stores.runs.save(run);
   stores.outbox.withdraw(run.id, now);
-  const leadMs = leadMsOf(stores.classes.get(run.classId)?.key ?? "");
+  const leadMs = leadMsOf(stores.classes.placeOf(run.classId)?.key ?? "");
   stores.cues.reschedule(run.id, cuesAfter(run, now), leadMs, now);
   recordPours(stores, run, now);
   if (!isOver(run)) return [];
