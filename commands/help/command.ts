@@ -1,27 +1,89 @@
 import { z } from "zod";
-import { defineCommand, type Context, type Reply } from "../define.ts";
-import * as words from "./reply.ts";
+import { labelOf } from "../batch/batch-words.ts";
+import { reachedMarks, type Mark } from "../batch/marks.ts";
+import { bellWarning } from "../class/outlast-words.ts";
+import { isSet, keysFor } from "../class/setup.ts";
+import { WHO, whoMay } from "../class/who.ts";
+import { defineCommand, mayActAs, type Context } from "../define.ts";
+import { EVERY_ROLL } from "../roll/query.ts";
+import { viewOf } from "../run/view.ts";
+import { nextStep, type HelpFacts } from "./next-step.ts";
+import { helpReply } from "./reply.ts";
+
+/** A plan older than this is not today's. */
+const PLAN_LIVES_MS = 12 * 3600_000;
+/** A roll is asked about while its owner may still remember. */
+const ASKED_FOR_MS = 14 * 86_400_000;
+/** The worst first. */
+const URGENT: readonly Mark[] = ["exhausted", "out-of-date", "test-overdue", "last-films"];
 
 export const help = defineCommand({
   name: "help",
   summary: "The next sensible step for you now",
   options: z.object({}),
-  who: "student",
+  who: whoMay("help"),
   visibility: "private",
-  handle: (_, context) => nextStep(context),
+  handle(_, context) {
+    const names = Object.entries(WHO).filter(([, who]) => mayActAs(context.role, who));
+    return helpReply(
+      nextStep(factsOf(context)),
+      context.role,
+      names.map(([name]) => name),
+    );
+  },
 });
 
-function nextStep({ stores, class: { id }, person }: Context): Reply {
-  const runs = stores.runs.open(id, person.id);
-  if (runs.length > 0) return say(words.runsGoing(runs.length), words.statusAction);
-  const plan = stores.plans.latest(id, person.id);
-  const run = stores.runs.latest(id, person.id);
-  if (plan && (!run || plan.madeAt > run.startedAtMs))
-    return say(words.planReady(plan.number), words.startAction(plan.number));
-  if (stores.sheets.list(id).length === 0) return say(words.noSheetYet, words.sheetsAction);
-  return say(words.noPlanYet, words.sheetsAction);
+function factsOf(context: Context): HelpFacts {
+  const { stores, class: school, person, role, now } = context;
+  const runs = stores.runs.open(school.id, person.id).map((run) => viewOf(run, person.name, now));
+  const own = { ...EVERY_ROLL, person: { id: person.id, name: null } };
+  const { rolls, total } = stores.rolls.search(school.id, own, 5, 0);
+  const unrated = rolls.find(
+    ({ rating, outcome, endedAt }) =>
+      rating === null && outcome === "finished" && now - endedAt < ASKED_FOR_MS,
+  );
+  return {
+    role,
+    runs: runs.toSorted((a, b) => Number(b.phase === "waiting") - Number(a.phase === "waiting")),
+    plan: planOf(context),
+    setupMissing: setupMissing(context),
+    bottles: mayActAs(role, "aide") ? bottlesOf(context) : [],
+    unratedRoll: unrated?.number ?? null,
+    sheets: stores.sheets.list(school.id).length,
+    rollsEver: total,
+  };
 }
 
-function say(text: string, action: typeof words.statusAction): Reply {
-  return words.helpReply(`${text}\n${words.alwaysThere}`, [action], []);
+function planOf({ stores, class: school, person, now }: Context): HelpFacts["plan"] {
+  const stored = stores.plans.latest(school.id, person.id);
+  if (!stored || now - stored.madeAt > PLAN_LIVES_MS) return null;
+  const run = stores.runs.latest(school.id, person.id);
+  if (run && run.startedAtMs >= stored.madeAt) return null;
+  return { number: stored.number, bellWarning: bellWarning(stored.plan, school, now) };
+}
+
+function setupMissing({ stores, class: school, here }: Context): number {
+  const facts = {
+    class: school,
+    chat: school.key.split(":")[0] ?? "",
+    channelRef: stores.classes.channelRef(school.id),
+    missingPermissions: here?.missingPermissions ?? [],
+    tanks: stores.tanks.list(school.id).length,
+    sheets: stores.sheets.list(school.id).length,
+    joinCode: null,
+  };
+  return keysFor(facts).filter((key) => !isSet(key, facts)).length;
+}
+
+function bottlesOf({ stores, class: { id }, now }: Context): HelpFacts["bottles"] {
+  return stores.batches
+    .standing(id)
+    .flatMap((batch) =>
+      reachedMarks(batch, stores.batches.lines(batch.id), now).map(({ mark }) => ({
+        label: labelOf(batch),
+        mark,
+      })),
+    )
+    .filter(({ mark }) => URGENT.includes(mark))
+    .sort((a, b) => URGENT.indexOf(a.mark) - URGENT.indexOf(b.mark));
 }
