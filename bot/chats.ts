@@ -10,6 +10,7 @@ import type { Config } from "./config.ts";
 import { createDigest } from "./digest.ts";
 import { createDirectory } from "./directory.ts";
 import { createDispatch } from "./dispatch.ts";
+import { createEraser } from "./eraser.ts";
 import type { Log } from "./log.ts";
 import { renderPicture } from "./picture.ts";
 
@@ -57,6 +58,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
     ports.set("discord", await connectDiscord(deps, config.DISCORD_TOKEN));
   const refresh = (classId: number): void => room.refresh(stores.classes.placeOf(classId)?.key ?? "");
   const boards = createBoards({ stores, clock, log, ports });
+  const eraser = createEraser({ stores, clock, log, onErased: refresh });
   const digest = createDigest({ stores, clock, log, onOwed: rearm });
   const dispatch = createDispatch({
     commands,
@@ -72,6 +74,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
   await room.start(handlers);
   digest.start();
   boards.start();
+  eraser.start();
   for (const port of ports.values()) {
     if (port === room) continue;
     port
@@ -86,6 +89,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
     quiet() {
       digest.stop();
       boards.stop();
+      eraser.stop();
       return boards.drain();
     },
     stop: async () => void (await Promise.allSettled([...ports.values()].map((port) => port.stop()))),
