@@ -162,7 +162,7 @@ export function watchStore({ path, stores, log, now, onFatal }: GuardDeps): Guar
   }
 
   function notice(error: unknown): void {
-    const code = (error as { code?: string }).code ?? "";
+    const code = (error as { code?: string } | undefined)?.code ?? "";
     if (isOver) return;
     if (onDamage.test(code))
       end(`The store at ${path} is damaged (${code}). Bring back a backup: npm run restore.`);

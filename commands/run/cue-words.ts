@@ -6,7 +6,7 @@ import type { CueKind } from "./cues.ts";
 import { nameOf, nextAction } from "./reply.ts";
 import { stepAt, type Run } from "./run.ts";
 import type { Said } from "./settle.ts";
-import { LATE_FROM_MS } from "./settle.ts";
+import { LATE_FROM_MS, lateness } from "./settle.ts";
 
 /* What a run says unasked: the number first, one thing to do, a word on lateness where there is any. */
 
@@ -22,7 +22,9 @@ export function cueMessage(run: Run, { cue, lateMs, merged }: Said, nowMs: numbe
   const step = stepAt(run, cue.step);
   const about = nameOf(run);
   if (!step) return { text: "", about, actions: [] };
-  const late = lateMs >= LATE_FROM_MS ? lateWords(lateMs, merged.length, cue.dueAtMs) : "";
+  const missed = merged.filter((each) => lateness(each, nowMs) >= LATE_FROM_MS).length;
+  const late =
+    lateMs >= LATE_FROM_MS ? lateWords(lateMs, missed, cue.dueAtMs) : missed > 0 ? missedWords(missed) : "";
   // A cue may be decided ahead of its moment; what it says is true at the moment itself.
   const line = ONE_LINE[cue.kind](run, step, cue.step, Math.max(nowMs, cue.dueAtMs));
   return {
@@ -42,6 +44,11 @@ export function lateWords(lateMs: number, missed: number, dueAtMs: number): stri
   const others =
     missed > 0 ? ` ${countOf(missed, "call")} before it ${missed === 1 ? "was" : "were"} missed.` : "";
   return `**${saySeconds(Math.round(lateMs / 1000))} late**: this was for ${instant(dueAtMs, "time")}.${others} Do it now.`;
+}
+
+/** Said where calls were missed, and this one is on time. */
+function missedWords(missed: number): string {
+  return `**${countOf(missed, "call")} before this ${missed === 1 ? "was" : "were"} missed.**`;
 }
 
 const MOVE = {

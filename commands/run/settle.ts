@@ -51,6 +51,7 @@ export function settle(run: Run, due: readonly DueCue[], nowMs: number): Settled
   return result.ok ? { run: result.value, said, moved: true } : { run, said, moved: false };
 }
 
-function lateness(cue: DueCue, nowMs: number): number {
+/** How late a cue is; one that was due already when it came to be known is on time then. */
+export function lateness(cue: DueCue, nowMs: number): number {
   return Math.max(0, nowMs - Math.max(cue.dueAtMs, cue.madeAtMs));
 }

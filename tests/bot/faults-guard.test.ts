@@ -183,6 +183,7 @@ describe("a store in use", () => {
     watch();
     keepBallast(path);
     expect(existsSync(`${path}.ballast`)).toBe(true);
+    guard?.notice(undefined);
     guard?.notice({ code: "SQLITE_FULL" });
     guard?.notice({ code: "SQLITE_FULL" });
     expect(existsSync(`${path}.ballast`)).toBe(false);

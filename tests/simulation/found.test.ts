@@ -84,3 +84,17 @@ test("a pour-out whose answer was lost is not said again once the next bath was 
   await room.pass(60);
   expect(room.news("Mina").filter((text) => text.includes("pour out"))).toEqual([]);
 });
+
+test("calls that were missed are spoken of also by one that comes on time", async () => {
+  const room = createRoom();
+  room.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20");
+  room.press("Mina", "Start");
+  room.press("Mina", "Tank is full");
+  await room.tick();
+  room.news();
+  room.away(180);
+  await room.tick();
+  expect(room.news("Mina")).toEqual([
+    expect.stringMatching(/^\*\*2 calls before this were missed\.\*\*\n\*\*5 s\*\* agitate.* 3:00 of 9:00\./),
+  ]);
+});

@@ -53,7 +53,9 @@ export function judge(world: World, isFair: boolean): Figures {
       if (!row) fail(course, `no cue was written for ${JSON.stringify(promise)}`);
       const owed = byKey.get(`${row.run_id.toString(36)}.${row.key}`);
       figures.promises += 1;
-      judgeOne({ world, course, promise, row, owed, isFair, figures });
+      const spoken = own.find(({ state, settled_at: at }) => state === "said" && at === row.settled_at);
+      const standIn = spoken && byKey.get(`${row.run_id.toString(36)}.${spoken.key}`);
+      judgeOne({ world, course, promise, row, owed, standIn, isFair, figures });
     }
     judgeOrder(world, course, byKey);
   }
@@ -69,6 +71,8 @@ interface Case {
   readonly promise: Promised;
   readonly row: CueRow;
   readonly owed: OutboxRow | undefined;
+  /** For a merged one: what was said in its stead. */
+  readonly standIn: OutboxRow | undefined;
   readonly isFair: boolean;
   readonly figures: Figures;
 }
@@ -98,6 +102,7 @@ function judgeOne(given: Case): void {
       return;
     case "merged":
       figures.merged += 1;
+      judgeMerged(given, bad);
       if (!isDisturbed && promise.dueMs > promise.madeMs - SLACK_MS) bad("merged, and nothing was late");
       return;
   }
@@ -119,6 +124,16 @@ function judgeOne(given: Case): void {
     const isPrompt = message && message.shownMs <= Math.max(promise.dueMs, promise.madeMs) + PROMPT_MS;
     if (!isPrompt) bad("nothing was in the way, and it was not said in time");
   }
+}
+
+/** A call that was missed is spoken of in the one that stands for it. */
+function judgeMerged({ world, promise, row, standIn }: Case, bad: (words: string) => never): void {
+  const settledAt = row.settled_at ?? 0;
+  // As the bot reckons it: a row that is settled keeps the wall clock it was settled by.
+  const lateMs = settledAt - Math.max(row.due_at, row.made_at);
+  const message = standIn && world.chat.shown.find(({ key }) => key === (standIn.bundle ?? standIn.key));
+  if (promise.isOptional || !message || lateMs < LATE_MS) return;
+  if (!/missed|late\*\*/.test(message.text)) bad("missed, and nobody was told");
 }
 
 function judgeMessage(

@@ -38,6 +38,7 @@ export interface CueRow {
   readonly step: number;
   readonly number: number;
   readonly due_at: number;
+  readonly made_at: number;
   readonly state: string;
   readonly settled_at: number | null;
 }
