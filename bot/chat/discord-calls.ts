@@ -30,6 +30,8 @@ export interface CallSettings extends Pick<DiscordSettings, "commands" | "direct
   readonly roleOf: (member: DiscordMember) => Role;
   guildName(guildId: string): string | undefined;
   roleNames(guildId: string, roleIds: readonly string[]): string[];
+  /** What the bot may not do in a channel and should, as the server's settings name it. */
+  missingPermissions?(channelId: string): readonly string[];
 }
 
 const NO_CLASS =
@@ -66,10 +68,12 @@ export function createCallReader(settings: CallSettings) {
       roleNames: settings.roleNames(guildId, member.roles),
       managesServer: (permissions & managing) !== 0n,
     });
+    const channelRef = interaction.channel?.id ?? interaction.channel_id ?? null;
     const place: Place = {
       classKey: `discord:${guildId}`,
       className: settings.guildName(guildId) ?? "Class",
-      channelRef: interaction.channel?.id ?? interaction.channel_id ?? null,
+      channelRef,
+      missingPermissions: channelRef === null ? [] : (settings.missingPermissions?.(channelRef) ?? []),
     };
     return { person, role, place };
   }
