@@ -80,6 +80,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     roleOf: settings.roleOf ?? roleByPermission,
     guildName: gateway.guildName,
     roleNames: gateway.roleNames,
+    missingPermissions,
   });
 
   return {
