@@ -17,7 +17,15 @@ export interface CallParts {
   readonly commands: readonly Command[];
   readonly handlers: ChatHandlers;
   keep(entry: Entry): Promise<unknown>;
+  isMember(caller: Caller): boolean;
+  /** The last word to somebody whom this call erased: said, and kept nowhere. */
+  bidFarewell(caller: Caller, text: string): void;
+  /** Open pages of the class forget their feed and get what is left of it. */
+  renewFeeds(classId: number): void;
 }
+
+/** After these the feed may hold less than before, and open pages are to show no more than it holds. */
+const ERASING: ReadonlySet<string> = new Set(["mine erase", "class forget"]);
 
 const BLANK = { actions: [], pictures: [], attachments: [], dueAt: null, mentions: [] };
 
@@ -52,6 +60,7 @@ export async function callLine(
     role: caller.role,
     place: caller.place,
     async answer(reply, visibility) {
+      if (!parts.isMember(caller)) return parts.bidFarewell(caller, reply.text);
       answers += 1;
       const isForClass = visibility === "class";
       await parts.keep({
@@ -71,5 +80,6 @@ export async function callLine(
       });
     },
   });
+  if (ERASING.has(line.value.name)) parts.renewFeeds(caller.classId);
   return undefined;
 }

@@ -73,8 +73,8 @@ export function sendText(page: Page, text: string): void {
   else page.socket.send(text);
 }
 
-/** Signs a page out: it goes back to the door. */
-export function dismiss(page: Page): void {
-  sendTo(page, { type: "gone" });
+/** Signs a page out: it goes back to the door, where the farewell is read if there is one. */
+export function dismiss(page: Page, farewell: string | null = null): void {
+  sendTo(page, { type: "gone", farewell });
   page.socket.close(4001);
 }

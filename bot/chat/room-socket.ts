@@ -110,8 +110,7 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
       return live.catchUp(page, message.after);
     }
     case "line": {
-      const callParts = { commands: parts.commands, handlers: parts.handlers(), keep: parts.keep };
-      const refusal = await callLine(callParts, caller, message);
+      const refusal = await callLine(callPartsOf(parts), caller, message);
       if (refusal) return sendTo(page, { type: "refused", id: message.id, refusal });
       live.refreshPerson(page.classId, page.personId);
       live.refresh(page.classId);
@@ -133,6 +132,18 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
       return message.on ? live.sendWall(page) : undefined;
     }
   }
+}
+
+function callPartsOf({ commands, handlers, keep, stores, hub, live }: SocketParts): CallParts {
+  return {
+    commands,
+    handlers: handlers(),
+    keep,
+    isMember: ({ classId, person }) => stores.members.find(classId, person.id) !== undefined,
+    bidFarewell: ({ classId, person }, text) =>
+      hub.ofPerson(classId, person.id).forEach((page) => dismiss(page, text)),
+    renewFeeds: (classId) => hub.ofClass(classId).forEach((page) => live.catchUp(page, null)),
+  };
 }
 
 function callerOf(parts: SocketParts, page: Page): Caller | undefined {

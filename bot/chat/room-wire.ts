@@ -115,8 +115,8 @@ export type ToPage =
   | { readonly type: "refused"; readonly id: string | null; readonly refusal: Refusal }
   | { readonly type: "pong"; readonly sentAt: number; readonly now: number }
   | { readonly type: "present"; readonly count: number; readonly names: readonly string[] }
-  /** The session is over: the page goes back to the door. */
-  | { readonly type: "gone" };
+  /** The session is over: the page goes back to the door. `farewell`: this person was erased, and this is the last word to them. */
+  | { readonly type: "gone"; readonly farewell: string | null };
 
 /** Why a door stays shut; the page has the words. */
 export type DoorCode =

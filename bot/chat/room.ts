@@ -84,7 +84,7 @@ export function createRoom(options: RoomOptions): Room {
     hub
       .ofPerson(session.classId, session.personId)
       .filter(({ tokenHash }) => tokenHash === session.tokenHash)
-      .forEach(dismiss);
+      .forEach((page) => dismiss(page));
 
   async function start(given: ChatHandlers): Promise<void> {
     for (const each of roomClasses()) {

@@ -42,4 +42,55 @@ describe.skipIf(!hasChromium)("the panel", { timeout: 60_000 }, () => {
     await mina.page.reload();
     await mina.page.locator(".no-run").waitFor();
   });
+
+  test("who erases themselves is put out by itself, and nothing of them is left on any page", async () => {
+    const teacher = await openPage(browser, room.url, "desk");
+    await teacher.page.getByRole("button", { name: "Look around as its teacher" }).click();
+    await teacher.page.locator(".link.is-open").waitFor();
+    const { page, complaints } = await openPage(browser, room.url, "phone");
+    await joinDemo(page, "Quilla");
+    const personId = room.stores.members.findByName(1, "Quilla")?.personId ?? "";
+    await type(page, "/help");
+    await page.locator(".entry.is-reply").waitFor();
+    // Something of hers that the whole class sees.
+    room.stores.messages.add({
+      classId: 1,
+      personId: null,
+      authorId: personId,
+      key: "seen by all",
+      at: room.clock.now(),
+      body: { kind: "notice", text: "A bottle was mixed.", author: "Quilla" },
+    });
+    await teacher.page.reload();
+    await teacher.page.getByText("A bottle was mixed.").waitFor();
+    await type(page, "/mine erase name:Quilla");
+
+    await page.getByRole("button", { name: "Join as student" }).waitFor();
+    expect(await page.getByRole("status").textContent()).toContain("I know you no more");
+    await shoot(page, "phone-farewell");
+    expect(await page.getByLabel("Your name").inputValue()).toBe("");
+    expect(await page.evaluate("JSON.stringify(localStorage)")).not.toContain("Quilla");
+    await expect.poll(() => teacher.page.getByText("A bottle was mixed.").count()).toBe(0);
+    expect(room.stores.messages.newest(1, personId, 100)).toEqual([]);
+    expect(everyRow()).not.toContain(personId);
+    expect(everyRow()).not.toContain("Quilla");
+
+    // The name is free, and who takes it is somebody else.
+    const other = await openPage(browser, room.url, "phone");
+    await joinDemo(other.page, "Quilla");
+    expect(await other.page.locator(".entry").count()).toBe(0);
+    expect(room.stores.members.findByName(1, "Quilla")?.personId).not.toBe(personId);
+    expect([...complaints, ...teacher.complaints]).toEqual([]);
+  });
 });
+
+/** Everything in every table of the store, as text. */
+function everyRow(): string {
+  const { db } = room.stores;
+  const tables = db
+    .prepare<[], { name: string }>("select name from sqlite_master where type = 'table'")
+    .all()
+    .map(({ name }) => name);
+  expect(tables).toContain("messages");
+  return tables.map((name) => JSON.stringify(db.prepare(`select * from "${name}"`).all())).join("\n");
+}

@@ -2,7 +2,8 @@ import { useState } from "preact/hooks";
 import { api, type Answer, type DoorFault } from "./api.ts";
 import { Field } from "./field.tsx";
 import { keepHere, readKept } from "./kept.ts";
-import { useRoom } from "./room-context.ts";
+import { useRoom, useRoomPart } from "./room-context.ts";
+import { Said } from "./said.tsx";
 import { useWords } from "./words.ts";
 
 /** The code of a QR picture stands behind the `#`, which a browser sends to nobody. */
@@ -18,6 +19,7 @@ interface DoorPageProps {
 export function DoorPage({ demo, onGuide }: DoorPageProps) {
   const words = useWords();
   const room = useRoom();
+  const farewell = useRoomPart((state) => state.farewell);
   const [wantsCode, setWantsCode] = useState(demo === null || codeFromAddress() !== "");
   const [isBusy, setBusy] = useState(false);
   const [fault, setFault] = useState<DoorFault | null>(null);
@@ -42,6 +44,11 @@ export function DoorPage({ demo, onGuide }: DoorPageProps) {
         <h1>{words.name}</h1>
         <p>{words.door.lead}</p>
       </header>
+      {farewell !== null && (
+        <div class="farewell" role="status">
+          <Said text={farewell} />
+        </div>
+      )}
       {fault && (
         <p class="fault" role="alert">
           {words.doorFaults[fault]}

@@ -16,3 +16,12 @@ export function keepHere(key: string, value: unknown): void {
     // Nothing to do: it holds until the page is closed.
   }
 }
+
+/** What tells of the person who was here; how the page looks and sounds stays. */
+export function forgetPerson(): void {
+  try {
+    for (const key of ["name", "recent", "answered"]) localStorage.removeItem(`sinkside.${key}`);
+  } catch {
+    // A browser that keeps nothing has nothing to forget.
+  }
+}

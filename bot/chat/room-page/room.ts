@@ -1,14 +1,14 @@
 import type { Suggestion } from "../../../commands/define.ts";
-import type { FeedEvent, ToPage } from "../room-wire.ts";
+import type { DoorState, FeedEvent, ToPage } from "../room-wire.ts";
 import { drawCallId } from "./call-id.ts";
 import { createAlarm, type Alarm } from "./alarm.ts";
 import { api } from "./api.ts";
 import { wordRefusal } from "./check.ts";
 import { createRoomClock, type RoomClock } from "./clock.ts";
 import { localCues, moment, openCues, type OpenCue } from "./cues.ts";
-import { keepHere, readKept } from "./kept.ts";
+import { forgetPerson, keepHere, readKept } from "./kept.ts";
 import { createLink } from "./link.ts";
-import { createStore, type Store } from "./state.ts";
+import { createStore, NOTHING_OF_ANYBODY, OUT, type Store } from "./state.ts";
 import { createWake, type Wake } from "./wake.ts";
 import { guessLanguage, LANGUAGES } from "./words.ts";
 
@@ -41,15 +41,6 @@ export interface PageRoom {
 /** A line older than this is not sent by itself when the link is back: what it says may be wrong by then. */
 const FRESH_LINE_MS = 5000;
 const MOST_EVENTS = 400;
-const NOTHING_OF_ANYBODY = {
-  facts: null,
-  events: [],
-  views: [],
-  plan: null,
-  wall: [],
-  pending: [],
-  link: "opening",
-} as const;
 
 export function createPageRoom(): PageRoom {
   const store = createStore({
@@ -57,6 +48,7 @@ export function createPageRoom(): PageRoom {
     isUnreachable: false,
     ...NOTHING_OF_ANYBODY,
     isFeedCut: false,
+    farewell: null,
     cards: [],
     present: { count: 0, names: [] },
     fault: null,
@@ -100,7 +92,7 @@ export function createPageRoom(): PageRoom {
     if (me.ok && me.value.state === "out") goOut(me.value);
   }
 
-  function goOut(door: NonNullable<ReturnType<Store["get"]>["door"]>): void {
+  function goOut(door: DoorState): void {
     link.close();
     lastId = null;
     store.set({ door, ...NOTHING_OF_ANYBODY });
@@ -139,7 +131,10 @@ export function createPageRoom(): PageRoom {
       case "present":
         return store.set({ present: { count: message.count, names: message.names } });
       case "gone":
-        void api.me().then((me) => goOut(me.ok ? me.value : { state: "out", demo: null }));
+        // Who is erased leaves nothing on their phone either.
+        if (message.farewell !== null) forgetPerson();
+        store.set({ farewell: message.farewell });
+        void api.me().then((me) => goOut(me.ok ? me.value : OUT));
         return link.close();
     }
   }
@@ -193,14 +188,14 @@ export function createPageRoom(): PageRoom {
       if (!me.ok) return store.set({ isUnreachable: true });
       store.set({ door: me.value, isUnreachable: false });
       if (me.value.state === "out") return undefined;
-      store.set({ facts: me.value.facts });
+      store.set({ facts: me.value.facts, farewell: null });
       await loadCards();
       return link.open();
     },
     async leave() {
       await api.leave();
       const me = await api.me();
-      goOut(me.ok ? me.value : { state: "out", demo: null });
+      goOut(me.ok ? me.value : OUT);
     },
     say(text, label = undefined) {
       const id = drawCallId();

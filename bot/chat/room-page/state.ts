@@ -30,6 +30,8 @@ export interface State {
   readonly cards: readonly CommandCard[];
   readonly present: { readonly count: number; readonly names: readonly string[] };
   readonly pending: readonly PendingLine[];
+  /** The room's last word to somebody whom it erased. */
+  readonly farewell: string | null;
   /** What the room said of the last line it refused. */
   readonly fault: string | null;
   /** Per run, the moment of the newest call that was answered here. */
@@ -38,6 +40,18 @@ export interface State {
   readonly language: Language;
   readonly isSoundOn: boolean;
 }
+
+/** Where nobody is in. */
+export const OUT: DoorState = { state: "out", demo: null };
+export const NOTHING_OF_ANYBODY = {
+  facts: null,
+  events: [],
+  views: [],
+  plan: null,
+  wall: [],
+  pending: [],
+  link: "opening",
+} as const;
 
 export interface Store {
   get(): State;
