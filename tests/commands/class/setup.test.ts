@@ -1,7 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { roleOfMember } from "../../../commands/class/roles.ts";
 import { findZone, suggestZones } from "../../../commands/class/zones.ts";
-import { createRoom } from "../../support/room.ts";
+import { createDispatch } from "../../../bot/dispatch.ts";
+import { commands } from "../../../commands/index.ts";
+import { openStores } from "../../../store/index.ts";
+import { createFakeClock } from "../../support/clock.ts";
+import { createMemoryLog, createRoom } from "../../support/room.ts";
 
 describe("/class setup", () => {
   it("shows what is set, and asks the next with the usual answers as buttons", () => {
@@ -142,5 +146,49 @@ describe("time zones", () => {
   it("are suggested over a slip of the finger", () => {
     expect(suggestZones("Lisbonn", 3)).toContain("Europe/Lisbon");
     expect(suggestZones("madr", 3)[0]).toBe("Europe/Madrid");
+  });
+});
+
+describe("a chat with channels", () => {
+  function callFrom(channelRef: string | null, missingPermissions: readonly string[]) {
+    const stores = openStores(":memory:");
+    const clock = createFakeClock();
+    const dispatch = createDispatch({ commands, stores, clock, log: createMemoryLog() });
+    return (name: string, options: Readonly<Record<string, string>>) =>
+      dispatch.run(
+        {
+          callId: null,
+          name,
+          options,
+          person: { id: "discord:1", name: "Iris" },
+          role: "teacher",
+          place: { classKey: "discord:9", className: "Harbour", channelRef, missingPermissions },
+        },
+        clock.now(),
+      );
+  }
+
+  it("is asked for its channel and its roles", () => {
+    const call = callFrom("77", []);
+    expect(call("class setup", {}).reply.fields?.["missing"]).toContain("roles");
+    expect(call("class setup", { channel: "here" }).reply.text).toContain("- Class channel: set");
+    expect(call("class setup", { aiderole: "Lab aides" }).reply.text).toContain("aide: Lab aides");
+    expect(call("class board", { channel: "here" }).reply.text).toContain("The board stands in this channel");
+  });
+
+  it("is told what the bot lacks in a channel, and how to give it", () => {
+    const call = callFrom("77", ["Send Messages", "Attach Files"]);
+    const { text } = call("class setup", { channel: "here" }).reply;
+    expect(text).toContain(
+      "- Class channel: set, but I may not Send Messages and Attach Files there _(not set)_",
+    );
+    expect(text).toContain(
+      "Open the channel's settings, then Permissions, choose my role, and turn on Send Messages",
+    );
+    expect(call("class board", { channel: "here" }).code).toBe("ERR_NO_CHANNEL");
+  });
+
+  it("can't have a channel where a call came from none", () => {
+    expect(callFrom(null, [])("class setup", { channel: "here" }).code).toBe("ERR_NO_CHANNEL");
   });
 });

@@ -1,0 +1,36 @@
+import { PermissionFlagsBits } from "discord-api-types/v10";
+import { expect, test } from "vitest";
+import { openClassroom } from "../support/gateway/classroom.ts";
+import { STUDENT_PERMISSIONS } from "../support/gateway/world.ts";
+
+/* The set-up where a class has a server of its own: its channel and its roles. */
+
+const TEACHER = STUDENT_PERMISSIONS | PermissionFlagsBits.ManageGuild;
+
+test("a class on Discord is set up with its channel and its roles", { timeout: 60_000 }, async () => {
+  const classroom = await openClassroom();
+  const { gateway, stores } = classroom;
+  try {
+    const teacher = gateway.addUser("Iris", { permissions: TEACHER });
+    const aide = gateway.addUser("Ola", { roleIds: [gateway.guild.roles[0]?.id ?? ""] });
+    const first = await gateway.slash(teacher, "class setup", {});
+    expect(first).toMatchObject({ isPrivate: true });
+    expect(first.text).toContain("parts are set.");
+    expect((await gateway.slash(teacher, "class setup", { channel: "here" })).text).toContain(
+      "Class channel: set",
+    );
+    expect((await gateway.slash(aide, "tank clear", { tank: 1 })).text).toContain(
+      "Only an aide or the teacher",
+    );
+    await gateway.slash(teacher, "class setup", { aiderole: "aide", teacherrole: "none" });
+    expect((await gateway.slash(aide, "tank clear", { tank: 1 })).text).toContain("There is no tank 1");
+    const [school] = stores.classes.list();
+    expect(stores.classes.channelRef(school?.id ?? 0)).not.toBeNull();
+    expect((await gateway.slash(teacher, "class role", { person: "Ola", role: "teacher" })).text).toContain(
+      "roles come from the server's own roles",
+    );
+    expect(gateway.violations).toEqual([]);
+  } finally {
+    await classroom.stop();
+  }
+});
