@@ -18,6 +18,7 @@ import { createMemberStore, type MemberStore } from "./members.ts";
 import { createMessageStore, type MessageStore } from "./messages.ts";
 import { createMineStore, type MineStore } from "./mine.ts";
 import { openDb, type Db } from "./open.ts";
+import { createPhotoStore, type PhotoStore } from "./photos.ts";
 import { createPlanStore, type PlanStore } from "./plans.ts";
 import { createRunStore, type RunStore } from "./runs.ts";
 import { createCueStore, type CueStore } from "./cues.ts";
@@ -50,6 +51,7 @@ export interface Stores {
   readonly rooms: RoomStore;
   readonly says: SayStore;
   readonly boards: BoardStore;
+  readonly photos: PhotoStore;
   readonly mine: MineStore;
   readonly privacy: PrivacyStore;
   readonly erasures: ErasureStore;
@@ -94,6 +96,7 @@ export function openStores(path: string): Stores {
     rooms: createRoomStore(db),
     says: createSayStore(db),
     boards: createBoardStore(db),
+    photos: createPhotoStore(db),
     mine: createMineStore(db),
     privacy: createPrivacyStore(db),
     erasures: createErasureStore(db),
