@@ -44,6 +44,7 @@ export const WHO = {
   "roll note": "student",
   "roll rate": "student",
   "roll fault": "student",
+  "roll photo": "student",
   "roll export": "teacher",
   "class board": "student",
   "class fit": "student",
