@@ -23,6 +23,7 @@ import { rollNote, rollRate, rollShow } from "./roll/command.ts";
 import { rollExport } from "./roll/export-command.ts";
 import { rollFault } from "./roll/fault-command.ts";
 import { rollFind } from "./roll/find-command.ts";
+import { rollPhoto } from "./roll/photo-command.ts";
 import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
 import { sheetAdd, sheetExport, sheetImport, sheetList, sheetShow } from "./sheet/command.ts";
 import { tankMeasure } from "./tank/measure-command.ts";
@@ -43,6 +44,7 @@ export const commands: readonly Command[] = [
   rollRate,
   rollFault,
   rollExport,
+  rollPhoto,
   sheetAdd,
   sheetShow,
   sheetList,
