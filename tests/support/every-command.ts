@@ -54,6 +54,7 @@ export const EVERY_COMMAND = {
   "roll note": { note: "dusk" },
   "roll rate": { rating: 4 },
   "roll fault": {},
+  "roll photo": {},
   "roll export": {},
   "class board": {},
   "class fit": { loads: 2 },
