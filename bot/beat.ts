@@ -2,7 +2,7 @@ import type { Stores } from "../store/index.ts";
 import type { Clock } from "./clock.ts";
 import type { Deliverer } from "./deliver.ts";
 import type { Log } from "./log.ts";
-import { settleDue } from "./tick.ts";
+import { settleSome } from "./tick.ts";
 
 /** Never armed further ahead: a clock step or a suspended machine is noticed this soon. */
 const LONGEST_WAIT_MS = 30_000;
@@ -10,6 +10,14 @@ const BEAT_MS = 1000;
 
 /** After a fault of the disk it is tried again this soon. */
 const RETRY_MS = 1000;
+/** Runs settled with one flush of the disk. */
+const FIRST_PORTION = 10;
+const MOST_PORTION = 100;
+/** Where a wake-up takes long (a slow disk, many runs at once) the loop gets as long for everything else, within reason. */
+const SHORT_MS = 5;
+const LONGEST_REST_MS = 25;
+/** Nothing due for so long: time to tidy the store. */
+const QUIET_MS = 200;
 
 export interface Beat {
   start(): void;
@@ -37,6 +45,11 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
   let stopped = true;
   /** Many changes in one turn of the loop are looked at once. */
   let isLookPending = false;
+  /** The first of what waits is committed soon, the rest in larger portions. */
+  let most = FIRST_PORTION;
+  let restUntil = -Infinity;
+  /** Cues were kept since the store was last tidied. */
+  let isUntidy = false;
 
   function wake(): void {
     if (stopped) return;
@@ -45,11 +58,19 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
     let waitMs = RETRY_MS;
     try {
       const now = clock.now();
-      const spoken = settleDue({ stores, log, keep: deliverer.keep }, now, deliverer.decideUntil(now));
-      const nextAt = Math.min(deliverer.pump(), stores.cues.nextDecideAt() ?? Infinity);
-      // Rounded up, and looked at again on waking: a timer may fire a moment early, a cue must not.
-      waitMs = Math.min(LONGEST_WAIT_MS, Math.max(1, Math.ceil(nextAt - clock.now())));
+      const spoken = new Set<number>();
+      const deps = { stores, log, keep: deliverer.keep };
+      settleSome(deps, now, deliverer.decideUntil(now), spoken, most);
+      const nextCueAt = stores.cues.nextDecideAt() ?? Infinity;
+      most = nextCueAt <= now ? Math.min(most * 2, MOST_PORTION) : FIRST_PORTION;
+      const nextAt = Math.min(deliverer.pump(), nextCueAt);
       if (spoken.size > 0) onSpoken(spoken);
+      const after = clock.now();
+      restUntil = after + restOf(after - now);
+      // Rounded up, and looked at again on waking: a timer may fire a moment early, a cue must not.
+      waitMs = Math.min(LONGEST_WAIT_MS, Math.max(1, Math.ceil(Math.max(nextAt, restUntil) - after)));
+      if (spoken.size > 0) isUntidy = true;
+      else if (isUntidy && waitMs >= QUIET_MS) tidy();
     } catch (error) {
       // What can't be recorded is not said; the next beat tries again, and what is late then says so.
       log.error({ err: error }, "cues could not be settled");
@@ -57,10 +78,19 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
     timer = setTimeout(wake, waitMs);
   }
 
+  function tidy(): void {
+    isUntidy = false;
+    stores.tidy();
+  }
+
   function rearm(): void {
     if (stopped || isLookPending) return;
     isLookPending = true;
-    setImmediate(wake);
+    const restMs = restUntil - clock.now();
+    // Longer than the longest rest: the clock was set.
+    if (restMs <= 0 || restMs > LONGEST_REST_MS) return void setImmediate(wake);
+    clearTimeout(timer);
+    timer = setTimeout(wake, Math.ceil(restMs));
   }
 
   return {
@@ -77,4 +107,8 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
       clearInterval(second);
     },
   };
+}
+
+function restOf(tookMs: number): number {
+  return tookMs < SHORT_MS ? 0 : Math.min(tookMs, LONGEST_REST_MS);
 }

@@ -13,37 +13,48 @@ export interface TickDeps {
 }
 
 /** So many runs are settled in one transaction: enough to amortise its flush, few enough to let the loop breathe. */
-const BATCH = 200;
+const BATCH = 100;
 /** A run that can't be read is looked at again after this long. */
 const PUT_OFF_MS = 60_000;
 
+/** Settles every cue to be decided by `now`; returns the classes whose runs spoke. */
+export function settleDue(deps: TickDeps, now: number, ahead = now): Set<number> {
+  const spoken = new Set<number>();
+  for (let isMore = true; isMore;) isMore = settleSome(deps, now, ahead, spoken);
+  return spoken;
+}
+
 /**
- * Settles every cue to be decided by `now`, or, in chats with a lead, due by `ahead`: reading a run, advancing it, keeping it
- * and owing what it says are one transaction, with no await in it. A missed, late or doubled call changes nothing. Returns
- * the classes whose runs spoke.
+ * Settles the cues to be decided by `now`, or, in chats with a lead, due by `ahead`, of `most` runs: reading a run, advancing
+ * it, keeping it and owing what it says are one transaction, with no await in it. A missed, late or doubled call changes
+ * nothing. Adds the classes whose runs spoke to `spoken`; true where there may be more to settle.
  */
-export function settleDue({ stores, log, keep }: TickDeps, now: number, ahead = now): Set<number> {
-  const touched = new Set<number>();
-  for (;;) {
-    const ids = stores.cues.dueRuns(now, BATCH, ahead);
-    if (ids.length === 0) return touched;
-    const broken: number[] = [];
-    const announce = stores.atomically(() => {
-      for (const id of ids) {
-        try {
-          // A savepoint of its own: one bad row must not silence the others.
-          stores.atomically(() => settleRun(stores, id, now, ahead, touched));
-        } catch (error) {
-          if (isStorageFault(error)) throw error;
-          broken.push(id);
-          log.error({ run: id, err: error }, "a run could not be settled");
-        }
+export function settleSome(
+  { stores, log, keep }: TickDeps,
+  now: number,
+  ahead: number,
+  spoken: Set<number>,
+  most = BATCH,
+): boolean {
+  const ids = stores.cues.dueRuns(now, most, ahead);
+  if (ids.length === 0) return false;
+  const broken: number[] = [];
+  const announce = stores.atomically(() => {
+    for (const id of ids) {
+      try {
+        // A savepoint of its own: one bad row must not silence the others.
+        stores.atomically(() => settleRun(stores, id, now, ahead, spoken));
+      } catch (error) {
+        if (isStorageFault(error)) throw error;
+        broken.push(id);
+        log.error({ run: id, err: error }, "a run could not be settled");
       }
-      for (const id of broken) stores.cues.putOff(id, now + PUT_OFF_MS);
-      return keep?.(now);
-    });
-    announce?.();
-  }
+    }
+    for (const id of broken) stores.cues.putOff(id, now + PUT_OFF_MS);
+    return keep?.(now);
+  });
+  announce?.();
+  return true;
 }
 
 function settleRun(stores: Stores, id: number, now: number, ahead: number, touched: Set<number>): void {

@@ -31,6 +31,8 @@ export function openDb(path: string): Db {
   // What is deleted is overwritten: erased means gone, also from free pages.
   db.pragma("secure_delete = ON");
   db.pragma("busy_timeout = 5000");
+  // Moving the log into the database takes milliseconds in which no cue is called: seldom, and best in a quiet moment.
+  db.pragma("wal_autocheckpoint = 4000");
   try {
     migrate(db, MIGRATIONS);
   } catch (error) {
