@@ -2,7 +2,7 @@ import { z } from "zod";
 import { whoMay } from "../class/who.ts";
 import { defineCommand } from "../define.ts";
 import { makeLine } from "../line.ts";
-import { completeValue, readFilter } from "./find-options.ts";
+import { completeBatch, completeValue, readFilter } from "./find-options.ts";
 import { foundReply } from "./find-reply.ts";
 
 const PAGE_SIZE = 8;
@@ -44,6 +44,7 @@ export const rollFind = defineCommand({
     film: completeValue("film"),
     developer: completeValue("developer"),
     fault: completeValue("fault"),
+    batch: completeBatch,
   },
   handle({ page, ...input }, context) {
     const { rolls } = context.stores;

@@ -1,6 +1,6 @@
 import { UserError, type Completer, type Context } from "../define.ts";
 import type { ValueKind } from "../../store/rolls.ts";
-import { parseNumber } from "../wording.ts";
+import { makeNumber, parseNumber } from "../wording.ts";
 import { parseDays, type Days } from "./dates.ts";
 import { NO_DAY } from "./day-words.ts";
 import * as words from "./find-reply.ts";
@@ -40,6 +40,16 @@ export const completeValue =
   (kind: ValueKind): Completer =>
   (typed, context) =>
     nearest(typed, valuesOf(context, kind), 25).map((value) => ({ label: value.slice(0, 100), value }));
+
+/** By label or by what is in it: `B3`, `3`, `pier`. */
+export const completeBatch: Completer = (typed, { stores, class: { id } }) =>
+  stores.batches
+    .list(id)
+    .map(({ number, product }) => ({
+      label: `${makeNumber("batch", number)} ${product}`.slice(0, 100),
+      value: makeNumber("batch", number),
+    }))
+    .filter(({ label }) => label.toLowerCase().includes(typed.trim().toLowerCase()));
 
 function valuesOf({ stores, class: { id } }: Context, kind: ValueKind) {
   return stores.rolls.values(id, kind, MOST_VALUES);

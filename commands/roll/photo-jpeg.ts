@@ -91,7 +91,34 @@ function readOrientation(segment: Uint8Array): number | undefined {
 function withOrientation(parts: readonly Uint8Array[], orientation: number | undefined): Uint8Array[] {
   const [start, ...rest] = parts;
   if (orientation === undefined || orientation === 1 || !start) return [...parts];
-  const tiff = [0x4d, 0x4d, 0, 0x2a, 0, 0, 0, 8, 0, 1, 0x01, 0x12, 0, 3, 0, 0, 0, 1, 0, orientation, 0, 0, 0, 0, 0, 0];
+  const tiff = [
+    0x4d,
+    0x4d,
+    0,
+    0x2a,
+    0,
+    0,
+    0,
+    8,
+    0,
+    1,
+    0x01,
+    0x12,
+    0,
+    3,
+    0,
+    0,
+    0,
+    1,
+    0,
+    orientation,
+    0,
+    0,
+    0,
+    0,
+    0,
+    0,
+  ];
   const segment = [0xff, APP1, 0, 2 + EXIF.length + tiff.length, ...EXIF, ...tiff];
   return [start, Uint8Array.from(segment), ...rest];
 }

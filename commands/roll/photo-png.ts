@@ -12,7 +12,8 @@ export function cleanPng(bytes: Uint8Array): Cleaned | undefined {
   let size: { width: number; height: number } | undefined;
   for (let at = SIGN_BYTES; at + 12 <= bytes.length;) {
     const end = at + 12 + view.getUint32(at);
-    if (end > bytes.length || view.getUint32(end - 4) !== crcOf(bytes.subarray(at + 4, end - 4))) return undefined;
+    if (end > bytes.length || view.getUint32(end - 4) !== crcOf(bytes.subarray(at + 4, end - 4)))
+      return undefined;
     const type = String.fromCharCode(...bytes.subarray(at + 4, at + 8));
     if (at === SIGN_BYTES && type !== "IHDR") return undefined;
     if (type === "IHDR") size = { width: view.getUint32(at + 8), height: view.getUint32(at + 12) };

@@ -9,7 +9,8 @@ const FAULT_TEXT: Words = {
   ERR_PHOTO_LARGE: ({ bytes }) =>
     `The photo has ${Math.ceil(bytes / 1024 / 1024)} MB; at most ${MOST_PHOTO_BYTES / 1024 / 1024}. Take it smaller, or crop it.`,
   ERR_PHOTO_TYPE: () => "That is no JPEG and no PNG. Save the photo as one of them.",
-  ERR_PHOTO_BROKEN: () => "The photo is not whole: its end is missing, or something in it is damaged. Send it again.",
+  ERR_PHOTO_BROKEN: () =>
+    "The photo is not whole: its end is missing, or something in it is damaged. Send it again.",
   ERR_PHOTO_PIXELS: ({ width, height }) =>
     `The photo says it is ${width} by ${height} pixels; at most ${MOST_PHOTO_PIXELS} each way.`,
 };
