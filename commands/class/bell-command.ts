@@ -2,7 +2,9 @@ import { z } from "zod";
 import { defineCommand, UserError, type Context, type Reply } from "../define.ts";
 import type { Result } from "../result.ts";
 import { nextSitting, sittingNow } from "./bell.ts";
+import { sayCalendarFaults, sayCalendarNotes } from "./bell-file-words.ts";
 import * as words from "./bell-reply.ts";
+import { findClashes, LONGEST_CALENDAR, readCalendar } from "./calendar.ts";
 import type { Period } from "./habits.ts";
 import { addPeriods, parseClock, parseDays, type PeriodFault } from "./periods.ts";
 import { answer } from "./setup.ts";
@@ -16,12 +18,23 @@ export const classBell = defineCommand({
     from: z.string().trim().min(1).max(12).optional().describe("Start, like 18:00 or 6 pm"),
     to: z.string().trim().min(1).max(12).optional().describe("The bell, like 20:30"),
     name: z.string().trim().max(60).default("").describe("What it is called, like Evening class"),
+    file: z
+      .string()
+      .min(1)
+      .max(LONGEST_CALENDAR)
+      .optional()
+      .describe("The text of a calendar file (.ics): its weekly events become periods"),
+    replace: z
+      .enum(["yes", "no"])
+      .default("no")
+      .describe("yes: the file's periods take the place of all there are"),
     remove: z.coerce.number().int().min(1).max(60).optional().describe("Takes off the period of this number"),
   }),
   who: whoMay("class bell"),
   visibility: "private",
-  handle({ days, from, to, name, remove }, context) {
+  handle({ days, from, to, name, file, replace, remove }, context) {
     const { periods } = context.class.habits;
+    if (file !== undefined) return takeFile(context, file, replace === "yes" ? [] : periods);
     if (remove !== undefined) {
       const gone = periods[remove - 1];
       if (!gone) throw new UserError("ERR_NO_SUCH_PERIOD", words.NO_SUCH_PERIOD(remove, periods.length));
@@ -37,6 +50,18 @@ export const classBell = defineCommand({
     return keep(context, unwrap(addPeriods(periods, added)), words.ADDED(added.length));
   },
 });
+
+function takeFile(context: Context, file: string, before: readonly Period[]): Reply {
+  const read = readCalendar(file, context.class.zone, context.now);
+  if (!read.ok) throw new UserError("ERR_CALENDAR", sayCalendarFaults(read.fault, false));
+  const { periods, ...rest } = read.value;
+  const notes = sayCalendarNotes(rest);
+  if (periods.length === 0) throw new UserError("ERR_NO_WEEKLY", words.NO_WEEKLY(notes));
+  const clashes = findClashes(before, periods);
+  if (clashes.length > 0) throw new UserError("ERR_CALENDAR", sayCalendarFaults(clashes, true));
+  const done = [words.ADDED(periods.length), notes].filter(Boolean).join("\n");
+  return keep(context, unwrap(addPeriods(before, periods)), done);
+}
 
 function keep(context: Context, periods: Period[], done: string): Reply {
   const { stores, class: school } = context;

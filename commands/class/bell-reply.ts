@@ -39,6 +39,8 @@ function whenWords({ now, next }: BellFacts): string {
 
 export const ADDED = (count: number): string => `Noted: ${countOf(count, "period")}.`;
 export const REMOVED = (period: Period): string => `Taken off: ${plain(formatPeriod(period))}.`;
+export const NO_WEEKLY = (notes: string): string =>
+  `**Nothing is taken from the file:** no event in it is there every week.\n${notes}`;
 export const INCOMPLETE = "Say all three: `days:mon, wed from:18:00 to:20:30`.";
 export const NO_SUCH_PERIOD = (number: number, count: number): string =>
   count === 0

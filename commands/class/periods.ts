@@ -97,10 +97,10 @@ export function addPeriods(
   return ok(list.sort((a, b) => a.weekday - b.weekday || a.startMinute - b.startMinute));
 }
 
-function isSameStart(a: Period, b: Period): boolean {
+export function isSameStart(a: Period, b: Period): boolean {
   return a.weekday === b.weekday && a.startMinute === b.startMinute;
 }
 
-function overlaps(a: Period, b: Period): boolean {
+export function overlaps(a: Period, b: Period): boolean {
   return a.weekday === b.weekday && a.startMinute < b.endMinute && b.startMinute < a.endMinute;
 }
