@@ -1,4 +1,5 @@
 import type { Reply } from "../define.ts";
+import { formatNumbers } from "../tank/numbers.ts";
 import { countOf, instant, joinAnd, plain, saySeconds } from "../wording.ts";
 import type { Bound, Stage } from "./fit-order.ts";
 import type { Places } from "./fit.ts";
@@ -39,9 +40,9 @@ export function fitReply(answer: FitAnswer): Reply {
       begun.length > 0
         ? `Under way and late: ${joinAnd(begun)}. After the fixer these may lie in clean water until the teacher says.`
         : "",
-      ...lines
-        .filter(({ isInTime, pourInAtMs }) => isInTime || pourInAtMs === null)
-        .map((line, at) => `${at + 1}. ${lineOf(line, answer)}`),
+      ...groupsOf(lines.filter(({ isInTime, pourInAtMs }) => isInTime || pourInAtMs === null)).map(
+        (group, at) => `${at + 1}. ${lineOf(group, answer)}`,
+      ),
     ]
       .filter(Boolean)
       .join("\n"),
@@ -64,10 +65,10 @@ function headOf({ bellAtMs, lines, goal, doneByBell, hungByBell }: FitAnswer): s
     return `**${countOf(count, "tank")}**: all dry at ${instant(last, "time")}. The class has no bell to hold this against: \`/class bell\`.`;
   }
   const bell = `the bell at ${instant(bellAtMs, "time")}`;
-  if (goal === "done") return `**All ${countOf(count, "tank")}** can be dry, cut and sleeved by ${bell}.`;
+  const all = count === 1 ? "**The one tank**" : `**All ${count} tanks**`;
+  if (goal === "done") return `${all} can be dry, cut and sleeved by ${bell}.`;
   const done = `${doneByBell === 0 ? "None" : doneByBell} can be dry and sleeved by then.`;
-  if (hungByBell === count)
-    return `**All ${countOf(count, "tank")}** can hang by ${bell} and dry overnight. ${done}`;
+  if (hungByBell === count) return `${all} can hang by ${bell} and dry overnight. ${done}`;
   return `**${hungByBell} of ${count}** tanks can hang by ${bell}. ${done}`;
 }
 
@@ -83,6 +84,34 @@ const STAGES = {
 function bottleneckOf({ bound, places }: FitAnswer): string {
   if (!bound) return "";
   return `Bottleneck: ${STAGES[bound.stage](places)}. No order is done in less than ${saySeconds(Math.ceil(bound.seconds / 60) * 60)}.`;
+}
+
+/** Loads with the same times in a row are one line. */
+function groupsOf(lines: readonly FitLine[]): FitLine[] {
+  const groups: { line: FitLine; labels: string[] }[] = [];
+  for (const line of lines) {
+    const last = groups.at(-1);
+    if (last && hasSameTimes(last.line, line)) last.labels.push(line.label);
+    else groups.push({ line, labels: [line.label] });
+  }
+  return groups.map(({ line, labels }) => ({ ...line, label: joinLabels(labels) }));
+}
+
+function hasSameTimes(a: FitLine, b: FitLine): boolean {
+  return (
+    a.pourInAtMs === b.pourInAtMs &&
+    a.latestAtMs === b.latestAtMs &&
+    a.hungAtMs === b.hungAtMs &&
+    a.dryAtMs === b.dryAtMs
+  );
+}
+
+/** `Tank loads 1-5`; `Mina (P1) and Ben (P2)`. */
+function joinLabels(labels: readonly string[]): string {
+  const numbers = labels.map((label) => Number(/^Tank load (\d+)$/.exec(label)?.[1] ?? Number.NaN));
+  if (labels.length > 1 && numbers.every((number) => !Number.isNaN(number)))
+    return `Tank loads ${formatNumbers(numbers)}`;
+  return joinAnd(labels);
 }
 
 function lineOf(line: FitLine, { goal }: FitAnswer): string {

@@ -53,8 +53,9 @@ export const rollFind = defineCommand({
     const asked = Object.entries(input).flatMap(([key, value]) =>
       value === undefined || value === "" ? [] : [[key, value] as const],
     );
-    return foundReply({ ...found, taken, page, pageSize: PAGE_SIZE }, (to) =>
-      makeLine("roll find", { ...Object.fromEntries(asked), page: to }),
+    return foundReply(
+      { ...found, taken, page, pageSize: PAGE_SIZE, isEverything: asked.length === 0 },
+      (to) => makeLine("roll find", { ...Object.fromEntries(asked), page: to }),
     );
   },
 });

@@ -14,6 +14,8 @@ export interface Found {
   readonly taken: readonly { readonly typed: string; readonly value: string }[];
   readonly page: number;
   readonly pageSize: number;
+  /** Nothing narrows the search. */
+  readonly isEverything: boolean;
 }
 
 export function foundReply(found: Found, lineOfPage: (page: number) => string): Reply {
@@ -22,7 +24,10 @@ export function foundReply(found: Found, lineOfPage: (page: number) => string): 
     .map(({ typed, value }) => `I took "${plain(typed)}" for ${plain(value)}.`)
     .join(" ");
   if (total === 0) {
-    const text = `${taken} No roll in the log is like that. Try fewer words.`.trim();
+    const none = found.isEverything
+      ? "The log is empty yet: a run that ends writes a roll into it."
+      : "No roll in the log is like that. Try fewer words.";
+    const text = `${taken} ${none}`.trim();
     return { text, fields: { total: 0, rolls: [] } };
   }
   const pages = Math.ceil(total / pageSize);

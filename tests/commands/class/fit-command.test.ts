@@ -22,7 +22,7 @@ describe("/class fit", () => {
     const text = room.says("Iris", "/class fit", "teacher");
     expect(text).toContain("**All 2 tanks** can be dry, cut and sleeved by the bell at 20:30:00.");
     // 980 s at the sink, 280 s wash, 1200 s drying, 180 s cutting before 20:30: 19:46.
-    expect(text).toMatch(/Mina \(P1\): pour in 18:00:00, at the latest \*\*19:46:00\*\*/);
+    expect(text).toMatch(/1\. Ben \(P2\) and Mina \(P1\): pour in 18:00:00, at the latest \*\*19:46:00\*\*/);
   });
 
   it("lets films dry overnight where the bell comes sooner", () => {
@@ -30,7 +30,7 @@ describe("/class fit", () => {
     plans(room, "Mina");
     const text = room.says("Mina", "/class fit");
     expect(text).toContain(
-      "**All 1 tank** can hang by the bell at 18:25:00 and dry overnight. None can be dry",
+      "**The one tank** can hang by the bell at 18:25:00 and dry overnight. None can be dry",
     );
     expect(text).toContain("at the latest **18:04:00**");
   });

@@ -55,6 +55,7 @@ describe("/roll find", () => {
     const found = room.says("Ben", "/roll find harb dusk fault:thin rating:4 when:2026-01");
     expect(found).toContain("**1 roll**");
     expect(found).toContain("rated 4 of 5, fault: thin");
+    expect(createRoom().says("Ben", "/roll find")).toContain("The log is empty yet");
     expect(room.says("Ben", "/roll find late:yes")).toContain("No roll in the log is like that.");
     expect(room.says("Ben", "/roll find fault:any")).toContain("**1 roll**");
   });
