@@ -47,6 +47,7 @@ export async function buildPage(): Promise<string> {
 }
 
 export const SIZES = {
+  narrow: { width: 320, height: 568 },
   phone: { width: 390, height: 844 },
   desk: { width: 1280, height: 800 },
 } as const;
@@ -67,7 +68,7 @@ export async function openPage(
   const context = await browser.newContext({
     viewport: SIZES[size],
     locale: language,
-    hasTouch: size === "phone",
+    hasTouch: size !== "desk",
     reducedMotion: "reduce",
   });
   const page = await context.newPage();

@@ -37,6 +37,8 @@ export function BoardPage() {
       <main
         class={`wall ${rows.length > MANY ? "is-many" : ""}`}
         aria-label={board.title}
+        // Scrolled by keys where there are more tanks than fit.
+        tabIndex={0}
         style={{ "--columns": String(columnsFor(rows.length, width, height)) }}
       >
         {rows.length === 0 && <p class="wall-none">{board.none}</p>}
@@ -67,7 +69,11 @@ function HowToJoin({ isLarge }: { isLarge: boolean }) {
   if (!sheet) return null;
   return (
     <footer class="wall-join">
-      {isLarge && <img src={`/api/door/qr.svg?${sheet.joinCode}`} alt={keys.scan} />}
+      {isLarge && (
+        <span class="qr">
+          <img src={`/api/door/qr.svg?${sheet.joinCode}`} alt={keys.scan} />
+        </span>
+      )}
       <span>
         {board.join}: {sheet.joinUrls[0]}
       </span>

@@ -32,7 +32,9 @@ export function KeysPanel() {
         <>
           <figure class="join-code">
             {/* The code is in the address, so that a new code is a new picture. */}
-            <img src={`/api/door/qr.svg?${sheet.joinCode}`} alt={keys.scan} />
+            <span class="qr">
+              <img src={`/api/door/qr.svg?${sheet.joinCode}`} alt={keys.scan} />
+            </span>
             <figcaption>
               <span>{keys.code}</span>
               <strong class="code">{sheet.joinCode}</strong>

@@ -39,7 +39,9 @@ function Zoomed({ picture, onClose }: { picture: Picture; onClose: () => void })
     <dialog ref={dialog} class="zoomed" aria-label={picture.alt} onClose={onClose}>
       {/* Scrolling and the two-finger zoom are the browser's own; the keys are for those who have neither. */}
       <div class="zoom-window" tabIndex={0}>
-        <img src={picture.src} alt={picture.alt} style={{ width: `${zoom * 100}%` }} />
+        <div class="zoom-paper" style={{ width: `${zoom * 100}%` }}>
+          <img src={picture.src} alt={picture.alt} />
+        </div>
       </div>
       <div class="zoom-keys">
         <button type="button" class="key" onClick={() => by(1 / 1.5)} disabled={zoom <= 1}>
