@@ -28,24 +28,29 @@ async function main(): Promise<void> {
       `These settings are wrong:\n${config.fault.map((each) => `  ${each}`).join("\n")}`,
     );
   const log = createLog(config.value.LOG_LEVEL);
-  let running: Running | undefined;
+  let starting: Promise<Running> | undefined;
   let isStopping = false;
   const stop = (code: number, sentence: string): void => {
     if (isStopping) return;
     isStopping = true;
     say(process.stderr, sentence);
     setTimeout(() => process.exit(code), HARD_STOP_MS).unref();
-    void Promise.resolve(running?.stop()).finally(() => process.exit(code));
+    // Cues are said before all the rest has started: what is on its way then is waited for as well.
+    void Promise.resolve(starting)
+      .then((running) => running?.stop())
+      .finally(() => process.exit(code));
   };
   process.on("SIGTERM", () => stop(0, "Stopping."));
   process.on("SIGINT", () => stop(0, "Stopping."));
   process.on("unhandledRejection", (error) =>
     log.error({ err: error }, "a promise was rejected and nobody looked"),
   );
+  let running: Running;
   try {
-    running = await startBot(config.value, log, (sentence, cause) =>
+    starting = startBot(config.value, log, (sentence, cause) =>
       stop(cause === "chat" ? EXIT.token : EXIT.store, sentence),
     );
+    running = await starting;
   } catch (error) {
     return leave(...explain(error, config.value.ROOM_PORT));
   }

@@ -144,6 +144,8 @@ function judgeMessage(
 ): void {
   figures.shown += 1;
   if (message.askedMs < promise.dueMs - world.leadMs - SLACK_MS) bad("said before its time");
+  if (promise.takenBackMs !== undefined && message.askedMs > promise.takenBackMs + SLACK_MS)
+    bad("said after the run had moved on");
   const lateMs = message.askedMs - Math.max(promise.dueMs, promise.madeMs);
   const isToldLate = /\*\*.* late\*\*: this was for/.test(message.text);
   if (lateMs >= LATE_MS) figures.late += 1;

@@ -1,0 +1,238 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { setTimeout as wait } from "node:timers/promises";
+import { expect, test } from "vitest";
+import { advance } from "../../commands/run/machine.ts";
+import { LATE_FROM_MS } from "../../commands/run/settle.ts";
+import { openStores, type Stores } from "../../store/index.ts";
+import { createGateway, type Gateway } from "../support/gateway/gateway.ts";
+import { aPlan, aRun, aStep } from "../support/make.ts";
+import { startProcess, type BotProcess } from "../support/process.ts";
+import { chooseSeed, createRandom, type Random } from "../simulation/random.ts";
+
+/*
+ * The built process with its real chat client, killed over and over, against a platform of one's own that keeps a ledger
+ * of every message and loses some of its answers. KILL_GATEWAY_SEED draws the same kills again; KILLS makes it long.
+ */
+
+const KILLS = Number(process.env["KILLS"] ?? 60);
+const RUNS = 12;
+/** A life is shorter than it takes to connect, or about as long; one in five is long enough to say something. */
+const SHORT_LIFE_MS = 900;
+const LONG_LIFE_MS = 2500;
+const CYCLE_SECONDS = 6;
+const DEVELOP_SECONDS = Math.max(36, Math.ceil((KILLS * 0.65) / CYCLE_SECONDS) * CYCLE_SECONDS);
+/** A message may leave so much before its moment, and says its moment then. */
+const MOST_LEAD_MS = 10_000;
+/** While it is being said a message is not due again for this long. */
+const SENDING_MS = 60_000;
+
+interface Row {
+  readonly key: string;
+  readonly state: string;
+  readonly run_id: number;
+  readonly due_at: number;
+  readonly next_at: number;
+  readonly useful_until: number | null;
+  readonly sent_at: number | null;
+}
+
+async function setUp(): Promise<{ data: string; gateway: Gateway; begin: (count: number) => void }> {
+  const data = mkdtempSync(join(tmpdir(), "sinkside-kill-gateway-"));
+  const gateway = await createGateway();
+  return {
+    data,
+    gateway,
+    begin(count) {
+      const stores = openStores(join(data, "sinkside.db"));
+      beginRuns(stores, gateway, count);
+      stores.close();
+    },
+  };
+}
+
+/** Students who have called the bot before, each with a film in the developer. */
+function beginRuns(stores: Stores, gateway: Gateway, count: number): void {
+  const now = Date.now();
+  const found = stores.classes.ensure(`discord:${gateway.guild.id}`, gateway.guild.name, now);
+  stores.classes.setChannelRef(found.id, gateway.channel.id);
+  const agitation = {
+    initialSeconds: 1,
+    cycleSeconds: CYCLE_SECONDS,
+    burstSeconds: 1,
+    manner: "inversion",
+    taps: 0,
+  } as const;
+  const steps = [
+    aStep({ kind: "develop", seconds: DEVELOP_SECONDS, agitation, pourOutSeconds: 3 }),
+    aStep({ kind: "rinse", ordinal: 1 }),
+  ];
+  for (let index = 0; index < count; index += 1) {
+    const user = gateway.addUser(`Person ${index}`);
+    const personId = `discord:${user.id}`;
+    stores.members.see(found.id, { id: personId, name: user.name }, "student", now);
+    stores.members.saveDirectChannel(personId, gateway.world.openDirect(user.id).id);
+    const {
+      id: _id,
+      number: _number,
+      ...draft
+    } = aRun({ classId: found.id, personId, plan: aPlan({ steps }) });
+    const begun = advance(stores.runs.add({ ...draft, warnSeconds: 1, startedAtMs: now }), {
+      kind: "next",
+      step: 0,
+      sure: false,
+      atMs: now + index * 310,
+    });
+    if (!begun.ok) throw new Error(begun.fault.code);
+    stores.atomically(() => stores.keepRun(begun.value, now));
+  }
+}
+
+const start = (data: string, gateway: Gateway): BotProcess =>
+  startProcess(data, { DISCORD_TOKEN: gateway.token, DISCORD_API_URL: gateway.api, BACKUP_CRON: "off" });
+
+/** One request in a dozen comes to grief, most of them after the message was made. */
+function spoil(gateway: Gateway, random: Random): void {
+  const messages = /^\/channels\/\d+\/messages$/;
+  if (random.chance(0.3)) gateway.faults.add("POST", messages, { kind: "cut", after: true });
+  if (random.chance(0.2)) gateway.faults.add("POST", messages, { kind: "status", status: 502, after: true });
+  if (random.chance(0.1)) gateway.faults.add("POST", messages, { kind: "status", status: 503 });
+  if (random.chance(0.1)) gateway.faults.add("POST", messages, { kind: "hang", after: true });
+}
+
+test(
+  `${KILLS} kills over the chat client: nothing lost, nothing said twice, nothing early, every late one says so`,
+  { timeout: 12 * 3600_000 },
+  async () => {
+    const seed = chooseSeed("KILL_GATEWAY_SEED");
+    const random = createRandom(seed);
+    const { data, gateway, begin } = await setUp();
+    begin(RUNS);
+    for (let kill = 0; kill < KILLS; kill += 1) {
+      spoil(gateway, random);
+      const bot = start(data, gateway);
+      await wait(random.next() * (random.chance(0.2) ? LONG_LIFE_MS : SHORT_LIFE_MS));
+      await bot.kill("SIGKILL");
+    }
+    gateway.faults.clear();
+    const last = start(data, gateway);
+    await last.ready;
+    await untilDone(data);
+    const askedToStop = performance.now();
+    expect(await last.kill("SIGTERM")).toBe(0);
+    expect(performance.now() - askedToStop).toBeLessThan(5000);
+
+    const stores = openStores(join(data, "sinkside.db"));
+    expect(stores.db.pragma("integrity_check", { simple: true })).toBe("ok");
+    const cues = stores.db
+      .prepare("select run_id, key, due_at, state from cues where kind != 'nudge'")
+      .all() as Row[];
+    const outbox = stores.db.prepare("select * from outbox where run_id is not null").all() as (Row & {
+      bundle: string | null;
+    })[];
+    stores.close();
+    await gateway.stop();
+    rmSync(data, { recursive: true });
+
+    // The first agitation, the others, get-ready, pour-out and the end.
+    const agitations = Math.floor((DEVELOP_SECONDS - 3 - 1) / CYCLE_SECONDS);
+    expect(cues).toHaveLength(RUNS * (1 + agitations + 3));
+    expect(cues.filter(({ state }) => state !== "said" && state !== "merged")).toEqual([]);
+    const messages = gateway.ledger.messages.filter(({ nonce }) => nonce !== undefined);
+    const byNonce = new Map(messages.map((message) => [message.nonce, message]));
+    expect(byNonce.size, "a call was made twice").toBe(messages.length);
+    const known = new Set(outbox.map(({ key }) => key));
+    expect(messages.filter(({ nonce }) => !known.has(nonce ?? ""))).toEqual([]);
+    let late = 0;
+    for (const row of outbox) {
+      const message = byNonce.get(row.key);
+      const about = `${JSON.stringify(row)} ${message?.content ?? ""}`;
+      if (row.state !== "stale") expect(row.state === "sent" && message, about).toBeTruthy();
+      // Given up only where the next call was due, or the clock had taken the run on.
+      else expect(row.sent_at, about).toBeGreaterThanOrEqual(row.useful_until ?? row.due_at);
+      if (!message) continue;
+      const lateMs = message.at - row.due_at;
+      expect(lateMs, about).toBeGreaterThan(-MOST_LEAD_MS);
+      if (lateMs < -1000) expect(message.content).toMatch(/^At /);
+      // Put into words when it was last tried; after that the chat has it.
+      const wordedLateMs = row.next_at - SENDING_MS - row.due_at;
+      if (wordedLateMs >= LATE_FROM_MS + 200)
+        expect(message.content, about).toMatch(/late\*\*: this was for/);
+      if (wordedLateMs < LATE_FROM_MS - 200) expect(message.content, about).not.toContain("late**");
+      if (lateMs >= LATE_FROM_MS) late += 1;
+    }
+    const ends = outbox.filter(({ key }) => key.endsWith(".0n0"));
+    expect(ends.map(({ state }) => state)).toEqual(Array.from({ length: RUNS }, () => "sent"));
+    expect(gateway.violations).toEqual([]);
+    expect(gateway.requests.filter(({ status }) => status === 429)).toEqual([]);
+    // Otherwise it would not have tried what it is for.
+    expect(late).toBeGreaterThan(0);
+    console.log(
+      `${KILLS} kills: ${outbox.length} calls decided, ${messages.length} messages, ${late} late and told so`,
+    );
+  },
+);
+
+test("told to stop while a message is on its way, it waits for the answer, records it, and ends", async () => {
+  const { data, gateway, begin } = await setUp();
+  let answer = (): void => {};
+  const release = new Promise<void>((resolve) => (answer = resolve));
+  gateway.faults.add("POST", /messages$/, { kind: "hold", release });
+  begin(1);
+  const bot = start(data, gateway);
+  await untilAsked(gateway, 1);
+  const ended = bot.kill("SIGTERM");
+  setTimeout(answer, 1000);
+  expect(await ended).toBe(0);
+  const stores = openStores(join(data, "sinkside.db"));
+  const row = stores.db.prepare("select state, tries from outbox where key like '%f0'").get();
+  stores.close();
+  await gateway.stop();
+  expect(row).toEqual({ state: "sent", tries: 1 });
+});
+
+test("told to stop while the chat hangs, it ends within five seconds; the next process says it under the same key", async () => {
+  const { data, gateway, begin } = await setUp();
+  gateway.faults.add("POST", /messages$/, { kind: "hang", after: true });
+  begin(1);
+  const first = start(data, gateway);
+  await untilAsked(gateway, 1);
+  const askedToStop = performance.now();
+  expect(await first.kill("SIGTERM")).toBe(0);
+  expect(performance.now() - askedToStop).toBeLessThan(5500);
+  const second = start(data, gateway);
+  await second.ready;
+  await untilAsked(gateway, 2);
+  await wait(300);
+  await second.kill("SIGTERM");
+  await gateway.stop();
+  const firsts = gateway.ledger.messages.filter(({ nonce }) => nonce?.endsWith("f0"));
+  expect(firsts).toHaveLength(1);
+});
+
+/** On a busy machine a process takes its time to start. */
+async function untilAsked(gateway: Gateway, times: number): Promise<void> {
+  for (let tries = 0; tries < 300; tries += 1) {
+    if (gateway.asked("POST", /messages$/).length >= times) return;
+    await wait(50);
+  }
+  throw new Error("the chat was not asked");
+}
+
+async function untilDone(data: string): Promise<void> {
+  const stores = openStores(join(data, "sinkside.db"));
+  const count = stores.db.prepare(
+    `select (select count(*) from cues where state = 'pending' and kind != 'nudge')
+       + (select count(*) from outbox where state in ('owed', 'sending') and run_id is not null) as n`,
+  );
+  try {
+    for (let tries = 0; tries < (DEVELOP_SECONDS + 90) * 10; tries += 1) {
+      if ((count.get() as { n: number }).n === 0) return;
+      await wait(100);
+    }
+    throw new Error("the cues did not come to an end");
+  } finally {
+    stores.close();
+  }
+}
