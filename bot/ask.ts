@@ -149,4 +149,8 @@ function complain(sentence: string): number {
   return BROKEN;
 }
 
+// Whoever reads the answer may stop reading (`| head`): the work is done all the same.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+});
 process.exitCode = main();
