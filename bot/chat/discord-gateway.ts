@@ -10,6 +10,7 @@ import {
   type APIInteraction,
   type PermissionsString,
 } from "discord.js";
+import type { Admitted } from "./discord-pace.ts";
 import type { DiscordLog } from "./discord-settings.ts";
 import { buildStrategy } from "./discord-shards.ts";
 
@@ -21,6 +22,8 @@ export interface GatewaySettings {
   readonly guildWaitMs: number;
   readonly retryMs: number;
   readonly signal: AbortSignal;
+  /** Lets a request out that counts against the bot's own limit: the library asks for the gateway's address itself. */
+  admit?(method: string, path: string): Promise<Admitted>;
   onInteraction(interaction: APIInteraction): void;
   /** At each first connection: the servers the bot is in. */
   onReady(applicationId: string, guildIds: readonly string[]): void;
@@ -82,6 +85,7 @@ export function createDiscordGateway(settings: GatewaySettings) {
 
   async function connect(): Promise<"connected" | "fatal" | "again"> {
     const made = createClient();
+    const admitted = await settings.admit?.("GET", "/gateway/bot");
     try {
       await made.login(settings.token);
       return "connected";
@@ -91,6 +95,8 @@ export function createDiscordGateway(settings: GatewaySettings) {
       if (signal.aborted) return "fatal";
       log.warn({ err: error }, "no connection yet");
       return "again";
+    } finally {
+      admitted?.end(null);
     }
   }
 

@@ -59,6 +59,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     guildWaitMs,
     retryMs,
     signal: ending.signal,
+    admit,
     onInteraction: (interaction) => void interactions?.handle(interaction),
     onReady(applicationId, guildIds) {
       log.info({ guilds: guildIds.length }, "connected to Discord");

@@ -34,11 +34,11 @@ export function planWithCallEachMinute(): Plan {
   return aPlan({ steps });
 }
 
-/** `startOf` gives the instant at which each person's developer went in. Calls before `now` are over. */
+/** `startOf` gives the instant at which a person's developer went in. Calls before `now` are over. */
 export function seedClasses(
   stores: Stores,
   classes: readonly SeedClass[],
-  startOf: (classIndex: number) => number,
+  startOf: (classIndex: number, position: number) => number,
   now: number,
 ): void {
   const plan = planWithCallEachMinute();
@@ -57,7 +57,7 @@ export function seedClasses(
         if (direct === null) stores.members.saveDirectRefused(personId, now + 24 * 3_600_000);
         else stores.members.saveDirectChannel(personId, direct);
         const { id: _id, number: _number, ...draft } = aRun({ classId, personId, plan, startedAtMs: now });
-        const atMs = Math.floor(startOf(index));
+        const atMs = Math.floor(startOf(index, position));
         const begun = advance(stores.runs.add(draft), { kind: "next", step: 0, sure: false, atMs });
         if (!begun.ok) throw new Error(begun.fault.code);
         stores.keepRun(begun.value, now);
