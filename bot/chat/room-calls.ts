@@ -1,10 +1,27 @@
 import { parseLine } from "../../commands/line.ts";
-import type { Command } from "../../commands/define.ts";
+import type { Command, Reply } from "../../commands/define.ts";
 import type { ChatHandlers, CommandCall, Place } from "./port.ts";
+import type { FeedBody } from "./room-feed.ts";
 import type { Entry } from "./room-keeper.ts";
 import type { FromPage, Refusal } from "./room-wire.ts";
 
 /* A typed line or a pressed button becomes a call; its answers become entries of the feed. */
+
+const BLANK = { actions: [], pictures: [], attachments: [], dueAt: null, mentions: [] };
+
+/** A reply as an entry of the feed keeps it. */
+export function replyBody(reply: Reply, author: string | null): FeedBody {
+  return {
+    ...BLANK,
+    kind: "reply",
+    text: reply.text,
+    actions: (reply.actions ?? []).map((action) => ({ ...action })),
+    pictures: (reply.pictures ?? []).map((picture) => ({ ...picture })),
+    attachments: (reply.attachments ?? []).map((attachment) => ({ ...attachment })),
+    ...(reply.photo ? { photo: { ...reply.photo } } : {}),
+    author,
+  };
+}
 
 export interface Caller {
   readonly person: { readonly id: string; readonly name: string };
@@ -26,8 +43,6 @@ export interface CallParts {
 
 /** After these the feed may hold less than before, and open pages are to show no more than it holds. */
 const ERASING: ReadonlySet<string> = new Set(["mine erase", "class forget"]);
-
-const BLANK = { actions: [], pictures: [], attachments: [], dueAt: null, mentions: [] };
 
 /** Undefined once the call is done; otherwise why it was not made. */
 export async function callLine(
@@ -68,15 +83,7 @@ export async function callLine(
         personId: isForClass ? null : caller.person.id,
         authorId: isForClass ? caller.person.id : null,
         key: `a${answers}:${callId}`,
-        body: {
-          ...BLANK,
-          kind: "reply",
-          text: reply.text,
-          actions: (reply.actions ?? []).map((action) => ({ ...action })),
-          pictures: (reply.pictures ?? []).map((picture) => ({ ...picture })),
-          attachments: (reply.attachments ?? []).map((attachment) => ({ ...attachment })),
-          author: isForClass ? caller.person.name : null,
-        },
+        body: replyBody(reply, isForClass ? caller.person.name : null),
       });
     },
   });

@@ -24,6 +24,8 @@ export const bodySchema = z.object({
       }),
     )
     .default([]),
+  /** Where a roll's photo belongs. The photo itself is not kept here: it goes with its roll. */
+  photo: z.object({ roll: z.int(), has: z.boolean(), mayAdd: z.boolean() }).optional(),
   dueAt: z.int().nullable().default(null),
   /** Who caused it, by name as it was then. */
   author: z.string().nullable().default(null),
@@ -54,5 +56,15 @@ export function eventFor(message: Message, personId: string): FeedEvent | undefi
     })),
     files: body.attachments.map(({ name }, index) => ({ name, href: `/files/${message.id}/${index}` })),
     dueAt: body.dueAt,
+    ...(body.photo
+      ? {
+          photo: {
+            roll: body.photo.roll,
+            mayAdd: body.photo.mayAdd,
+            // The entry's number in the address, so that a new photo is a new picture.
+            src: body.photo.has ? `/photos/${body.photo.roll}?${message.id}` : null,
+          },
+        }
+      : {}),
   };
 }

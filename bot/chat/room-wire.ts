@@ -53,6 +53,12 @@ export interface FeedEvent {
   readonly pictures: readonly { readonly alt: string; readonly name: string; readonly src: string }[];
   readonly files: readonly { readonly name: string; readonly href: string }[];
   readonly dueAt: number | null;
+  /** Where a roll's photo of its contact sheet belongs; `src` is null where there is none. */
+  readonly photo?: {
+    readonly roll: number;
+    readonly mayAdd: boolean;
+    readonly src: string | null;
+  };
 }
 
 export interface You {
@@ -133,6 +139,11 @@ export type DoorCode =
   | "ERR_NOT_UNDERSTOOD"
   | "ERR_NOT_FOUND"
   | "ERR_BROKE";
+
+/** What comes back of a photo that was sent: where it was refused in words, they are `text`. */
+export interface PhotoRefusal {
+  readonly error: { readonly code: string; readonly text?: string };
+}
 
 /** What stands at the door before anybody has come in. */
 export type DoorState =

@@ -17,6 +17,7 @@ import { createLive } from "./room-live.ts";
 import type { Log } from "../log.ts";
 import { addKeyRoutes } from "./room-keys.ts";
 import { addNewClassRoute } from "./room-new-class.ts";
+import { addPhotoRoutes } from "./room-photos.ts";
 import { addDoorRoutes, findSession } from "./room-routes.ts";
 import { ensureSecrets, resetPassphrases, type FirstSecrets } from "./room-first.ts";
 import { factsOf, openPage } from "./room-socket.ts";
@@ -108,6 +109,7 @@ export function createRoom(options: RoomOptions): Room {
       now,
     });
     addFileRoutes(app, { stores, sessionOf, renderPicture: options.renderPicture });
+    addPhotoRoutes(app, { stores, sessionOf, keep: keeper.keep, now });
     addKeyRoutes(app, { stores, rooms, hub, urls: () => urls, sessionOf, signedOut, now });
     addNewClassRoute(app, { stores, rooms, door, isSecure, sessionOf, now });
     const socketParts = {

@@ -9,6 +9,10 @@ import { browser, openRoomForEach, room, startRun } from "./room-behind.ts";
 
 type Theme = "daylight" | "safelight";
 
+/** Runs in the browser: keys that stand out of the panel they belong to. */
+const CUT_KEYS = `[...document.querySelectorAll(".my-runs .key")].filter((key) =>
+  key.getBoundingClientRect().right > key.closest(".my-runs").getBoundingClientRect().right).length`;
+
 /** Runs in the browser. WCAG 1.4.10: at 320 px nothing needs to be scrolled sideways. */
 const SIDEWAYS = "document.documentElement.scrollWidth - document.documentElement.clientWidth";
 
@@ -17,6 +21,7 @@ async function look(page: Page, theme: Theme, size: Size, view: string): Promise
   await shoot(page, `${size}-${theme}-${view}`);
   expect.soft(await findBarriers(page), `${size} ${theme} ${view}`).toEqual([]);
   expect.soft(await page.evaluate(SIDEWAYS), `${size} ${theme} ${view} sideways`).toBeLessThanOrEqual(0);
+  expect.soft(await page.evaluate(CUT_KEYS), `${size} ${theme} ${view} cut off`).toBe(0);
   if (theme === "safelight") expect.soft(await countBright(page), `${size} ${theme} ${view} bright`).toBe(0);
 }
 

@@ -59,3 +59,43 @@ test("a page that comes back gets exactly what it missed", async () => {
   const after = await mina.open(last);
   expect(after.feed()).toEqual(["one", "two"]);
 });
+
+test("the plan that waits goes to its owner's pages, and goes away with its start", async () => {
+  const room = await open();
+  const mina = room.visitor();
+  await mina.joinDemo("Mina");
+  const page = await mina.open();
+  expect((await page.hears("welcome")).plan).toBeNull();
+  await page.says("/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1");
+  const made = await page.hears("views", ({ plan: ready }) => ready !== null);
+  expect(made.plan).toEqual({
+    plan: "P1",
+    time: "9:00",
+    bath: "House MQ 1+1",
+    temperature: "20 °C",
+    film: "Lantern 400",
+    tank: 1,
+    line: "run start plan:1",
+  });
+  expect(made.views).toEqual([]);
+  await page.says(made.plan?.line ?? "");
+  const started = await page.hears("views", ({ views }) => views.length === 1);
+  expect(started.plan).toBeNull();
+  const again = await mina.open();
+  expect((await again.hears("welcome")).plan).toBeNull();
+});
+
+test("who erases themselves hears it on every page of theirs, and it is kept nowhere", async () => {
+  const room = await open();
+  const mina = room.visitor();
+  await mina.joinDemo("Mina");
+  const page = await mina.open();
+  const other = await mina.open();
+  const me = room.stores.members.findByName(1, "Mina")?.personId ?? "";
+  await page.says("/help");
+  page.send({ type: "line", id: "erase-000001", text: "/mine erase name:Mina" });
+  for (const each of [page, other])
+    expect((await each.hears("gone")).farewell).toContain("I know you no more");
+  expect(room.stores.messages.newest(1, me, 10)).toEqual([]);
+  expect(await (await mina.get("/api/me")).json()).toMatchObject({ state: "out" });
+});
