@@ -71,6 +71,15 @@ export interface Attachment {
   readonly content: string;
 }
 
+/** Where a roll's photo of its contact sheet belongs in a reply, for chats that can show it and take one. */
+export interface PhotoPlace {
+  /** The roll's number. */
+  readonly roll: number;
+  readonly has: boolean;
+  /** Whether this person may add one or put another in its place. */
+  readonly mayAdd: boolean;
+}
+
 export type FieldValue =
   string | number | boolean | null | readonly FieldValue[] | { readonly [key: string]: FieldValue };
 
@@ -84,6 +93,7 @@ export interface Reply {
   readonly actions?: readonly Action[];
   readonly pictures?: readonly Picture[];
   readonly attachments?: readonly Attachment[];
+  readonly photo?: PhotoPlace;
 }
 
 /** A person's mistake or a refusal: its text is shown to that person as it stands. */

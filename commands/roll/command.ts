@@ -1,6 +1,13 @@
 import { z } from "zod";
 import { whoMay } from "../class/who.ts";
-import { defineCommand, mayActAs, UserError, type Completer, type Context } from "../define.ts";
+import {
+  defineCommand,
+  mayActAs,
+  UserError,
+  type Completer,
+  type Context,
+  type PhotoPlace,
+} from "../define.ts";
 import { makeNumber, parseNumber } from "../wording.ts";
 import { EVERY_ROLL, splitWords } from "./query.ts";
 import * as words from "./reply.ts";
@@ -27,7 +34,10 @@ export const rollShow = defineCommand({
   visibility: "private",
   rest: "roll",
   complete: { roll: completeRoll },
-  handle: ({ roll }, context) => words.shownReply(findRoll(context, roll)),
+  handle({ roll: text }, context) {
+    const roll = findRoll(context, text);
+    return { ...words.shownReply(roll), photo: photoPlace(context, roll) };
+  },
 });
 
 export const rollNote = defineCommand({
@@ -84,8 +94,18 @@ export function findRoll(context: Context, text: string | undefined): Roll {
 
 export function ownRoll(context: Context, text: string | undefined): Roll {
   const roll = findRoll(context, text);
-  if (roll.personId !== context.person.id && !mayActAs(context.role, "aide")) {
-    throw new UserError("ERR_NOT_YOUR_ROLL", words.NOT_YOUR_ROLL);
-  }
+  if (!mayWriteOn(context, roll)) throw new UserError("ERR_NOT_YOUR_ROLL", words.NOT_YOUR_ROLL);
   return roll;
+}
+
+function mayWriteOn({ person, role }: Context, roll: Roll): boolean {
+  return roll.personId === person.id || mayActAs(role, "aide");
+}
+
+export function photoPlace(context: Context, roll: Roll): PhotoPlace {
+  return {
+    roll: roll.number,
+    has: context.stores.photos.has(roll.id),
+    mayAdd: mayWriteOn(context, roll),
+  };
 }

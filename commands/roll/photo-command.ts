@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { whoMay } from "../class/who.ts";
 import { defineCommand, UserError, type Context, type Reply } from "../define.ts";
-import { completeRoll, findRoll, ownRoll } from "./command.ts";
+import { completeRoll, findRoll, ownRoll, photoPlace } from "./command.ts";
 import { cleanPhoto } from "./photo.ts";
 import * as words from "./photo-reply.ts";
 
@@ -29,12 +29,11 @@ export const rollPhoto = defineCommand({
   rest: "roll",
   complete: { roll: completeRoll },
   handle({ roll: text, remove }, context) {
-    const { photos } = context.stores;
     if (remove === undefined) {
       const roll = findRoll(context, text);
-      return words.hasReply(roll, photos.has(roll.id));
+      return words.hasReply(roll, photoPlace(context, roll));
     }
     const roll = ownRoll(context, text);
-    return words.removedReply(roll, photos.remove(roll.id));
+    return words.removedReply(roll, context.stores.photos.remove(roll.id));
   },
 });

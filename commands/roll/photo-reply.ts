@@ -1,4 +1,4 @@
-import type { Reply } from "../define.ts";
+import type { PhotoPlace, Reply } from "../define.ts";
 import { makeLine } from "../line.ts";
 import { makeNumber } from "../wording.ts";
 import { MOST_PHOTO_BYTES, MOST_PHOTO_PIXELS, type PhotoFault } from "./photo.ts";
@@ -29,10 +29,12 @@ export function keptReply(roll: Roll, bytes: number): Reply {
     text: `The photo is with ${makeNumber("roll", roll.number)}. Where and when it was taken, and with what, is not kept.`,
     fields: { roll: roll.number, photoBytes: bytes },
     actions: show(roll),
+    photo: { roll: roll.number, has: true, mayAdd: true },
   };
 }
 
-export function hasReply(roll: Roll, has: boolean): Reply {
+export function hasReply(roll: Roll, photo: PhotoPlace): Reply {
+  const { has } = photo;
   const name = makeNumber("roll", roll.number);
   return {
     text: has ? `${name} has a photo of its contact sheet.` : `${name} has no photo yet.`,
@@ -47,6 +49,7 @@ export function hasReply(roll: Roll, has: boolean): Reply {
           },
         ]
       : show(roll),
+    photo,
   };
 }
 
@@ -57,5 +60,6 @@ export function removedReply(roll: Roll, was: boolean): Reply {
       : `${makeNumber("roll", roll.number)} has no photo.`,
     fields: { roll: roll.number, removed: was },
     actions: show(roll),
+    photo: { roll: roll.number, has: false, mayAdd: true },
   };
 }
