@@ -3,6 +3,7 @@ import { saySeconds } from "../../../commands/wording.ts";
 import type { FeedEvent } from "../room-wire.ts";
 import { Actions } from "./actions.tsx";
 import { LATE_FROM_MS } from "./cues.ts";
+import { Photo } from "./photo.tsx";
 import { Pictures } from "./picture.tsx";
 import { useRoomPart } from "./room-context.ts";
 import { Said, sayInstant, sayMinute } from "./said.tsx";
@@ -101,6 +102,7 @@ function Entry({ event, before }: EntryProps) {
           <EntryHead event={event} />
           {event.kind === "line" ? <p class="typed">{event.text}</p> : <Said text={event.text} />}
           <Pictures pictures={event.pictures} />
+          {event.photo && <Photo place={event.photo} />}
           {event.files.map(({ name, href }) => (
             <a key={href} class="key file" href={href} download={name}>
               {feed.download(name)}

@@ -6,6 +6,7 @@ import "./styles/bench.css";
 import "./styles/run.css";
 import "./styles/cue.css";
 import "./styles/log.css";
+import "./styles/photo.css";
 import "./styles/composer.css";
 import "./styles/sheet.css";
 import "./styles/board.css";

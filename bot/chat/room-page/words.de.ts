@@ -239,6 +239,12 @@ export const de: Words = {
       },
     ],
   },
-
+  photo: {
+    of: (roll) => `Kontaktbogen von ${roll}`,
+    add: "Foto dazulegen",
+    replace: "Anderes Foto",
+    camera: "Jetzt aufnehmen",
+    sending: "Foto wird gesendet…",
+  },
   picture: { close: "Schließen", zoomIn: "Größer", zoomOut: "Kleiner", save: "Als Bild speichern" },
 };

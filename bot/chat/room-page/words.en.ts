@@ -232,6 +232,13 @@ export const en = {
     ],
   },
 
+  photo: {
+    of: (roll: string) => `Contact sheet of ${roll}`,
+    add: "Add a photo",
+    replace: "Another photo",
+    camera: "Take one now",
+    sending: "Sending the photo…",
+  },
   picture: { close: "Close", zoomIn: "Larger", zoomOut: "Smaller", save: "Save as picture" },
 };
 
