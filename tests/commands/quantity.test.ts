@@ -143,7 +143,7 @@ describe("durations", () => {
     expect(value(parseDuration(text))).toBe(code);
   });
 
-  test("9.30 min is refused: a published transcript writes minutes.seconds that way (DD-X times, grade C)", () => {
+  test("9.30 min is refused: a published table writes minutes.seconds that way (DD-X times, grade C)", () => {
     expect(value(parseDuration("9.30 min"))).toBe("ERR_MINUTES_OR_SECONDS");
   });
 });

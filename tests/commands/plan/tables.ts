@@ -1,6 +1,6 @@
 /*
  * Published times, each with its source and grade. A: maker, standard, authority or armed-service manual; C: somebody's
- * transcription. Fahrenheit columns are held in tenths of a degree Celsius. A cell that is damaged in the copy read is null.
+ * hand copy. Fahrenheit columns are held in tenths of a degree Celsius. A cell that is damaged in the copy read is null.
  */
 
 export interface PublishedRow {
@@ -56,7 +56,7 @@ export const TABLE_1B = [
 ].map((row) => ({ ...row, source: F32, grade: "A" as const }));
 
 const DDX =
-  "transcription titled ILFORD ILFOTEC DD-X Developer Times (gist.github.com/at0dd/65f47b39a2617a41131ba59aea32673d, 14 Feb 2022)";
+  "hand copy of ILFORD ILFOTEC DD-X Developer Times (gist.github.com/at0dd/65f47b39a2617a41131ba59aea32673d, 14 Feb 2022)";
 
 function ddx(film: string, boxSpeed: number, lines: readonly (readonly [number, number, number | null])[]) {
   return {
