@@ -130,4 +130,9 @@ export const MIGRATIONS: readonly string[] = [
   -- What a search counts and totals, beside the index of words: small rows, so that a thousand of them are read at once.
   create index rolls_facts on rolls (id, ended_at, outcome, late_cues, rating, fault);
   `,
+  `
+  -- A person's newest plan and run are asked for with every call of theirs.
+  create index plans_person on plans (class_id, person_id, id);
+  create index runs_person on runs (class_id, person_id, id);
+  `,
 ];

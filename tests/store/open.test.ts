@@ -7,7 +7,13 @@ import { describe, expect, test } from "vitest";
 import { MIGRATIONS } from "../../store/migrations.ts";
 import { migrate, openDb, StoreError } from "../../store/open.ts";
 
-const LANDED: readonly string[] = ["8a70796b1b26", "1eb998c7b175", "1d6f48075a2c", "013c359e4696"];
+const LANDED: readonly string[] = [
+  "8a70796b1b26",
+  "1eb998c7b175",
+  "1d6f48075a2c",
+  "013c359e4696",
+  "5dc0a1148def",
+];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));
 
