@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { renderPicture } from "../../bot/picture.ts";
 import { aNewRoll } from "../support/rolls.ts";
 import { findBarriers } from "./axe.ts";
+import { countBright } from "./bright.ts";
 import { hasChromium, joinDemo, openPage, shoot, type } from "./browser.ts";
 import { browser, openRoomForEach, room } from "./room-behind.ts";
 
@@ -41,8 +42,12 @@ describe.skipIf(!hasChromium)("a roll's photo on the page", { timeout: 60_000 },
       await entry.locator(".photo img").waitFor();
       await expect.poll(() => page.evaluate(WIDTH)).toBe(600);
       await shoot(page, `${size}-photo`);
+      await page.evaluate('document.documentElement.dataset.theme = "safelight"');
+      expect(await countBright(page)).toBe(0);
+      await shoot(page, `${size}-photo-safelight`);
       await entry.getByRole("button", { name: "Show larger: Contact sheet of L1" }).click();
       await page.getByRole("button", { name: "Larger", exact: true }).click();
+      expect(await countBright(page)).toBe(0);
       const saved = page.waitForEvent("download");
       await page.getByText("Save as picture").click();
       expect((await saved).suggestedFilename()).toBe("L1.png");
