@@ -18,11 +18,11 @@ import { chooseSeed, createRandom, type Random } from "../simulation/random.ts";
 
 const KILLS = Number(process.env["KILLS"] ?? 60);
 const RUNS = 12;
-/** A life is shorter than it takes to connect, or about as long; one in five is long enough to say something. */
+/** Half the lives end somewhere in the start; the others so long after the chat was connected. */
 const SHORT_LIFE_MS = 900;
-const LONG_LIFE_MS = 2500;
+const CONNECTED_MS = 600;
 const CYCLE_SECONDS = 6;
-const DEVELOP_SECONDS = Math.max(36, Math.ceil((KILLS * 0.65) / CYCLE_SECONDS) * CYCLE_SECONDS);
+const DEVELOP_SECONDS = Math.max(36, Math.ceil((KILLS * 0.9) / CYCLE_SECONDS) * CYCLE_SECONDS);
 /** A message may leave so much before its moment, and says its moment then. */
 const MOST_LEAD_MS = 10_000;
 /** While it is being said a message is not due again for this long. */
@@ -34,6 +34,7 @@ interface Row {
   readonly run_id: number;
   readonly due_at: number;
   readonly next_at: number;
+  readonly tries: number;
   readonly useful_until: number | null;
   readonly sent_at: number | null;
 }
@@ -92,6 +93,13 @@ function beginRuns(stores: Stores, gateway: Gateway, count: number): void {
 const start = (data: string, gateway: Gateway): BotProcess =>
   startProcess(data, { DISCORD_TOKEN: gateway.token, DISCORD_API_URL: gateway.api, BACKUP_CRON: "off" });
 
+async function live(gateway: Gateway, random: Random): Promise<void> {
+  if (random.chance(0.5)) return wait(random.next() * SHORT_LIFE_MS);
+  const before = gateway.socket.state.identifies;
+  for (let tries = 0; tries < 60 && gateway.socket.state.identifies === before; tries += 1) await wait(25);
+  return wait(random.next() * CONNECTED_MS);
+}
+
 /** One request in a dozen comes to grief, most of them after the message was made. */
 function spoil(gateway: Gateway, random: Random): void {
   const messages = /^\/channels\/\d+\/messages$/;
@@ -112,7 +120,7 @@ test(
     for (let kill = 0; kill < KILLS; kill += 1) {
       spoil(gateway, random);
       const bot = start(data, gateway);
-      await wait(random.next() * (random.chance(0.2) ? LONG_LIFE_MS : SHORT_LIFE_MS));
+      await live(gateway, random);
       await bot.kill("SIGKILL");
     }
     gateway.faults.clear();
