@@ -1,6 +1,6 @@
 import type { Stores } from "../store/index.ts";
 import type { Clock } from "./clock.ts";
-import type { Deliverer } from "./deliver.ts";
+import type { Deliverer, Step } from "./deliver.ts";
 import type { Log } from "./log.ts";
 import { settleSome } from "./tick.ts";
 
@@ -51,6 +51,25 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
   /** Cues were kept since the store was last tidied. */
   let isUntidy = false;
 
+  /** Recording what came back, deciding, and taking up what leaves: one flush of the disk for all three. */
+  function settleAndPlan(now: number, spoken: Set<number>): Step {
+    const step = deliverer.plan(now);
+    let announce: (() => void) | undefined;
+    try {
+      announce = stores.atomically(() => {
+        step.write();
+        const ahead = deliverer.decideUntil(now);
+        return settleSome({ stores, log, keep: deliverer.keep }, now, ahead, spoken, most);
+      });
+    } catch (error) {
+      step.undo();
+      throw error;
+    }
+    step.done();
+    announce?.();
+    return step;
+  }
+
   function wake(): void {
     if (stopped) return;
     clearTimeout(timer);
@@ -59,11 +78,11 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
     try {
       const now = clock.now();
       const spoken = new Set<number>();
-      const deps = { stores, log, keep: deliverer.keep };
-      settleSome(deps, now, deliverer.decideUntil(now), spoken, most);
+      const step = settleAndPlan(now, spoken);
       const nextCueAt = stores.cues.nextDecideAt() ?? Infinity;
       most = nextCueAt <= now ? Math.min(most * 2, MOST_PORTION) : FIRST_PORTION;
-      const nextAt = Math.min(deliverer.pump(), nextCueAt);
+      // What was decided just now may leave at once.
+      const nextAt = Math.min(nextCueAt, spoken.size > 0 ? deliverer.pump() : Infinity, step.lookAt());
       if (spoken.size > 0) onSpoken(spoken);
       const after = clock.now();
       restUntil = after + restOf(after - now);

@@ -3,6 +3,7 @@ import { commands } from "../commands/index.ts";
 import { viewOf } from "../commands/run/view.ts";
 import type { Stores } from "../store/index.ts";
 import { createBoards } from "./board.ts";
+import type { DiscordShard } from "./chat/discord-settings.ts";
 import type { ChatHandlers, ChatPort } from "./chat/port.ts";
 import { createRoom, type Room } from "./chat/room.ts";
 import type { Clock } from "./clock.ts";
@@ -26,10 +27,13 @@ export interface ChatsDeps {
   /** Looks again at what is due and owed. */
   readonly rearm: () => void;
   readonly onFatal: (sentence: string) => void;
+  /** This process serves some of the bot's servers only; the room is with the first. */
+  readonly shard: DiscordShard | undefined;
 }
 
 export interface Chats {
-  readonly room: Room;
+  /** null where another process has it. */
+  readonly room: Room | null;
   /** Runs of this class have changed. */
   refresh(classId: number): void;
   /** Takes nothing new. */
@@ -39,24 +43,11 @@ export interface Chats {
 
 export async function openChats(deps: ChatsDeps): Promise<Chats> {
   const { config, stores, clock, log, ports, rearm, onFatal } = deps;
-  const room = createRoom({
-    host: config.ROOM_HOST,
-    port: config.ROOM_PORT,
-    publicUrl: config.ROOM_URL ?? null,
-    stores,
-    commands,
-    log,
-    viewOf(personId, classId) {
-      const name = stores.members.find(classId, personId)?.name ?? "";
-      return stores.runs.open(classId, personId).map((run) => viewOf(run, name, clock.now()));
-    },
-    renderPicture,
-    now: () => clock.now(),
-  });
-  ports.set("room", room);
+  const room = (deps.shard?.id ?? 0) === 0 ? makeRoom(deps) : null;
+  if (room) ports.set("room", room);
   if (config.DISCORD_TOKEN !== undefined)
     ports.set("discord", await connectDiscord(deps, config.DISCORD_TOKEN));
-  const refresh = (classId: number): void => room.refresh(stores.classes.placeOf(classId)?.key ?? "");
+  const refresh = (classId: number): void => room?.refresh(stores.classes.placeOf(classId)?.key ?? "");
   const boards = createBoards({ stores, clock, log, ports });
   const eraser = createEraser({ stores, clock, log, onErased: refresh });
   const digest = createDigest({ stores, clock, log, onOwed: rearm });
@@ -71,7 +62,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
     },
   });
   const handlers: ChatHandlers = { onCommand: dispatch.onCommand, onComplete: dispatch.onComplete, onFatal };
-  await room.start(handlers);
+  await room?.start(handlers);
   digest.start();
   boards.start();
   eraser.start();
@@ -96,8 +87,28 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
   };
 }
 
+function makeRoom({ config, stores, clock, log }: ChatsDeps): Room {
+  return createRoom({
+    host: config.ROOM_HOST,
+    port: config.ROOM_PORT,
+    publicUrl: config.ROOM_URL ?? null,
+    stores,
+    commands,
+    log,
+    viewOf(personId, classId) {
+      const name = stores.members.find(classId, personId)?.name ?? "";
+      return stores.runs.open(classId, personId).map((run) => viewOf(run, name, clock.now()));
+    },
+    renderPicture,
+    now: () => clock.now(),
+  });
+}
+
 /** Loaded only where it is wanted: a room without it starts in a third of the time. */
-async function connectDiscord({ config, stores, clock, log }: ChatsDeps, token: string): Promise<ChatPort> {
+async function connectDiscord(
+  { config, stores, clock, log, shard }: ChatsDeps,
+  token: string,
+): Promise<ChatPort> {
   const { createDiscord } = await import("./chat/discord.ts");
   return createDiscord({
     token,
@@ -106,6 +117,7 @@ async function connectDiscord({ config, stores, clock, log }: ChatsDeps, token: 
     log,
     clock,
     directory: createDirectory(stores, clock),
+    ...(shard ? { shard } : {}),
     renderPicture,
     roleOf: (member) => roleOfMember(stores.classes.find(`discord:${member.guildId}`)?.habits, member),
   });

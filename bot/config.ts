@@ -27,6 +27,15 @@ const schema = z.object({
   DISCORD_API_URL: z
     .url({ protocol: /^https?$/, error: "not a web address" })
     .default("https://discord.com/api"),
+  /** Over how many processes the classes on Discord are spread. */
+  DISCORD_SHARDS: z.coerce
+    .number("a whole number from 1 to 64")
+    .int("a whole number from 1 to 64")
+    .min(1, "a whole number from 1 to 64")
+    .max(64, "a whole number from 1 to 64")
+    .default(1),
+  /** Set by the first of several processes for each of the others: which one it is. */
+  SINKSIDE_SHARD: z.coerce.number().int().min(1).max(63).optional(),
   /** When backups are made, as cron writes it, on the clock of SINKSIDE_ZONE; `off`: never by itself. */
   BACKUP_CRON: z
     .string()

@@ -9,16 +9,30 @@ import type { Log } from "./log.ts";
 import { recordOutcome, retryMs, type Settled } from "./outcomes.ts";
 import { pickPaced } from "./pick.ts";
 import { isStorageFault } from "./tick.ts";
+import type { Unit } from "./units.ts";
 
 export interface Deliverer {
-  /** Begins to say what is owed and may leave now; returns at once, with the instant to look again. */
+  /** What is to be done at `now`: recording what came back, and saying what is owed and may leave. */
+  plan(now: number): Step;
+  /** Plans and does it, in a transaction of its own; the instant to look again. */
   pump(): number;
   /** Cues due up to here are to be decided now, so that a burst ahead can begin in time. */
   decideUntil(now: number): number;
   /** Says what is owed in chats kept in this store, in the caller's transaction; what it returns is for after the commit. */
   keep(now: number): () => void;
-  /** Waits until nothing is being said, at most `ms`. */
+  /** Waits until nothing is being said, at most `ms`, and records it. */
   drain(ms: number): Promise<void>;
+}
+
+export interface Step {
+  /** In a transaction: before anything leaves, the store knows that it may have been said, and under which key. */
+  write(): void;
+  /** After its commit. */
+  done(): void;
+  /** Instead, where there was none. */
+  undo(): void;
+  /** When to look again; asked after it is done. */
+  lookAt(): number;
 }
 
 export interface DeliverDeps extends GatherDeps {
@@ -44,14 +58,57 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   const busyChannels = new Set<string>();
   let outcomes: Settled[] = [];
 
+  function plan(now: number): Step {
+    const settled = outcomes;
+    const leaving: Waiting[] = [];
+    const kept: { readonly port: ChatPort; readonly waiting: readonly Waiting[] }[] = [];
+    const overtaken: number[] = [];
+    let moreAt = Infinity;
+    for (const [port, waiting] of gatherReady(deps, inFlight, now)) {
+      const most = Math.max(0, MOST_AT_ONCE - inFlight.size - leaving.length);
+      if (port.keep) kept.push({ port, waiting });
+      else if (port.pace) {
+        const picked = pickPaced(waiting, ahead.demand(port.chat, now), port.pace, busyChannels, most, now);
+        leaving.push(...picked.leaving.map((each) => fit(each, now)));
+        overtaken.push(...picked.overtaken);
+        moreAt = Math.min(moreAt, picked.lookAt);
+      } else leaving.push(...waiting.slice(0, most));
+    }
+    let announces: (() => void)[] = [];
+    return {
+      lookAt: () => Math.min(moreAt, stores.outbox.nextReadyAt(now) ?? Infinity, ahead.nextAt(now)),
+      write() {
+        for (const each of settled) recordOutcome(stores, log, each, now);
+        announces = kept.map(({ port, waiting }) => keepAll(port, waiting, now));
+        if (overtaken.length > 0) stores.outbox.markEnded(overtaken, "stale", "overtaken by the next", now);
+        for (const { unit } of leaving) stores.outbox.markSending(unit.ids, unit.bundle, now);
+      },
+      done() {
+        outcomes = outcomes.slice(settled.length);
+        for (const { unit } of settled) for (const id of unit.ids) inFlight.delete(id);
+        for (const each of settled) tell(each, now);
+        for (const announce of announces) announce();
+        for (const each of leaving) {
+          const saying = say(each);
+          for (const id of each.unit.ids) inFlight.set(id, saying);
+        }
+      },
+      undo() {
+        for (const { unit, place } of leaving) release(unit, place.port);
+      },
+    };
+  }
+
   function pump(): number {
-    const now = clock.now();
-    const looks = [...gatherReady(deps, inFlight, now)].map(([port, waiting]) => {
-      if (!port.keep) return startAll(port, waiting, now);
-      stores.atomically(() => keepAll(port, waiting, now))();
-      return Infinity;
-    });
-    return Math.min(stores.outbox.nextReadyAt(now) ?? Infinity, ahead.nextAt(now), ...looks);
+    const step = plan(clock.now());
+    try {
+      stores.atomically(step.write);
+    } catch (error) {
+      step.undo();
+      throw error;
+    }
+    step.done();
+    return step.lookAt();
   }
 
   function keep(now: number): () => void {
@@ -61,23 +118,10 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     return () => announces.forEach((announce) => announce?.());
   }
 
-  /** Starts what may leave now, in order of its moment; the instant at which more may. */
-  function startAll(port: ChatPort, waiting: readonly Waiting[], now: number): number {
-    const most = Math.max(0, MOST_AT_ONCE - inFlight.size);
-    const { leaving, lookAt } = port.pace
-      ? pickPaced(waiting, ahead.demand(port.chat, now), port.pace, busyChannels, most, now)
-      : { leaving: waiting.slice(0, most), lookAt: Infinity };
-    if (leaving.length === 0) return lookAt;
-    const fitting = leaving.map((each) => fit(each, now));
-    // One flush of the disk for all of them, and before any of them leaves.
-    stores.atomically(() => {
-      for (const { unit } of fitting) stores.outbox.markSending(unit.ids, unit.bundle, now);
-    });
-    for (const each of fitting) {
-      const saying = say(each);
-      for (const id of each.unit.ids) inFlight.set(id, saying);
-    }
-    return lookAt;
+  function release({ target }: Unit, port: ChatPort): void {
+    if (!port.pace) return;
+    port.pace.settle(target.channel, clock.now());
+    busyChannels.delete(target.channel);
   }
 
   /** As many of a bundle as one message holds with all their buttons; the others go out with the next. */
@@ -109,30 +153,10 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     } catch (error) {
       outcome = { kind: "unknown", detail: String(error) };
     }
-    port.pace?.settle(unit.target.channel, clock.now());
-    if (outcomes.length === 0) setImmediate(recordAll);
+    release(unit, port);
     outcomes.push({ unit, several, outcome });
-  }
-
-  /** What came back in one turn of the loop is recorded with one flush of the disk. */
-  function recordAll(): void {
-    const settled = outcomes;
-    outcomes = [];
-    const now = clock.now();
-    try {
-      stores.atomically(() => {
-        for (const each of settled) recordOutcome(stores, log, each, now);
-      });
-      for (const each of settled) tell(each, now);
-    } catch (error) {
-      // Not recorded: it stays "sending" and is said again under the same key, which chats recognise.
-      log.error({ err: error }, "what was said could not be recorded");
-    }
-    for (const { unit } of settled) {
-      for (const id of unit.ids) inFlight.delete(id);
-      busyChannels.delete(unit.target.channel);
-    }
-    deps.onSettled();
+    // What comes back in one turn of the loop is recorded with one flush of the disk.
+    if (outcomes.length === 1) setImmediate(deps.onSettled);
   }
 
   /** Inside a transaction; returns what is to be done after its commit. */
@@ -174,17 +198,31 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     }
   }
 
+  /** Without saying anything new. */
+  function recordAll(): void {
+    const settled = outcomes;
+    try {
+      stores.atomically(() => {
+        for (const each of settled) recordOutcome(stores, log, each, clock.now());
+      });
+    } catch (error) {
+      // It stays "sending" and is said again under the same key, which chats recognise.
+      return log.error({ err: error }, "what was said could not be recorded");
+    }
+    outcomes = outcomes.slice(settled.length);
+    for (const { unit } of settled) for (const id of unit.ids) inFlight.delete(id);
+    for (const each of settled) tell(each, clock.now());
+  }
+
   return {
+    plan,
     pump,
     keep,
     decideUntil: ahead.decideUntil,
     async drain(ms) {
       const timeout = new Promise<void>((resolve) => setTimeout(resolve, ms).unref());
-      // What has come back is recorded one turn of the loop later.
-      const settled = Promise.allSettled(inFlight.values()).then(
-        () => new Promise<void>((resolve) => setImmediate(resolve)),
-      );
-      await Promise.race([settled, timeout]);
+      await Promise.race([Promise.allSettled(inFlight.values()), timeout]);
+      recordAll();
     },
   };
 }

@@ -48,13 +48,14 @@ async function main(): Promise<void> {
   let running: Running;
   try {
     starting = startBot(config.value, log, (sentence, cause) =>
-      stop(cause === "chat" ? EXIT.token : EXIT.store, sentence),
+      stop({ chat: EXIT.token, store: EXIT.store, first: EXIT.held }[cause], sentence),
     );
     running = await starting;
   } catch (error) {
     return leave(...explain(error, config.value.ROOM_PORT));
   }
   const { room } = running;
+  if (!room) return;
   for (const secrets of room.firstSecrets) {
     say(
       process.stdout,

@@ -1,3 +1,4 @@
+import { LATE_FROM_MS } from "../commands/run/settle.ts";
 import type { Pace } from "./chat/pace.ts";
 import type { Waiting } from "./gather.ts";
 import { latestStarts, type Demand } from "./hold.ts";
@@ -7,16 +8,21 @@ import { isCue } from "./units.ts";
 
 export interface Picked {
   readonly leaving: readonly Waiting[];
+  /** Messages that are of no use any more, since a later one to the same person leaves before them. */
+  readonly overtaken: readonly number[];
   /** When more may leave. */
   readonly lookAt: number;
 }
 
-/** What is no cue leaves this share of the limit free for cues. */
+/** What is no cue leaves this share of the limit free for cues, what is late already a little. */
 const SPARE = 0.4;
+const GAP = 0.1;
 
 /**
  * Takes what may leave now, in order of its moment, at most `most`. A cue is held until its moment, and let go ahead of it
  * only as far as the burst it is part of demands. A channel takes one message at a time: `busy` names those that have one.
+ * Where there are too many (the bot was away) those on time go first, and what is late already fills the gaps, so that
+ * not everybody is late for ever after; calls to pour out never wait for others.
  */
 export function pickPaced(
   waiting: readonly Waiting[],
@@ -26,26 +32,60 @@ export function pickPaced(
   most: number,
   now: number,
 ): Picked {
-  const dues = waiting.filter(({ unit }) => isCue(unit)).map(({ unit }) => unit.dueAt);
-  const starts = latestStarts(dues, ahead, pace.perSecond).waiting;
+  const late = waiting.filter((each) => isTooLate(each, now));
+  const onTime = waiting.filter((each) => isCue(each.unit) && !isTooLate(each, now));
+  const others = waiting.filter((each) => !isCue(each.unit));
+  const starts = latestStarts(
+    onTime.map(({ unit }) => unit.dueAt),
+    ahead,
+    pace.perSecond,
+  ).waiting;
   const leaving: Waiting[] = [];
   let lookAt = Infinity;
-  for (const [position, each] of waiting.entries()) {
-    if (leaving.length >= most) break;
-    const { channel } = each.unit.target;
-    // Whatever is under way looks again when it is settled.
-    if (busy.has(channel)) continue;
-    const heldUntil = starts[position] ?? now;
-    const channelFreeAt = pace.channelFreeAt(channel, now);
-    if (heldUntil > now || channelFreeAt > now) {
-      lookAt = Math.min(lookAt, Math.max(heldUntil, channelFreeAt));
-      continue;
+
+  /** False where nothing more can leave. */
+  function tryEach(
+    list: readonly Waiting[],
+    spare: number,
+    heldUntil: (position: number) => number,
+  ): boolean {
+    for (const [position, each] of list.entries()) {
+      if (leaving.length >= most) return false;
+      const { channel } = each.unit.target;
+      // Whatever is under way looks again when it is settled.
+      if (busy.has(channel)) continue;
+      const channelFreeAt = Math.max(heldUntil(position), pace.channelFreeAt(channel, now));
+      if (channelFreeAt > now) {
+        lookAt = Math.min(lookAt, channelFreeAt);
+        continue;
+      }
+      const freeAt = pace.freeAt(now, spare);
+      if (freeAt > now) {
+        lookAt = Math.min(lookAt, freeAt);
+        return spare > 0;
+      }
+      pace.take(channel, now);
+      busy.add(channel);
+      leaving.push(each);
     }
-    const freeAt = pace.freeAt(now, isCue(each.unit) ? 0 : SPARE);
-    if (freeAt > now) return { leaving, lookAt: Math.min(lookAt, freeAt) };
-    pace.take(channel, now);
-    busy.add(channel);
-    leaving.push(each);
+    return true;
   }
-  return { leaving, lookAt };
+
+  const mayGoOn =
+    tryEach(onTime, 0, (position) => starts[position] ?? now) &&
+    // The least late first: they are of most use.
+    tryEach(late.toReversed(), GAP, () => now);
+  if (mayGoOn) tryEach(others, SPARE, () => now);
+  return { leaving, overtaken: listOvertaken(late, leaving), lookAt };
+}
+
+function isTooLate({ unit }: Waiting, now: number): boolean {
+  return isCue(unit) && unit.priority > 0 && !unit.target.isShared && now - unit.dueAt >= LATE_FROM_MS;
+}
+
+function listOvertaken(late: readonly Waiting[], leaving: readonly Waiting[]): number[] {
+  const left = new Map(leaving.map(({ unit }) => [unit.target.channel, unit.dueAt]));
+  return late.flatMap(({ unit }) =>
+    unit.dueAt < (left.get(unit.target.channel) ?? -Infinity) ? unit.ids : [],
+  );
 }

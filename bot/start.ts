@@ -14,9 +14,11 @@ import { openGuarded, tapLog, watchStore, type Guard } from "./guard.ts";
 import { takeLock } from "./lock.ts";
 import type { Log } from "./log.ts";
 import type { Operations } from "./metrics-open.ts";
+import { settleShard, takeShard } from "./shard-role.ts";
 
 export interface Running {
-  readonly room: Room;
+  /** null where another process of this bot has it. */
+  readonly room: Room | null;
   /** Stops calling, says what is being said (at most `DRAIN_MS`), closes the store. */
   stop(): Promise<void>;
 }
@@ -31,7 +33,7 @@ const DRAIN_MS = 4000;
 export async function startBot(
   config: Config,
   given: Log,
-  onFatal: (sentence: string, cause: "chat" | "store") => void,
+  onFatal: (sentence: string, cause: "chat" | "store" | "first") => void,
 ): Promise<Running> {
   mkdirSync(config.SINKSIDE_DATA, { recursive: true });
   const path = join(config.SINKSIDE_DATA, "sinkside.db");
@@ -46,6 +48,7 @@ export async function startBot(
   try {
     const address = `http://${config.ROOM_HOST}:${config.ROOM_PORT}`;
     lock = takeLock(path, stores.db, { pid: process.pid, address, startedAt: Date.now() });
+    settleShard({ config, stores });
   } catch (error) {
     stores.close();
     throw error;
@@ -79,8 +82,13 @@ export async function startBot(
     const { inventDemo } = await import("./demo.ts");
     inventDemo(stores, config.SINKSIDE_ZONE, clock.now());
   }
+  const onGone = (): void => onFatal("The first process of this bot is gone.", "first");
+  const role = await takeShard({ config, stores, log, onFatal: onChatFatal, onGone });
+  role?.started();
   const { openChats } = await import("./chats.ts");
-  chats = await openChats({ config, stores, clock, log, ports, rearm: beat.rearm, onFatal: onChatFatal });
+  const { shard } = role ?? {};
+  const parts = { config, stores, clock, log, ports, shard };
+  chats = await openChats({ ...parts, rearm: beat.rearm, onFatal: onChatFatal });
   const { room, quiet, stop } = chats;
   const { openOperations } = await import("./metrics-open.ts");
   operations = await openOperations({ config, stores, storePath: path, clock, log, ports });
@@ -89,7 +97,7 @@ export async function startBot(
     room,
     async stop() {
       beat.stop();
-      await Promise.all([deliverer.drain(DRAIN_MS), quiet()]);
+      await Promise.all([role?.stop(), deliverer.drain(DRAIN_MS), quiet()]);
       await Promise.all([stop(), operations?.stop()]);
       guard?.stop(clock.now());
       stores.close();

@@ -20,14 +20,18 @@ const PUT_OFF_MS = 60_000;
 /** Settles every cue to be decided by `now`; returns the classes whose runs spoke. */
 export function settleDue(deps: TickDeps, now: number, ahead = now): Set<number> {
   const spoken = new Set<number>();
-  for (let isMore = true; isMore;) isMore = settleSome(deps, now, ahead, spoken);
-  return spoken;
+  for (;;) {
+    const announce = deps.stores.atomically(() => settleSome(deps, now, ahead, spoken));
+    if (!announce) return spoken;
+    announce();
+  }
 }
 
 /**
  * Settles the cues to be decided by `now`, or, in chats with a lead, due by `ahead`, of `most` runs: reading a run, advancing
- * it, keeping it and owing what it says are one transaction, with no await in it. A missed, late or doubled call changes
- * nothing. Adds the classes whose runs spoke to `spoken`; true where there may be more to settle.
+ * it, keeping it and owing what it says are one transaction, the caller's, with no await in it. A missed, late or doubled
+ * call changes nothing. Adds the classes whose runs spoke to `spoken`. Returns what is to be done after the commit;
+ * undefined where nothing was due.
  */
 export function settleSome(
   { stores, log, keep }: TickDeps,
@@ -35,26 +39,20 @@ export function settleSome(
   ahead: number,
   spoken: Set<number>,
   most = BATCH,
-): boolean {
+): (() => void) | undefined {
   const ids = stores.cues.dueRuns(now, most, ahead);
-  if (ids.length === 0) return false;
-  const broken: number[] = [];
-  const announce = stores.atomically(() => {
-    for (const id of ids) {
-      try {
-        // A savepoint of its own: one bad row must not silence the others.
-        stores.atomically(() => settleRun(stores, id, now, ahead, spoken));
-      } catch (error) {
-        if (isStorageFault(error)) throw error;
-        broken.push(id);
-        log.error({ run: id, err: error }, "a run could not be settled");
-      }
+  if (ids.length === 0) return undefined;
+  for (const id of ids) {
+    try {
+      // A savepoint of its own: one bad row must not silence the others.
+      stores.atomically(() => settleRun(stores, id, now, ahead, spoken));
+    } catch (error) {
+      if (isStorageFault(error)) throw error;
+      stores.cues.putOff(id, now + PUT_OFF_MS);
+      log.error({ run: id, err: error }, "a run could not be settled");
     }
-    for (const id of broken) stores.cues.putOff(id, now + PUT_OFF_MS);
-    return keep?.(now);
-  });
-  announce?.();
-  return true;
+  }
+  return keep?.(now) ?? (() => {});
 }
 
 function settleRun(stores: Stores, id: number, now: number, ahead: number, touched: Set<number>): void {

@@ -11,7 +11,7 @@ import {
   type PermissionsString,
 } from "discord.js";
 import type { Admitted } from "./discord-pace.ts";
-import type { DiscordLog } from "./discord-settings.ts";
+import type { DiscordLog, DiscordShard } from "./discord-settings.ts";
 import { buildStrategy } from "./discord-shards.ts";
 
 export interface GatewaySettings {
@@ -24,6 +24,7 @@ export interface GatewaySettings {
   readonly signal: AbortSignal;
   /** Lets a request out that counts against the bot's own limit: the library asks for the gateway's address itself. */
   admit?(method: string, path: string): Promise<Admitted>;
+  readonly shard?: DiscordShard;
   onInteraction(interaction: APIInteraction): void;
   /** At each first connection: the servers the bot is in. */
   onReady(applicationId: string, guildIds: readonly string[]): void;
@@ -53,13 +54,18 @@ export function createDiscordGateway(settings: GatewaySettings) {
   let latest: Client | undefined;
 
   function createClient(): Client {
+    const { shard } = settings;
     const made = new Client({
       intents: [GatewayIntentBits.Guilds],
       partials: [Partials.Channel],
       allowedMentions: { parse: [] },
       waitGuildTimeout: settings.guildWaitMs,
       rest: { api: settings.api, timeout: settings.requestTimeoutMs, retries: 0 },
-      ws: { buildStrategy },
+      ...(shard ? { shards: [shard.id], shardCount: shard.count } : {}),
+      ws: {
+        buildStrategy,
+        ...(shard ? { buildIdentifyThrottler: () => ({ waitForIdentify: shard.waitForTurn }) } : {}),
+      },
     });
     latest = made;
     // Without a listener an error here would end the process.

@@ -42,8 +42,20 @@ export interface DiscordSettings {
   renderPicture(svg: string): Promise<Uint8Array>;
   readonly roleOf?: (member: DiscordMember) => Role;
   readonly times?: Partial<DiscordTimes>;
-  /** Messages a second, all channels together. */
-  readonly perSecond?: number;
+  /** This process serves some of the bot's servers only; absent where it serves all. */
+  readonly shard?: DiscordShard;
+}
+
+/** One of several processes of a bot. */
+export interface DiscordShard {
+  readonly id: number;
+  readonly count: number;
+  /** Resolves when this process may identify itself: the platform takes one at a time of a bot. */
+  waitForTurn(): Promise<void>;
+  /** Where direct messages come in: true where another process takes this one. */
+  handOver?(interaction: object, personId: string): Promise<boolean>;
+  /** Where they don't: what is to be done with those that are handed over. */
+  onHanded?(handle: (interaction: object) => void): void;
 }
 
 /** Milliseconds. */

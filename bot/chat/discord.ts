@@ -1,3 +1,4 @@
+import type { APIInteraction } from "discord.js";
 import { createBoard } from "./discord-board.ts";
 import { createCallReader } from "./discord-calls.ts";
 import { createDirectChannels } from "./discord-direct.ts";
@@ -7,10 +8,16 @@ import { createInteractionHandler } from "./discord-interactions.ts";
 import { isOneMessage } from "./discord-message.ts";
 import { mapCommands } from "./discord-options.ts";
 import { createRegistration } from "./discord-registration.ts";
-import { createDiscordPace } from "./discord-pace.ts";
+import { createDiscordPace, PER_SECOND } from "./discord-pace.ts";
 import { createDiscordRest } from "./discord-rest.ts";
 import { createSender } from "./discord-send.ts";
-import { DISCORD_API, DISCORD_TIMES, roleByPermission, type DiscordSettings } from "./discord-settings.ts";
+import {
+  DISCORD_API,
+  DISCORD_TIMES,
+  makePersonId,
+  roleByPermission,
+  type DiscordSettings,
+} from "./discord-settings.ts";
 import type { ChatHandlers, ChatPort } from "./port.ts";
 
 export type { Directory, DiscordMember, DiscordSettings } from "./discord-settings.ts";
@@ -40,7 +47,10 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
 
   const { requestTimeoutMs, retryMs, guildWaitMs, deferAfterMs } = times;
   const onUnauthorized = (): void => fail(TOKEN_REJECTED);
-  const { pace, targetOf, admit } = createDiscordPace(settings.directory, settings.clock, settings.perSecond);
+  const { shard } = settings;
+  // One limit for the whole bot: each of several processes keeps to its share.
+  const perSecond = Math.floor(PER_SECOND / (shard?.count ?? 1));
+  const { pace, targetOf, admit } = createDiscordPace(settings.directory, settings.clock, perSecond);
   const rest = createDiscordRest({ token, api, requestTimeoutMs, log, onUnauthorized, admit });
   const direct = createDirectChannels({ ...settings, rest });
   const registration = createRegistration({
@@ -60,15 +70,24 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     retryMs,
     signal: ending.signal,
     admit,
-    onInteraction: (interaction) => void interactions?.handle(interaction),
+    ...(shard ? { shard } : {}),
+    onInteraction: (interaction) => void receive(interaction),
     onReady(applicationId, guildIds) {
       log.info({ guilds: guildIds.length }, "connected to Discord");
-      void registration.forDirect(applicationId);
+      if ((shard?.id ?? 0) === 0) void registration.forDirect(applicationId);
       for (const guildId of guildIds) void registration.forGuild(applicationId, guildId);
     },
     onGuild: (applicationId, guildId) => void registration.forGuild(applicationId, guildId),
     onFatal: fail,
   });
+  /** A direct message comes to the first process, whichever has its person's class. */
+  async function receive(interaction: APIInteraction): Promise<void> {
+    const userId = interaction.guild_id === undefined ? interaction.user?.id : undefined;
+    const isHanded = userId !== undefined && (await shard?.handOver?.(interaction, makePersonId(userId)));
+    if (!isHanded) await interactions?.handle(interaction);
+  }
+  shard?.onHanded?.((interaction) => void interactions?.handle(interaction as APIInteraction));
+
   const { missingPermissions, ownId } = gateway;
   const says = { log, renderPicture: settings.renderPicture, sayPaths: map.sayPaths, rest, direct };
   const sender = createSender({ ...says, missingPermissions });
