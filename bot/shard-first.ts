@@ -33,6 +33,8 @@ export function linkToFirst({ seenAt, onGone }: FirstDeps): First {
     }
   });
   process.once("disconnect", onGone);
+  // It may have gone while this process was still starting: that is told to nobody.
+  if (!process.connected) setImmediate(onGone);
   return {
     waitForTurn() {
       turns += 1;

@@ -1,0 +1,133 @@
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { PermissionFlagsBits } from "discord-api-types/v10";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { takeLock } from "../../bot/lock.ts";
+import { openStores } from "../../store/index.ts";
+import { createGateway, type Gateway } from "../support/gateway/gateway.ts";
+import { shardOf } from "../support/gateway/socket.ts";
+import { STUDENT_PERMISSIONS, type Channel, type Guild, type User } from "../support/gateway/world.ts";
+import { startProcess, type BotProcess } from "../support/process.ts";
+
+/* Two built processes of one bot on the loopback platform, each with its servers and its own store. */
+
+interface Place {
+  readonly guild: Guild;
+  readonly channel: Channel;
+}
+
+let gateway: Gateway;
+let bot: BotProcess;
+let data: string;
+let places: Place[];
+let teacher: User;
+
+beforeEach(async () => {
+  gateway = await createGateway();
+  data = mkdtempSync(join(tmpdir(), "sinkside-two-"));
+  const { guild, channel } = gateway;
+  const all: Place[] = [{ guild, channel }];
+  // Ids have time inside: made one after the other, they fall to one process or the other.
+  while ([0, 1].some((id) => !all.some((each) => shardOf(each.guild.id, 2) === id))) {
+    await new Promise((resolve) => setTimeout(resolve, 1));
+    all.push(gateway.world.addGuild("Invented class"));
+  }
+  places = [0, 1].map((id) => all.find((each) => shardOf(each.guild.id, 2) === id) as Place);
+  teacher = gateway.addUser("Teacher", {
+    permissions: STUDENT_PERMISSIONS | PermissionFlagsBits.ManageGuild,
+  });
+  bot = startProcess(data, {
+    DISCORD_TOKEN: gateway.token,
+    DISCORD_API_URL: gateway.api,
+    DISCORD_SHARDS: "2",
+  });
+  await bot.ready;
+  await until(() => places.every((place) => gateway.commands.has(place.guild.id)));
+}, 60_000);
+
+afterEach(async () => {
+  await bot.kill("SIGTERM");
+  await gateway.stop();
+}, 30_000);
+
+async function until(look: () => boolean): Promise<void> {
+  const end = Date.now() + 40_000;
+  while (!look()) {
+    if (Date.now() > end) throw new Error(`never came: ${String(look)}\n${bot.output()}`);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+}
+
+const SHEET = {
+  film: "Lantern 400",
+  developer: "House MQ",
+  dilution: "1+1",
+  temp: "20C",
+  time: "9:00",
+  speed: 400,
+};
+
+function classesIn(folder: string): string[] {
+  const stores = openStores(join(folder, "sinkside.db"));
+  const keys = stores.classes.list().map(({ key }) => key);
+  stores.close();
+  return keys.filter((key) => key.startsWith("discord:"));
+}
+
+test("each process answers its own servers, keeps their classes alone, and gets its people's direct messages", async () => {
+  // One identify in five seconds of a bot: they take turns.
+  const [first = 0, second = 0] = gateway.socket.state.identifiedAt;
+  expect(gateway.socket.state.identifies).toBe(2);
+  expect(second - first).toBeGreaterThanOrEqual(5000);
+
+  for (const { channel } of places) {
+    const answer = await gateway.slash(teacher, "sheet add", SHEET, { channel });
+    expect(answer.text).toContain("Lantern 400");
+  }
+  const keys = places.map(({ guild }) => `discord:${guild.id}`);
+  expect(classesIn(data)).toEqual([keys[0]]);
+  expect(classesIn(join(data, "shard-1"))).toEqual([keys[1]]);
+
+  // The platform sends direct messages to the first process; this person's class is the other's, and so is the sheet.
+  const mina = gateway.addUser("Mina");
+  const [, other] = places;
+  if (other) await gateway.slash(mina, "help", {}, { channel: other.channel });
+  const asked = { film: "Lantern 400", temp: "20C" };
+  const plan = await gateway.slash(mina, "plan make", asked, { isDirect: true });
+  expect(plan.text).toContain("9:00");
+  const stores = openStores(join(data, "shard-1", "sinkside.db"));
+  expect(stores.db.prepare("select count(*) as plans from plans").get()).toEqual({ plans: 1 });
+  stores.close();
+  expect(gateway.violations).toEqual([]);
+}, 60_000);
+
+test("a process that dies is started again, with its own store; all end with the first", async () => {
+  const { pid } = openOwner(join(data, "shard-1"));
+  process.kill(pid, "SIGKILL");
+  await until(() => openOwner(join(data, "shard-1")).pid !== pid);
+  await bot.kill("SIGKILL");
+  await until(() => isFree(join(data, "shard-1")));
+}, 60_000);
+
+/** The process that owns a store, as the store has it. */
+function openOwner(folder: string): { pid: number } {
+  const stores = openStores(join(folder, "sinkside.db"));
+  const row = stores.db.prepare("select pid from owner").get() as { pid: number };
+  stores.close();
+  return row;
+}
+
+/** Nobody holds the store any more. */
+function isFree(folder: string): boolean {
+  const path = join(folder, "sinkside.db");
+  const stores = openStores(path);
+  try {
+    takeLock(path, stores.db, { pid: 0, address: "", startedAt: 0 }).release();
+    return true;
+  } catch {
+    return false;
+  } finally {
+    stores.close();
+  }
+}
