@@ -7,25 +7,26 @@ import { openStores } from "../../store/index.ts";
 import { START } from "../support/make.ts";
 import { createRoom } from "../support/room.ts";
 import { startBot, type SimulatedBot } from "./bot.ts";
-import { createChat } from "./chat.ts";
+import { createChat, FAIR, type SimulatedChat } from "./chat.ts";
 import { installKillPoints, type KillPoints } from "./kill-points.ts";
 import { createRandom } from "./random.ts";
 import { createVirtualTime, type VirtualTime } from "./virtual-time.ts";
 
 /* What simulated evenings have brought to light, each as short as it could be made. */
 
-describe("a wall clock that is set", () => {
+describe("a bot in virtual time", () => {
   let folder: string;
   let time: VirtualTime;
   let points: KillPoints;
   let bot: SimulatedBot;
+  let chat: SimulatedChat;
 
   beforeEach(() => {
     folder = mkdtempSync(join(tmpdir(), "sinkside-found-"));
     const random = createRandom(1);
     time = createVirtualTime(START, random);
     points = installKillPoints();
-    const chat = createChat("room", time, random);
+    chat = createChat("room", time, random);
     const path = join(folder, "sinkside.db");
     bot = startBot({ path, time, chat, points, onSpoken: () => {}, onDeath: () => {} });
   });
@@ -40,7 +41,7 @@ describe("a wall clock that is set", () => {
     ["back by an hour", -3_600_000],
     ["ahead by an hour", 3_600_000],
     ["ahead by ten years", 315_360_000_000],
-  ])("%s: what another process writes is seen within two seconds", async (_, byMs) => {
+  ])("the wall clock is set %s: what another process writes is seen within two seconds", async (_, byMs) => {
     await time.pass(500);
     time.stepWall(byMs);
     await time.pass(1500);
@@ -61,6 +62,32 @@ describe("a wall clock that is set", () => {
     await time.pass(2000);
     expect(other.outbox.findByKey("a")?.state).toBe("sent");
     other.close();
+  });
+
+  test("what was being said when the process died is said at once after a restart, under its key", async () => {
+    const path = join(folder, "sinkside.db");
+    const found = bot.stores.classes.ensure("room:class", "Class", time.wallMs());
+    const now = time.wallMs();
+    bot.stores.outbox.owe({
+      key: "a",
+      classId: found.id,
+      personId: null,
+      runId: null,
+      priority: 0,
+      dueAt: now,
+      decidedAt: now,
+      usefulUntil: null,
+      body: { text: "Pour out now.", actions: [], mentions: [] },
+    });
+    chat.weather = { ...FAIR, lostAnswer: 1 };
+    await time.pass(1200);
+    expect(bot.stores.outbox.findByKey("a")?.state).toBe("sending");
+    bot.kill();
+    chat.weather = FAIR;
+    bot = startBot({ path, time, chat, points, onSpoken: () => {}, onDeath: () => {} });
+    await time.pass(1000);
+    expect(bot.stores.outbox.findByKey("a")).toMatchObject({ state: "sent", tries: 2 });
+    expect(chat.shown.map(({ key }) => key)).toEqual(["a"]);
   });
 });
 
@@ -97,4 +124,15 @@ test("calls that were missed are spoken of also by one that comes on time", asyn
   expect(room.news("Mina")).toEqual([
     expect.stringMatching(/^\*\*2 calls before this were missed\.\*\*\n\*\*5 s\*\* agitate.* 3:00 of 9:00\./),
   ]);
+});
+
+test("a button of a bath that is over changes nothing while the next one is waited for", async () => {
+  const room = createRoom();
+  room.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20");
+  room.press("Mina", "Start");
+  room.press("Mina", "Tank is full");
+  room.away(541);
+  await room.tick();
+  expect(room.asks("Mina", "run next run:1 step:0").code).toBe("ERR_OLD_BUTTON");
+  expect(room.stores.runs.find(1, 1)?.phase).toMatchObject({ kind: "waiting", step: 1 });
 });
