@@ -7,6 +7,9 @@ export default defineConfig({
     exclude: ["tests/bench/**"],
     // Some tests start the built process: it is built once, before all of them.
     globalSetup: ["tests/support/build.ts"],
+    setupFiles: ["tests/support/properties.ts"],
+    // One file after the other: several keep real time, and must not be starved by their neighbours.
+    fileParallelism: false,
     testTimeout: 20_000,
   },
 });
