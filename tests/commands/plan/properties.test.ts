@@ -55,7 +55,8 @@ test("a hotter developer is never planned longer, with the drift to a room allow
         const [cold, hot] = [at(Math.min(a, b)), at(Math.max(a, b))];
         if (cold === undefined || hot === undefined) return;
         compared += 1;
-        expect(hot).toBeLessThanOrEqual(cold);
+        // The dose is integrated to 0.1 %: over nine hours in ice-cold developer that is seconds.
+        expect(hot).toBeLessThanOrEqual(Math.ceil(cold * 1.001));
       },
     ),
     { numRuns: 5_000 },
