@@ -56,8 +56,7 @@ test.skip("a hotter developer is never planned longer, with the drift to a room 
         const [cold, hot] = [at(Math.min(a, b)), at(Math.max(a, b))];
         if (cold === undefined || hot === undefined) return;
         compared += 1;
-        // The dose is integrated to 0.1 %: over nine hours in ice-cold developer that is seconds.
-        expect(hot).toBeLessThanOrEqual(Math.ceil(cold * 1.001));
+        expect(hot).toBeLessThanOrEqual(cold);
       },
     ),
     { numRuns: 5_000 },
