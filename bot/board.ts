@@ -1,5 +1,6 @@
 import { boardOf } from "../commands/class/board.ts";
 import { boardText } from "../commands/class/board-reply.ts";
+import { speaking } from "../commands/language.ts";
 import type { BoardPlace } from "../store/boards.ts";
 import type { Stores } from "../store/index.ts";
 import type { ChatPort, Outcome } from "./chat/port.ts";
@@ -38,7 +39,9 @@ export function createBoards({ stores, clock, log, ports }: BoardDeps): Boards {
     const found = stores.classes.get(place.classId);
     const port = found && ports.get(found.key.split(":")[0] ?? "");
     if (!found || !port?.editBoard) return;
-    const text = boardText(boardOf(stores.runs.open(found.id), stores.members.list(found.id), now));
+    const text = speaking(found.habits.language, () =>
+      boardText(boardOf(stores.runs.open(found.id), stores.members.list(found.id), now)),
+    );
     notBefore.set(found.id, now + GAP_MS);
     if (place.ref !== null && text === place.shown) return;
     const editing = port

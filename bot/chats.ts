@@ -1,5 +1,6 @@
 import { roleOfMember } from "../commands/class/roles.ts";
 import { commands } from "../commands/index.ts";
+import { speaking } from "../commands/language.ts";
 import { viewOf } from "../commands/run/view.ts";
 import type { Stores } from "../store/index.ts";
 import { createBoards } from "./board.ts";
@@ -97,7 +98,9 @@ function makeRoom({ config, stores, clock, log }: ChatsDeps): Room {
     log,
     viewOf(personId, classId) {
       const name = stores.members.find(classId, personId)?.name ?? "";
-      return stores.runs.open(classId, personId).map((run) => viewOf(run, name, clock.now()));
+      return speaking(stores.members.languageOf(classId, personId), () =>
+        stores.runs.open(classId, personId).map((run) => viewOf(run, name, clock.now())),
+      );
     },
     renderPicture,
     now: () => clock.now(),

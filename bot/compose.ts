@@ -1,5 +1,6 @@
 import type { Action } from "../commands/define.ts";
 import { deliveredEarly, deliveredLate } from "../commands/run/cue-words.ts";
+import { speaking } from "../commands/language.ts";
 import { LATE_FROM_MS } from "../commands/run/settle.ts";
 import { joinAnd } from "../commands/wording.ts";
 import type { Owed } from "../store/outbox.ts";
@@ -54,8 +55,12 @@ function shared(owed: Owed, where: Where) {
   return { ...where, key: owed.key, pictures: owed.body.pictures ?? [], attachments: [], dueAt: owed.dueAt };
 }
 
-/** Words on lateness where the deciding was on time, or on the moment where a message leaves before it. */
 function atMoment(owed: Owed, now: number): string {
+  return speaking(owed.body.language, () => momentWords(owed, now));
+}
+
+/** Words on lateness where the deciding was on time, or on the moment where a message leaves before it. */
+function momentWords(owed: Owed, now: number): string {
   // To the second, as it is read: those who started together get one line.
   if (owed.dueAt - now > EARLY_FROM_MS) return `${deliveredEarly(Math.round(owed.dueAt / 1000) * 1000)}\n`;
   const decidedOnTime = owed.decidedAt - owed.dueAt < LATE_FROM_MS;

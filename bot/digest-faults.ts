@@ -1,5 +1,6 @@
 import { BATCH_KINDS } from "../commands/batch/batch.ts";
 import { labelOf } from "../commands/batch/batch-words.ts";
+import { speaking } from "../commands/language.ts";
 import { evidenceOf } from "../commands/batch/evidence.ts";
 import { evidenceWords } from "../commands/batch/evidence-words.ts";
 import type { Stores } from "../store/index.ts";
@@ -28,7 +29,7 @@ export function reportFaults(stores: Stores, classId: number, now: number): void
         stores,
         classId,
         `f${batch.id.toString(36)}.${shortHash(mark)}`,
-        evidenceWords(evidence),
+        () => evidenceWords(evidence),
         now,
       );
     }
@@ -39,11 +40,12 @@ function tellTeachers(
   stores: Stores,
   classId: number,
   key: string,
-  words: ReturnType<typeof evidenceWords>,
+  words: () => ReturnType<typeof evidenceWords>,
   now: number,
 ): void {
   const teachers = stores.members.list(classId).filter(({ role }) => role === "teacher");
-  for (const [index, { personId }] of teachers.entries())
+  for (const [index, { personId }] of teachers.entries()) {
+    const language = stores.members.languageOf(classId, personId);
     stores.outbox.owe({
       key: `${key}.${index.toString(36)}`,
       classId,
@@ -53,8 +55,9 @@ function tellTeachers(
       dueAt: now,
       decidedAt: now,
       usefulUntil: null,
-      body: { ...words, mentions: [] },
+      body: { ...speaking(language, words), language, mentions: [] },
     });
+  }
 }
 
 /** Seven letters that tell faults apart in a key (FNV-1a). */

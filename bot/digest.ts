@@ -3,6 +3,7 @@ import { periodWords, weekWords } from "../commands/batch/digest-words.ts";
 import { gaugesPicture } from "../commands/batch/picture.ts";
 import { traceOf } from "../commands/batch/trace.ts";
 import type { SchoolClass } from "../commands/class/habits.ts";
+import { speaking } from "../commands/language.ts";
 import type { Picture } from "../commands/define.ts";
 import type { Stores } from "../store/index.ts";
 import type { Clock } from "./clock.ts";
@@ -113,8 +114,12 @@ function sayDigests(stores: Stores, found: SchoolClass, now: number): void {
 
 function say(stores: Stores, found: SchoolClass, due: DueDigest, missed: number, now: number): void {
   const late = { lateMs: now - due.dueAtMs, dueAtMs: due.dueAtMs, missed };
-  const text =
-    due.kind === "period" ? periodText(stores, found, due, late, now) : weekText(stores, found, late, now);
+  const { language } = found.habits;
+  const { text, pictures } = speaking(language, () => ({
+    text:
+      due.kind === "period" ? periodText(stores, found, due, late, now) : weekText(stores, found, late, now),
+    pictures: gauges(stores, found.id, now),
+  }));
   if (text === undefined) return;
   stores.outbox.owe({
     key: `d${found.id.toString(36)}.${due.name}`,
@@ -125,7 +130,7 @@ function say(stores: Stores, found: SchoolClass, due: DueDigest, missed: number,
     dueAt: now,
     decidedAt: now,
     usefulUntil: null,
-    body: { text, actions: [], mentions: [], pictures: gauges(stores, found.id, now) },
+    body: { text, language, actions: [], mentions: [], pictures },
   });
 }
 

@@ -6,6 +6,7 @@ import {
   type Reply,
   type Suggestion,
 } from "../commands/define.ts";
+import { DEFAULT_LANGUAGE, speaking, spokenLanguage, type Language } from "../commands/language.ts";
 import { nearNames } from "../commands/line.ts";
 import type { Stores } from "../store/index.ts";
 import type { CommandCall, CompletionRequest } from "./chat/port.ts";
@@ -21,7 +22,7 @@ export interface Answered {
   readonly visibility: "private" | "class";
 }
 
-type Caller = Pick<CommandCall, "person" | "role" | "place" | "isVisit">;
+type Caller = Pick<CommandCall, "person" | "role" | "place" | "isVisit" | "language">;
 export type PlainCall = Omit<CommandCall, "answer">;
 
 export interface Dispatch {
@@ -57,6 +58,7 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
     }
     const known = call.isVisit ? stores.members.find(found.id, call.person.id)?.role : undefined;
     const member = stores.members.see(found.id, call.person, known ?? call.role, now);
+    if (call.language) stores.members.hearLanguage(found.id, member.personId, call.language);
     return {
       now,
       person: { id: member.personId, name: member.name },
@@ -70,10 +72,18 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
     };
   }
 
+  const readerLanguage = ({ class: { id }, person }: Context): Language =>
+    stores.members.languageOf(id, person.id);
+
   function work(call: PlainCall, now: number): Answered & { classId?: number } {
     const command = byName.get(call.name);
     if (!command) throw new UserError("ERR_UNKNOWN_COMMAND", unknownCommandWords(call.name, commands));
     const context = contextOf(call, now);
+    const reply = speaking(readerLanguage(context), () => handle(command, call, context));
+    return { kind: "done", code: null, reply, visibility: command.visibility, classId: context.class.id };
+  }
+
+  function handle(command: Command, call: PlainCall, context: Context): Reply {
     if (!mayActAs(call.role, command.who)) {
       const who = command.who === "aide" ? "an aide or the teacher" : "the teacher";
       throw new UserError("ERR_ROLE", `Only ${who} may use \`/${command.name}\`. Ask them.`);
@@ -83,8 +93,9 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
     const parsed = command.options.safeParse(given);
     if (!parsed.success) faults.push(...issueWords(command, parsed.error.issues, given));
     if (faults.length > 0) throw new UserError("ERR_OPTIONS", faults.join("\n"));
-    const reply = command.handle(parsed.data ?? {}, context);
-    return { kind: "done", code: null, reply, visibility: command.visibility, classId: context.class.id };
+    // What the whole class reads is in the class's language.
+    const language = command.visibility === "class" ? context.class.habits.language : spokenLanguage();
+    return speaking(language, () => command.handle(parsed.data ?? {}, context));
   }
 
   function run(call: PlainCall, now: number): Answered {
@@ -98,7 +109,7 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
       if (answered.classId !== undefined) onChange?.(answered.classId);
       return answered;
     } catch (error) {
-      return refuse(error, call);
+      return speaking(call.language ?? DEFAULT_LANGUAGE, () => refuse(error, call));
     }
   }
 
@@ -134,7 +145,10 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
       if (!completer) return [];
       try {
         return stores
-          .atomically(() => completer(request.typed, contextOf(request, clock.now()), request.others))
+          .atomically(() => {
+            const context = contextOf(request, clock.now());
+            return speaking(readerLanguage(context), () => completer(request.typed, context, request.others));
+          })
           .slice(0, 25);
       } catch (error) {
         log.warn({ command: request.name, option: request.option, err: error }, "a completion broke");

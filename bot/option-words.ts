@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import { distance } from "fastest-levenshtein";
 import type { Command } from "../commands/define.ts";
+import { aboutOf } from "../commands/forms.ts";
 import { joinAnd, plain } from "../commands/wording.ts";
 
 /* Words for options that don't fit. Every fault of a call is told at once. */
@@ -38,7 +39,7 @@ export function issueWords(
 }
 
 function sentence(command: Command, option: string, issue: Issue, value: unknown): string {
-  const about = (command.options.shape[option] as z.ZodType | undefined)?.description ?? "";
+  const about = aboutOf(command, option);
   if (value === undefined) return `${option} is missing. Add \`${option}:…\` (${lowerFirst(about)}).`;
   const shown = plain(String(value).slice(0, 40));
   switch (issue.code) {

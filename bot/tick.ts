@@ -1,3 +1,4 @@
+import { speaking } from "../commands/language.ts";
 import { cueMessage } from "../commands/run/cue-words.ts";
 import { cuesOf, priorityOf } from "../commands/run/cues.ts";
 import { settle, type DueCue, type Said } from "../commands/run/settle.ts";
@@ -74,7 +75,8 @@ function withoutEnd(due: readonly DueCue[], now: number): readonly DueCue[] {
 }
 
 function owe(stores: Stores, run: Run, said: Said, now: number): void {
-  const { text, about, actions } = cueMessage(run, said, now);
+  const language = stores.members.languageOf(run.classId, run.personId);
+  const { text, about, actions } = speaking(language, () => cueMessage(run, said, now));
   stores.outbox.owe({
     key: `${run.id.toString(36)}.${said.cue.key}`,
     classId: run.classId,
@@ -84,7 +86,7 @@ function owe(stores: Stores, run: Run, said: Said, now: number): void {
     dueAt: Math.max(said.cue.dueAtMs, said.cue.madeAtMs),
     decidedAt: now,
     usefulUntil: usefulUntil(run, said),
-    body: { text, about, actions: [...actions], mentions: [] },
+    body: { text, language, about, actions: [...actions], mentions: [] },
   });
 }
 

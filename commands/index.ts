@@ -15,7 +15,7 @@ import { classSaid, classSay } from "./class/say-command.ts";
 import { classRole, classSetup } from "./class/setup-command.ts";
 import type { Command } from "./define.ts";
 import { help } from "./help/command.ts";
-import { classForget, mineErase, mineExport, mineShow } from "./mine/command.ts";
+import { classForget, mineErase, mineExport, mineLanguage, mineShow } from "./mine/command.ts";
 import { mixClass } from "./mix/class-command.ts";
 import { mixDilute, mixTemper } from "./mix/command.ts";
 import { plan, planCurve } from "./plan/command.ts";
@@ -79,6 +79,7 @@ export const commands: readonly Command[] = [
   classErase,
   mineShow,
   mineExport,
+  mineLanguage,
   mineErase,
   tankList,
   tankReport,

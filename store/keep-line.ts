@@ -4,6 +4,7 @@ import { MARKS, newsOf, reachedMarks, type Reached } from "../commands/batch/mar
 import { afterSilence } from "../commands/batch/silence.ts";
 import { stateOf } from "../commands/batch/state.ts";
 import { classWarning, teacherWarning, type Warning } from "../commands/batch/warn-words.ts";
+import { speaking } from "../commands/language.ts";
 import type { NewLine } from "./batches.ts";
 import { candidatesFor } from "./candidates.ts";
 import type { Stores } from "./index.ts";
@@ -65,18 +66,21 @@ function owe(stores: Stores, warning: Warning, { mark, arm }: Reached): void {
     notBefore: dueAt,
     usefulUntil: null,
   };
+  const { language } = found.habits;
   stores.outbox.owe({
     ...shared,
     key,
     personId: null,
-    body: { ...classWarning(mark, warning), mentions: [] },
+    body: { ...speaking(language, () => classWarning(mark, warning)), language, mentions: [] },
   });
   const teachers = stores.members.list(batch.classId).filter(({ role }) => role === "teacher");
-  for (const [index, { personId }] of teachers.entries())
+  for (const [index, { personId }] of teachers.entries()) {
+    const own = stores.members.languageOf(batch.classId, personId);
     stores.outbox.owe({
       ...shared,
       key: `${key}.${index.toString(36)}`,
       personId,
-      body: { ...teacherWarning(mark, warning), mentions: [] },
+      body: { ...speaking(own, () => teacherWarning(mark, warning)), language: own, mentions: [] },
     });
+  }
 }

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { ROLES, type Role } from "../commands/define.ts";
+import { DEFAULT_LANGUAGE, languageOfTag, type Language } from "../commands/language.ts";
 import type { Db } from "./open.ts";
 
 const rowSchema = z
@@ -27,6 +28,12 @@ export interface MemberStore {
    * has gets a number behind it, so that two people are never one.
    */
   see(classId: number, person: { id: string; name: string }, role: Role, now: number): Member;
+  /** The language this person reads: the one they chose, else their chat's, else the default. */
+  languageOf(classId: number, personId: string): Language;
+  /** What this person's chat says of their language; changes nothing where they chose one themselves. */
+  hearLanguage(classId: number, personId: string, language: Language): void;
+  /** null: as their chat says. */
+  chooseLanguage(classId: number, personId: string, language: Language | null): void;
   find(classId: number, personId: string): Member | undefined;
   findByName(classId: number, name: string): Member | undefined;
   list(classId: number): Member[];
@@ -52,6 +59,15 @@ export function createMemberStore(db: Db): MemberStore {
   );
   const touch = db.prepare<[string, string, number, number, string]>(
     "update members set name = ?, role = ?, seen_at = ? where class_id = ? and person_id = ?",
+  );
+  const language = db.prepare<[number, string], { tag: string | null }>(
+    "select coalesce(chosen_language, language) as tag from members where class_id = ? and person_id = ?",
+  );
+  const hear = db.prepare<[string, number, string, string]>(
+    "update members set language = ? where class_id = ? and person_id = ? and language is not ?",
+  );
+  const choose = db.prepare<[string | null, number, string]>(
+    "update members set chosen_language = ? where class_id = ? and person_id = ?",
   );
   const role = db.prepare<[string, number, string]>(
     "update members set role = ? where class_id = ? and person_id = ?",
@@ -102,6 +118,10 @@ export function createMemberStore(db: Db): MemberStore {
         seenAt: now,
       };
     },
+    languageOf: (classId, personId) =>
+      languageOfTag(language.get(classId, personId)?.tag ?? "") ?? DEFAULT_LANGUAGE,
+    hearLanguage: (classId, personId, heard) => void hear.run(heard, classId, personId, heard),
+    chooseLanguage: (classId, personId, chosen) => void choose.run(chosen, classId, personId),
     list: (classId) => z.array(rowSchema).parse(all.all(classId)),
     lastClass: (personId) => last.get(personId)?.class_id,
     setRole: (classId, personId, to) => void role.run(to, classId, personId),

@@ -135,4 +135,9 @@ export const MIGRATIONS: readonly string[] = [
   create index plans_person on plans (class_id, person_id, id);
   create index runs_person on runs (class_id, person_id, id);
   `,
+  `
+  -- The language a person reads: as their chat tells it with each call, and as they chose it themselves.
+  alter table members add column language text;
+  alter table members add column chosen_language text;
+  `,
 ];

@@ -1,10 +1,13 @@
 import { z } from "zod";
 import { json } from "./json.ts";
+import { LANGUAGES } from "../commands/language.ts";
 import type { Db } from "./open.ts";
 
 /** What is said, as kept: enough to say it again in the same words. */
 const bodySchema = z.object({
   text: z.string(),
+  /** The language it is worded in: what is added on its way (how late it is) follows it. */
+  language: z.enum(LANGUAGES).default("en"),
   /** Which run it speaks of: `R7, tank 3`; empty where it speaks of none. */
   about: z.string().default(""),
   actions: z.array(

@@ -4,6 +4,7 @@ import { chooseBatch } from "../commands/batch/choose.ts";
 import { changeBatch } from "../commands/batch/rebatch.ts";
 import { stateOf, type BatchState } from "../commands/batch/state.ts";
 import { redirectedWords } from "../commands/batch/warn-words.ts";
+import { speaking } from "../commands/language.ts";
 import { makeNumber, parseNumber } from "../commands/wording.ts";
 import { candidatesFor, pendingNeeds } from "./candidates.ts";
 import type { Stores } from "./index.ts";
@@ -27,6 +28,7 @@ export function redirectRuns(stores: Stores, batch: Batch, state: BatchState, no
       const changed = choice ? changeBatch(run.plan, index, choice, need.isTabular, habits) : undefined;
       if (changed) stores.runs.save({ ...run, plan: changed });
       const to = changed && choice ? labelOf(choice.batch) : null;
+      const language = stores.members.languageOf(run.classId, run.personId);
       stores.outbox.owe({
         key: `x${run.id.toString(36)}.${index.toString(36)}.${batch.id.toString(36)}.${to ?? "-"}`.slice(
           0,
@@ -41,7 +43,8 @@ export function redirectRuns(stores: Stores, batch: Batch, state: BatchState, no
         usefulUntil: null,
         body: {
           about: makeNumber("run", run.number),
-          text: redirectedWords(batch.kind, label, wornWords(state), to),
+          text: speaking(language, () => redirectedWords(batch.kind, label, wornWords(state), to)),
+          language,
           actions: [],
           mentions: [],
         },

@@ -10,6 +10,7 @@ import {
   type APIInteraction,
 } from "discord-api-types/v10";
 import type { Command, Role } from "../../commands/define.ts";
+import { languageOfTag, type Language } from "../../commands/language.ts";
 import { parseLine } from "../../commands/line.ts";
 import type { CommandMap } from "./discord-options.ts";
 import { makePersonId, type DiscordMember, type DiscordSettings } from "./discord-settings.ts";
@@ -41,6 +42,7 @@ export interface Caller {
   readonly person: { readonly id: string; readonly name: string };
   readonly role: Role;
   readonly place: Place;
+  readonly language: Language | undefined;
 }
 
 export function createCallReader(settings: CallSettings) {
@@ -55,9 +57,10 @@ export function createCallReader(settings: CallSettings) {
     if (!user) return undefined;
     const personId = makePersonId(user.id);
     const person = { id: personId, name: member?.nick ?? user.global_name ?? user.username };
+    const language = "locale" in interaction ? languageOfTag(interaction.locale) : undefined;
     if (!member || !guildId) {
       const last = directory.lastPlace(personId);
-      return last ? { person, role: last.role, place: last.place } : undefined;
+      return last ? { person, language, role: last.role, place: last.place } : undefined;
     }
     const permissions = BigInt(member.permissions);
     const managing = PermissionFlagsBits.ManageGuild | PermissionFlagsBits.Administrator;
@@ -75,7 +78,7 @@ export function createCallReader(settings: CallSettings) {
       channelRef,
       missingPermissions: channelRef === null ? [] : (settings.missingPermissions?.(channelRef) ?? []),
     };
-    return { person, role, place };
+    return { person, language, role, place };
   }
 
   return {

@@ -18,7 +18,7 @@ const CHARACTERS = 8000;
 /** One sentence for each thing the platform would refuse; none for commands that are fit to register. */
 export function listLimitFaults(bodies: readonly CommandBody[]): string[] {
   const faults = bodies.flatMap((body) => [
-    ...listNodeFaults(`/${body.name}`, body.name, body.description, body.options ?? []),
+    ...listNodeFaults(`/${body.name}`, body.name, describedIn(body), body.options ?? []),
     ...(countCharacters(body) > CHARACTERS
       ? [
           `/${body.name}: ${countCharacters(body)} characters in names and descriptions; ${CHARACTERS} at most`,
@@ -32,15 +32,15 @@ export function listLimitFaults(bodies: readonly CommandBody[]): string[] {
 function listNodeFaults(
   path: string,
   name: string,
-  description: string,
+  descriptions: readonly string[],
   options: readonly APIApplicationCommandOption[],
 ): string[] {
   const faults: string[] = [];
   if (!NAME.test(name) || name !== name.toLowerCase())
     faults.push(`${path}: a name has 1 to 32 small letters, numbers, - or _`);
-  if (description.length === 0) faults.push(`${path}: has no description`);
-  if (description.length > 100)
-    faults.push(`${path}: its description has ${description.length} characters; 100 at most`);
+  if (descriptions.every((text) => text.length === 0)) faults.push(`${path}: has no description`);
+  for (const { length } of descriptions)
+    if (length > 100) faults.push(`${path}: its description has ${length} characters; 100 at most`);
   if (options.length > OPTIONS) faults.push(`${path}: ${options.length} options; ${OPTIONS} at most`);
   const optionalAt = options.findIndex((option) => !option.required);
   if (optionalAt !== -1 && options.slice(optionalAt).some((option) => option.required))
@@ -58,7 +58,7 @@ function listOptionFaults(parent: string, option: APIApplicationCommandOption): 
   const path =
     option.type === OptionType.Subcommand ? `${parent} ${option.name}` : `${parent} ${option.name}:`;
   const inner = "options" in option ? (option.options ?? []) : [];
-  const faults = listNodeFaults(path, option.name, option.description, inner);
+  const faults = listNodeFaults(path, option.name, describedIn(option), inner);
   const choices = "choices" in option ? (option.choices ?? []) : [];
   if (choices.length > CHOICES)
     faults.push(`${path} ${choices.length} choices; ${CHOICES} at most: give it a completer instead`);
@@ -79,13 +79,23 @@ function listRepeats(path: string, list: readonly { readonly name: string }[]): 
   return [...repeated].map((name) => `${path}: the name ${name} twice`);
 }
 
-/** What counts towards the 8000: names, descriptions and values of the command, its options and their choices. */
+/** A description in every language it is registered in. */
+function describedIn(node: CommandBody | APIApplicationCommandOption): string[] {
+  return [node.description, ...Object.values(node.description_localizations ?? {})].filter(
+    (text) => typeof text === "string",
+  );
+}
+
+/**
+ * What counts towards the 8000: names, descriptions and values of the command, its options and their choices; of a text in
+ * several languages the longest (the platform's documentation on application commands).
+ */
 function countCharacters(node: CommandBody | APIApplicationCommandOption): number {
   const inner = "options" in node ? (node.options ?? []) : [];
   const choices = "choices" in node ? (node.choices ?? []) : [];
   return (
     node.name.length +
-    (node.description?.length ?? 0) +
+    describedIn(node).reduce((most, text) => Math.max(most, text.length), 0) +
     choices.reduce((sum, { name, value }) => sum + name.length + `${value}`.length, 0) +
     inner.reduce((sum, option) => sum + countCharacters(option), 0)
   );

@@ -6,6 +6,7 @@ import {
 } from "discord-api-types/v10";
 import { z } from "zod";
 import type { Command } from "../../commands/define.ts";
+import { aboutOf, summaryOf } from "../../commands/forms.ts";
 import { listLimitFaults } from "./discord-limits.ts";
 import { shorten } from "./discord-text.ts";
 
@@ -39,7 +40,7 @@ export function mapCommands(commands: readonly Command[]): CommandMap {
     const [first] = members;
     if (first && members.length === 1 && first.name === group) {
       byPath.set(group, first);
-      return { name: group, description: first.summary, options: makeOptions(first) };
+      return { name: group, ...describe(first.summary, summaryOf(first, "de")), options: makeOptions(first) };
     }
     const subs = members.map((command): APIApplicationCommandSubcommandOption => {
       const name = command.name === group ? BARE_WORD : command.name.slice(group.length + 1);
@@ -49,7 +50,7 @@ export function mapCommands(commands: readonly Command[]): CommandMap {
       return {
         type: OptionType.Subcommand,
         name,
-        description: command.summary,
+        ...describe(command.summary, summaryOf(command, "de")),
         options: makeOptions(command),
       };
     });
@@ -94,20 +95,31 @@ const objectSchema = z.looseObject({
 function makeOptions(command: Command): APIApplicationCommandBasicOption[] {
   const schema = objectSchema.parse(z.toJSONSchema(command.options, { io: "input", unrepresentable: "any" }));
   const options = Object.entries(schema.properties).map(([name, property]) =>
-    makeOption(name, property, schema.required.includes(name), command.complete?.[name] !== undefined),
+    makeOption(command, name, property, schema.required.includes(name)),
   );
   return [...options.filter(({ required }) => required), ...options.filter(({ required }) => !required)];
 }
 
+/** The platform shows each person the description in the language of their client. */
+function describe(
+  english: string,
+  german: string,
+): { description: string; description_localizations?: { de: string } } {
+  return german === english
+    ? { description: english }
+    : { description: english, description_localizations: { de: german } };
+}
+
 function makeOption(
+  command: Command,
   name: string,
   raw: Property,
   isRequired: boolean,
-  hasCompleter: boolean,
 ): APIApplicationCommandBasicOption {
   const property = narrow(raw);
-  const common = { name, description: raw.description ?? property.description ?? "", required: isRequired };
-  if (hasCompleter) return { ...common, ...readType(property), autocomplete: true };
+  const english = raw.description ?? property.description ?? "";
+  const common = { name, ...describe(english, aboutOf(command, name, "de")), required: isRequired };
+  if (command.complete?.[name] !== undefined) return { ...common, ...readType(property), autocomplete: true };
   const choices = readChoices(property);
   if (choices.length > 0) {
     return choices.every((value) => typeof value === "number")

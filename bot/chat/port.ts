@@ -1,4 +1,5 @@
 import type { Pace } from "./pace.ts";
+import type { Language } from "../../commands/language.ts";
 import type { Action, Picture, Attachment, Reply, Role, Suggestion } from "../../commands/define.ts";
 
 /** One call of a command, whichever chat and whichever way (slash, typed line, button). */
@@ -13,6 +14,8 @@ export interface CommandCall {
   /** From a terminal: the role holds for this call and is not kept of the person. */
   readonly isVisit?: boolean;
   readonly place: Place;
+  /** As the chat tells it of this person; absent where it says nothing. */
+  readonly language?: Language | undefined;
   answer(reply: Reply, visibility: "private" | "class"): Promise<void>;
 }
 
@@ -34,6 +37,7 @@ export interface CompletionRequest {
   readonly person: { readonly id: string; readonly name: string };
   readonly role: Role;
   readonly place: Place;
+  readonly language?: Language | undefined;
 }
 
 export interface ChatHandlers {

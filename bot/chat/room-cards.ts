@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { mayActAs, type Command, type Role } from "../../commands/define.ts";
+import { aboutOf, summaryOf } from "../../commands/forms.ts";
 import type { CommandCard, OptionCard } from "./room-wire.ts";
 
 /* The option schemas as the page needs them: for completion, for errors while typing and for forms. */
@@ -8,7 +9,6 @@ const NAMES_FOR_BUTTONS_ONLY = new Set(["sure", "step"]);
 
 const propertySchema = z.object({
   type: z.string().optional(),
-  description: z.string().optional(),
   enum: z.array(z.union([z.string(), z.number()])).optional(),
   const: z.union([z.string(), z.number(), z.boolean()]).optional(),
   minimum: z.number().optional(),
@@ -28,7 +28,7 @@ export function makeCards(commands: readonly Command[], role: Role): CommandCard
     .filter(({ who }) => mayActAs(role, who))
     .map((command) => ({
       name: command.name,
-      summary: command.summary,
+      summary: summaryOf(command),
       rest: command.rest ?? null,
       options: optionCards(command),
     }));
@@ -43,7 +43,7 @@ function optionCards(command: Command): OptionCard[] {
       const { minimum, maximum, maxLength } = property;
       return {
         name,
-        about: property.description ?? "",
+        about: aboutOf(command, name),
         isRequired: schema.required.includes(name),
         kind: kindOf(property),
         choices: property.enum?.map(String) ?? [],

@@ -3,6 +3,7 @@ import { z } from "zod";
 import type { Command } from "../../commands/define.ts";
 import type { Stores } from "../../store/index.ts";
 import type { RoomSession, RoomStore } from "../../store/room.ts";
+import { DEFAULT_LANGUAGE, LANGUAGES, speaking } from "../../commands/language.ts";
 import { makeCards } from "./room-cards.ts";
 import { nameDevice, type Door, type DoorRequest, type Entry } from "./room-door.ts";
 import { refuse } from "./room-http.ts";
@@ -61,6 +62,7 @@ export function setSessionCookie(reply: FastifyReply, token: string, isSecure: b
 
 /** A few wrong tries are human; a list of guesses is not. One address may be a whole class. */
 const JOIN_LIMIT = { rateLimit: { max: 60, timeWindow: 5 * 60_000 } };
+const cardsQuery = z.object({ language: z.enum(LANGUAGES).catch(DEFAULT_LANGUAGE) });
 const STAFF_LIMIT = { rateLimit: { max: 10, timeWindow: 5 * 60_000 } };
 
 export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
@@ -82,7 +84,9 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
     const session = parts.sessionOf(request);
     const member = session && stores.members.find(session.classId, session.personId);
     if (!member) return refuse(reply, 401, "ERR_SIGNED_OUT");
-    return reply.header("cache-control", "no-store").send(makeCards(parts.commands, member.role));
+    const { language } = cardsQuery.parse(request.query);
+    const cards = speaking(language, () => makeCards(parts.commands, member.role));
+    return reply.header("cache-control", "no-store").send(cards);
   });
 
   app.post("/api/join", { config: JOIN_LIMIT }, async (request, reply) =>

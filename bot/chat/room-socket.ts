@@ -99,7 +99,12 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
   // The role is the store's, read at each message: nothing a page says of itself counts.
   if (!caller) return dismiss(page);
   switch (message.type) {
+    case "language": {
+      parts.stores.members.chooseLanguage(page.classId, page.personId, message.language);
+      return live.refreshPerson(page.classId, page.personId);
+    }
     case "hello": {
+      if (message.language) parts.stores.members.hearLanguage(page.classId, page.personId, message.language);
       const views = parts.viewOf(page.personId, page.classId);
       const plan = readyPlanOf(parts.stores, page.classId, page.personId, now());
       page.lastViews = JSON.stringify(views);

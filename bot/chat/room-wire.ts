@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Action, Role, Suggestion } from "../../commands/define.ts";
+import { LANGUAGES } from "../../commands/language.ts";
 import type { LineFault } from "../../commands/line.ts";
 import type { PersonView, ReadyPlan } from "./room-view.ts";
 
@@ -14,7 +15,13 @@ const callId = z.string().regex(/^[A-Za-z0-9_-]{8,40}$/);
 
 export const fromPageSchema = z.discriminatedUnion("type", [
   /** First word of a page: `after` is the last event it has seen, null on a fresh page. */
-  z.object({ type: z.literal("hello"), after: z.int().min(0).nullable() }),
+  z.object({
+    type: z.literal("hello"),
+    after: z.int().min(0).nullable(),
+    language: z.enum(LANGUAGES).optional(),
+  }),
+  /** Picked on the page: from now on this person is spoken to in it. */
+  z.object({ type: z.literal("language"), language: z.enum(LANGUAGES) }),
   z.object({ type: z.literal("ping"), sentAt: z.number() }),
   z.object({
     type: z.literal("line"),

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { defineCommand, type Context } from "../define.ts";
+import { speaking } from "../language.ts";
 import * as words from "./erase-reply.ts";
 import { whoMay } from "./who.ts";
 
@@ -20,7 +21,7 @@ export const classErase = defineCommand({
     const planned = stores.erasures.plannedOf(school.id);
     if (keep === "yes") {
       const wasPlanned = stores.erasures.keepClass(school.id);
-      if (wasPlanned) tellClass(context, `k${planned?.id ?? 0}`, words.TAKEN_BACK);
+      if (wasPlanned) tellClass(context, `k${planned?.id ?? 0}`, () => words.TAKEN_BACK);
       return words.keptReply(wasPlanned);
     }
     if (planned) return words.plannedReply(planned.dueAt);
@@ -28,12 +29,13 @@ export const classErase = defineCommand({
       return words.askErase(school.name, name !== undefined);
     const dueAt = now + words.GRACE_DAYS * DAY_MS;
     stores.erasures.planClass(school.id, now, dueAt);
-    tellClass(context, `p${stores.erasures.plannedOf(school.id)?.id ?? 0}`, words.ANNOUNCEMENT(dueAt));
+    tellClass(context, `p${stores.erasures.plannedOf(school.id)?.id ?? 0}`, () => words.ANNOUNCEMENT(dueAt));
     return words.plannedReply(dueAt);
   },
 });
 
-function tellClass({ stores, class: { id }, now }: Context, key: string, text: string): void {
+function tellClass({ stores, class: { id, habits }, now }: Context, key: string, say: () => string): void {
+  const { language } = habits;
   stores.outbox.owe({
     key: `erase.${id}.${key}`,
     classId: id,
@@ -43,6 +45,6 @@ function tellClass({ stores, class: { id }, now }: Context, key: string, text: s
     dueAt: now,
     decidedAt: now,
     usefulUntil: null,
-    body: { text, about: "", actions: [], mentions: [] },
+    body: { text: speaking(language, say), language, about: "", actions: [], mentions: [] },
   });
 }

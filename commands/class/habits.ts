@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { DEFAULT_LANGUAGE, LANGUAGES } from "../language.ts";
 import { agitationSchema } from "../plan/plan.ts";
 
 /** A stretch of the week in which the class works; its end is the bell. */
@@ -16,6 +17,8 @@ export type Period = z.output<typeof periodSchema>;
 export const habitsSchema = z.object({
   /** Pour-out begins this long before the developing time ends, so that the tank is empty at its end (US Navy NAVEDTRA 14209). */
   pourOutSeconds: z.int().min(0).max(60).default(10),
+  /** In which the whole class is spoken to: its channel, its board. */
+  language: z.enum(LANGUAGES).default(DEFAULT_LANGUAGE),
   /** A call to get the next bath ready, this long before pour-out begins. */
   warnSeconds: z.int().min(0).max(120).default(15),
   /** `full`: the time starts when the tank is full (NAVEDTRA 14209); `pour`: when pouring in begins. */

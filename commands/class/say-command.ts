@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Reach } from "../../store/says.ts";
 import { defineCommand, UserError, type Action, type Context } from "../define.ts";
+import { speaking } from "../language.ts";
 import { makeLine } from "../line.ts";
 import { STEP_KINDS } from "../plan/plan.ts";
 import { AUDIENCES, peopleOf, sayKey, type Audience } from "./audience.ts";
@@ -30,6 +31,8 @@ export const classSay = defineCommand({
     const say = stores.says.add(school.id, words.audienceWords(audience), text, now);
     const targets: (string | null)[] = audience.kind === "everyone" ? [null] : people;
     for (const [part, personId] of targets.entries()) {
+      const language =
+        personId === null ? school.habits.language : stores.members.languageOf(school.id, personId);
       stores.outbox.owe({
         key: sayKey(say.id, part),
         classId: school.id,
@@ -40,7 +43,12 @@ export const classSay = defineCommand({
         dueAt: now,
         decidedAt: now,
         usefulUntil: null,
-        body: { text: words.saidText(text, person.name), actions: [], mentions: [] },
+        body: {
+          text: speaking(language, () => words.saidText(text, person.name)),
+          language,
+          actions: [],
+          mentions: [],
+        },
       });
     }
     return words.saidReply(

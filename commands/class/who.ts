@@ -62,6 +62,7 @@ export const WHO = {
   "mix class": "student",
   "mine show": "student",
   "mine export": "student",
+  "mine language": "student",
   "mine erase": "student",
 } as const satisfies Record<string, Role>;
 

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { whoMay } from "../class/who.ts";
 import { defineCommand, UserError, type Context } from "../define.ts";
+import { LANGUAGES, speaking } from "../language.ts";
 import { toRecord } from "../roll/file.ts";
 import * as words from "./reply.ts";
 
@@ -43,6 +44,7 @@ export const mineExport = defineCommand({
       person: {
         name: person.name,
         role: member?.role ?? null,
+        language: stores.members.languageOf(school.id, person.id),
         joined_at: isoOf(member?.joinedAt),
         last_seen_at: isoOf(member?.seenAt),
       },
@@ -74,6 +76,23 @@ export const mineExport = defineCommand({
 function isoOf(atMs: number | undefined): string | null {
   return atMs === undefined ? null : new Date(atMs).toISOString();
 }
+
+export const mineLanguage = defineCommand({
+  name: "mine language",
+  summary: "Which language I speak with you",
+  options: z.object({
+    language: z
+      .enum([...LANGUAGES, "chat"])
+      .describe("en: English; de: Deutsch; chat: the one your chat is set to"),
+  }),
+  who: whoMay("mine language"),
+  visibility: "private",
+  rest: "language",
+  handle({ language }, { stores, class: { id }, person }) {
+    stores.members.chooseLanguage(id, person.id, language === "chat" ? null : language);
+    return speaking(stores.members.languageOf(id, person.id), () => words.languageReply());
+  },
+});
 
 export const mineErase = defineCommand({
   name: "mine erase",

@@ -1,3 +1,4 @@
+import { inEach, spokenLanguage } from "../language.ts";
 import type { Reply } from "../define.ts";
 import { makeLine } from "../line.ts";
 import { countOf, instant, joinAnd, makeNumber, plain } from "../wording.ts";
@@ -91,3 +92,12 @@ export const RUN_GOING = (numbers: readonly number[]): string =>
 export const LAST_TEACHER =
   "You are the class's only teacher. Make somebody else a teacher first, or erase the class: `/class erase`.";
 export const UNKNOWN_PERSON = (name: string): string => `I know nobody called ${plain(name)} in this class.`;
+
+const LANGUAGE = inEach({
+  en: "From now on I speak **English** with you: answers, calls and reminders. The class's channel keeps its own language.",
+  de: "Ab jetzt spreche ich **Deutsch** mit dir: Antworten, Ansagen und Erinnerungen. Der Kanal der Klasse behält seine eigene Sprache.",
+});
+
+export function languageReply(): Reply {
+  return { text: LANGUAGE(), fields: { language: spokenLanguage() } };
+}

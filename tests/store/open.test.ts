@@ -13,6 +13,7 @@ const LANDED: readonly string[] = [
   "1d6f48075a2c",
   "013c359e4696",
   "5dc0a1148def",
+  "1d5271d0fdfd",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

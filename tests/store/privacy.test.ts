@@ -70,6 +70,8 @@ const TAKEN_OUT = [
   "members.person_id",
   "members.name",
   "members.role",
+  "members.language",
+  "members.chosen_language",
   "messages.person_id",
   "messages.author_id",
   "messages.key",

@@ -69,5 +69,6 @@ export const EVERY_COMMAND = {
   "class erase": {},
   "mine show": {},
   "mine export": {},
+  "mine language": { language: "en" },
   "mine erase": {},
 } as const satisfies Record<GuardedCommand, Options>;

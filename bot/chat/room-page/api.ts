@@ -1,3 +1,4 @@
+import type { Language } from "../../../commands/language.ts";
 import type { CommandCard, DoorCode, DoorSheet, DoorState } from "../room-wire.ts";
 
 /* The few things asked over plain HTTP: the door, the command cards, the keys. */
@@ -30,7 +31,7 @@ export interface ShownSecrets {
 
 export const api = {
   me: () => ask<DoorState>("/api/me"),
-  commands: () => ask<readonly CommandCard[]>("/api/commands"),
+  commands: (language: Language) => ask<readonly CommandCard[]>(`/api/commands?language=${language}`),
   join: (code: string, name: string) => ask("/api/join", { code, name }),
   joinStaff: (code: string, name: string, passphrase: string) =>
     ask("/api/staff", { code, name, passphrase }),

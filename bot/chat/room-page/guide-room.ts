@@ -1,5 +1,6 @@
 import { DEMO_NAME } from "../../demo.ts";
 import type { Action, Reply } from "../../../commands/define.ts";
+import { speaking } from "../../../commands/language.ts";
 import type { FeedEvent } from "../room-wire.ts";
 import { moment, openCues } from "./cues.ts";
 import { createGuideBot, type GuideBot } from "./guide-bot.ts";
@@ -44,6 +45,8 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
   let eventId = 0;
   let agitations = 0;
 
+  const inOwnWords = <T>(work: () => T): T => speaking(store.get().language, work);
+
   function log(kind: FeedEvent["kind"], text: string, rest: Partial<FeedEvent> = {}): void {
     eventId += 1;
     const event: FeedEvent = {
@@ -82,11 +85,11 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
     // Nobody wants to watch a film dry.
     const hurry = next - now > LONG_WAIT_MS ? HURRY : 1;
     now = Math.min(now + passedMs * GUIDE_SPEED * hurry, next);
-    for (const call of bot.callsUntil(now)) {
+    for (const call of inOwnWords(() => bot.callsUntil(now))) {
       log("cue", call.text, { actions: (call.actions ?? []).filter(isOfTheTour), dueAt: call.atMs });
       if ((call.actions ?? []).length === 0) passLaterAgitations();
     }
-    store.set({ views: bot.views(now) });
+    store.set({ views: inOwnWords(() => bot.views(now)) });
   }
 
   function passLaterAgitations(): void {
@@ -108,9 +111,9 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
     leave: async () => undefined,
     say(text, label) {
       log("line", label ?? text, { author: { name: "", isYou: true } });
-      const reply = bot.say(text, now);
+      const reply = inOwnWords(() => bot.say(text, now));
       if (reply) answer(reply);
-      store.set({ views: bot.views(now) });
+      store.set({ views: inOwnWords(() => bot.views(now)) });
     },
     sendStale: () => undefined,
     dropStale: () => undefined,

@@ -87,10 +87,7 @@ function Preferences() {
               type="radio"
               name="language"
               checked={language === value}
-              onChange={() => {
-                room.store.set({ language: value });
-                keepHere("language", value);
-              }}
+              onChange={() => room.speak(value)}
             />
             <span>{LANGUAGES[value].languageName}</span>
           </label>

@@ -10,7 +10,7 @@ import { forgetPerson, keepHere, readKept } from "./kept.ts";
 import { createLink } from "./link.ts";
 import { createStore, NOTHING_OF_ANYBODY, OUT, type Store } from "./state.ts";
 import { createWake, type Wake } from "./wake.ts";
-import { guessLanguage, LANGUAGES } from "./words.ts";
+import { guessLanguage, LANGUAGES, type Language } from "./words.ts";
 
 /* The page's own part of the room: what it knows and what it can do. One for a page. */
 
@@ -34,6 +34,8 @@ export interface PageRoom {
   ): Promise<readonly Suggestion[]>;
   watchWall(isOn: boolean): void;
   answerCue(cue: OpenCue): void;
+  /** From now on the page and what is said to this person are in this language. */
+  speak(language: Language): void;
   cues(): OpenCue[];
   clearFault(): void;
 }
@@ -69,7 +71,7 @@ export function createPageRoom(): PageRoom {
 
   const link = createLink({
     onOpen() {
-      link.send({ type: "hello", after: lastId });
+      link.send({ type: "hello", after: lastId, language: store.get().language });
     },
     onMessage: take,
     onLost() {
@@ -82,7 +84,7 @@ export function createPageRoom(): PageRoom {
   });
 
   async function loadCards(): Promise<void> {
-    const cards = await api.commands();
+    const cards = await api.commands(store.get().language);
     if (cards.ok) store.set({ cards: cards.value });
   }
 
@@ -231,6 +233,12 @@ export function createPageRoom(): PageRoom {
     answerCue({ event, run }) {
       store.set(({ answered }) => ({ answered: { ...answered, [run ?? ""]: moment(event) } }));
       keepHere("answered", store.get().answered);
+    },
+    speak(language) {
+      store.set({ language });
+      keepHere("language", language);
+      link.send({ type: "language", language });
+      void loadCards();
     },
     cues() {
       const { events, views, answered } = store.get();

@@ -1,10 +1,11 @@
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
+import { DEFAULT_LANGUAGE, languageOfTag, type Language } from "../../../commands/language.ts";
 import { de } from "./words.de.ts";
 import { en, type Words } from "./words.en.ts";
 
-export const LANGUAGES = { en, de } as const satisfies Record<string, Words>;
-export type Language = keyof typeof LANGUAGES;
+export type { Language };
+export const LANGUAGES = { en, de } as const satisfies Record<Language, Words>;
 
 export const WordsContext = createContext<Words>(en);
 
@@ -15,6 +16,5 @@ export function useWords(): Words {
 
 /** The first of the browser's languages that the page speaks. */
 export function guessLanguage(wanted: readonly string[]): Language {
-  const known = wanted.map((tag) => tag.slice(0, 2).toLowerCase());
-  return (known.find((tag) => tag in LANGUAGES) ?? "en") as Language;
+  return wanted.map(languageOfTag).find((language) => language !== undefined) ?? DEFAULT_LANGUAGE;
 }

@@ -1,0 +1,25 @@
+import type { Command } from "./define.ts";
+import { spokenLanguage, type Language } from "./language.ts";
+
+/** What stands on a command's form beside the names that are typed: at most 100 characters each. */
+export interface Form {
+  readonly summary: string;
+  /** By the option's name. */
+  readonly options: Readonly<Record<string, string>>;
+}
+export type Forms = Readonly<Record<string, Form>>;
+
+/* English stands in the definitions themselves: in `summary` and in each option's description. */
+const TRANSLATED: Readonly<Partial<Record<Language, Forms>>> = {
+  de: {},
+};
+
+export function summaryOf(command: Command, language = spokenLanguage()): string {
+  return TRANSLATED[language]?.[command.name]?.summary ?? command.summary;
+}
+
+/** What an option is for. */
+export function aboutOf(command: Command, option: string, language = spokenLanguage()): string {
+  const english = command.options.shape[option]?.description ?? "";
+  return TRANSLATED[language]?.[command.name]?.options[option] ?? english;
+}
