@@ -156,7 +156,7 @@ export interface ReadDilution extends Dilution {
 /** Parts from `1+9`, `1:9` (read as 1+9), `stock`. */
 export function parseDilution(text: string): Read<ReadDilution> {
   return read(text, (typed) => {
-    if (/^(stock|undiluted|neat)$/i.test(typed))
+    if (/^(stock|undiluted|neat|stammlösung|stammloesung|unverdünnt|unverduennt)$/i.test(typed))
       return ok({ concentrateParts: 1, waterParts: 0, wasRatio: false });
     const match = /^(\d{1,6}) ?([+:]) ?(\d{1,6})$/.exec(typed);
     if (!match) return fail({ code: "ERR_NO_DILUTION", typed });
@@ -172,6 +172,11 @@ export function simplifyParts({ concentrateParts, waterParts }: Dilution): Dilut
   let [a, b] = [concentrateParts, waterParts];
   while (b > 0) [a, b] = [b, a % b];
   return { concentrateParts: concentrateParts / a, waterParts: waterParts / a };
+}
+
+/** The reverse of parseDilution: `1+9`, `stock`, whoever reads it. Kept and compared in this form. */
+export function makeDilution({ concentrateParts, waterParts }: Dilution): string {
+  return waterParts === 0 ? "stock" : `${concentrateParts}+${waterParts}`;
 }
 
 /** A scheme from `30/5/60` (first/burst/cycle, seconds), `30/5/60 rotation`, `30/5/60 inversion 2 taps`, `continuous`. */

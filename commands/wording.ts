@@ -1,4 +1,15 @@
-/* Words and number formats that every reply shares. Pure. */
+import { inEach } from "./language.ts";
+import { de } from "./words/wording.de.ts";
+import { en } from "./words/wording.en.ts";
+
+/* Words and number formats that every reply shares, in the language of the one who is spoken to. Pure. */
+
+const words = inEach({ en, de });
+
+/** A number with the reader's decimal mark; with `digits`, exactly so many after it. */
+export function formatNumber(value: number, digits?: number): string {
+  return (digits === undefined ? String(value) : value.toFixed(digits)).replace(".", words().decimalMark);
+}
 
 /** `9:00`, `0:05`, `1:02:03`. */
 export function formatSeconds(seconds: number): string {
@@ -23,32 +34,54 @@ export function saySeconds(seconds: number): string {
 
 /** Tenths of a degree Celsius as `20 °C`, `20.5 °C`. */
 export function formatTenthsC(tenthsC: number): string {
-  return `${Number.isInteger(tenthsC / 10) ? tenthsC / 10 : (tenthsC / 10).toFixed(1)} °C`;
+  return `${formatTenths(tenthsC)} °C`;
 }
 
-/** The same temperature for readers of either scale: `20 °C (68 °F)`. */
+function formatTenths(tenths: number): string {
+  return formatNumber(tenths / 10, Number.isInteger(tenths / 10) ? 0 : 1);
+}
+
+/** The same temperature for readers of either scale: `20 °C (68 °F)`; in German `20 °C`. */
 export function formatBothScales(tenthsC: number): string {
   const tenthsF = Math.round((tenthsC * 9) / 5 + 320);
-  const f = Number.isInteger(tenthsF / 10) ? String(tenthsF / 10) : (tenthsF / 10).toFixed(1);
-  return `${formatTenthsC(tenthsC)} (${f} °F)`;
+  return words().bothScales(formatTenthsC(tenthsC), `${formatTenths(tenthsF)} °F`);
 }
 
 /** `300 ml`, `1.5 l`. */
 export function formatMl(ml: number): string {
-  return ml >= 1000 && ml % 100 === 0 ? `${ml / 1000} l` : `${Math.round(ml)} ml`;
+  return ml >= 1000 && ml % 100 === 0 ? `${formatNumber(ml / 1000)} l` : `${Math.round(ml)} ml`;
 }
 
+/** `1+9`, `stock`. For people; what is kept, compared or typed is `makeDilution`. */
 export function formatDilution(dilution: { concentrateParts: number; waterParts: number }): string {
-  return dilution.waterParts === 0 ? "stock" : `${dilution.concentrateParts}+${dilution.waterParts}`;
+  return dilution.waterParts === 0 ? words().stock : `${dilution.concentrateParts}+${dilution.waterParts}`;
+}
+
+/** A dilution that was kept as `makeDilution` writes it, for people. */
+export function sayDilution(made: string): string {
+  return made === "stock" ? words().stock : made;
 }
 
 /** `a, b and c`. */
-export function joinAnd(words: readonly string[]): string {
-  if (words.length < 2) return words[0] ?? "";
-  return `${words.slice(0, -1).join(", ")} and ${words[words.length - 1]}`;
+export function joinAnd(list: readonly string[]): string {
+  return joinBy(list, words().and);
 }
 
-/** `1 roll`, `2 rolls`. */
+/** `a, b or c`. */
+export function joinOr(list: readonly string[]): string {
+  return joinBy(list, words().or);
+}
+
+function joinBy(list: readonly string[], word: string): string {
+  return list.length < 2 ? (list[0] ?? "") : `${list.slice(0, -1).join(", ")} ${word} ${list.at(-1)}`;
+}
+
+/** What somebody typed, in quotes: `"…"`, „…“. */
+export function quoted(text: string): string {
+  return words().quoted(text);
+}
+
+/** `1 roll`, `2 rolls`: English only. */
 export function countOf(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
@@ -103,13 +136,14 @@ export function renderInstants(text: string, show: (atMs: number, style: Instant
   return text.replace(INSTANT, (_, at: string, style: string) => show(Number(at), style as InstantStyle));
 }
 
-/** For places that know no live text (a terminal): wall-clock words in the class's zone. */
+/** For places that know no live text (a terminal): wall-clock words in the class's zone, in the reader's language. */
 export function sayInstants(text: string, now: number, zone: string): string {
   return renderInstants(text, (atMs, style) => {
     const date = new Date(atMs);
-    if (style === "time") return date.toLocaleTimeString("en-GB", { timeZone: zone });
-    if (style === "date") return date.toLocaleDateString("en-GB", { timeZone: zone, dateStyle: "medium" });
+    if (style === "time") return date.toLocaleTimeString(words().locale, { timeZone: zone });
+    if (style === "date")
+      return date.toLocaleDateString(words().locale, { timeZone: zone, dateStyle: "medium" });
     const seconds = Math.round((atMs - now) / 1000);
-    return seconds >= 0 ? `in ${saySeconds(seconds)}` : `${saySeconds(-seconds)} ago`;
+    return seconds >= 0 ? words().ahead(saySeconds(seconds)) : words().ago(saySeconds(-seconds));
   });
 }

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { formatDilution } from "../commands/wording.ts";
+import { makeDilution } from "../commands/measure.ts";
 import { sheetSchema, type Sheet } from "../commands/sheet/sheet.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
@@ -38,10 +38,10 @@ export function createSheetStore(db: Db): SheetStore {
       const found = z.array(rowSchema).parse(byNames.all(classId, film, developer));
       return dilution === undefined
         ? found
-        : found.filter(({ sheet }) => formatDilution(sheet.dilution) === dilution);
+        : found.filter(({ sheet }) => makeDilution(sheet.dilution) === dilution);
     },
     save(classId, sheet, personId, now) {
-      const dilution = formatDilution(sheet.dilution);
+      const dilution = makeDilution(sheet.dilution);
       return rowSchema.parse(
         upsert.get(classId, sheet.film, sheet.developer, dilution, JSON.stringify(sheet), personId, now),
       );

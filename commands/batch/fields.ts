@@ -1,5 +1,5 @@
 import type { FieldValue } from "../define.ts";
-import { formatDilution } from "../wording.ts";
+import { makeDilution } from "../measure.ts";
 import type { Batch } from "./batch.ts";
 import { labelOf } from "./batch-words.ts";
 import type { BatchState } from "./state.ts";
@@ -10,7 +10,7 @@ export function fieldsOf(batch: Batch, state: BatchState): { [key: string]: Fiel
     batch: labelOf(batch),
     kind: batch.kind,
     product: batch.product,
-    dilution: formatDilution(batch.dilution),
+    dilution: makeDilution(batch.dilution),
     usage: batch.usage,
     standing: state.standing,
     exhaustedBy: state.exhaustedBy,

@@ -1,4 +1,5 @@
 import type { Reply } from "../define.ts";
+import { makeDilution } from "../measure.ts";
 import { formatDilution, formatMl, plain } from "../wording.ts";
 import { KIND_WORDS } from "./batch-words.ts";
 import type { Shelved } from "./shelf.ts";
@@ -23,7 +24,7 @@ function shelvedFields({ product, pack, leftMl }: Shelved) {
     kind: pack.kind,
     form: pack.form,
     packMl: pack.packMl,
-    dilution: formatDilution(pack.dilution),
+    dilution: makeDilution(pack.dilution),
   };
 }
 

@@ -1,6 +1,7 @@
 import { formatRolls } from "../batch/area.ts";
 import { KIND_WORDS } from "../batch/batch-words.ts";
 import type { Reply } from "../define.ts";
+import { makeDilution } from "../measure.ts";
 import { countOf, formatDilution, formatMl, instant, joinAnd, makeNumber, plain } from "../wording.ts";
 import type { ClassDay, MixItem } from "./class.ts";
 
@@ -22,7 +23,7 @@ export function classReply(day: ClassDay, items: readonly MixItem[], film: strin
       atMs,
       items: items.map((item) => ({
         ...item,
-        dilution: formatDilution(item.dilution),
+        dilution: makeDilution(item.dilution),
         readyFrom: [...item.readyFrom],
         bottlesMl: [...item.bottlesMl],
       })),

@@ -1,4 +1,5 @@
 import type { Reply } from "../define.ts";
+import { makeDilution } from "../measure.ts";
 import { formatBothScales, formatDilution, formatMl, formatTenthsC } from "../wording.ts";
 import type { Diluted, DiluteFault } from "./dilute.ts";
 import type { Tempered, TemperFault } from "./temper.ts";
@@ -45,7 +46,7 @@ export function dilutedReply(mix: Diluted, dilution: Dilution, wasRatio: boolean
       concentrateMl: mix.concentrateMl,
       waterMl: mix.waterMl,
       totalMl: mix.totalMl,
-      dilution: formatDilution(dilution),
+      dilution: makeDilution(dilution),
     },
   };
 }

@@ -1,5 +1,6 @@
 import type { FieldValue, Reply } from "../define.ts";
 import { makeLine } from "../line.ts";
+import { makeDilution } from "../measure.ts";
 import { sheetName } from "../sheet/pick.ts";
 import {
   countOf,
@@ -133,7 +134,7 @@ function fieldsOf(number: number, plan: Plan): { readonly [key: string]: FieldVa
     plan: number,
     film: plan.sheet.film,
     developer: plan.sheet.developer,
-    dilution: formatDilution(plan.sheet.dilution),
+    dilution: makeDilution(plan.sheet.dilution),
     developSeconds: develop?.seconds ?? null,
     sheetSeconds: plan.sheetSeconds,
     lowSeconds: plan.spread?.lowSeconds ?? null,

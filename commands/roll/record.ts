@@ -1,5 +1,5 @@
 import { dosePercent } from "../plan/dose.ts";
-import { formatDilution } from "../wording.ts";
+import { makeDilution } from "../measure.ts";
 import type { Run } from "../run/run.ts";
 import type { NewRoll, RollBody } from "./roll.ts";
 
@@ -18,7 +18,7 @@ export function recordRolls(
     personName,
     film: plan.sheet.film,
     developer: plan.sheet.developer,
-    dilution: formatDilution(plan.sheet.dilution),
+    dilution: makeDilution(plan.sheet.dilution),
     tank: plan.tank,
     batches: [...new Set(plan.steps.flatMap(({ batch }) => (batch === null ? [] : [batch])))].join(" "),
     outcome: phase.kind,

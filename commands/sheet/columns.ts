@@ -1,13 +1,14 @@
 import { parseReuse, makeReuse } from "./reuse-text.ts";
 import {
   makeAgitation,
+  makeDilution,
   makeTemperature,
   parseAgitation,
   parseDilution,
   parseDuration,
   parseTemperature,
 } from "../measure.ts";
-import { formatDilution, formatSeconds } from "../wording.ts";
+import { formatSeconds } from "../wording.ts";
 import type { Point, Sheet } from "./sheet.ts";
 
 /*
@@ -104,7 +105,7 @@ export const KEY_COLUMNS: Readonly<Record<"film" | "developer" | "dilution", Col
       if (!read.ok) return BAD;
       return good({ concentrateParts: read.value.concentrateParts, waterParts: read.value.waterParts });
     },
-    write: (sheet) => formatDilution(sheet.dilution),
+    write: (sheet) => makeDilution(sheet.dilution),
   },
 };
 

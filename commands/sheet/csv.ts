@@ -1,7 +1,7 @@
 import papa from "papaparse";
 import { NAVY_TANK } from "../plan/agitation.ts";
 import { fail, ok, type Result } from "../result.ts";
-import { formatDilution } from "../wording.ts";
+import { makeDilution } from "../measure.ts";
 import { COLUMNS, KEY_COLUMNS, POINT_COLUMNS, SHEET_COLUMNS } from "./columns.ts";
 import { checkFile, type FileFault, type Placed } from "./file-faults.ts";
 import { foldName } from "./names.ts";
@@ -127,7 +127,7 @@ function groupFor(values: ReadonlyMap<string, unknown>, line: number, groups: Ma
   const film = values.get("film") as string;
   const developer = values.get("developer") as string;
   const dilution = values.get("dilution") as Dilution;
-  const key = JSON.stringify([foldName(film), foldName(developer), formatDilution(dilution)]);
+  const key = JSON.stringify([foldName(film), foldName(developer), makeDilution(dilution)]);
   const found = groups.get(key) ?? { line, film, developer, dilution, stated: new Map(), points: [] };
   groups.set(key, found);
   return found;

@@ -1,4 +1,4 @@
-import { formatDilution } from "../wording.ts";
+import { makeDilution } from "../measure.ts";
 import { checkSheet, type SheetFault } from "./check.ts";
 import { foldName } from "./names.ts";
 import type { Point, Sheet } from "./sheet.ts";
@@ -38,7 +38,7 @@ export function checkFile(placed: readonly Placed[]): FileFault[] {
     const key = JSON.stringify([
       foldName(sheet.film),
       foldName(sheet.developer),
-      formatDilution(sheet.dilution),
+      makeDilution(sheet.dilution),
     ]);
     const otherLine = seen.get(key);
     if (otherLine !== undefined) faults.push({ code: "ERR_SHEET_TWICE", line, otherLine });

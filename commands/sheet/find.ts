@@ -1,4 +1,4 @@
-import { formatDilution } from "../wording.ts";
+import { makeDilution } from "../measure.ts";
 import { foldName } from "./names.ts";
 import type { Dilution, Sheet } from "./sheet.ts";
 
@@ -18,7 +18,7 @@ export function matchSheets(sheets: readonly Sheet[], wanted: Wanted): Sheet[] {
     (sheet) =>
       isNamed(wanted.film, sheet.film) &&
       isNamed(wanted.developer, sheet.developer) &&
-      (wanted.dilution === undefined || formatDilution(sheet.dilution) === formatDilution(wanted.dilution)),
+      (wanted.dilution === undefined || makeDilution(sheet.dilution) === makeDilution(wanted.dilution)),
   );
 }
 

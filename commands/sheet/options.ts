@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Completer, Context } from "../define.ts";
 import { dilutionOption } from "../quantity.ts";
-import { formatDilution } from "../wording.ts";
+import { makeDilution } from "../measure.ts";
 import { matchSheets, offerNames } from "./find.ts";
 import { parseReuse } from "./reuse-text.ts";
 import type { Sheet } from "./sheet.ts";
@@ -51,7 +51,7 @@ export const completeDilution: Completer = (typed, context, { film, developer })
     offerNames(
       typed,
       matchSheets(sheetsOf(context), { film: film || undefined, developer: developer || undefined }).map(
-        ({ dilution }) => formatDilution(dilution),
+        ({ dilution }) => makeDilution(dilution),
       ),
     ),
   );

@@ -1,5 +1,6 @@
 import type { Action, FieldValue, Picture, Reply } from "../define.ts";
 import { makeLine } from "../line.ts";
+import { makeDilution } from "../measure.ts";
 import { describeAgitation } from "../plan/step-words.ts";
 import {
   countOf,
@@ -53,7 +54,7 @@ function showAction(sheet: Sheet): Action {
   const line = makeLine("sheet show", {
     film: sheet.film,
     developer: sheet.developer,
-    dilution: formatDilution(sheet.dilution),
+    dilution: makeDilution(sheet.dilution),
   });
   return { label: "Show the sheet", line: line.length <= 100 ? line : "sheet list" };
 }
@@ -161,7 +162,7 @@ function fieldsOf(sheet: Sheet): { readonly [key: string]: FieldValue } {
   return {
     film: sheet.film,
     developer: sheet.developer,
-    dilution: formatDilution(sheet.dilution),
+    dilution: makeDilution(sheet.dilution),
     boxSpeed: sheet.boxSpeed,
     minTenthsC: sheet.minTenthsC,
     maxTenthsC: sheet.maxTenthsC,
