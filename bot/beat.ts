@@ -2,14 +2,15 @@ import type { Stores } from "../store/index.ts";
 import type { Clock } from "./clock.ts";
 import type { Deliverer, Step } from "./deliver.ts";
 import type { Log } from "./log.ts";
-import { settleSome } from "./tick.ts";
+import { isStorageFault, settleSome } from "./tick.ts";
 
 /** Never armed further ahead: a clock step or a suspended machine is noticed this soon. */
 const LONGEST_WAIT_MS = 30_000;
 const BEAT_MS = 1000;
 
-/** After a fault of the disk it is tried again this soon. */
+/** After a fault of the disk it is tried again this soon, and told again after so many tries. */
 const RETRY_MS = 1000;
+const TOLD_EACH = 60;
 /** Runs settled with one flush of the disk. */
 const FIRST_PORTION = 10;
 const MOST_PORTION = 100;
@@ -18,6 +19,9 @@ const SHORT_MS = 5;
 const LONGEST_REST_MS = 25;
 /** Nothing due for so long: time to tidy the store. */
 const QUIET_MS = 200;
+
+const DISK_FAULT =
+  "cues could not be settled: the disk of the store is full or failing. Nobody is called until it can be written; free some space";
 
 export interface Beat {
   start(): void;
@@ -50,6 +54,8 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
   let restUntil = -Infinity;
   /** Cues were kept since the store was last tidied. */
   let isUntidy = false;
+  /** Tries in a row that the disk would not take. */
+  let faults = 0;
 
   /** Recording what came back, deciding, and taking up what leaves: one flush of the disk for all three. */
   function settleAndPlan(now: number, spoken: Set<number>): Step {
@@ -79,6 +85,8 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
       const now = clock.now();
       const spoken = new Set<number>();
       const step = settleAndPlan(now, spoken);
+      if (faults > 0) log.warn({ tries: faults }, "the disk can be written again; what is late says so");
+      faults = 0;
       const nextCueAt = stores.cues.nextDecideAt() ?? Infinity;
       most = nextCueAt <= now ? Math.min(most * 2, MOST_PORTION) : FIRST_PORTION;
       // What was decided just now may leave at once.
@@ -92,14 +100,26 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
       else if (isUntidy && waitMs >= QUIET_MS) tidy();
     } catch (error) {
       // What can't be recorded is not said; the next beat tries again, and what is late then says so.
-      log.error({ err: error }, "cues could not be settled");
+      tell(error);
     }
     timer = setTimeout(wake, waitMs);
   }
 
+  /** Not each second: the log may lie on the same disk. */
+  function tell(error: unknown): void {
+    if (!isStorageFault(error)) return log.error({ err: error }, "cues could not be settled");
+    if (faults % TOLD_EACH === 0) log.error({ err: error }, DISK_FAULT);
+    faults += 1;
+  }
+
   function tidy(): void {
     isUntidy = false;
-    stores.tidy();
+    try {
+      stores.tidy();
+    } catch (error) {
+      // All of it is recorded, and called on time; it is only not where it belongs yet.
+      log.error({ err: error }, "what was written lately could not be moved into the store; free some space");
+    }
   }
 
   function rearm(): void {

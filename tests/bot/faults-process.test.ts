@@ -1,9 +1,12 @@
 import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { setTimeout as wait } from "node:timers/promises";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { writeMarker } from "../../bot/guard-marker.ts";
+import { advance } from "../../commands/run/machine.ts";
 import { openStores, type Stores } from "../../store/index.ts";
+import { aPlan, aRun, aStep } from "../support/make.ts";
 import { startProcess, type BotProcess } from "../support/process.ts";
 import { canMakeDisk, makeDisk, type SmallDisk } from "../support/tmpfs.ts";
 
@@ -116,4 +119,92 @@ describe.skipIf(!canMakeDisk)("on a small disk of its own", () => {
     expect(stores.classes.list().map(({ name }) => name)).toEqual(["Evening class"]);
     stores.close();
   });
+
+  test(
+    "that fills while film is in the tank: nothing is said that can't be recorded; then it is, and says what was missed",
+    { timeout: 60_000 },
+    async () => {
+      prepare(disk.path, beginRun);
+      const bot = start(disk.path);
+      await bot.ready;
+      const said = (): { key: string; text: string }[] => {
+        const stores = openStores(join(disk.path, "sinkside.db"));
+        const rows = stores.db
+          .prepare("select key, body ->> 'text' as text from messages where key like 'd:%' order by id")
+          .all() as { key: string; text: string }[];
+        stores.close();
+        return rows;
+      };
+      await until(() => said().length >= 2);
+      // The second time also what the reserve gave back.
+      for (let round = 0; round < 3; round += 1) {
+        emptyLog(disk.path);
+        disk.fill();
+        await wait(1000);
+      }
+      const before = Number(/"time":(\d+)[^\n]*could not be settled/.exec(bot.output())?.[1]);
+      expect(before).toBeGreaterThan(0);
+      await wait(3000);
+      expect(bot.child.exitCode, bot.output().slice(-3000)).toBeNull();
+      disk.free();
+      await until(() => said().some(({ key }) => key.includes("n")), 40_000);
+      // One clear sentence each time it fills, none each second, and one where it is over.
+      const told = bot
+        .output()
+        .match(/could not be settled: the disk of the store is full.*free some space/g);
+      expect([1, 2, 3]).toContain(told?.length);
+      expect(bot.output()).toContain("the disk can be written again");
+      expect(await bot.kill("SIGTERM")).toBe(0);
+      const rows = said();
+      expect(rows.some(({ text }) => /late\*\*: this was for|missed/.test(text))).toBe(true);
+      expect(new Set(rows.map(({ key }) => key)).size).toBe(rows.length);
+      const stores = openStores(join(disk.path, "sinkside.db"));
+      expect(stores.db.pragma("integrity_check", { simple: true })).toBe("ok");
+      const cues = stores.db.prepare("select state from cues where kind != 'nudge'").all() as {
+        state: string;
+      }[];
+      expect(cues.filter(({ state }) => state !== "said" && state !== "merged")).toEqual([]);
+      stores.close();
+    },
+  );
 });
+
+/** A quarter of a minute in the developer, called every two seconds. */
+function beginRun(stores: Stores, classId: number): void {
+  const now = Date.now();
+  const agitation = {
+    initialSeconds: 1,
+    cycleSeconds: 2,
+    burstSeconds: 1,
+    manner: "inversion",
+    taps: 0,
+  } as const;
+  const steps = [aStep({ kind: "develop", seconds: 16, agitation }), aStep({ kind: "rinse" })];
+  stores.members.see(classId, { id: "room:mina", name: "Mina" }, "student", now);
+  const {
+    id: _id,
+    number: _number,
+    ...draft
+  } = aRun({ classId, plan: aPlan({ steps }), warnSeconds: 0, startedAtMs: now });
+  const begun = advance(stores.runs.add(draft), { kind: "next", step: 0, sure: false, atMs: now + 1000 });
+  if (!begun.ok) throw new Error(begun.fault.code);
+  stores.atomically(() => stores.keepRun(begun.value, now));
+}
+
+/**
+ * The store's log keeps the size it once had, and what fits into that is recorded on a full disk as well. Emptied, it has to
+ * grow with the next thing that is written.
+ */
+function emptyLog(data: string): void {
+  const stores = openStores(join(data, "sinkside.db"));
+  stores.db.pragma("wal_checkpoint(TRUNCATE)");
+  stores.close();
+}
+
+async function until(isSo: () => boolean, ms = 20_000): Promise<void> {
+  for (let waited = 0; waited < ms; waited += 100) {
+    if (isSo()) return;
+    await wait(100);
+  }
+  throw new Error(`never came: ${String(isSo)}`);
+}
