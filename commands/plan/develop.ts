@@ -5,7 +5,7 @@ import { coolingPath, defaultTimeConstantSeconds, secondsForDose } from "./drift
 import type { Agitation, Basis, Drift } from "./plan.ts";
 import type { PlanFault, PlanRequest } from "./request.ts";
 import { reusedSeconds } from "./reuse.ts";
-import { sharedSeconds } from "./share.ts";
+import { middleSeconds, sharedSeconds } from "./share.ts";
 import { timeFor, type SheetTime } from "./time.ts";
 
 /* The developing time: the sheet's, then what this load changes about it, each with what it rests on. */
@@ -34,7 +34,7 @@ export function developmentFor(request: PlanRequest, volumeMl: number): Result<D
   if (!shared.ok) return shared;
   if (request.others.length > 0) basis.push(SHARE_BASIS);
 
-  const reused = reusedSeconds(sheet, shared.value, request.filmsDone);
+  const reused = reusedSeconds(sheet, shared.value.seconds, request.filmsDone);
   if (!reused.ok) return reused;
   if (request.filmsDone > 0)
     basis.push({ kind: "rule", rule: "more time in a used developer", source: sheet.source });
@@ -45,7 +45,7 @@ export function developmentFor(request: PlanRequest, volumeMl: number): Result<D
   if (factor !== 1) basis.push(agitationBasis(reused.value, still));
 
   const drift = driftOf(request, volumeMl);
-  const seconds = drift ? driftedSeconds(time.value, tenthsC, drift, still) : still;
+  const seconds = drift ? driftedSeconds(shared.value, tenthsC, drift, still) : still;
   if (drift) basis.push({ kind: "rule", rule: "allowance for the room", source: driftSource(request) });
   return ok({
     seconds: atLeastOne(seconds),
@@ -54,7 +54,7 @@ export function developmentFor(request: PlanRequest, volumeMl: number): Result<D
     agitation,
     drift,
     driftSeconds: Math.round(seconds - still),
-    sharedOffPercent: Math.round(Math.abs(shared.value / time.value.seconds - 1) * 100),
+    sharedOffPercent: Math.round(Math.abs(shared.value.seconds / time.value.seconds - 1) * 100),
     basis,
     secondsAt: time.value.secondsAt,
   });
@@ -70,18 +70,22 @@ function atLeastOne(seconds: number): number {
   return Math.max(1, Math.round(seconds));
 }
 
-function shareWith(request: PlanRequest, own: SheetTime): Result<number, PlanFault> {
-  if (request.others.length === 0) return ok(own.seconds);
+/** A film's time, or that of several in one tank: at this temperature, and at those the tank drifts to. */
+type SharedTime = Pick<SheetTime, "seconds" | "secondsAt">;
+
+function shareWith(request: PlanRequest, own: SheetTime): Result<SharedTime, PlanFault> {
+  if (request.others.length === 0) return ok(own);
   const films = [{ film: request.sheet.film, seconds: Math.round(own.seconds) }];
-  const seconds = [own.seconds];
+  const times = [own];
   for (const other of request.others) {
     const time = timeFor(other, request.tenthsC, other.boxSpeed);
     if (!time.ok) return time;
     films.push({ film: other.film, seconds: Math.round(time.value.seconds) });
-    seconds.push(time.value.seconds);
+    times.push(time.value);
   }
-  const middle = sharedSeconds(seconds);
-  return middle === null ? fail({ code: "ERR_CANNOT_SHARE", films }) : ok(middle);
+  const seconds = sharedSeconds(times.map((time) => time.seconds));
+  if (seconds === null) return fail({ code: "ERR_CANNOT_SHARE", films });
+  return ok({ seconds, secondsAt: (celsius) => middleSeconds(times.map((time) => time.secondsAt(celsius))) });
 }
 
 function agitationBasis(before: number, after: number): Basis {
@@ -105,7 +109,7 @@ function driftSource({ tank }: PlanRequest): string {
     : "Newton's law of cooling, our estimate of a tank in still air";
 }
 
-function driftedSeconds(time: SheetTime, tenthsC: number, drift: Drift, still: number): number {
+function driftedSeconds(time: SharedTime, tenthsC: number, drift: Drift, still: number): number {
   const path = coolingPath(tenthsC / 10, drift.roomTenthsC / 10, drift.timeConstantSeconds);
   return secondsForDose(time.secondsAt, path, still / time.seconds);
 }

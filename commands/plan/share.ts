@@ -7,6 +7,10 @@ export const SHARE_TOLERANCE = 0.1;
 
 /** The time to share, seconds; null where the times lie too far apart. */
 export function sharedSeconds(seconds: readonly number[]): number | null {
-  const [least, most] = [Math.min(...seconds), Math.max(...seconds)];
-  return most > least * (1 + SHARE_TOLERANCE) ? null : Math.sqrt(least * most);
+  return Math.max(...seconds) > Math.min(...seconds) * (1 + SHARE_TOLERANCE) ? null : middleSeconds(seconds);
+}
+
+/** Between the shortest and the longest, by the same share from both. */
+export function middleSeconds(seconds: readonly number[]): number {
+  return Math.sqrt(Math.min(...seconds) * Math.max(...seconds));
 }

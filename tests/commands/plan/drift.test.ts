@@ -63,14 +63,14 @@ describe("against a general solver of differential equations (odex)", () => {
   ] as const;
 
   test.each(cases)(
-    "from %d °C in a room of %d °C, tau %d s: cooling and dose agree to 0.1 %%",
+    "from %d °C in a room of %d °C, tau %d s: cooling and dose agree to a millionth",
     (start, room, tau) => {
       for (const seconds of [30, 240, 540, 1800]) {
         const known = solve(secondsAt, start, room, tau, seconds);
         const path = coolingPath(start, room, tau);
         const dose = doseBetween(secondsAt, path, 0, seconds);
-        expect(Math.abs(path(seconds) / known.celsius - 1)).toBeLessThan(0.001);
-        expect(Math.abs(dose / known.dose - 1)).toBeLessThan(0.001);
+        expect(Math.abs(path(seconds) / known.celsius - 1)).toBeLessThan(1e-6);
+        expect(Math.abs(dose / known.dose - 1)).toBeLessThan(1e-6);
       }
     },
   );
@@ -79,9 +79,29 @@ describe("against a general solver of differential equations (odex)", () => {
     "the time for the sheet's dose gives, solved independently, that dose (%d, %d, %d)",
     (start, room, tau) => {
       const seconds = secondsForDose(secondsAt, coolingPath(start, room, tau), 1);
-      expect(Math.abs(solve(secondsAt, start, room, tau, seconds).dose - 1)).toBeLessThan(0.001);
+      expect(Math.abs(solve(secondsAt, start, room, tau, seconds).dose - 1)).toBeLessThan(1e-6);
     },
   );
+});
+
+test("a line that jumps where the tank passes 15.2 °C is integrated to the moment it does so (closed form)", () => {
+  const secondsAt = (celsius: number): number => (celsius < 15.2 ? 2949 : 15);
+  const [room, tau] = [28, 3600];
+  for (const start of [12.8, 14, 15.1]) {
+    // Newton's law solved for the time at which 15.2 °C is reached; up to it the rate is 1/2949, after it 1/15.
+    const crossing = tau * Math.log((room - start) / (room - 15.2));
+    const exact = crossing / 2949 >= 1 ? 2949 : crossing + (1 - crossing / 2949) * 15;
+    expect(secondsForDose(secondsAt, coolingPath(start, room, tau), 1)).toBeCloseTo(exact, 3);
+    expect(doseBetween(secondsAt, coolingPath(start, room, tau), 0, exact)).toBeCloseTo(1, 6);
+  }
+});
+
+test("hours in an ice-cold developer beside a hot room: a tenth of a degree more is never a second longer", () => {
+  const secondsAt = (celsius: number): number => makeCurve(sheet).secondsAt(celsius, 400);
+  const times = Array.from({ length: 50 }, (_, index) =>
+    secondsForDose(secondsAt, coolingPath(5 + index / 10, 33.7, 60), 1),
+  );
+  expect(times).toEqual(times.toSorted((a, b) => b - a));
 });
 
 describe("the plan's allowance", () => {
