@@ -1,58 +1,66 @@
-import { formatSeconds, joinAnd, plain } from "../wording.ts";
+import { inEach } from "../language.ts";
+import { formatNumber, joinAnd, plain } from "../wording.ts";
 import type { Basis, Plan, Step } from "./plan.ts";
-import { titleOf } from "./step-words.ts";
+import { titleInText } from "./step-words.ts";
+import { de } from "./words/basis.de.ts";
+import { en } from "./words/basis.en.ts";
 
 /* What each number rests on, in words. */
 
+const words = inEach({ en, de });
+
 const LONGEST_SOURCE = 80;
 
+/** A text the plan keeps, in the reader's language where it is one of ours. */
+function stored(text: string): string {
+  return plain(words().stored(text));
+}
+
 function source(text: string): string {
-  return plain(text.length > LONGEST_SOURCE ? `${text.slice(0, LONGEST_SOURCE)}…` : text);
+  const own = words().stored(text);
+  return plain(own.length > LONGEST_SOURCE ? `${own.slice(0, LONGEST_SOURCE)}…` : own);
 }
 
 type Words = { readonly [K in Basis["kind"]]: (basis: Extract<Basis, { kind: K }>) => string };
 
 const BASIS_TEXT: Words = {
-  point: (basis) => `a row of the sheet (${source(basis.source)})`,
-  between: ({ sources }) => `between rows of the sheet (${source(sources.join("; "))})`,
+  point: (basis) => words().point(source(basis.source)),
+  between: ({ sources }) => words().between(source(sources.join("; "))),
   "one-point": (basis) =>
-    `the sheet's one row (${source(basis.source)}) and a factor of ${basis.factorPer10C} per 10 °C: ${range(basis)}`,
-  beyond: (basis) =>
-    `the sheet's nearest row (${source(basis.source)}) and a factor of ${basis.factorPer10C} per 10 °C: ${range(basis)}`,
-  "rule-of-thumb": (basis) => `${plain(basis.source)}: ${range(basis)}`,
-  house: ({ rule }) => `house rule: ${plain(rule)}`,
-  rule: (basis) => `${plain(basis.rule)} (${source(basis.source)})`,
+    words().onePoint(source(basis.source), formatNumber(basis.factorPer10C), range(basis)),
+  beyond: (basis) => words().beyond(source(basis.source), formatNumber(basis.factorPer10C), range(basis)),
+  "rule-of-thumb": (basis) => words().ruleOfThumb(stored(basis.source), range(basis)),
+  house: ({ rule }) => words().house(stored(rule)),
+  rule: (basis) => words().rule(stored(basis.rule), source(basis.source)),
 };
 
 function range({ lowSeconds, highSeconds }: { lowSeconds: number; highSeconds: number }): string {
-  return `${formatSeconds(lowSeconds)} to ${formatSeconds(highSeconds)}`;
+  return words().range(lowSeconds, highSeconds);
 }
 
 export function sayBasis(basis: Basis): string {
   return (BASIS_TEXT[basis.kind] as (basis: Basis) => string)(basis);
 }
 
-type Brief = { readonly [K in Basis["kind"]]: (basis: Extract<Basis, { kind: K }>) => string };
-
-const BRIEF_TEXT: Brief = {
-  point: (basis) => `a row of the sheet (${source(basis.source)})`,
-  between: () => "between rows of the sheet",
-  "one-point": (basis) => `the sheet's one row and a factor of ${basis.factorPer10C} per 10 °C`,
-  beyond: (basis) => `the sheet's nearest row and a factor of ${basis.factorPer10C} per 10 °C`,
-  "rule-of-thumb": () => "rule of thumb",
-  house: () => "house rule",
-  rule: ({ rule }) => plain(rule),
+const BRIEF_TEXT: Words = {
+  point: (basis) => words().point(source(basis.source)),
+  between: () => words().brief.between,
+  "one-point": (basis) => words().brief.onePoint(formatNumber(basis.factorPer10C)),
+  beyond: (basis) => words().brief.beyond(formatNumber(basis.factorPer10C)),
+  "rule-of-thumb": () => words().brief.ruleOfThumb,
+  house: () => words().brief.house,
+  rule: ({ rule }) => stored(rule),
 };
 
-/** One line for the whole plan: `Rests on: developer 9:00, a row of the sheet (…); fixer and wash, house rule.` */
+/** One line for the whole plan: `Rests on: developer: a row of the sheet (…); fixer and wash: house rule.` */
 export function honestyLine(plan: Plan): string {
   const lines = new Map<string, string[]>();
   for (const step of plan.steps.filter(({ seconds }) => seconds !== null)) {
     const bases = step.basis.map((basis) => (BRIEF_TEXT[basis.kind] as (basis: Basis) => string)(basis));
     const rest = [...new Set(bases)].join(" + ");
-    lines.set(rest, [...(lines.get(rest) ?? []), titleOf(step).toLowerCase()]);
+    lines.set(rest, [...(lines.get(rest) ?? []), titleInText(step)]);
   }
-  return `Rests on: ${[...lines].map(([rest, titles]) => `${joinAnd(titles)}: ${rest}`).join("; ")}.`;
+  return words().restsOn(sayLines(lines).join("; "));
 }
 
 /** `a row of the sheet (…) and house rule: …`. */
@@ -65,7 +73,11 @@ export function honestyLines(plan: Plan): string[] {
   const lines = new Map<string, string[]>();
   for (const step of plan.steps) {
     const rest = sayBases(step);
-    lines.set(rest, [...(lines.get(rest) ?? []), titleOf(step).toLowerCase()]);
+    lines.set(rest, [...(lines.get(rest) ?? []), titleInText(step)]);
   }
+  return sayLines(lines);
+}
+
+function sayLines(lines: ReadonlyMap<string, readonly string[]>): string[] {
   return [...lines].map(([rest, titles]) => `${joinAnd(titles)}: ${rest}`);
 }

@@ -1,0 +1,28 @@
+import { formatBothScales, formatMl, formatSeconds, joinAnd } from "../../wording.ts";
+import type { FaultWords } from "./fault.en.ts";
+
+const doneFilms = (count: number): string => `${count} ${count === 1 ? "Film" : "Filme"}`;
+
+export const de: FaultWords = {
+  tooCold: (tenthsC, nearestTenthsC) =>
+    `${formatBothScales(tenthsC)} ist kälter, als dieses Datenblatt erlaubt. Am nächsten liegt ${formatBothScales(nearestTenthsC)}: wärm den Entwickler darauf an.`,
+  tooHot: (tenthsC, nearestTenthsC) =>
+    `${formatBothScales(tenthsC)} ist wärmer, als dieses Datenblatt erlaubt. Am nächsten liegt ${formatBothScales(nearestTenthsC)}: kühl den Entwickler darauf ab.`,
+  pulledTooFar: (exposureIndex, nearest) =>
+    `EI ${exposureIndex} liegt weiter unter der Empfindlichkeit des Films, als dieses Datenblatt und jede Faustregel reichen. Am nächsten liegt EI ${nearest}.`,
+  pushedTooFar: (exposureIndex, nearest) =>
+    `EI ${exposureIndex} liegt weiter über der Empfindlichkeit des Films, als dieses Datenblatt und jede Faustregel reichen. Am nächsten liegt EI ${nearest}.`,
+  tooManyRolls: (tank, reels, rolls) =>
+    `In Dose ${tank} ${reels === 1 ? "passt ein Film" : `passen ${reels} Filme`}, nicht ${rolls}. Nimm eine größere Dose, oder zwei.`,
+  wrongFormat: (tank, takes, format) =>
+    `Dose ${tank} nimmt Film im Format ${takes}, nicht ${format}. Such dir mit \`/tank list\` eine andere.`,
+  notCovered: (volumeMl, neededMl) =>
+    `${formatMl(volumeMl)} bedecken den Film nicht. Nimm mindestens ${formatMl(neededMl)}.`,
+  oneShot: (filmsDone) =>
+    `Dieser Entwickler hat in jedem Liter schon ${doneFilms(filmsDone)} entwickelt, und sein Datenblatt gibt keine Regel, ihn noch einmal zu benutzen. Nimm frischen Entwickler.`,
+  usedUp: (filmsDone, maxFilms) =>
+    `Dieser Entwickler hat in jedem Liter schon ${doneFilms(filmsDone)} entwickelt: ${maxFilms} ist das Höchste. Nimm frischen Entwickler.`,
+  filmTime: (film, seconds) => `${film} ${formatSeconds(seconds)}`,
+  cannotShare: (filmTimes) =>
+    `Diese Filme können sich keine Dose teilen: ihre Zeiten liegen mehr als 10 % auseinander (${joinAnd(filmTimes)}). Nimm für jeden eine Dose, den längsten zuerst.`,
+};

@@ -1,0 +1,26 @@
+import { formatBothScales, formatMl, formatSeconds, joinAnd } from "../../wording.ts";
+
+export const en = {
+  tooCold: (tenthsC: number, nearestTenthsC: number) =>
+    `${formatBothScales(tenthsC)} is colder than this sheet allows. The nearest is ${formatBothScales(nearestTenthsC)}: warm the developer to that.`,
+  tooHot: (tenthsC: number, nearestTenthsC: number) =>
+    `${formatBothScales(tenthsC)} is hotter than this sheet allows. The nearest is ${formatBothScales(nearestTenthsC)}: cool the developer to that.`,
+  pulledTooFar: (exposureIndex: number, nearest: number) =>
+    `EI ${exposureIndex} is further below the film's speed than this sheet and any rule of thumb reach. The nearest is EI ${nearest}.`,
+  pushedTooFar: (exposureIndex: number, nearest: number) =>
+    `EI ${exposureIndex} is further above the film's speed than this sheet and any rule of thumb reach. The nearest is EI ${nearest}.`,
+  tooManyRolls: (tank: number, reels: number, rolls: number) =>
+    `Tank ${tank} takes ${reels}, not ${rolls} rolls. Use a larger tank, or two.`,
+  wrongFormat: (tank: number, takes: string, format: string) =>
+    `Tank ${tank} takes ${takes} film, not ${format}. Choose another tank with \`/tank list\`.`,
+  notCovered: (volumeMl: number, neededMl: number) =>
+    `${formatMl(volumeMl)} does not cover the film. Use at least ${formatMl(neededMl)}.`,
+  oneShot: (filmsDone: number) =>
+    `This developer has done ${filmsDone} films in each litre, and its sheet gives no rule for using it again. Use fresh developer.`,
+  usedUp: (filmsDone: number, maxFilms: number) =>
+    `This developer has done ${filmsDone} films in each litre: ${maxFilms} is the most. Use fresh developer.`,
+  filmTime: (film: string, seconds: number) => `${film} ${formatSeconds(seconds)}`,
+  cannotShare: (filmTimes: readonly string[]) =>
+    `These films can't share a tank: their times lie more than 10 % apart (${joinAnd(filmTimes)}). Use one tank for each, the longest first.`,
+};
+export type FaultWords = typeof en;
