@@ -6,13 +6,15 @@ import {
   type Reply,
   type Suggestion,
 } from "../commands/define.ts";
-import { DEFAULT_LANGUAGE, speaking, spokenLanguage, type Language } from "../commands/language.ts";
+import { DEFAULT_LANGUAGE, inEach, speaking, spokenLanguage, type Language } from "../commands/language.ts";
 import { nearNames } from "../commands/line.ts";
 import type { Stores } from "../store/index.ts";
 import type { CommandCall, CompletionRequest } from "./chat/port.ts";
 import type { Clock } from "./clock.ts";
 import type { Log } from "./log.ts";
-import { issueWords, unknownOptionWords } from "./option-words.ts";
+import { issueWords, mendDecimals, unknownOptionWords } from "./option-words.ts";
+import { de } from "./words/dispatch.de.ts";
+import { en } from "./words/dispatch.en.ts";
 
 /** What became of a call. `repeat`: the chat delivered it twice, its work is done already. */
 export interface Answered {
@@ -32,12 +34,7 @@ export interface Dispatch {
   onComplete(request: CompletionRequest): readonly Suggestion[];
 }
 
-const BROKEN: Reply = {
-  text: "Something broke on my side, and nothing was changed. Try once more; if it breaks again, tell the teacher.",
-};
-const DISK_FULL: Reply = {
-  text: "The disk of the class's computer is full: nothing can be written down, and nothing was changed. Tell the teacher now.",
-};
+const words = inEach({ en, de });
 
 export interface DispatchDeps {
   readonly commands: readonly Command[];
@@ -77,25 +74,46 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
 
   function work(call: PlainCall, now: number): Answered & { classId?: number } {
     const command = byName.get(call.name);
-    if (!command) throw new UserError("ERR_UNKNOWN_COMMAND", unknownCommandWords(call.name, commands));
     const context = contextOf(call, now);
-    const reply = speaking(readerLanguage(context), () => handle(command, call, context));
-    return { kind: "done", code: null, reply, visibility: command.visibility, classId: context.class.id };
+    return speaking(readerLanguage(context), () => {
+      if (!command) throw new UserError("ERR_UNKNOWN_COMMAND", unknownCommandWords(call.name, commands));
+      const reply = handle(command, call, context);
+      return { kind: "done", code: null, reply, visibility: command.visibility, classId: context.class.id };
+    });
   }
 
   function handle(command: Command, call: PlainCall, context: Context): Reply {
     if (!mayActAs(call.role, command.who)) {
-      const who = command.who === "aide" ? "an aide or the teacher" : "the teacher";
-      throw new UserError("ERR_ROLE", `Only ${who} may use \`/${command.name}\`. Ask them.`);
+      const least = command.who === "aide" ? "aide" : "teacher";
+      throw new UserError("ERR_ROLE", words().onlyStaff(command.name, least));
     }
     const given = Object.fromEntries(Object.entries(call.options).filter(([, value]) => value !== undefined));
     const faults = unknownOptionWords(command, given);
-    const parsed = command.options.safeParse(given);
+    const parsed = readOptions(command, given);
     if (!parsed.success) faults.push(...issueWords(command, parsed.error.issues, given));
     if (faults.length > 0) throw new UserError("ERR_OPTIONS", faults.join("\n"));
-    // What the whole class reads is in the class's language.
-    const language = command.visibility === "class" ? context.class.habits.language : spokenLanguage();
-    return speaking(language, () => command.handle(parsed.data ?? {}, context));
+    const answer = (): Reply => command.handle(parsed.data ?? {}, context);
+    const { language } = context.class.habits;
+    if (command.visibility !== "class" || language === spokenLanguage()) return answer();
+    // What the whole class reads is in the class's language; a refusal is read by the caller alone.
+    try {
+      return stores.atomically(() => speaking(language, answer));
+    } catch (error) {
+      if (error instanceof UserError) return answer();
+      throw error;
+    }
+  }
+
+  /** Whose words a fault takes, of which the store may be the cause. */
+  function languageAfterFault({ place, person, language }: Caller): Language {
+    try {
+      const found = stores.classes.find(place.classKey);
+      const known = found && stores.members.find(found.id, person.id);
+      if (known) return stores.members.languageOf(known.classId, known.personId);
+    } catch {
+      // The fault itself is told all the same.
+    }
+    return language ?? DEFAULT_LANGUAGE;
   }
 
   function run(call: PlainCall, now: number): Answered {
@@ -109,7 +127,7 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
       if (answered.classId !== undefined) onChange?.(answered.classId);
       return answered;
     } catch (error) {
-      return speaking(call.language ?? DEFAULT_LANGUAGE, () => refuse(error, call));
+      return refuse(error, call);
     }
   }
 
@@ -122,8 +140,9 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
     }
     const code = (error as { code?: string }).code ?? "";
     log.error({ ...about, err: error }, "a call broke");
-    const reply = code === "SQLITE_FULL" || code.startsWith("SQLITE_IOERR") ? DISK_FULL : BROKEN;
-    return { kind: "broken", code: code || "ERR_BROKEN", reply, visibility: "private" };
+    const isFull = code === "SQLITE_FULL" || code.startsWith("SQLITE_IOERR");
+    const text = speaking(languageAfterFault(call), () => (isFull ? words().diskFull : words().broken));
+    return { kind: "broken", code: code || "ERR_BROKEN", reply: { text }, visibility: "private" };
   }
 
   return {
@@ -163,7 +182,12 @@ function unknownCommandWords(name: string, commands: readonly Command[]): string
     name.toLowerCase(),
     commands.map((command) => command.name),
   );
-  const hint =
-    near.length > 0 ? `Did you mean ${near.map((each) => `\`/${each}\``).join(" or ")}?` : "Try `/help`.";
-  return `I know no \`/${name.replaceAll("`", "").slice(0, 60)}\`. ${hint}`;
+  return words().unknownCommand(name.replaceAll("`", "").slice(0, 60), near);
+}
+
+/** As written, or, where that doesn't fit, with decimal points for decimal commas. */
+function readOptions(command: Command, given: Readonly<Record<string, unknown>>) {
+  const parsed = command.options.safeParse(given);
+  const mended = parsed.success ? undefined : mendDecimals(given, parsed.error.issues);
+  return mended ? command.options.safeParse(mended) : parsed;
 }

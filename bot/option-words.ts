@@ -2,11 +2,17 @@ import type { z } from "zod";
 import { distance } from "fastest-levenshtein";
 import type { Command } from "../commands/define.ts";
 import { aboutOf } from "../commands/forms.ts";
-import { joinAnd, plain } from "../commands/wording.ts";
+import { inEach } from "../commands/language.ts";
+import { pointDecimal } from "../commands/measure.ts";
+import { formatNumber, joinAnd, joinOr, plain } from "../commands/wording.ts";
+import { de } from "./words/option.de.ts";
+import { en } from "./words/option.en.ts";
 
 /* Words for options that don't fit. Every fault of a call is told at once. */
 
 type Issue = z.core.$ZodIssue;
+
+const words = inEach({ en, de });
 
 /** One sentence per wrong option; empty where all keys are known. */
 export function unknownOptionWords(command: Command, given: Readonly<Record<string, unknown>>): string[] {
@@ -16,11 +22,11 @@ export function unknownOptionWords(command: Command, given: Readonly<Record<stri
     .map((key) => {
       const near = known.filter((each) => distance(each, key) <= 2)[0];
       const hint = near
-        ? `Did you mean ${near}?`
+        ? words().didYouMean(near)
         : known.length > 0
-          ? `It takes ${joinAnd(known)}.`
-          : "It takes none.";
-      return `\`/${command.name}\` has no option ${plain(key.slice(0, 40))}. ${hint}`;
+          ? words().takes(joinAnd(known))
+          : words().takesNone;
+      return words().unknown(command.name, plain(key.slice(0, 40)), hint);
     });
 }
 
@@ -40,32 +46,44 @@ export function issueWords(
 
 function sentence(command: Command, option: string, issue: Issue, value: unknown): string {
   const about = aboutOf(command, option);
-  if (value === undefined) return `${option} is missing. Add \`${option}:…\` (${lowerFirst(about)}).`;
+  if (value === undefined) return words().missing(option, about);
   const shown = plain(String(value).slice(0, 40));
   switch (issue.code) {
     case "too_small":
       return issue.origin === "string"
-        ? `${option} is too short. ${about}.`
-        : `${option}:${shown} is too small: at least ${issue.minimum}.`;
+        ? words().tooShort(option, about)
+        : words().tooSmall(option, shown, bound(issue.minimum));
     case "too_big":
       return issue.origin === "string"
-        ? `${option} is too long: ${String(value).length} characters, at most ${issue.maximum}.`
-        : `${option}:${shown} is too large: at most ${issue.maximum}.`;
+        ? words().tooLong(option, String(value).length, bound(issue.maximum))
+        : words().tooLarge(option, shown, bound(issue.maximum));
     case "invalid_value":
-      return `${option}:${shown} is not one I know. Use ${joinOr(issue.values.map(String))}.`;
+      return words().notKnown(option, shown, joinOr(issue.values.map(String)));
     case "invalid_type":
       return issue.expected === "int"
-        ? `${option}:${shown} must be a whole number.`
-        : `${option}:${shown} is not a ${issue.expected}. ${about}.`;
+        ? words().notWhole(option, shown)
+        : words().notA(option, shown, issue.expected, about);
     default:
       return `${option}: ${issue.message}`;
   }
 }
 
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
+function bound(value: number | bigint): string {
+  return formatNumber(Number(value));
 }
 
-function joinOr(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
+/**
+ * The same values with a decimal point where a number was written with a decimal comma; undefined where that was not
+ * what is wrong.
+ */
+export function mendDecimals(
+  given: Readonly<Record<string, unknown>>,
+  issues: readonly Issue[],
+): Readonly<Record<string, unknown>> | undefined {
+  const mended = issues.flatMap(({ code, path: [key] }): [string, string][] => {
+    const value = given[String(key)];
+    if (code !== "invalid_type" || typeof value !== "string" || pointDecimal(value) === value) return [];
+    return [[String(key), pointDecimal(value)]];
+  });
+  return mended.length > 0 ? { ...given, ...Object.fromEntries(mended) } : undefined;
 }

@@ -2,7 +2,10 @@ import { fail, ok, type Result } from "./result.ts";
 import type { Dilution } from "./sheet/sheet.ts";
 import type { Agitation } from "./plan/plan.ts";
 
-/* Quantities as people write them, read into whole numbers of one unit. The sentences for the faults are in quantity.ts. */
+/*
+ * Quantities as people write them, in English or German, read into whole numbers of one unit: with a decimal point or a
+ * decimal comma. The sentences for the faults are in quantity.ts.
+ */
 
 export const MEASURE_FAULT_CODES = [
   "ERR_TEXT_TOO_LONG",
@@ -67,10 +70,10 @@ function read<T>(text: string, parse: (tidied: string) => Read<T>): Read<T> {
   return tidied.ok ? parse(tidied.value) : tidied;
 }
 
-/** Tenths of a degree Celsius from `20`, `20,5 °C`, `68F`, `68 °F (20 °C)`; the two scales must agree. */
+/** Tenths of a degree Celsius from `20`, `20,5 °C`, `20,5 Grad`, `68F`, `68 °F (20 °C)`; the two scales must agree. */
 export function parseTemperature(text: string): Read<number> {
   return read(text, (typed) => {
-    const scale = "(?:°|deg(?:rees?)?)? ?(c|f|celsius|fahrenheit)?";
+    const scale = "(?:°|deg(?:rees?)?|grad)? ?(c|f|celsius|fahrenheit)?";
     const match = new RegExp(
       `^([+-]?\\d{1,5}(?:[.,]\\d{1,4})?) ?${scale}(?: ?[(/=] ?([+-]?\\d{1,5}(?:[.,]\\d{1,4})?) ?${scale} ?\\)?)?$`,
       "i",
@@ -90,7 +93,12 @@ export function parseTemperature(text: string): Read<number> {
 }
 
 function toNumber(text: string): number {
-  return Number(text.replace(",", "."));
+  return Number(pointDecimal(text));
+}
+
+/** `5,5` as `5.5`; any other text as it is. */
+export function pointDecimal(text: string): string {
+  return text.replace(/^(\s*[+-]?\d+),(\d+\s*)$/, "$1.$2");
 }
 
 function isFahrenheit(scale: string | undefined): boolean {
@@ -116,7 +124,7 @@ export function parseVolume(text: string): Read<number> {
   });
 }
 
-/** Whole seconds from `9:00`, `1:02:03`, `540 s`, `9 min`, `9.5 min`, `9 min 30 s`. A bare number is refused. */
+/** Whole seconds from `9:00`, `1:02:03`, `540 s`, `9 min`, `9,5 min`, `9 Minuten 30 s`. A bare number is refused. */
 export function parseDuration(text: string): Read<number> {
   return read(text, (typed) => {
     const seconds = clockSeconds(typed) ?? spokenSeconds(typed);
@@ -139,7 +147,7 @@ function clockSeconds(typed: string): number | undefined {
 function spokenSeconds(typed: string): number | undefined {
   const number = "(\\d{1,5}(?:[.,]\\d{1,2})?)";
   const match = new RegExp(
-    `^(?:${number} ?(?:h|hours?))? ?(?:${number} ?(?:m|min|mins|minutes?|['′]))? ?(?:${number} ?(?:s|sec|secs|seconds?|["″]))?$`,
+    `^(?:${number} ?(?:h|hours?|std\\.?|stunden?))? ?(?:${number} ?(?:m|min|mins|minuten?|minutes?|['′]))? ?(?:${number} ?(?:s|secs?|seconds?|sek\\.?|sekunden?|["″]))?$`,
     "i",
   ).exec(typed);
   if (!match || (match[1] ?? match[2] ?? match[3]) === undefined) return undefined;
@@ -153,7 +161,7 @@ export interface ReadDilution extends Dilution {
   readonly wasRatio: boolean;
 }
 
-/** Parts from `1+9`, `1:9` (read as 1+9), `stock`. */
+/** Parts from `1+9`, `1:9` (read as 1+9), `stock`, `Stammlösung`. */
 export function parseDilution(text: string): Read<ReadDilution> {
   return read(text, (typed) => {
     if (/^(stock|undiluted|neat|stammlösung|stammloesung|unverdünnt|unverduennt)$/i.test(typed))
@@ -182,17 +190,17 @@ export function makeDilution({ concentrateParts, waterParts }: Dilution): string
 /** A scheme from `30/5/60` (first/burst/cycle, seconds), `30/5/60 rotation`, `30/5/60 inversion 2 taps`, `continuous`. */
 export function parseAgitation(text: string): Read<Agitation> {
   return read(text, (typed): Read<Agitation> => {
-    if (/^continuous$/i.test(typed))
+    if (/^(continuous|ständig)$/i.test(typed))
       return ok({ initialSeconds: 0, burstSeconds: 0, cycleSeconds: 0, manner: "continuous", taps: 0 });
     const match =
-      /^(\d{1,4}) ?\/ ?(\d{1,4}) ?\/ ?(\d{1,4})(?: (inversion|rotation))?(?:,? (\d{1,2}) taps?)?$/i.exec(
+      /^(\d{1,4}) ?\/ ?(\d{1,4}) ?\/ ?(\d{1,4})(?: (inversion|rotation|kippen|drehen))?(?:,? (\d{1,2}) (?:taps?|mal))?$/i.exec(
         typed,
       );
     const [initialSeconds, burstSeconds, cycleSeconds] = [match?.[1], match?.[2], match?.[3]].map(Number);
     const taps = Number(match?.[5] ?? 1);
     if (!match || !isScheme(initialSeconds ?? 0, burstSeconds ?? 0, cycleSeconds ?? 0) || taps > 10)
       return fail({ code: "ERR_NO_AGITATION", typed });
-    const manner = /rotation/i.test(match[4] ?? "") ? "rotation" : "inversion";
+    const manner = /rotation|drehen/i.test(match[4] ?? "") ? "rotation" : "inversion";
     return ok({
       initialSeconds: initialSeconds ?? 0,
       burstSeconds: burstSeconds ?? 0,

@@ -7,6 +7,7 @@ import {
   parseDilution,
   parseDuration,
   parseTemperature,
+  pointDecimal,
 } from "../measure.ts";
 import { formatSeconds } from "../wording.ts";
 import type { Point, Sheet } from "./sheet.ts";
@@ -136,8 +137,8 @@ export const SHEET_COLUMNS: Readonly<Record<Stated | AlsoStated, Column>> = {
     isRequired: false,
     like: "2.3, from 1 to 6",
     read(text) {
-      const value = Number(text);
-      return /^\d(\.\d{1,6})?$/.test(text) && value >= 1 && value <= 6 ? good(value) : BAD;
+      const value = Number(pointDecimal(text));
+      return /^\d([.,]\d{1,6})?$/.test(text) && value >= 1 && value <= 6 ? good(value) : BAD;
     },
     write: (sheet) => (sheet.factorPer10C === null ? "" : String(sheet.factorPer10C)),
   },

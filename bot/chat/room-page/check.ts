@@ -1,4 +1,5 @@
 import { parseLine } from "../../../commands/line.ts";
+import { pointDecimal } from "../../../commands/measure.ts";
 import type { CommandCard, OptionCard, Refusal } from "../room-wire.ts";
 import type { Words } from "./words.en.ts";
 
@@ -54,7 +55,7 @@ export function checkValue(option: OptionCard, value: string): LineFaultHere | u
   if (option.longest !== null && [...value].length > option.longest)
     return { code: "ERR_LONGEST", option: name, bound: option.longest };
   if (option.kind !== "whole" && option.kind !== "number") return undefined;
-  const number = value.trim() === "" ? Number.NaN : Number(value);
+  const number = value.trim() === "" ? Number.NaN : Number(pointDecimal(value));
   if (Number.isNaN(number))
     return { code: option.kind === "whole" ? "ERR_WHOLE" : "ERR_NUMBER", option: name };
   if (option.kind === "whole" && !Number.isInteger(number)) return { code: "ERR_WHOLE", option: name };

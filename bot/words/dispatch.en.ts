@@ -1,0 +1,11 @@
+export const en = {
+  broken:
+    "Something broke on my side, and nothing was changed. Try once more; if it breaks again, tell the teacher.",
+  diskFull:
+    "The disk of the class's computer is full: nothing can be written down, and nothing was changed. Tell the teacher now.",
+  onlyStaff: (command: string, least: "aide" | "teacher") =>
+    `Only ${least === "aide" ? "an aide or the teacher" : "the teacher"} may use \`/${command}\`. Ask them.`,
+  unknownCommand: (name: string, near: readonly string[]) =>
+    `I know no \`/${name}\`. ${near.length > 0 ? `Did you mean ${near.map((each) => `\`/${each}\``).join(" or ")}?` : "Try `/help`."}`,
+};
+export type DispatchWords = typeof en;
