@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { ROLES, type Role } from "../commands/define.ts";
 import { commands } from "../commands/index.ts";
+import { DEFAULT_LANGUAGE, speaking } from "../commands/language.ts";
 import { lineFaultWords } from "../commands/line-words.ts";
 import { parseLine } from "../commands/line.ts";
 import { sayInstants } from "../commands/wording.ts";
@@ -74,9 +75,10 @@ function ask(request: Request, stores: ReturnType<typeof openStores>, logLevel: 
     return complain(`Say which class: ${classes.map(({ name }) => `--class "${name}"`).join(", ")}.`);
   const names = commands.map(({ name }) => name);
   const line = parseLine(request.line, names, (name) => commands.find((each) => each.name === name)?.rest);
-  if (!line.ok) return complain(lineFaultWords(line.fault));
-  const dispatch = createDispatch({ commands, stores, clock: createClock(), log: createLog(logLevel) });
   const known = stores.members.findByName(found.id, request.as);
+  const own = known ? stores.members.languageOf(found.id, known.personId) : DEFAULT_LANGUAGE;
+  if (!line.ok) return complain(speaking(own, () => lineFaultWords(line.fault)));
+  const dispatch = createDispatch({ commands, stores, clock: createClock(), log: createLog(logLevel) });
   const chat = found.key.split(":")[0] ?? "room";
   const person = { id: known?.personId ?? `${chat}:ask-${request.as.toLowerCase()}`, name: request.as };
   const answered = dispatch.run(
@@ -91,7 +93,9 @@ function ask(request: Request, stores: ReturnType<typeof openStores>, logLevel: 
     },
     request.now,
   );
-  print(answered, request, found.zone);
+  const language =
+    answered.visibility === "class" ? found.habits.language : stores.members.languageOf(found.id, person.id);
+  speaking(language, () => print(answered, request, found.zone));
   return answered.kind === "done" ? DONE : answered.kind === "refused" ? REFUSED : BROKEN;
 }
 

@@ -6,6 +6,7 @@ import { settleDue } from "../../bot/tick.ts";
 import type { ChatPort, Delivery, Outcome } from "../../bot/chat/port.ts";
 import type { Role } from "../../commands/define.ts";
 import { commands } from "../../commands/index.ts";
+import { speaking, type Language } from "../../commands/language.ts";
 import { parseLine } from "../../commands/line.ts";
 import { lineFaultWords } from "../../commands/line-words.ts";
 import { sayInstants } from "../../commands/wording.ts";
@@ -26,6 +27,8 @@ export function createMemoryLog(): Log & { readonly lines: Logged[] } {
       void lines.push({ level, fields, message });
   return { lines, debug: at("debug"), info: at("info"), warn: at("warn"), error: at("error") };
 }
+
+const idOf = (person: string): string => `room:${person.toLowerCase()}`;
 
 /** A chat that lives in memory, with the whole bot but its clock behind it. */
 export interface Room {
@@ -81,6 +84,13 @@ export function createRoom(path = ":memory:", clock: FakeClock = createFakeClock
     onSettled: () => {},
   });
 
+  /** Of a person; of the class, where nobody is named. */
+  function languageOf(personId: string | null): Language {
+    const found = stores.classes.find(DEMO_KEY);
+    if (!found) return "en";
+    return personId === null ? found.habits.language : stores.members.languageOf(found.id, personId);
+  }
+
   function keepButtons(person: string, actions: readonly { label: string; line: string }[]): void {
     if (actions.length > 0) buttons.set(person, new Map(actions.map(({ label, line }) => [label, line])));
   }
@@ -95,11 +105,11 @@ export function createRoom(path = ":memory:", clock: FakeClock = createFakeClock
       return {
         kind: "refused",
         code: parsed.fault.code,
-        reply: { text: lineFaultWords(parsed.fault) },
+        reply: { text: speaking(languageOf(idOf(person)), () => lineFaultWords(parsed.fault)) },
         visibility: "private",
       };
     }
-    const id = `room:${person.toLowerCase()}`;
+    const id = idOf(person);
     const answered = dispatch.run(
       {
         callId: null,
@@ -115,8 +125,14 @@ export function createRoom(path = ":memory:", clock: FakeClock = createFakeClock
     return answered;
   }
 
-  const says: Room["says"] = (person, line, role) =>
-    sayInstants(asks(person, line, role).reply.text, clock.now(), "UTC");
+  const says: Room["says"] = (person, line, role) => {
+    const { reply, visibility } = asks(person, line, role);
+    return show(reply.text, visibility === "class" ? null : idOf(person));
+  };
+
+  function show(text: string, personId: string | null): string {
+    return speaking(languageOf(personId), () => sayInstants(text, clock.now(), "UTC"));
+  }
 
   async function tick(): Promise<void> {
     settleDue({ stores, log }, clock.now());
@@ -136,14 +152,11 @@ export function createRoom(path = ":memory:", clock: FakeClock = createFakeClock
     news(person) {
       const fresh = heard.slice(read);
       read = heard.length;
-      const wanted =
-        person === undefined
-          ? fresh
-          : fresh.filter(({ personId }) => personId === `room:${person.toLowerCase()}`);
-      return wanted.map(({ text }) => sayInstants(text, clock.now(), "UTC"));
+      const wanted = person === undefined ? fresh : fresh.filter(({ personId }) => personId === idOf(person));
+      return wanted.map(({ text, personId }) => show(text, personId));
     },
     press(person, label, role) {
-      const line = buttons.get(`room:${person.toLowerCase()}`)?.get(label);
+      const line = buttons.get(idOf(person))?.get(label);
       if (line === undefined) throw new Error(`${person} sees no button ${label}`);
       return says(person, line, role);
     },
