@@ -19,6 +19,9 @@ const KILLS = 20;
 const RUNS = 6;
 const DEVELOP_SECONDS = 40;
 const CYCLE_SECONDS = 4;
+/** Before these lives it is away for so long that the whole of a short developer falls into its absence. */
+const ABSENT_AFTER = [5, 12];
+const SHORT_SECONDS = 6;
 /** A message is worded a moment before it is kept; on a busy machine that moment is longer. */
 const SLACK_MS = 1000;
 
@@ -33,10 +36,15 @@ function createRandom(seed: number): () => number {
   };
 }
 
-function beginRuns(stores: Stores): void {
-  const now = Date.now();
-  const demo = inventDemo(stores, "UTC", now);
-  if (!demo) throw new Error("no demo class");
+/** One person's film, poured in at `now` or a little later, for so long. */
+function beginRun(
+  stores: Stores,
+  classId: number,
+  person: string,
+  seconds: number,
+  now: number,
+  afterMs = 0,
+) {
   const agitation = {
     initialSeconds: 1,
     cycleSeconds: CYCLE_SECONDS,
@@ -45,26 +53,42 @@ function beginRuns(stores: Stores): void {
     taps: 0,
   } as const;
   const steps = [
-    aStep({ kind: "develop", seconds: DEVELOP_SECONDS, agitation, pourOutSeconds: 2 }),
+    aStep({ kind: "develop", seconds, agitation, pourOutSeconds: 2 }),
     aStep({ kind: "rinse", ordinal: 1 }),
   ];
+  const personId = `room:${person}`;
+  stores.members.see(classId, { id: personId, name: `Person ${person}` }, "student", now);
+  const { id: _id, number: _number, ...draft } = aRun({ classId, personId, plan: aPlan({ steps }) });
+  const run = stores.runs.add({ ...draft, warnSeconds: 1, startedAtMs: now });
+  const begun = advance(run, { kind: "next", step: 0, sure: false, atMs: now + afterMs });
+  if (!begun.ok) throw new Error(begun.fault.code);
+  stores.atomically(() => stores.keepRun(begun.value, now));
+  return run.id;
+}
+
+function beginRuns(data: string): void {
+  const stores = openStores(join(data, "sinkside.db"));
+  const now = Date.now();
+  const demo = inventDemo(stores, "UTC", now);
+  if (!demo) throw new Error("no demo class");
   for (let index = 0; index < RUNS; index += 1) {
-    const person = { id: `room:p${index}`, name: `Person ${index}` };
-    stores.members.see(demo.id, person, "student", now);
-    const {
-      id: _id,
-      number: _number,
-      ...draft
-    } = aRun({ classId: demo.id, personId: person.id, plan: aPlan({ steps }), warnSeconds: 1 });
-    const begun = advance(stores.runs.add({ ...draft, startedAtMs: now }), {
-      kind: "next",
-      step: 0,
-      sure: false,
-      atMs: now + index * 130,
-    });
-    if (!begun.ok) throw new Error(begun.fault.code);
-    stores.atomically(() => stores.keepRun(begun.value, now));
+    beginRun(stores, demo.id, `p${index}`, DEVELOP_SECONDS, now, index * 130);
   }
+  stores.close();
+}
+
+/**
+ * While no process is there to call it, a film goes through its developer: however fast or slow the next one starts, it
+ * finds the end of that step late, and every call before it missed. The run's id.
+ */
+async function stayAway(data: string): Promise<number> {
+  const stores = openStores(join(data, "sinkside.db"));
+  const classId = stores.classes.list()[0]?.id ?? 0;
+  const now = Date.now();
+  const id = beginRun(stores, classId, `away${now}`, SHORT_SECONDS, now);
+  stores.close();
+  await wait(now + SHORT_SECONDS * 1000 + LATE_FROM_MS + 50 - Date.now());
+  return id;
 }
 
 interface OutboxRow {
@@ -88,17 +112,15 @@ test(
     console.log(`KILL_SEED=${seed}`);
     const random = createRandom(seed);
     const data = mkdtempSync(join(tmpdir(), "sinkside-kill-"));
-    const before = openStores(join(data, "sinkside.db"));
-    beginRuns(before);
-    before.close();
+    beginRuns(data);
 
+    const away: number[] = [];
     for (let kill = 0; kill < KILLS; kill += 1) {
       const bot = startProcess(data);
       await bot.ready;
       await wait(random() * 700);
       await bot.kill("SIGKILL");
-      // Twice it stays away for so long that what comes next is late.
-      if (kill === 5 || kill === 12) await wait(LATE_FROM_MS + CYCLE_SECONDS * 1000);
+      if (ABSENT_AFTER.includes(kill)) away.push(await stayAway(data));
     }
     const last = startProcess(data);
     await last.ready;
@@ -108,7 +130,7 @@ test(
     const stores = openStores(join(data, "sinkside.db"));
     expect(stores.db.pragma("integrity_check", { simple: true })).toBe("ok");
     const cues = stores.db
-      .prepare("select run_id, key, due_at, state from cues where kind != 'nudge'")
+      .prepare("select run_id, key, due_at, state from cues where kind != 'nudge' order by run_id, due_at")
       .all() as CueRow[];
     const outbox = stores.db.prepare("select key, state, useful_until from outbox").all() as OutboxRow[];
     const messages = stores.db
@@ -121,7 +143,8 @@ test(
     stores.close();
 
     // Each agitation, the first one, get-ready, pour-out and the end: nothing waits, nothing was dropped.
-    expect(cues).toHaveLength(RUNS * (1 + (DEVELOP_SECONDS / CYCLE_SECONDS - 1) + 1 + 1 + 1));
+    const calls = 1 + (DEVELOP_SECONDS / CYCLE_SECONDS - 1) + 1 + 1 + 1;
+    expect(cues).toHaveLength(RUNS * calls + away.length * 4);
     expect(cues.filter(({ state }) => state !== "said" && state !== "merged")).toEqual([]);
     const byKey = new Map(messages.map((message) => [message.key, message]));
     expect(byKey.size).toBe(messages.length);
@@ -150,10 +173,15 @@ test(
       said.length - said.filter((cue) => byKey.has(`d:${cue.run_id.toString(36)}.${cue.key}`)).length;
     expect(unsaid).toBeLessThanOrEqual(2 * RUNS);
     const ends = cues.filter(({ key }) => key.includes("n"));
-    expect(ends.map(({ state }) => state)).toEqual(Array.from({ length: RUNS }, () => "said"));
+    expect(ends.map(({ state }) => state)).toEqual(Array.from({ length: RUNS + away.length }, () => "said"));
     // Otherwise the test would not have tried what it is for.
-    expect(messages.filter(({ text }) => /late.*this was for/s.test(text)).length).toBeGreaterThan(0);
-    expect(cues.some(({ state }) => state === "merged")).toBe(true);
+    expect(away).toHaveLength(ABSENT_AFTER.length);
+    for (const id of away) {
+      const states = cues.filter(({ run_id }) => run_id === id).map(({ key, state }) => `${key} ${state}`);
+      expect(states).toEqual(["1.0f0 merged", "1.0g0 merged", "1.0p0 merged", "1.0n0 said"]);
+      const end = byKey.get(`d:${id.toString(36)}.1.0n0`);
+      expect(end?.text).toMatch(/s late\*\*: this was for .* 3 calls before it were missed\./s);
+    }
   },
 );
 
