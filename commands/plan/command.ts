@@ -16,7 +16,7 @@ import { matchSheets } from "../sheet/find.ts";
 import { pickSheet } from "../sheet/pick.ts";
 import type { Sheet } from "../sheet/sheet.ts";
 import type { Tank } from "../tank/tank.ts";
-import { countOf, formatMl, parseNumber } from "../wording.ts";
+import { parseNumber } from "../wording.ts";
 import { isSameBath } from "./develop.ts";
 import { sayPlanFault } from "./fault-words.ts";
 import { makePlan } from "./process.ts";
@@ -32,7 +32,7 @@ const completeTank: Completer = (typed, context) =>
   context.stores.tanks
     .list(context.class.id)
     .map((tank) => ({
-      label: `Tank ${tank.number}: ${countOf(tank.reels, "reel")}, ${formatMl(tank.volumeMl)}${tank.condition ? " (reported)" : ""}`,
+      label: words.tankOffer(tank.number, tank.reels, tank.volumeMl, Boolean(tank.condition)),
       value: String(tank.number),
     }))
     .filter((each) => each.label.toLowerCase().includes(typed.toLowerCase()));
@@ -170,7 +170,7 @@ function findTank(context: Context, text: string | undefined): Tank | null {
   if (text === undefined) return null;
   const number = parseNumber("tank", text);
   const tank = number === undefined ? undefined : context.stores.tanks.find(context.class.id, number);
-  if (!tank) throw new UserError("ERR_UNKNOWN_TANK", words.NO_TANK(text));
+  if (!tank) throw new UserError("ERR_UNKNOWN_TANK", words.noTank(text));
   return tank;
 }
 
@@ -182,7 +182,7 @@ function otherSheets(also: string | undefined, context: Context, sheet: Sheet): 
       const bath = { film, developer: sheet.developer, dilution: sheet.dilution };
       const other = matchSheets(sheetsOf(context), bath)[0];
       if (!other || !isSameBath(sheet, other))
-        throw new UserError("ERR_NOT_SAME_BATH", words.NOT_SAME_BATH(film));
+        throw new UserError("ERR_NOT_SAME_BATH", words.notSameBath(film));
       return other;
     });
 }
@@ -209,7 +209,7 @@ export const planCurve = defineCommand({
         ? stores.plans.latest(context.class.id, person.id)
         : stores.plans.find(context.class.id, number ?? 0);
     if (!stored)
-      throw new UserError("ERR_UNKNOWN_PLAN", text === undefined ? words.NO_PLAN_YET : words.NO_PLAN(text));
+      throw new UserError("ERR_UNKNOWN_PLAN", text === undefined ? words.noPlanYet() : words.noPlan(text));
     return words.curveReply(stored.number, stored.plan);
   },
 });

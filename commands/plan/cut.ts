@@ -44,6 +44,7 @@ const PAPERS = [
   { name: "11x14 in (27.9 x 35.6 cm)", widthMm: 279, heightMm: 356 },
   { name: "16x20 in (40.6 x 50.8 cm)", widthMm: 406, heightMm: 508 },
 ] as const;
+export type PaperName = (typeof PAPERS)[number]["name"];
 
 export interface ContactSheet {
   readonly rows: number;
@@ -51,7 +52,7 @@ export interface ContactSheet {
   readonly widthMm: number;
   readonly heightMm: number;
   /** The smallest paper it fits, either way round; null: more than one sheet. */
-  readonly paper: string | null;
+  readonly paper: PaperName | null;
 }
 
 /** One strip to a row, one film to a sheet. */

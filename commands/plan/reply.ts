@@ -1,16 +1,16 @@
 import type { FieldValue, Reply } from "../define.ts";
+import { inEach, speaking } from "../language.ts";
 import { makeLine } from "../line.ts";
 import { makeDilution } from "../measure.ts";
 import { sheetName } from "../sheet/pick.ts";
 import {
-  countOf,
   formatBothScales,
   formatDilution,
   formatMl,
   formatSeconds,
-  joinAnd,
   makeNumber,
   plain,
+  quoted,
 } from "../wording.ts";
 import { honestyLine, honestyLines, sayBasis } from "./basis-words.ts";
 import { sayCaution } from "./caution-words.ts";
@@ -19,39 +19,40 @@ import { drawPlan } from "./picture.ts";
 import type { Plan, Step } from "./plan.ts";
 import { describeAgitation, titleOf } from "./step-words.ts";
 import { splitVolume } from "./volume.ts";
+import { de } from "./words/reply.de.ts";
+import { en } from "./words/reply.en.ts";
 
 /* Every sentence of /plan, but the cautions, the faults and what the numbers rest on. */
 
-export const NO_TANK = (typed: string): string =>
-  `There is no tank ${plain(typed)} in this class. See the tanks with \`/tank list\`.`;
-export const NO_PLAN = (typed: string): string =>
-  `I know no plan "${plain(typed)}". Make one with \`/plan\`.`;
-export const NO_PLAN_YET = "You have no plan yet. Make one with `/plan film:… temp:…`.";
-export const NOT_SAME_BATH = (film: string): string =>
-  `${plain(film)} has no sheet for the same developer and dilution, so it can't share the tank. Add one with \`/sheet add\`, or use two tanks.`;
+const words = inEach({ en, de });
+
+export const noTank = (typed: string): string => words().noTank(plain(typed));
+export const noPlan = (typed: string): string => words().noPlan(quoted(plain(typed)));
+export const noPlanYet = (): string => words().noPlanYet;
+export const notSameBath = (film: string): string => words().notSameBath(plain(film));
+export const tankOffer = (tank: number, reels: number, volumeMl: number, isReported: boolean): string =>
+  words().tankOffer(tank, reels, volumeMl, isReported);
 
 export function plannedReply(number: number, plan: Plan, wasRatio: boolean): Reply {
-  const develop = plan.steps.find(({ kind }) => kind === "develop");
-  const also = (plan.alsoFilms ?? []).map(plain);
   const load = [
-    countOf(
-      plan.rolls,
-      plan.format === "4x5" ? "sheet of 4x5" : `roll of ${plan.format}`,
-      plan.format === "4x5" ? "sheets of 4x5" : `rolls of ${plan.format}`,
-    ),
-    ...(plan.tank === null ? [] : [`tank ${plan.tank}`]),
+    words().films(plan.rolls, plan.format),
+    ...(plan.tank === null ? [] : [words().tank(plan.tank)]),
     formatMl(plan.volumeMl),
   ].join(", ");
   const text = [
-    `**${formatSeconds(develop?.seconds ?? 0)}** at ${formatBothScales(plan.tenthsC)}${saySpread(plan)}`,
-    `${sheetName(plan.sheet)}, EI ${plan.exposureIndex}${also.length > 0 ? `, with ${joinAnd(also)}` : ""}; ${load}. Plan ${makeNumber("plan", number)}.`,
+    sayDevelopment(plan),
+    words().load(
+      sheetName(plan.sheet),
+      plan.exposureIndex,
+      (plan.alsoFilms ?? []).map(plain),
+      load,
+      makeNumber("plan", number),
+    ),
     "",
     ...plan.steps.map((step, at) => `${at + 1}. ${sayStep(step, plan)}`),
     "",
     ...plan.cautions.map((caution) => `- ${sayCaution(caution, plan)}`),
-    ...(wasRatio
-      ? [`- I read the dilution as ${formatDilution(plan.sheet.dilution)}: makers' 1:9 means 1+9.`]
-      : []),
+    ...(wasRatio ? [`- ${words().readRatio(formatDilution(plan.sheet.dilution))}`] : []),
     "",
     honestyLine(plan),
   ].join("\n");
@@ -59,8 +60,8 @@ export function plannedReply(number: number, plan: Plan, wasRatio: boolean): Rep
     text,
     fields: fieldsOf(number, plan),
     actions: [
-      { label: "Start", line: makeLine("run start", { plan: number }), weight: "main" },
-      { label: "Show the curve", line: makeLine("plan curve", { plan: number }) },
+      { label: words().start, line: makeLine("run start", { plan: number }), weight: "main" },
+      { label: words().showCurve, line: makeLine("plan curve", { plan: number }) },
     ],
   };
 }
@@ -68,22 +69,28 @@ export function plannedReply(number: number, plan: Plan, wasRatio: boolean): Rep
 export function curveReply(number: number, plan: Plan): Reply {
   return {
     text: [
-      `Plan ${makeNumber("plan", number)}: ${sheetName(plan.sheet)} at ${formatBothScales(plan.tenthsC)}, EI ${plan.exposureIndex}.`,
-      "What each number rests on:",
+      words().curveHead(
+        makeNumber("plan", number),
+        sheetName(plan.sheet),
+        formatBothScales(plan.tenthsC),
+        plan.exposureIndex,
+      ),
+      words().whatItRestsOn,
       ...honestyLines(plan).map((line) => `- ${line}.`),
     ].join("\n"),
     fields: fieldsOf(number, plan),
     pictures: drawPlan(plan),
-    actions: [{ label: "Start", line: makeLine("run start", { plan: number }), weight: "main" }],
+    actions: [{ label: words().start, line: makeLine("run start", { plan: number }), weight: "main" }],
   };
 }
 
-/** Rounded outwards to 10 s: a spread is no measurement. */
-function saySpread({ spread }: Plan): string {
-  if (!spread) return "";
+/** The spread is rounded outwards to 10 s: it is no measurement. */
+function sayDevelopment({ steps, spread, tenthsC }: Plan): string {
+  const time = formatSeconds(steps.find(({ kind }) => kind === "develop")?.seconds ?? 0);
+  if (!spread) return words().timeAt(time, formatBothScales(tenthsC));
   const low = formatSeconds(Math.floor(spread.lowSeconds / 10) * 10);
   const high = formatSeconds(Math.ceil(spread.highSeconds / 10) * 10);
-  return `, the true time between ${low} and ${high}`;
+  return words().timeBetween(time, formatBothScales(tenthsC), low, high);
 }
 
 function sayStep(step: Step, plan: Plan): string {
@@ -93,37 +100,39 @@ function sayStep(step: Step, plan: Plan): string {
   ];
   if (step.kind === "develop" && step.agitation) parts.push(describeAgitation(step.agitation));
   if (step.pourOutSeconds > 0 && step.seconds !== null)
-    parts.push(`pour out from ${formatSeconds(step.seconds - step.pourOutSeconds)}`);
-  if (step.changes) parts.push(`fill and empty ${step.changes} times`);
+    parts.push(words().pourOutFrom(step.seconds - step.pourOutSeconds));
+  if (step.changes) parts.push(words().fillAndEmpty(step.changes));
   if (step.kind === "cut") parts.push(sayCut(plan));
   return parts.filter((part) => part !== "").join("; ");
 }
 
 function sayBath(step: Step, plan: Plan): string[] {
-  const label = step.batch === null ? [] : [`from ${plain(step.batch)}`];
-  if (step.kind !== "develop" || step.ml === null) return label;
+  const bottle = step.batch === null ? [] : [words().fromBottle(plain(step.batch))];
+  if (step.kind !== "develop" || step.ml === null) return bottle;
   const { concentrateMl, waterMl } = splitVolume(step.ml, plan.sheet.dilution);
   const mix =
-    waterMl === 0
-      ? `${formatMl(concentrateMl)} of stock`
-      : `${formatMl(concentrateMl)} concentrate + ${formatMl(waterMl)} water`;
-  return [mix, ...label];
+    waterMl === 0 ? words().ofStock(concentrateMl) : words().concentrateAndWater(concentrateMl, waterMl);
+  return [mix, ...bottle];
 }
 
 function sayCut({ strips, format }: Plan): string {
-  if (format === "4x5") return "one sleeve for each sheet";
-  const keepsTail = strips.at(-1) === 1 ? "; the single frame keeps its blank tail" : "";
-  const sheet = layContactSheet(strips, format);
-  const paper = sheet.paper === null ? "" : `; contact sheet on ${sheet.paper}`;
-  return `${sayRuns(strips)}${keepsTail}${paper}`;
+  if (format === "4x5") return words().sleeveEach;
+  const { paper } = layContactSheet(strips, format);
+  return [
+    sayRuns(strips),
+    ...(strips.at(-1) === 1 ? [words().keepsTail] : []),
+    ...(paper === null ? [] : [words().contactSheet(paper)]),
+  ].join("; ");
 }
 
 /** `6 strips of 5, 1 of 4, 1 of 2`. */
-export function sayRuns(strips: readonly number[]): string {
+function sayRuns(strips: readonly number[]): string {
   const counts = new Map<number, number>();
   for (const frames of strips) counts.set(frames, (counts.get(frames) ?? 0) + 1);
   return [...counts]
-    .map(([frames, count], at) => `${at === 0 ? countOf(count, "strip") : count} of ${frames}`)
+    .map(([frames, count], at) =>
+      at === 0 ? words().firstStrips(count, frames) : words().moreStrips(count, frames),
+    )
     .join(", ");
 }
 
@@ -169,6 +178,7 @@ function stepFields(step: Step): { readonly [key: string]: FieldValue } {
     concentrateMl: step.concentrateMl,
     batch: step.batch,
     changes: step.changes ?? null,
-    restsOn: step.basis.map(sayBasis),
+    // Data, not words: the same for every reader.
+    restsOn: speaking("en", () => step.basis.map(sayBasis)),
   };
 }

@@ -1,0 +1,35 @@
+import type { Forms } from "../../forms.ts";
+
+export const forms: Forms = {
+  plan: {
+    summary: "Zeiten, Mengen und Schritte für eine Dose voll Film ausrechnen",
+    options: {
+      film: "Name des Films, wie auf seinem Datenblatt",
+      temp: "Temperatur des Entwicklers in der Dose, wie 20C oder 68F",
+      developer: "Name des Entwicklers; nötig, wenn der Film mehrere Datenblätter hat",
+      dilution: "Konzentrat + Wasser, wie 1+9, oder stock (Stammlösung)",
+      ei: "Belichtungsindex der Aufnahmen; ohne Angabe die Empfindlichkeit des Films",
+      tank: "Nummer der Dose, wie T4",
+      rolls: "Wie viele Filme in die Dose kommen",
+      format: "Format des Films; ohne Angabe 135",
+      frames: "Bilder auf jedem Film; 36 auf 135, 12 auf 120",
+      volume: "Entwickler in der Dose, wie 300 ml; ohne Angabe so viel, wie sie fasst",
+      agitation: "erst/jeweils/alle in Sekunden, wie 30/5/60, oder continuous (ständig)",
+      stop: "water: zwei Zwischenwässerungen; acid: ein Stoppbad",
+      wash: "running: fließendes Wasser; fill-dump: füllen und leeren",
+      washaid: "yes: mit Wässerungshilfe",
+      clearing: "Geprüfte Klärzeit des Fixierbads, wie 45 s",
+      room: "Raumtemperatur, damit der Plan mit ihr rechnet",
+      fixtemp: "Temperatur des Fixierbads, wenn sie anders ist",
+      watertemp: "Temperatur des Wassers zum Spülen und Wässern, wenn sie anders ist",
+      filmsdone: "Filme, die jeder Liter dieses Entwicklers schon hinter sich hat",
+      also: "Andere Filme in derselben Dose, durch Kommas getrennt",
+      devbatch: "Etikett der Entwicklerflasche, wie B3",
+      fixbatch: "Etikett der Fixierbadflasche, wie B4",
+    },
+  },
+  "plan curve": {
+    summary: "Kurve eines Plans, seine Schritte als Streifen, und worauf jede Zahl beruht",
+    options: { plan: "Welcher Plan, wie P12; ohne Angabe dein neuester" },
+  },
+};

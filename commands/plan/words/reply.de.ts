@@ -1,0 +1,53 @@
+import type { PaperName } from "../cut.ts";
+import { formatMl, formatSeconds, joinAnd } from "../../wording.ts";
+import type { ReplyWords } from "./reply.en.ts";
+
+const PAPERS: Record<PaperName, string> = {
+  "8x10 in (20.3 x 25.4 cm)": "8x10 Zoll (20,3 x 25,4 cm)",
+  "9.5x12 in (24 x 30.5 cm)": "9,5x12 Zoll (24 x 30,5 cm)",
+  "11x14 in (27.9 x 35.6 cm)": "11x14 Zoll (27,9 x 35,6 cm)",
+  "16x20 in (40.6 x 50.8 cm)": "16x20 Zoll (40,6 x 50,8 cm)",
+};
+
+export const de: ReplyWords = {
+  noTank: (typed) =>
+    `Eine Dose ${typed} gibt es in diesem Kurs nicht. Die Dosen siehst du mit \`/tank list\`.`,
+  noPlan: (typed) => `Den Plan ${typed} kenne ich nicht. Mach einen mit \`/plan\`.`,
+  noPlanYet: "Du hast noch keinen Plan. Mach einen mit `/plan film:… temp:…`.",
+  notSameBath: (film) =>
+    `${film} hat kein Datenblatt für denselben Entwickler und dieselbe Verdünnung und kann deshalb nicht mit in die Dose. Trag eines mit \`/sheet add\` ein, oder nimm zwei Dosen.`,
+
+  timeAt: (time, temperature) => `**${time}** bei ${temperature}`,
+  timeBetween: (time, temperature, low, high) =>
+    `**${time}** bei ${temperature}, die wahre Zeit liegt zwischen ${low} und ${high}`,
+  films: (rolls, format) =>
+    format === "4x5"
+      ? `${rolls} ${rolls === 1 ? "Planfilm" : "Planfilme"} 4x5`
+      : `${rolls} ${rolls === 1 ? "Film" : "Filme"} ${format}`,
+  tank: (tank) => `Dose ${tank}`,
+  load: (sheet, exposureIndex, also, load, plan) =>
+    `${sheet}, EI ${exposureIndex}${also.length > 0 ? `, mit ${joinAnd(also)}` : ""}; ${load}. Plan ${plan}.`,
+  readRatio: (dilution) => `Ich lese die Verdünnung als ${dilution}: 1:9 heißt bei Herstellern 1+9.`,
+  start: "Start",
+  showCurve: "Kurve zeigen",
+
+  curveHead: (plan, sheet, temperature, exposureIndex) =>
+    `Plan ${plan}: ${sheet} bei ${temperature}, EI ${exposureIndex}.`,
+  whatItRestsOn: "Worauf jede Zahl beruht:",
+
+  pourOutFrom: (seconds) => `ausgießen ab ${formatSeconds(seconds)}`,
+  fillAndEmpty: (times) => `${times}-mal füllen und leeren`,
+  fromBottle: (bottle) => `aus ${bottle}`,
+  ofStock: (ml) => `${formatMl(ml)} Stammlösung`,
+  concentrateAndWater: (concentrateMl, waterMl) =>
+    `${formatMl(concentrateMl)} Konzentrat + ${formatMl(waterMl)} Wasser`,
+
+  sleeveEach: "für jeden Planfilm eine Hülle",
+  firstStrips: (count, frames) => `${count} Streifen zu ${frames}`,
+  moreStrips: (count, frames) => `${count} zu ${frames}`,
+  keepsTail: "das einzelne Bild behält sein leeres Ende",
+  contactSheet: (paper) => `Kontaktbogen auf ${PAPERS[paper]}`,
+
+  tankOffer: (tank, reels, volumeMl, isReported) =>
+    `Dose ${tank}: ${reels} ${reels === 1 ? "Spirale" : "Spiralen"}, ${formatMl(volumeMl)}${isReported ? " (gemeldet)" : ""}`,
+};

@@ -1,0 +1,47 @@
+import type { PaperName } from "../cut.ts";
+import type { Plan } from "../plan.ts";
+import { countOf, formatMl, formatSeconds, joinAnd } from "../../wording.ts";
+
+export const en = {
+  noTank: (typed: string) => `There is no tank ${typed} in this class. See the tanks with \`/tank list\`.`,
+  noPlan: (typed: string) => `I know no plan ${typed}. Make one with \`/plan\`.`,
+  noPlanYet: "You have no plan yet. Make one with `/plan film:… temp:…`.",
+  notSameBath: (film: string) =>
+    `${film} has no sheet for the same developer and dilution, so it can't share the tank. Add one with \`/sheet add\`, or use two tanks.`,
+
+  timeAt: (time: string, temperature: string) => `**${time}** at ${temperature}`,
+  timeBetween: (time: string, temperature: string, low: string, high: string) =>
+    `**${time}** at ${temperature}, the true time between ${low} and ${high}`,
+  films: (rolls: number, format: Plan["format"]) =>
+    format === "4x5"
+      ? countOf(rolls, "sheet of 4x5", "sheets of 4x5")
+      : countOf(rolls, `roll of ${format}`, `rolls of ${format}`),
+  tank: (tank: number) => `tank ${tank}`,
+  load: (sheet: string, exposureIndex: number, also: readonly string[], load: string, plan: string) =>
+    `${sheet}, EI ${exposureIndex}${also.length > 0 ? `, with ${joinAnd(also)}` : ""}; ${load}. Plan ${plan}.`,
+  readRatio: (dilution: string) => `I read the dilution as ${dilution}: makers' 1:9 means 1+9.`,
+  start: "Start",
+  showCurve: "Show the curve",
+
+  curveHead: (plan: string, sheet: string, temperature: string, exposureIndex: number) =>
+    `Plan ${plan}: ${sheet} at ${temperature}, EI ${exposureIndex}.`,
+  whatItRestsOn: "What each number rests on:",
+
+  pourOutFrom: (seconds: number) => `pour out from ${formatSeconds(seconds)}`,
+  fillAndEmpty: (times: number) => `fill and empty ${times} times`,
+  fromBottle: (bottle: string) => `from ${bottle}`,
+  ofStock: (ml: number) => `${formatMl(ml)} of stock`,
+  concentrateAndWater: (concentrateMl: number, waterMl: number) =>
+    `${formatMl(concentrateMl)} concentrate + ${formatMl(waterMl)} water`,
+
+  sleeveEach: "one sleeve for each sheet",
+  /** `6 strips of 5`, then `1 of 4`. */
+  firstStrips: (count: number, frames: number) => `${countOf(count, "strip")} of ${frames}`,
+  moreStrips: (count: number, frames: number) => `${count} of ${frames}`,
+  keepsTail: "the single frame keeps its blank tail",
+  contactSheet: (paper: PaperName) => `contact sheet on ${paper}`,
+
+  tankOffer: (tank: number, reels: number, volumeMl: number, isReported: boolean) =>
+    `Tank ${tank}: ${countOf(reels, "reel")}, ${formatMl(volumeMl)}${isReported ? " (reported)" : ""}`,
+};
+export type ReplyWords = typeof en;
