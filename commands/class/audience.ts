@@ -1,4 +1,4 @@
-import type { StepKind } from "../plan/plan.ts";
+import { STEP_KINDS, type StepKind } from "../plan/plan.ts";
 import { currentStep, type Run } from "../run/run.ts";
 
 /* Whom a word to many is meant for, by where their film is. */
@@ -15,6 +15,20 @@ export type Audience =
   | { readonly kind: "at"; readonly step: StepKind }
   /** Whose film has this step still to come, or is at it. */
   | { readonly kind: "before"; readonly step: StepKind };
+
+/** How an audience is kept: `everyone`, `at fix`. */
+export function makeAudience(audience: Audience): string {
+  return "step" in audience ? `${audience.kind} ${audience.step}` : audience.kind;
+}
+
+/** Undefined for a text of another kind: earlier ones were kept in words. */
+export function parseAudience(text: string): Audience | undefined {
+  const [kind, stepText, more] = text.split(" ");
+  if (more !== undefined) return undefined;
+  if (kind === "everyone" || kind === "working") return stepText === undefined ? { kind } : undefined;
+  const step = STEP_KINDS.find((each) => each === stepText);
+  return step !== undefined && (kind === "at" || kind === "before") ? { kind, step } : undefined;
+}
 
 /** People of the audience, each once, in the order of their runs. Nobody for `everyone`: the class is spoken to as one. */
 export function peopleOf(audience: Audience, runs: readonly Run[]): string[] {

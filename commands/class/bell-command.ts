@@ -6,6 +6,7 @@ import { sayCalendarFaults, sayCalendarNotes } from "./bell-file-words.ts";
 import * as words from "./bell-reply.ts";
 import { findClashes, LONGEST_CALENDAR, readCalendar } from "./calendar.ts";
 import type { Period } from "./habits.ts";
+import { periodFaultWords } from "./period-words.ts";
 import { addPeriods, parseClock, parseDays, type PeriodFault } from "./periods.ts";
 import { answer } from "./setup.ts";
 import { whoMay } from "./who.ts";
@@ -37,17 +38,17 @@ export const classBell = defineCommand({
     if (file !== undefined) return takeFile(context, file, replace === "yes" ? [] : periods);
     if (remove !== undefined) {
       const gone = periods[remove - 1];
-      if (!gone) throw new UserError("ERR_NO_SUCH_PERIOD", words.NO_SUCH_PERIOD(remove, periods.length));
+      if (!gone) throw new UserError("ERR_NO_SUCH_PERIOD", words.noSuchPeriod(remove, periods.length));
       const left = periods.filter((each) => each !== gone);
-      return keep(context, left, words.REMOVED(gone));
+      return keep(context, left, words.removed(gone));
     }
     if (days === undefined && from === undefined && to === undefined) return show(context, periods, "");
     if (days === undefined || from === undefined || to === undefined)
-      throw new UserError("ERR_INCOMPLETE", words.INCOMPLETE);
+      throw new UserError("ERR_INCOMPLETE", words.incomplete());
     const startMinute = unwrap(parseClock(from));
     const endMinute = unwrap(parseClock(to));
     const added = unwrap(parseDays(days)).map((weekday) => ({ weekday, startMinute, endMinute, name }));
-    return keep(context, unwrap(addPeriods(periods, added)), words.ADDED(added.length));
+    return keep(context, unwrap(addPeriods(periods, added)), words.added(added.length));
   },
 });
 
@@ -56,10 +57,10 @@ function takeFile(context: Context, file: string, before: readonly Period[]): Re
   if (!read.ok) throw new UserError("ERR_CALENDAR", sayCalendarFaults(read.fault, false));
   const { periods, ...rest } = read.value;
   const notes = sayCalendarNotes(rest);
-  if (periods.length === 0) throw new UserError("ERR_NO_WEEKLY", words.NO_WEEKLY(notes));
+  if (periods.length === 0) throw new UserError("ERR_NO_WEEKLY", words.noWeekly(notes));
   const clashes = findClashes(before, periods);
   if (clashes.length > 0) throw new UserError("ERR_CALENDAR", sayCalendarFaults(clashes, true));
-  const done = [words.ADDED(periods.length), notes].filter(Boolean).join("\n");
+  const done = [words.added(periods.length), notes].filter(Boolean).join("\n");
   return keep(context, unwrap(addPeriods(before, periods)), done);
 }
 
@@ -76,5 +77,5 @@ function show({ now, class: { zone } }: Context, periods: readonly Period[], don
 
 function unwrap<T>(result: Result<T, PeriodFault>): T {
   if (result.ok) return result.value;
-  throw new UserError(result.fault.code, words.periodFaultWords(result.fault));
+  throw new UserError(result.fault.code, periodFaultWords(result.fault));
 }

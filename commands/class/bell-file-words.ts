@@ -1,80 +1,58 @@
-import { joinAnd, plain } from "../wording.ts";
+import { inEach } from "../language.ts";
+import { plain } from "../wording.ts";
 import type { SkipCode } from "./bell-event.ts";
 import type { Calendar, CalendarFault } from "./calendar.ts";
 import { formatPeriod } from "./periods.ts";
+import { de } from "./words/bell-file.de.ts";
+import { en } from "./words/bell-file.en.ts";
 
 /* The sentences on a calendar file that was read. */
 
 const MOST_NAMES = 6;
 const MOST_FAULTS = 20;
 
-type FaultWords = {
-  readonly [C in CalendarFault["code"]]: (fault: Extract<CalendarFault, { readonly code: C }>) => string;
-};
+const words = inEach({ en, de });
 
-const FAULT_TEXT = {
-  ERR_NO_CALENDAR: () => "This is no calendar file: it must begin with BEGIN:VCALENDAR (.ics).",
-  ERR_CUT_OFF: () => "The file is cut off: its last line must be END:VCALENDAR. Take the whole file.",
-  ERR_NO_EVENTS: () => "There are no events in that file.",
-  ERR_UNREADABLE: ({ name }) => `${plain(name)}: I can't read it. Save it again in your calendar.`,
-  ERR_NO_START: ({ name }) => `${plain(name)}: it has no start (DTSTART).`,
-  ERR_NO_DATE: ({ name }) => `${plain(name)}: its start or end is no date and time there is.`,
-  ERR_NO_END: ({ name }) => `${plain(name)}: it has no end, so there is no bell. Give it one.`,
-  ERR_END_BEFORE_START: ({ name }) => `${plain(name)}: it ends before it begins.`,
-  ERR_OVER_MIDNIGHT: ({ name }) =>
-    `${plain(name)}: on the class's clock it goes on past midnight. End it at 24:00, or make two of it.`,
-  ERR_BAD_RULE: ({ name }) => `${plain(name)}: I can't read how it is repeated (RRULE).`,
-  ERR_UNKNOWN_ZONE: ({ name, zone }) =>
-    `${plain(name)}: I know no time zone "${plain(zone.slice(0, 60))}", and the file does not say what it is.`,
-  ERR_CLASH: ({ period, other }) => `${plain(formatPeriod(period))} runs into ${plain(formatPeriod(other))}.`,
-} as const satisfies FaultWords;
+function faultWords(fault: CalendarFault): string {
+  const { faults } = words();
+  if (fault.code === "ERR_CLASH")
+    return faults.ERR_CLASH(plain(formatPeriod(fault.period)), plain(formatPeriod(fault.other)));
+  if (fault.code === "ERR_UNKNOWN_ZONE")
+    return faults.ERR_UNKNOWN_ZONE(plain(fault.name), plain(fault.zone.slice(0, 60)));
+  return faults[fault.code]("name" in fault ? plain(fault.name) : "");
+}
 
 /** All faults at once; nothing was taken over. */
 export function sayCalendarFaults(faults: readonly CalendarFault[], clashesWithOld: boolean): string {
-  const lines = faults
-    .slice(0, MOST_FAULTS)
-    .map((fault) => `- ${(FAULT_TEXT[fault.code] as (fault: CalendarFault) => string)(fault)}`);
+  const lines = faults.slice(0, MOST_FAULTS).map((fault) => `- ${faultWords(fault)}`);
   return [
-    "**Nothing is taken from the file.** Mend this and send it again:",
+    words().nothingTaken,
     ...lines,
-    ...(faults.length > MOST_FAULTS ? [`- and ${faults.length - MOST_FAULTS} more.`] : []),
-    ...(clashesWithOld ? ["To have the file's periods in place of all there are, add `replace:yes`."] : []),
+    ...(faults.length > MOST_FAULTS ? [`- ${words().moreFaults(faults.length - MOST_FAULTS)}`] : []),
+    ...(clashesWithOld ? [words().replaceHint] : []),
   ].join("\n");
 }
 
-const SKIP_TEXT = {
-  SKIP_ONCE: "they happen once",
-  SKIP_NOT_WEEKLY: "they are not the same every week",
-  SKIP_ALL_DAY: "they last whole days",
-  SKIP_CANCELLED: "they are cancelled",
-  SKIP_MOVED_ONCE: "they move a single date",
-  SKIP_OVER: "their last date is over",
-} as const satisfies Record<SkipCode, string>;
-
 /** What was left out and why, and what a week can't keep; empty where there is nothing to say. */
 export function sayCalendarNotes({ skipped, withExceptions, moving }: Omit<Calendar, "periods">): string {
-  const codes = Object.keys(SKIP_TEXT) as SkipCode[];
+  const codes = Object.keys(words().skipped) as SkipCode[];
   const left = codes.flatMap((code) => {
     const names = skipped.filter((each) => each.code === code).map(({ name }) => name);
-    return names.length === 0 ? [] : [`Left out, since ${SKIP_TEXT[code]}: ${sayNames(names)}.`];
+    return names.length === 0 ? [] : [words().skipped[code](sayNames(names))];
   });
   return [
     ...left,
-    ...(withExceptions.length > 0
-      ? [`Days off and extra days are not kept; each week is alike here: ${sayNames(withExceptions)}.`]
-      : []),
-    ...(moving.length > 0
-      ? [
-          `Written in another time zone; the time is this week's, and summer time may move it: ${sayNames(moving)}.`,
-        ]
-      : []),
+    ...(withExceptions.length > 0 ? [words().exceptions(sayNames(withExceptions))] : []),
+    ...(moving.length > 0 ? [words().moving(sayNames(moving))] : []),
   ].join("\n");
 }
 
 function sayNames(names: readonly string[]): string {
   const once = [...new Set(names)].map(plain);
-  const shown = once.slice(0, MOST_NAMES);
-  return once.length > MOST_NAMES
-    ? `${shown.join(", ")} and ${once.length - MOST_NAMES} more`
-    : joinAnd(shown);
+  return words().names(once.slice(0, MOST_NAMES), Math.max(0, once.length - MOST_NAMES));
+}
+
+/** Names an event of a file that has no name itself. */
+export function eventName(number: number): string {
+  return words().event(number);
 }

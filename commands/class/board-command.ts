@@ -24,15 +24,15 @@ export const classBoard = defineCommand({
 });
 
 function place({ stores, class: school, role, here }: Context, channel: "here" | "off"): Reply {
-  if (!mayActAs(role, "teacher")) throw new UserError("ERR_ROLE", words.BOARD_IS_THE_TEACHERS);
-  if (school.key.startsWith("room:")) throw new UserError("ERR_BOARD_HAS_A_PAGE", words.BOARD_HAS_A_PAGE);
+  if (!mayActAs(role, "teacher")) throw new UserError("ERR_ROLE", words.boardIsTheTeachers());
+  if (school.key.startsWith("room:")) throw new UserError("ERR_BOARD_HAS_A_PAGE", words.boardHasAPage());
   if (channel === "off") {
     stores.boards.remove(school.id);
-    return { text: words.TAKEN_DOWN, fields: { placed: false } };
+    return { text: words.takenDown(), fields: { placed: false } };
   }
   const missing = here?.missingPermissions ?? [];
   if (here?.channelRef == null || missing.length > 0)
-    throw new UserError("ERR_NO_CHANNEL", permissionWords(missing) || words.NO_CHANNEL);
+    throw new UserError("ERR_NO_CHANNEL", permissionWords(missing) || words.noChannel());
   stores.boards.place(school.id, here.channelRef);
-  return { text: words.PLACED, fields: { placed: true } };
+  return { text: words.placed(), fields: { placed: true } };
 }

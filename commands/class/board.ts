@@ -2,9 +2,14 @@ import { cuesOf } from "../run/cues.ts";
 import { titleOf } from "../plan/step-words.ts";
 import { stepAt, type Run } from "../run/run.ts";
 import { cueWords } from "../run/view.ts";
+import { inEach } from "../language.ts";
 import { makeNumber } from "../wording.ts";
+import { de } from "./words/board.de.ts";
+import { en } from "./words/board.en.ts";
 
 /* Every tank now: the rows of the board, for a message and for a page. Pure. */
+
+const words = inEach({ en, de });
 
 /** A bath that acts on is late this long after its time: the first call whether the next one is in. */
 const LATE_FROM_SECONDS = 20;
@@ -40,7 +45,7 @@ export function boardOf(
 ): BoardRow[] {
   const names = new Map(members.map(({ personId, name }) => [personId, name]));
   return runs
-    .flatMap((run) => rowOf(run, names.get(run.personId) ?? "somebody", nowMs))
+    .flatMap((run) => rowOf(run, names.get(run.personId) ?? words().somebody, nowMs))
     .sort((a, b) => urgency(a) - urgency(b) || keyOf(a) - keyOf(b) || (a.tank ?? 0) - (b.tank ?? 0));
 }
 

@@ -1,6 +1,7 @@
 import { Temporal } from "temporal-polyfill";
 import { fail, ok, type Result } from "../result.ts";
 import { readEvent, type EventFaultCode, type SkipCode, type Wall, type WeeklyEvent } from "./bell-event.ts";
+import { eventName } from "./bell-file-words.ts";
 import { ianaClock, ownClock, UTC_CLOCK, type ZoneClock } from "./bell-zone.ts";
 import type { Period } from "./habits.ts";
 import { isSameStart, overlaps } from "./periods.ts";
@@ -34,7 +35,7 @@ export function readCalendar(text: string, zone: string, nowMs: number): Result<
   if (!/^END:VCALENDAR\s*$/im.test(unfolded)) return fail([{ code: "ERR_CUT_OFF" }]);
   const blocks = blocksOf(unfolded, "VEVENT");
   if (blocks.length === 0) return fail([{ code: "ERR_NO_EVENTS" }]);
-  const events = blocks.map((block, at) => readEvent(block, `Event ${at + 1}`));
+  const events = blocks.map((block, at) => readEvent(block, eventName(at + 1)));
   const clockOf = createClocks(unfolded, zone);
 
   const faults: CalendarFault[] = [];

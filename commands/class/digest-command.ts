@@ -5,6 +5,7 @@ import type { Result } from "../result.ts";
 import { nextSitting } from "./bell.ts";
 import * as words from "./digest-reply.ts";
 import type { Habits } from "./habits.ts";
+import { clockFaultWords } from "./period-words.ts";
 import { parseClock, parseDays, type PeriodFault } from "./periods.ts";
 import { whoMay } from "./who.ts";
 
@@ -38,7 +39,7 @@ export const classDigest = defineCommand({
 function changesOf(input: z.output<typeof options>): Partial<Habits> {
   const minutes = input.before === undefined ? undefined : Math.round(input.before / 60);
   if (minutes !== undefined && minutes > MOST_LEAD_MINUTES)
-    throw new UserError("ERR_LEAD_RANGE", words.LEAD_RANGE(MOST_LEAD_MINUTES));
+    throw new UserError("ERR_LEAD_RANGE", words.leadRange(MOST_LEAD_MINUTES));
   const changes = {
     digestLeadMinutes: minutes,
     weekDigestWeekday: input.day === undefined ? undefined : unwrap(parseDays(input.day))[0],
@@ -56,5 +57,5 @@ function minuteOf(typed: string | undefined): number | undefined {
 
 function unwrap<T>(result: Result<T, PeriodFault>): T {
   if (result.ok) return result.value;
-  throw new UserError(result.fault.code, words.clockFaultWords(result.fault));
+  throw new UserError(result.fault.code, clockFaultWords(result.fault));
 }

@@ -1,24 +1,28 @@
 import type { Reply } from "../define.ts";
+import { inEach } from "../language.ts";
 import { makeLine } from "../line.ts";
-import { instant, plain, saySeconds } from "../wording.ts";
+import { instant, saySeconds } from "../wording.ts";
 import type { Sitting } from "./bell.ts";
 import type { Habits } from "./habits.ts";
-import { formatMinute, WEEKDAYS, type PeriodFault } from "./periods.ts";
+import { formatMinute, weekdayWord } from "./periods.ts";
+import { de } from "./words/digest.de.ts";
+import { en } from "./words/digest.en.ts";
+
+const words = inEach({ en, de });
 
 export function digestReply(habits: Habits, zone: string, next: Sitting | null, isChanged: boolean): Reply {
-  const lead = saySeconds(habits.digestLeadMinutes * 60);
   const upcoming = next
-    ? ` The next one comes ${instant(next.startsAtMs - habits.digestLeadMinutes * 60_000, "relative")}.`
-    : " The class has no periods yet: `/class bell`.";
+    ? words().nextComes(instant(next.startsAtMs - habits.digestLeadMinutes * 60_000, "relative"))
+    : words().noPeriods;
   const isQuiet = habits.silenceFrom !== habits.silenceTo;
   const lines = [
-    isChanged ? "Noted." : "",
-    `**${lead}** before each period: what is ready, what is tired, what to mix.${upcoming}`,
-    `**${WEEKDAYS[habits.weekDigestWeekday - 1]} ${formatMinute(habits.weekDigestMinute)}**: the week's rolls, litres and waste.`,
+    isChanged ? words().noted : "",
+    words().before(saySeconds(habits.digestLeadMinutes * 60), upcoming),
+    words().week(weekdayWord(habits.weekDigestWeekday), formatMinute(habits.weekDigestMinute)),
     isQuiet
-      ? `**${formatMinute(habits.silenceFrom)}-${formatMinute(habits.silenceTo)}** quiet: warnings that can wait do. Calls at the sink never do.`
-      : "Never quiet: warnings come at once.",
-    `All by the class's own clock (${zone}).`,
+      ? words().quiet(formatMinute(habits.silenceFrom), formatMinute(habits.silenceTo))
+      : words().neverQuiet,
+    words().clock(zone),
   ];
   return {
     text: lines.filter(Boolean).join("\n"),
@@ -31,18 +35,10 @@ export function digestReply(habits: Habits, zone: string, next: Sitting | null, 
       zone,
     },
     actions: [
-      { label: "Periods", line: makeLine("class bell", {}) },
-      { label: "Set-up", line: makeLine("class setup", {}) },
+      { label: words().periods, line: makeLine("class bell", {}) },
+      { label: words().setup, line: makeLine("class setup", {}) },
     ],
   };
 }
 
-export const LEAD_RANGE = (minutes: number): string =>
-  `At most ${saySeconds(minutes * 60)} before a period. Write it like \`before:60 min\`.`;
-
-export function clockFaultWords(fault: PeriodFault): string {
-  const typed = "typed" in fault ? plain(fault.typed.slice(0, 40)) : "";
-  return fault.code === "ERR_NO_DAYS"
-    ? `I can't read "${typed}" as a day. Write it like monday.`
-    : `I can't read "${typed}" as a time of day. Write it like 22:00 or 8 am.`;
-}
+export const leadRange = (minutes: number): string => words().leadRange(saySeconds(minutes * 60));

@@ -21,7 +21,7 @@ export const classErase = defineCommand({
     const planned = stores.erasures.plannedOf(school.id);
     if (keep === "yes") {
       const wasPlanned = stores.erasures.keepClass(school.id);
-      if (wasPlanned) tellClass(context, `k${planned?.id ?? 0}`, () => words.TAKEN_BACK);
+      if (wasPlanned) tellClass(context, `k${planned?.id ?? 0}`, words.takenBack);
       return words.keptReply(wasPlanned);
     }
     if (planned) return words.plannedReply(planned.dueAt);
@@ -29,7 +29,7 @@ export const classErase = defineCommand({
       return words.askErase(school.name, name !== undefined);
     const dueAt = now + words.GRACE_DAYS * DAY_MS;
     stores.erasures.planClass(school.id, now, dueAt);
-    tellClass(context, `p${stores.erasures.plannedOf(school.id)?.id ?? 0}`, () => words.ANNOUNCEMENT(dueAt));
+    tellClass(context, `p${stores.erasures.plannedOf(school.id)?.id ?? 0}`, () => words.announcement(dueAt));
     return words.plannedReply(dueAt);
   },
 });

@@ -6,10 +6,10 @@ import { washTime } from "../plan/wash.ts";
 import { durationOption } from "../quantity.ts";
 import { makeNumber } from "../wording.ts";
 import { nextSitting, sittingNow } from "./bell.ts";
-import { periodFaultWords } from "./bell-reply.ts";
 import { answerFit, type Load } from "./fit-answer.ts";
 import * as words from "./fit-reply.ts";
 import type { Habits } from "./habits.ts";
+import { periodFaultWords } from "./period-words.ts";
 import { parseClock } from "./periods.ts";
 import { stagesLeft, stagesOf, type Stages } from "./stages.ts";
 import { whoMay } from "./who.ts";
@@ -48,7 +48,7 @@ export const classFit = defineCommand({
       ...loadsPlanned(context),
       ...loadsAsked(loads, films, developing ?? USUAL_DEVELOPING_SECONDS, habits),
     ];
-    if (all.length === 0) throw new UserError("ERR_NOTHING_TO_FIT", words.NOTHING_TO_FIT);
+    if (all.length === 0) throw new UserError("ERR_NOTHING_TO_FIT", words.nothingToFit());
     const sound = context.stores.tanks.list(context.class.id).filter(({ condition }) => condition === null);
     const places = {
       sinks: habits.sinks,
@@ -66,7 +66,7 @@ function bellOf(typed: string, { class: { zone }, now }: Context): number {
   if (!minute.ok) throw new UserError(minute.fault.code, periodFaultWords(minute.fault));
   const here = Temporal.Instant.fromEpochMilliseconds(now).toZonedDateTimeISO(zone);
   const bellAtMs = here.startOfDay().add({ minutes: minute.value }).epochMilliseconds;
-  if (bellAtMs <= now) throw new UserError("ERR_BELL_PAST", words.BELL_PAST(typed));
+  if (bellAtMs <= now) throw new UserError("ERR_BELL_PAST", words.bellPast(typed));
   return bellAtMs;
 }
 
@@ -106,7 +106,7 @@ function loadsPlanned({ stores, class: { id }, now }: Context): Load[] {
 function loadsAsked(count: number, films: number, developingSeconds: number, habits: Habits): Load[] {
   return Array.from({ length: count }, (_, at) => ({
     id: `load ${at + 1}`,
-    label: words.LOAD(at + 1),
+    label: words.loadLabel(at + 1),
     stages: usualStages(developingSeconds, films, habits),
     films,
     isUnderWay: false,
@@ -140,5 +140,5 @@ function usualStages(developingSeconds: number, rolls: number, habits: Habits): 
 }
 
 function nameOf(stores: Context["stores"], classId: number, personId: string): string {
-  return stores.members.find(classId, personId)?.name ?? "somebody";
+  return stores.members.find(classId, personId)?.name ?? words.somebody();
 }

@@ -1,8 +1,13 @@
 import type { Reply } from "../define.ts";
+import { inEach } from "../language.ts";
 import { formatNumbers } from "../tank/numbers.ts";
-import { countOf, instant, joinAnd, plain, saySeconds } from "../wording.ts";
-import type { Bound, Stage } from "./fit-order.ts";
+import { instant, joinAnd, plain, saySeconds } from "../wording.ts";
+import type { Bound } from "./fit-order.ts";
 import type { Places } from "./fit.ts";
+import { de } from "./words/fit.de.ts";
+import { en } from "./words/fit.en.ts";
+
+const words = inEach({ en, de });
 
 export interface FitLine {
   readonly label: string;
@@ -36,10 +41,8 @@ export function fitReply(answer: FitAnswer): Reply {
     text: [
       headOf(answer),
       bottleneckOf(answer),
-      waiting.length > 0 ? `**Must wait for next time:** ${joinAnd(waiting)}.` : "",
-      begun.length > 0
-        ? `Under way and late: ${joinAnd(begun)}. After the fixer these may lie in clean water until the teacher says.`
-        : "",
+      waiting.length > 0 ? words().mustWait(waiting) : "",
+      begun.length > 0 ? words().begunLate(begun) : "",
       ...groupsOf(lines.filter(({ isInTime, pourInAtMs }) => isInTime || pourInAtMs === null)).map(
         (group, at) => `${at + 1}. ${lineOf(group, answer)}`,
       ),
@@ -62,28 +65,18 @@ function headOf({ bellAtMs, lines, goal, doneByBell, hungByBell }: FitAnswer): s
   const count = lines.length;
   if (bellAtMs === null) {
     const last = Math.max(...lines.map(({ dryAtMs }) => dryAtMs));
-    return `**${countOf(count, "tank")}**: all dry at ${instant(last, "time")}. The class has no bell to hold this against: \`/class bell\`.`;
+    return words().noBell(count, instant(last, "time"));
   }
-  const bell = `the bell at ${instant(bellAtMs, "time")}`;
-  const all = count === 1 ? "**The one tank**" : `**All ${count} tanks**`;
-  if (goal === "done") return `${all} can be dry, cut and sleeved by ${bell}.`;
-  const done = `${doneByBell === 0 ? "None" : doneByBell} can be dry and sleeved by then.`;
-  if (hungByBell === count) return `${all} can hang by ${bell} and dry overnight. ${done}`;
-  return `**${hungByBell} of ${count}** tanks can hang by ${bell}. ${done}`;
+  const bell = instant(bellAtMs, "time");
+  if (goal === "done") return words().allDone(count, bell);
+  if (hungByBell === count) return words().allHung(count, bell, doneByBell);
+  return words().someHung(hungByBell, count, bell, doneByBell);
 }
-
-const STAGES = {
-  sinks: ({ sinks }) => `the sinks (${countOf(sinks, "place")})`,
-  wash: ({ washPlaces }) => `the wash (${countOf(washPlaces, "place")})`,
-  dryer: ({ drySlots }) => `the dryer (${countOf(drySlots, "film")} at once)`,
-  tanks: ({ tanks }) =>
-    `the tanks (${countOf(tanks ?? 0, "sound one")}, each rinsed and loaded anew in between)`,
-  longest: () => "the longest plan alone: nobody has to wait for a place",
-} as const satisfies Record<Stage, (places: Places) => string>;
 
 function bottleneckOf({ bound, places }: FitAnswer): string {
   if (!bound) return "";
-  return `Bottleneck: ${STAGES[bound.stage](places)}. No order is done in less than ${saySeconds(Math.ceil(bound.seconds / 60) * 60)}.`;
+  const least = saySeconds(Math.ceil(bound.seconds / 60) * 60);
+  return words().bottleneck(words().stages[bound.stage](places), least);
 }
 
 /** Loads with the same times in a row are one line. */
@@ -108,22 +101,23 @@ function hasSameTimes(a: FitLine, b: FitLine): boolean {
 
 /** `Tank loads 1-5`; `Mina (P1) and Ben (P2)`. */
 function joinLabels(labels: readonly string[]): string {
-  const numbers = labels.map((label) => Number(/^Tank load (\d+)$/.exec(label)?.[1] ?? Number.NaN));
-  if (labels.length > 1 && numbers.every((number) => !Number.isNaN(number)))
-    return `Tank loads ${formatNumbers(numbers)}`;
+  const numbers = labels.map((label) => Number(/ (\d+)$/.exec(label)?.[1] ?? Number.NaN));
+  if (labels.length > 1 && labels.every((label, at) => label === words().load(numbers[at] ?? Number.NaN)))
+    return words().loads(formatNumbers(numbers));
   return joinAnd(labels);
 }
 
 function lineOf(line: FitLine, { goal }: FitAnswer): string {
   const end =
-    goal === "done" ? `dry ${instant(line.dryAtMs, "time")}` : `hung ${instant(line.hungAtMs, "time")}`;
-  if (line.pourInAtMs === null) return `${plain(line.label)}: under way, ${end}`;
-  const latest = line.latestAtMs === null ? "" : `, at the latest **${instant(line.latestAtMs, "time")}**`;
-  return `${plain(line.label)}: pour in ${instant(line.pourInAtMs, "time")}${latest}; ${end}`;
+    goal === "done"
+      ? words().dry(instant(line.dryAtMs, "time"))
+      : words().hung(instant(line.hungAtMs, "time"));
+  if (line.pourInAtMs === null) return words().underWay(plain(line.label), end);
+  const latest = line.latestAtMs === null ? null : instant(line.latestAtMs, "time");
+  return words().pourIn(plain(line.label), instant(line.pourInAtMs, "time"), latest, end);
 }
 
-export const NOTHING_TO_FIT =
-  "Nobody has a plan or a run now. Ask for so many tanks: `/class fit loads:12 developing:9:00`.";
-export const BELL_PAST = (typed: string): string =>
-  `${plain(typed)} is over already. Name a later bell, or leave it out for the class's own.`;
-export const LOAD = (number: number): string => `Tank load ${number}`;
+export const nothingToFit = (): string => words().nothing;
+export const bellPast = (typed: string): string => words().bellPast(plain(typed));
+export const loadLabel = (number: number): string => words().load(number);
+export const somebody = (): string => words().somebody;

@@ -1,17 +1,12 @@
+import { inEach } from "../language.ts";
 import { fail, ok, type Result } from "../result.ts";
 import type { Period } from "./habits.ts";
+import { de } from "./words/periods.de.ts";
+import { en } from "./words/periods.en.ts";
 
 /* The class's week: days and clock times as people write them, and the list they make. */
 
-export const WEEKDAYS = [
-  "Monday",
-  "Tuesday",
-  "Wednesday",
-  "Thursday",
-  "Friday",
-  "Saturday",
-  "Sunday",
-] as const;
+const words = inEach({ en, de });
 export const MOST_PERIODS = 60;
 
 export type PeriodFault =
@@ -21,10 +16,10 @@ export type PeriodFault =
   | { readonly code: "ERR_OVERLAP"; readonly other: Period }
   | { readonly code: "ERR_TOO_MANY_PERIODS"; readonly most: number };
 
-/** ISO weekdays from `mon`, `Monday`, `mon, wed`, `mon-fri`, `weekdays`; ascending, each once. */
+/** ISO weekdays from `mon`, `Monday`, `mon, wed`, `mon-fri`, `weekdays`, or `mo, mi`, `montags`; ascending, each once. */
 export function parseDays(text: string): Result<number[], PeriodFault> {
   const days = new Set<number>();
-  for (const part of text.toLowerCase().split(/[,;/+]|\band\b/)) {
+  for (const part of text.toLowerCase().split(/[,;/+]|\band\b|\bund\b/)) {
     const range = readRange(part.trim());
     if (!range) return fail({ code: "ERR_NO_DAYS", typed: text });
     for (let day = range.from; ; day = (day % 7) + 1) {
@@ -36,24 +31,27 @@ export function parseDays(text: string): Result<number[], PeriodFault> {
 }
 
 function readRange(part: string): { from: number; to: number } | undefined {
-  if (/^(weekdays?|school days?)$/.test(part)) return { from: 1, to: 5 };
-  if (/^(daily|every ?day)$/.test(part)) return { from: 1, to: 7 };
-  const [first = "", last = first, more] = part.split(/\s*(?:-|–|\bto\b)\s*/);
+  if (/^(weekdays?|school days?|werktags|schultags)$/.test(part)) return { from: 1, to: 5 };
+  if (/^(daily|every ?day|täglich|jeden tag)$/.test(part)) return { from: 1, to: 7 };
+  const [first = "", last = first, more] = part.split(/\s*(?:-|–|\bto\b|\bbis\b)\s*/);
   const from = readDay(first);
   const to = readDay(last);
   return from === undefined || to === undefined || more !== undefined ? undefined : { from, to };
 }
 
-/** Two letters and more name a day: none of them begin alike. */
+/** Two letters and more name a day: none of them begin alike, in either language, but for those of the same day. */
 function readDay(word: string): number | undefined {
   const clean = word.trim().replace(/s?\.?$/, "");
-  const index = WEEKDAYS.findIndex((day) => day.toLowerCase().startsWith(clean));
-  return clean.length >= 2 && index >= 0 ? index + 1 : undefined;
+  if (clean.length < 2) return undefined;
+  const index = en.weekdays.findIndex((english, at) =>
+    [english, de.weekdays[at] ?? english].some((day) => day.toLowerCase().startsWith(clean)),
+  );
+  return index >= 0 ? index + 1 : undefined;
 }
 
-/** Minutes of the day from `18:00`, `18.30`, `6 pm`, `6:30pm`, `1830`; 24:00 is midnight at the day's end. */
+/** Minutes of the day from `18:00`, `18.30`, `6 pm`, `6:30pm`, `1830`, `18 Uhr`; 24:00 is midnight at the day's end. */
 export function parseClock(text: string): Result<number, PeriodFault> {
-  const match = /^\s*(\d{1,2})(?:\s*[:.h]\s*([0-5]\d)|([0-5]\d))?\s*(am|pm|h)?\s*$/i.exec(text);
+  const match = /^\s*(\d{1,2})(?:\s*[:.h]\s*([0-5]\d)|([0-5]\d))?\s*(am|pm|h|uhr)?\s*$/i.exec(text);
   const hour = Number(match?.[1]);
   const minute = Number(match?.[2] ?? match?.[3] ?? 0);
   const half = match?.[4]?.toLowerCase();
@@ -75,8 +73,13 @@ export function formatMinute(minute: number): string {
 
 /** `Monday 18:00-20:30, Evening class`. */
 export function formatPeriod({ weekday, startMinute, endMinute, name }: Period): string {
-  const when = `${WEEKDAYS[weekday - 1]} ${formatMinute(startMinute)}-${formatMinute(endMinute)}`;
-  return name === "" ? when : `${when}, ${name}`;
+  const when = words().period(weekdayWord(weekday), formatMinute(startMinute), formatMinute(endMinute));
+  return name === "" ? when : words().named(when, name);
+}
+
+/** By its ISO number: `Monday`. */
+export function weekdayWord(weekday: number): string {
+  return words().weekdays[weekday - 1] ?? "";
 }
 
 /** The list with these periods in it, in order of the week. A period of the same day and start is replaced. */

@@ -31,7 +31,7 @@ export const classReport = defineCommand({
     if (!days.ok) throw new UserError(days.fault.code, NO_DAY(days.fault.typed));
     const { fromMs, untilMs } = days.value;
     const { rolls } = stores.rolls.search(school.id, { ...EVERY_ROLL, fromMs, untilMs }, MOST_ROLLS, 0);
-    if (rolls.length === 0) throw new UserError("ERR_NO_ROLLS", words.NO_ROLLS);
+    if (rolls.length === 0) throw new UserError("ERR_NO_ROLLS", words.noRolls());
     const batches = stores.batches.list(school.id);
     const figures = reportOf({
       className: school.name,

@@ -1,6 +1,6 @@
 import { escapeXml } from "../sheet/svg.ts";
 import type { ReportFigures, Tally } from "./report.ts";
-import { chemistryLines, dayOf, headLine, summaryLines } from "./report-words.ts";
+import { chemistryLines, dayOf, headLine, summaryLines, words } from "./report-words.ts";
 
 /* The report as one page that needs nothing else: the drawing, and every figure of it in tables for readers and printers. */
 
@@ -23,19 +23,19 @@ export function reportPage(figures: ReportFigures, svg: string, zone: string): s
   }));
   return [
     "<!doctype html>",
-    `<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title><style>${STYLE}</style></head><body>`,
+    `<html lang="${words().language}"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${title}</title><style>${STYLE}</style></head><body>`,
     `<h1>${title}</h1><p>${escapeXml(headLine(figures, zone))}</p>`,
     `<ul>${summaryLines(figures)
       .map((line) => `<li>${escapeXml(line)}</li>`)
       .join("")}</ul>`,
     `<figure role="img" aria-label="${escapeXml(headLine(figures, zone))}">${svg}</figure>`,
-    table("Rolls a week", "Week from", weeks),
-    table("Films", "Film", figures.films),
-    table("Faults seen", "Fault", figures.faults),
-    `<h2>Chemistry</h2><ul>${chemistryLines(figures)
+    table(words().weeks, words().weekFrom, weeks),
+    table(words().films, words().film, figures.films),
+    table(words().faults, words().fault, figures.faults),
+    `<h2>${words().chemistry}</h2><ul>${chemistryLines(figures)
       .map((line) => `<li>${escapeXml(line)}</li>`)
       .join("")}</ul>`,
-    "<p>Used fixer carries silver: it is collected, never poured away. Labels, safety data sheets and local rules decide.</p>",
+    `<p>${words().silver}</p>`,
     "</body></html>",
   ].join("\n");
 }
@@ -45,5 +45,5 @@ function table(caption: string, head: string, rows: readonly Tally[]): string {
   const body = rows.map(
     ({ name, count }) => `<tr><th scope="row">${escapeXml(name)}</th><td>${count}</td></tr>`,
   );
-  return `<table><caption>${caption}</caption><thead><tr><th scope="col">${head}</th><td>Rolls</td></tr></thead><tbody>${body.join("")}</tbody></table>`;
+  return `<table><caption>${caption}</caption><thead><tr><th scope="col">${head}</th><td>${words().rolls}</td></tr></thead><tbody>${body.join("")}</tbody></table>`;
 }

@@ -2,7 +2,7 @@ import { scaleBand, scaleLinear, scaleTime } from "d3-scale";
 import type { Picture } from "../define.ts";
 import { FONT, INK, svgText } from "../sheet/svg.ts";
 import type { ReportFigures, Tally } from "./report.ts";
-import { chemistryLines, dayOf, headLine, summaryLines } from "./report-words.ts";
+import { chemistryLines, dayOf, headLine, summaryLines, words } from "./report-words.ts";
 
 /* The term on one page. Read on paper as well: bars and dots are dark, and every figure stands beside its bar. */
 
@@ -58,14 +58,14 @@ function drawWeeks({ weeks }: ReportFigures, zone: string): string {
         : "",
     ].join("");
   });
-  return heading(LEFT, 370, "Rolls a week") + baseline(bottom) + bars.join("");
+  return heading(LEFT, 370, words().weeks) + baseline(bottom) + bars.join("");
 }
 
 function drawDoses({ doses, dose, fromMs, untilMs }: ReportFigures, zone: string): string {
   const top = 740;
   const bottom = 1040;
-  const title = heading(LEFT, 730, "Development given, per cent of plan");
-  if (!dose) return title + svgText(LEFT, top + 60, "No dose is on record yet.", 24, { fill: GREY });
+  const title = heading(LEFT, 730, words().doses);
+  if (!dose) return title + svgText(LEFT, top + 60, words().noDose, 24, { fill: GREY });
   const values = doses.map(({ perMille }) => perMille / 10);
   const x = scaleTime()
     .domain([fromMs, untilMs])
@@ -96,8 +96,8 @@ function drawDoses({ doses, dose, fromMs, untilMs }: ReportFigures, zone: string
 function drawFaults(faults: readonly Tally[]): string {
   const top = 1170;
   const shown = faults.slice(0, 7);
-  const title = heading(LEFT, 1150, "Faults seen");
-  if (shown.length === 0) return title + svgText(LEFT, top + 30, "None on record.", 24, { fill: GREY });
+  const title = heading(LEFT, 1150, words().faults);
+  if (shown.length === 0) return title + svgText(LEFT, top + 30, words().noFaults, 24, { fill: GREY });
   const length = scaleLinear()
     .domain([0, Math.max(...shown.map(({ count }) => count))])
     .range([0, 180]);
@@ -116,7 +116,7 @@ function drawChemistry(figures: ReportFigures): string {
   const x = 640;
   const lines = chemistryLines(figures).slice(0, 9);
   return [
-    heading(x, 1150, "Chemistry"),
+    heading(x, 1150, words().chemistry),
     ...lines.map((line, at) => svgText(x, 1196 + at * 44, clip(line, 52), 21)),
   ].join("");
 }
@@ -129,9 +129,9 @@ function altOf(figures: ReportFigures, zone: string): string {
   return [headLine(figures, zone), ...summaryLines(figures)].join(" ").slice(0, 1000);
 }
 
-function clip(words: string, most: number): string {
-  const letters = [...words];
-  return letters.length > most ? `${letters.slice(0, most - 1).join("")}…` : words;
+function clip(text: string, most: number): string {
+  const letters = [...text];
+  return letters.length > most ? `${letters.slice(0, most - 1).join("")}…` : text;
 }
 
 function round(value: number): number {

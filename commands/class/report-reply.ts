@@ -3,7 +3,7 @@ import { plain } from "../wording.ts";
 import type { ReportFigures, Tally } from "./report.ts";
 import { drawReport } from "./report-picture.ts";
 import { reportPage } from "./report-page.ts";
-import { chemistryLines, headLine, summaryLines } from "./report-words.ts";
+import { chemistryLines, headLine, summaryLines, words } from "./report-words.ts";
 
 export function reportReply(figures: ReportFigures, zone: string, isCut: boolean): Reply {
   const picture = drawReport(figures, zone);
@@ -12,7 +12,7 @@ export function reportReply(figures: ReportFigures, zone: string, isCut: boolean
       `**${plain(headLine(figures, zone))}**`,
       ...summaryLines(figures).map((line) => `- ${line}`),
       ...chemistryLines(figures).map((line) => `- ${plain(line)}`),
-      isCut ? "Only the newest 5,000 rolls are in it: choose a shorter stretch." : "",
+      isCut ? words().cut : "",
     ]
       .filter(Boolean)
       .join("\n"),
@@ -46,4 +46,4 @@ function fieldsOf(figures: ReportFigures): { [key: string]: FieldValue } {
   };
 }
 
-export const NO_ROLLS = "No roll ended in that time, so there is nothing to report yet.";
+export const noRolls = (): string => words().noRolls;

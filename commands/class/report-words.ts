@@ -1,59 +1,75 @@
-import { countOf, formatMl } from "../wording.ts";
+import { kindWord } from "../batch/batch-words.ts";
+import { BATCH_KINDS } from "../batch/batch.ts";
+import { inEach } from "../language.ts";
+import { formatMl, formatNumber, sayDilution } from "../wording.ts";
 import type { ReportFigures } from "./report.ts";
+import { de } from "./words/report.de.ts";
+import { en } from "./words/report.en.ts";
 
 /* The report's sentences, for the chat, the picture and the page. */
 
+export const words = inEach({ en, de });
+
 /** `12 Jan`, in the class's zone. */
 export function dayOf(atMs: number, zone: string): string {
-  return new Date(atMs).toLocaleDateString("en-GB", { timeZone: zone, day: "numeric", month: "short" });
+  return new Date(atMs).toLocaleDateString(words().locale, {
+    timeZone: zone,
+    day: "numeric",
+    month: "short",
+  });
 }
 
 export function headLine({ fromMs, untilMs, rolls, people }: ReportFigures, zone: string): string {
   const day = (atMs: number): string =>
-    new Date(atMs).toLocaleDateString("en-GB", { timeZone: zone, dateStyle: "medium" });
-  return `${day(fromMs)} to ${day(untilMs - 1)}: ${countOf(rolls, "roll")} by ${countOf(people, "person", "people")}`;
+    new Date(atMs).toLocaleDateString(words().locale, { timeZone: zone, dateStyle: "medium" });
+  return words().head(day(fromMs), day(untilMs - 1), rolls, people);
 }
 
 export function summaryLines(figures: ReportFigures): string[] {
   const { runsOnTime, runsCalled, dose, faulty, rolls, rating, finished } = figures;
+  const faults = words().faulty(percent(faulty, rolls));
   return [
-    `${finished} of ${rolls} rolls came to the end.`,
-    runsCalled === 0
-      ? "No run was called yet."
-      : `${percent(runsOnTime, runsCalled)} of ${countOf(runsCalled, "run")} had every call on time.`,
-    dose === null
-      ? ""
-      : `Development: ${tenth(dose.median)} % of plan in the middle; nine of ten between ${tenth(dose.low)} and ${tenth(dose.high)} %.`,
-    `${percent(faulty, rolls)} show a fault.${rating === null ? "" : ` Rated ${rating.mean.toFixed(1)} of 5 on average (${rating.count} rated).`}`,
+    words().finished(finished, rolls),
+    runsCalled === 0 ? words().noneCalled : words().onTime(percent(runsOnTime, runsCalled), runsCalled),
+    dose === null ? "" : words().dose(tenth(dose.median), tenth(dose.low), tenth(dose.high)),
+    rating === null ? faults : `${faults} ${words().rated(formatNumber(rating.mean, 1), rating.count)}`,
   ].filter(Boolean);
 }
 
 export function chemistryLines({ developers, batchesMixed, silver }: ReportFigures): string[] {
   return [
-    ...developers.map(
-      ({ name, ml, concentrateMl }) =>
-        `${name}: ${formatLitres(ml)} used${concentrateMl > 0 ? `, ${formatLitres(concentrateMl)} of concentrate` : ""}`,
+    ...developers.map(({ name, ml, concentrateMl }) =>
+      concentrateMl > 0
+        ? words().usedConcentrate(sayBath(name), formatLitres(ml), formatLitres(concentrateMl))
+        : words().used(sayBath(name), formatLitres(ml)),
     ),
     ...(batchesMixed.length > 0
-      ? [`Batches mixed: ${batchesMixed.map(({ name, count }) => `${name} ${count}`).join(", ")}`]
+      ? [words().mixed(batchesMixed.map(({ name, count }) => `${sayKind(name)} ${count}`).join(", "))]
       : []),
     silver.ml === 0
-      ? "Used fixer: none collected"
-      : `Used fixer: ${formatLitres(silver.ml)} collected, silver ${grams(silver.lowMg, silver.highMg)}`,
-    ...(silver.ml > 0 && silver.measuredMl < silver.ml
-      ? ["(the silver by a rule of thumb, not measured)"]
-      : []),
+      ? words().noFixer
+      : words().fixer(formatLitres(silver.ml), grams(silver.lowMg, silver.highMg)),
+    ...(silver.ml > 0 && silver.measuredMl < silver.ml ? [words().ruleOfThumb] : []),
   ];
 }
 
+/** `House MQ stock`, as the figures count it, for people. */
+function sayBath(name: string): string {
+  const at = name.lastIndexOf(" ") + 1;
+  return name.slice(0, at) + sayDilution(name.slice(at));
+}
+
+function sayKind(name: string): string {
+  const kind = BATCH_KINDS.find((each) => each === name);
+  return kind === undefined ? name : kindWord(kind);
+}
+
 function formatLitres(ml: number): string {
-  return ml >= 1000 ? `${(ml / 1000).toFixed(1)} l` : formatMl(ml);
+  return ml >= 1000 ? `${formatNumber(ml / 1000, 1)} l` : formatMl(ml);
 }
 
 function grams(lowMg: number, highMg: number): string {
-  const low = (lowMg / 1000).toFixed(1);
-  const high = (highMg / 1000).toFixed(1);
-  return low === high ? `${low} g` : `${low} to ${high} g`;
+  return words().grams(formatNumber(lowMg / 1000, 1), formatNumber(highMg / 1000, 1));
 }
 
 function percent(part: number, whole: number): string {
@@ -61,5 +77,5 @@ function percent(part: number, whole: number): string {
 }
 
 function tenth(perMille: number): string {
-  return (perMille / 10).toFixed(Number.isInteger(perMille / 10) ? 0 : 1);
+  return formatNumber(perMille / 10, Number.isInteger(perMille / 10) ? 0 : 1);
 }

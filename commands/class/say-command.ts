@@ -4,7 +4,7 @@ import { defineCommand, UserError, type Action, type Context } from "../define.t
 import { speaking } from "../language.ts";
 import { makeLine } from "../line.ts";
 import { STEP_KINDS } from "../plan/plan.ts";
-import { AUDIENCES, peopleOf, sayKey, type Audience } from "./audience.ts";
+import { AUDIENCES, makeAudience, peopleOf, sayKey, type Audience } from "./audience.ts";
 import * as words from "./say-reply.ts";
 import { whoMay } from "./who.ts";
 
@@ -27,8 +27,8 @@ export const classSay = defineCommand({
     const audience = audienceOf(to ?? (step === undefined ? "everyone" : "at"), step);
     const people = peopleOf(audience, stores.runs.open(school.id));
     if (audience.kind !== "everyone" && people.length === 0)
-      throw new UserError("ERR_NOBODY", words.NOBODY(audience), toEveryone(text));
-    const say = stores.says.add(school.id, words.audienceWords(audience), text, now);
+      throw new UserError("ERR_NOBODY", words.nobody(audience), toEveryone(text));
+    const say = stores.says.add(school.id, makeAudience(audience), text, now);
     const targets: (string | null)[] = audience.kind === "everyone" ? [null] : people;
     for (const [part, personId] of targets.entries()) {
       const language =
@@ -61,18 +61,18 @@ export const classSay = defineCommand({
 
 function audienceOf(to: (typeof AUDIENCES)[number], step: (typeof STEP_KINDS)[number] | undefined): Audience {
   if (to === "everyone" || to === "working") return { kind: to };
-  if (step === undefined) throw new UserError("ERR_NO_STEP", words.NO_STEP);
+  if (step === undefined) throw new UserError("ERR_NO_STEP", words.noStep());
   return { kind: to, step };
 }
 
 /** A button carries at most 100 characters; a longer text is typed again. */
 function toEveryone(text: string): Action[] {
   const line = makeLine("class say", { to: "everyone", text });
-  return line.length <= 100 ? [{ label: "Say it to everyone", line }] : [];
+  return line.length <= 100 ? [{ label: words.sayToEveryone(), line }] : [];
 }
 
 function nameOf({ stores, class: { id } }: Context, personId: string): string {
-  return stores.members.find(id, personId)?.name ?? "somebody";
+  return stores.members.find(id, personId)?.name ?? words.somebody();
 }
 
 export const classSaid = defineCommand({
@@ -95,8 +95,8 @@ export const classSaid = defineCommand({
     const say = number === undefined ? says.newest(context.class.id) : says.find(context.class.id, number);
     if (!say)
       throw number === undefined
-        ? new UserError("ERR_NO_SAY", words.NO_SAY)
-        : new UserError("ERR_UNKNOWN_SAY", words.UNKNOWN_SAY(number));
+        ? new UserError("ERR_NO_SAY", words.noSay())
+        : new UserError("ERR_UNKNOWN_SAY", words.unknownSay(number));
     return words.reachReply(
       say,
       says.reached(say).map((each) => reachedPerson(context, each)),
@@ -108,7 +108,7 @@ function reachedPerson(context: Context, reach: Reach): words.ReachedPerson {
   const mentioned = reach.personId === null ? reach.mentions[0] : undefined;
   const personId = reach.personId ?? mentioned;
   return {
-    name: personId === undefined ? words.THE_CLASS : nameOf(context, personId),
+    name: personId === undefined ? words.theClass() : nameOf(context, personId),
     state: reach.state === "sent" ? "has it" : reach.state === "failed" ? "not reached" : "on its way",
     atMs: reach.sentAt,
     byMention: mentioned !== undefined,

@@ -1,34 +1,36 @@
 import type { FieldValue, Reply } from "../define.ts";
+import { inEach } from "../language.ts";
 import { makeLine } from "../line.ts";
-import { titleOf } from "../plan/step-words.ts";
-import { countOf, instant, joinAnd, plain } from "../wording.ts";
-import type { Audience } from "./audience.ts";
+import { titleInText } from "../plan/step-words.ts";
+import { instant, plain } from "../wording.ts";
+import { parseAudience, type Audience } from "./audience.ts";
+import { de } from "./words/say.de.ts";
+import { en } from "./words/say.en.ts";
+
+const words = inEach({ en, de });
 
 /** What people hear. */
 export function saidText(text: string, by: string): string {
-  return `**${plain(by)}:** ${plain(text)}`;
+  return words().said(plain(by), plain(text));
 }
 
 export function audienceWords(audience: Audience): string {
   switch (audience.kind) {
     case "everyone":
-      return "the whole class";
+      return words().everyone;
     case "working":
-      return "everybody with a run under way";
+      return words().working;
     case "at":
-      return `everybody at: ${titleOf({ kind: audience.step, ordinal: 0 }).toLowerCase()}`;
     case "before":
-      return `everybody with this still to come: ${titleOf({ kind: audience.step, ordinal: 0 }).toLowerCase()}`;
+      return words()[audience.kind](titleInText({ kind: audience.step, ordinal: 0 }));
   }
 }
 
 export function saidReply(number: number, audience: Audience, people: readonly string[]): Reply {
-  const whom = audience.kind === "everyone" ? "the whole class" : joinAnd(people.map(plain));
-  const count = audience.kind === "everyone" ? "" : `**${countOf(people.length, "person", "people")}**: `;
   return {
-    text: `On its way to ${count}${whom}.`,
+    text: audience.kind === "everyone" ? words().toEveryone : words().toPeople(people.map(plain)),
     fields: { say: number, audience: audience.kind, people: [...people] },
-    actions: [{ label: "Who has it?", line: makeLine("class said", { say: number }) }],
+    actions: [{ label: words().whoHasIt, line: makeLine("class said", { say: number }) }],
   };
 }
 
@@ -45,14 +47,12 @@ export function reachReply(
   reached: readonly ReachedPerson[],
 ): Reply {
   const has = reached.filter(({ state }) => state === "has it").length;
-  const lines = reached.map(({ name, state, atMs, byMention }) => {
-    const when = state === "has it" && atMs !== null ? ` since ${instant(atMs, "time")}` : "";
-    return `- ${plain(name)}: ${state}${when}${byMention ? " (called by name in the class's channel)" : ""}`;
-  });
+  const meant = parseAudience(say.audience);
+  const audience = meant === undefined ? say.audience : audienceWords(meant);
   return {
     text: [
-      `**${has} of ${reached.length}** reached. "${plain(say.body)}", to ${say.audience}, ${instant(say.saidAt, "time")}.`,
-      ...lines,
+      words().reached(has, reached.length, plain(say.body), audience, instant(say.saidAt, "time")),
+      ...reached.map((person) => `- ${reachedWords(person)}`),
     ].join("\n"),
     fields: {
       say: say.number,
@@ -62,15 +62,26 @@ export function reachReply(
     },
     actions:
       has < reached.length
-        ? [{ label: "Look again", line: makeLine("class said", { say: say.number }) }]
+        ? [{ label: words().again, line: makeLine("class said", { say: say.number }) }]
         : [],
   };
 }
 
-export const NO_STEP =
-  "Say which step: `to:at step:fix` for those at the fixer now, `to:before step:fix` for those who have it still to come.";
-export const NOBODY = (audience: Audience): string =>
-  `Nobody is meant by that now (${audienceWords(audience)}), so nothing was said. Say it to everyone?`;
-export const NO_SAY = "Nothing has been said to the class yet: `/class say text:…`.";
-export const UNKNOWN_SAY = (number: number): string => `I know no word ${number} to the class.`;
-export const THE_CLASS = "the class, in its channel";
+function reachedWords({ name, state, atMs, byMention }: ReachedPerson): string {
+  const person = plain(name);
+  const line =
+    state === "has it"
+      ? words().hasIt(person, atMs === null ? null : instant(atMs, "time"))
+      : state === "on its way"
+        ? words().onItsWay(person)
+        : words().notReached(person);
+  return byMention ? words().byMention(line) : line;
+}
+
+export const somebody = (): string => words().somebody;
+export const sayToEveryone = (): string => words().sayToEveryone;
+export const noStep = (): string => words().noStep;
+export const nobody = (audience: Audience): string => words().nobody(audienceWords(audience));
+export const noSay = (): string => words().noSay;
+export const unknownSay = (number: number): string => words().unknownSay(number);
+export const theClass = (): string => words().theClass;

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { defineCommand, ROLES, UserError, type Context } from "../define.ts";
+import { LANGUAGES } from "../language.ts";
 import { parseAgitation } from "../measure.ts";
 import { durationOption, temperatureOption, wordMeasureFault } from "../quantity.ts";
 import type { Habits } from "./habits.ts";
@@ -13,6 +14,10 @@ const yesNo = z.enum(["yes", "no"]);
 
 const options = z.object({
   name: z.string().trim().min(1).max(100).optional().describe("What the class is called"),
+  language: z
+    .enum(LANGUAGES)
+    .optional()
+    .describe("Language of the class's channel, board and digests: en, de"),
   zone: z.string().trim().min(1).max(60).optional().describe("Its time zone, like Europe/Lisbon"),
   channel: z.enum(["here"]).optional().describe("here: this channel speaks to the whole class"),
   sinks: whole(1, 60).optional().describe("How many can work at the sinks at once"),
@@ -68,13 +73,13 @@ export const classSetup = defineCommand({
     const chat = chatOf(context);
     if (input.channel !== undefined) setChannel(context, chat);
     if (chat === "room" && (input.aiderole !== undefined || input.teacherrole !== undefined))
-      throw new UserError("ERR_ROLES_BY_PASSPHRASE", words.ROLES_BY_PASSPHRASE);
+      throw new UserError("ERR_ROLES_BY_PASSPHRASE", words.rolesByPassphrase());
     const zone = input.zone === undefined ? school.zone : readZone(input.zone);
     stores.classes.rename(school.id, input.name ?? school.name, zone);
     const changes = changesOf(input);
     const answered = answeredBy(input);
-    stores.classes.setHabits(school.id, answer({ ...school.habits, ...changes }, answered.keys));
-    return words.setupReply(factsOf(context, chat), answered.said);
+    stores.classes.setHabits(school.id, answer({ ...school.habits, ...changes }, answered as SetupKey[]));
+    return words.setupReply(factsOf(context, chat), answered);
   },
 });
 
@@ -83,20 +88,21 @@ function chatOf({ class: { key } }: Context): string {
 }
 
 function setChannel({ here, stores, class: { id } }: Context, chat: string): void {
-  if (chat === "room") throw new UserError("ERR_NO_CHANNELS", words.NO_CHANNELS);
-  if (here?.channelRef == null) throw new UserError("ERR_NO_CHANNEL", words.NO_CHANNEL);
+  if (chat === "room") throw new UserError("ERR_NO_CHANNELS", words.noChannels());
+  if (here?.channelRef == null) throw new UserError("ERR_NO_CHANNEL", words.noChannel());
   stores.classes.setChannelRef(id, here.channelRef);
 }
 
 function readZone(typed: string): string {
   const zone = findZone(typed);
   if (zone !== undefined) return zone;
-  throw new UserError("ERR_UNKNOWN_ZONE", words.UNKNOWN_ZONE(typed, suggestZones(typed, 3)));
+  throw new UserError("ERR_UNKNOWN_ZONE", words.unknownZone(typed, suggestZones(typed, 3)));
 }
 
 /** What a call changes in the habits; what it leaves out stays. */
 function changesOf(input: Input): Partial<Habits> {
   const changes = {
+    language: input.language,
     sinks: input.sinks,
     washPlaces: input.washplaces,
     drySlots: input.dryslots,
@@ -124,7 +130,7 @@ function between(
   option: string,
 ): number | undefined {
   if (seconds !== undefined && (seconds < least || seconds > most))
-    throw new UserError("ERR_HABIT_RANGE", words.HABIT_RANGE(option, least, most));
+    throw new UserError("ERR_HABIT_RANGE", words.habitRange(option, least, most));
   return seconds;
 }
 
@@ -142,6 +148,7 @@ function readRole(typed: string | undefined): string | null | undefined {
 
 const ANSWERS = {
   name: ["name"],
+  language: ["language"],
   zone: ["zone"],
   channel: ["channel"],
   roles: ["aiderole", "teacherrole"],
@@ -156,13 +163,12 @@ const ANSWERS = {
   sleeves: ["sleeves"],
   pourout: ["pourout"],
   warn: ["warn"],
-} as const satisfies Record<keyof typeof words.NAMED, readonly (keyof Input)[]>;
+} as const satisfies Record<words.NamedKey, readonly (keyof Input)[]>;
 
-function answeredBy(input: Input): { keys: SetupKey[]; said: string[] } {
-  const keys = (Object.keys(ANSWERS) as (keyof typeof ANSWERS)[]).filter((key) =>
+function answeredBy(input: Input): words.NamedKey[] {
+  return (Object.keys(ANSWERS) as words.NamedKey[]).filter((key) =>
     ANSWERS[key].some((option) => input[option] !== undefined),
   );
-  return { keys: keys as SetupKey[], said: keys.map((key) => words.NAMED[key]) };
 }
 
 /** Read anew, since the call has changed it. */
@@ -192,16 +198,16 @@ export const classRole = defineCommand({
       stores.members
         .list(id)
         .filter(({ name }) => name.toLowerCase().includes(typed.toLowerCase()))
-        .map(({ name, role }) => ({ label: `${name} (${role})`, value: name })),
+        .map(({ name, role }) => ({ label: words.memberLabel(name, role), value: name })),
   },
   handle({ person, role }, context) {
     const { stores, class: school } = context;
-    if (chatOf(context) !== "room") throw new UserError("ERR_ROLES_BY_CHAT", words.ROLES_BY_CHAT);
+    if (chatOf(context) !== "room") throw new UserError("ERR_ROLES_BY_CHAT", words.rolesByChat());
     const member = stores.members.findByName(school.id, person);
-    if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.UNKNOWN_PERSON(person));
+    if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.unknownPerson(person));
     const teachers = stores.members.list(school.id).filter((each) => each.role === "teacher");
     if (role !== "teacher" && teachers.length === 1 && teachers[0]?.personId === member.personId)
-      throw new UserError("ERR_LAST_TEACHER", words.LAST_TEACHER(member.name));
+      throw new UserError("ERR_LAST_TEACHER", words.lastTeacher(member.name));
     stores.members.setRole(school.id, member.personId, role);
     return words.roleReply(member.name, role);
   },
