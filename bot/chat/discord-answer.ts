@@ -1,5 +1,6 @@
 import { InteractionResponseType, MessageFlags, Routes } from "discord.js";
 import type { Reply } from "../../commands/define.ts";
+import { languageOfInteraction } from "./discord-calls.ts";
 import { makeParts, type Part, type PartSettings } from "./discord-message.ts";
 import type { DiscordRest, RestAnswer, RestCall, RestFault } from "./discord-rest.ts";
 
@@ -116,6 +117,7 @@ export function createAnswerer(
           pictures: reply.pictures ?? [],
           attachments: reply.attachments ?? [],
           mentions: [],
+          language: languageOfInteraction(interaction),
         },
         settings,
       );

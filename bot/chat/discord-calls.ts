@@ -10,8 +10,10 @@ import {
   type APIInteraction,
 } from "discord-api-types/v10";
 import type { Command, Role } from "../../commands/define.ts";
-import { languageOfTag, type Language } from "../../commands/language.ts";
+import { DEFAULT_LANGUAGE, inEach, languageOfTag, speaking, type Language } from "../../commands/language.ts";
 import { parseLine } from "../../commands/line.ts";
+import { de } from "../words/discord.de.ts";
+import { en } from "../words/discord.en.ts";
 import type { CommandMap } from "./discord-options.ts";
 import { makePersonId, type DiscordMember, type DiscordSettings } from "./discord-settings.ts";
 import type { CommandCall, Place } from "./port.ts";
@@ -35,8 +37,12 @@ export interface CallSettings extends Pick<DiscordSettings, "commands" | "direct
   missingPermissions?(channelId: string): readonly string[];
 }
 
-const NO_CLASS =
-  "I don't know yet which class you belong to. Use one command in your class's server, then come back here.";
+const words = inEach({ en, de });
+
+/** As the person's own client tells it; undefined where it speaks none that is spoken here. */
+export function languageOfInteraction(interaction: object): Language | undefined {
+  return "locale" in interaction ? languageOfTag(String(interaction.locale)) : undefined;
+}
 
 export interface Caller {
   readonly person: { readonly id: string; readonly name: string };
@@ -57,7 +63,7 @@ export function createCallReader(settings: CallSettings) {
     if (!user) return undefined;
     const personId = makePersonId(user.id);
     const person = { id: personId, name: member?.nick ?? user.global_name ?? user.username };
-    const language = "locale" in interaction ? languageOfTag(interaction.locale) : undefined;
+    const language = languageOfInteraction(interaction);
     if (!member || !guildId) {
       const last = directory.lastPlace(personId);
       return last ? { person, language, role: last.role, place: last.place } : undefined;
@@ -88,9 +94,13 @@ export function createCallReader(settings: CallSettings) {
     readCall(interaction: APIInteraction): ReadCall | undefined {
       const asked = readAsked(interaction);
       if (asked === undefined) return undefined;
-      if ("text" in asked) return { kind: "sentence", text: asked.text };
+      const sentence = (text: keyof typeof en & ("noClass" | "oldButton")): ReadCall => {
+        const language = languageOfInteraction(interaction) ?? DEFAULT_LANGUAGE;
+        return { kind: "sentence", text: speaking(language, () => words()[text]) };
+      };
+      if (asked === "oldButton") return sentence(asked);
       const caller = readCaller(interaction);
-      if (!caller) return { kind: "sentence", text: NO_CLASS };
+      if (!caller) return sentence("noClass");
       const command = commands.find(({ name }) => name === asked.name);
       return { kind: "call", command, call: { callId: interaction.id, ...asked, ...caller } };
     },
@@ -118,7 +128,7 @@ export function createCallReader(settings: CallSettings) {
 
   function readAsked(
     interaction: APIInteraction,
-  ): { name: string; options: Record<string, unknown> } | { text: string } | undefined {
+  ): { name: string; options: Record<string, unknown> } | "oldButton" | undefined {
     if (interaction.type === InteractionType.ApplicationCommand) {
       if (interaction.data.type !== ApplicationCommandType.ChatInput) return undefined;
       const { command, path, options } = readPath(interaction.data.name, interaction.data.options ?? []);
@@ -129,9 +139,7 @@ export function createCallReader(settings: CallSettings) {
     if (interaction.data.component_type !== ComponentType.Button) return undefined;
     const line = interaction.data.custom_id;
     const parsed = parseLine(line, names, restOf);
-    return parsed.ok
-      ? parsed.value
-      : { text: "That button is from an older version. Type the command instead." };
+    return parsed.ok ? parsed.value : "oldButton";
   }
 
   function readPath(group: string, given: readonly DataOption[]) {

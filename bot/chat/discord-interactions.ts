@@ -6,8 +6,11 @@ import {
   type APIInteraction,
 } from "discord.js";
 import type { Suggestion } from "../../commands/define.ts";
+import { DEFAULT_LANGUAGE, inEach, speaking } from "../../commands/language.ts";
+import { de } from "../words/discord.de.ts";
+import { en } from "../words/discord.en.ts";
 import { createAnswerer, type AnswerSettings } from "./discord-answer.ts";
-import type { CallReader } from "./discord-calls.ts";
+import { languageOfInteraction, type CallReader } from "./discord-calls.ts";
 import type { DirectChannels } from "./discord-direct.ts";
 import { shorten } from "./discord-text.ts";
 import type { ChatHandlers } from "./port.ts";
@@ -18,7 +21,7 @@ export interface InteractionSettings extends AnswerSettings {
   readonly handlers: ChatHandlers;
 }
 
-const BROKEN = "Something broke on my side. Look where your run stands before you try again.";
+const words = inEach({ en, de });
 
 /** After a dropped connection the platform sends again what was seen already: this many ids are kept to tell. */
 const KEPT_IDS = 5000;
@@ -56,7 +59,9 @@ export function createInteractionHandler(settings: InteractionSettings) {
       });
     } catch (error) {
       log.error({ err: error, interaction: interaction.id }, "a call failed");
-      if (!isAnswered) await answerer.answer({ text: BROKEN }, "private");
+      const language = languageOfInteraction(interaction) ?? DEFAULT_LANGUAGE;
+      const text = speaking(language, () => words().broken);
+      if (!isAnswered) await answerer.answer({ text }, "private");
     } finally {
       answerer.close();
       open.delete(answerer);

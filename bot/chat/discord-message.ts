@@ -8,6 +8,9 @@ import {
 } from "discord-api-types/v10";
 import type { RawFile } from "discord.js";
 import type { Action, Attachment, Picture } from "../../commands/define.ts";
+import { DEFAULT_LANGUAGE, inEach, speaking, type Language } from "../../commands/language.ts";
+import { de } from "../words/discord.de.ts";
+import { en, type DiscordWords } from "../words/discord.en.ts";
 import { readUserId, type DiscordSettings } from "./discord-settings.ts";
 import { MESSAGE_CHARACTERS, shorten, showInstants, splitText } from "./discord-text.ts";
 
@@ -18,7 +21,15 @@ export interface View {
   readonly attachments: readonly Attachment[];
   /** Person ids. They are called by name, in front of the text. */
   readonly mentions: readonly string[];
+  /** Of what is added to the text, where something of the view is lost. */
+  readonly language?: Language | undefined;
 }
+
+const words = inEach({ en, de });
+
+/** Whatever was said in between: a view is made over several turns. */
+const wordsFor = ({ language = DEFAULT_LANGUAGE }: Pick<View, "language">): DiscordWords =>
+  speaking(language, words);
 
 /** One message of the platform; a long view needs several. */
 export interface Part {
@@ -71,14 +82,14 @@ export function isOneMessage(
 export async function makeParts(view: View, { renderPicture, log, sayPaths }: PartSettings): Promise<Part[]> {
   const { files, lost } = await makeFiles(view, renderPicture, log);
   const { userIds, groups, first } = makeWords(view, { sayPaths });
-  const words = [...first, ...lost].join("\n");
-  const texts: (string | undefined)[] = [...splitText(words, MESSAGE_CHARACTERS), ...groups.slice(1)];
+  const text = [...first, ...lost].join("\n");
+  const texts: (string | undefined)[] = [...splitText(text, MESSAGE_CHARACTERS), ...groups.slice(1)];
   const fileGroups = chunk(files, FILES_PER_MESSAGE);
   const rows = makeRows(view.actions, log);
-  if (texts.length === 0) texts.push(fileGroups.length > 0 ? undefined : "Done.");
+  if (texts.length === 0) texts.push(fileGroups.length > 0 ? undefined : wordsFor(view).done);
   const last = texts.length - 1;
-  const parts = texts.map((text, index) =>
-    makePart(text, userIds, index === last ? rows : [], index === last ? (fileGroups[0] ?? []) : []),
+  const parts = texts.map((each, index) =>
+    makePart(each, userIds, index === last ? rows : [], index === last ? (fileGroups[0] ?? []) : []),
   );
   return [...parts, ...fileGroups.slice(1).map((group) => makePart(undefined, [], [], group))];
 }
@@ -129,16 +140,13 @@ async function makeFiles(
       files.push({ name: `${name}.png`, description: alt, data, contentType: "image/png" });
     } catch (error) {
       log.error({ err: error, picture: name }, "a picture could not be drawn");
-      lost.push(`The picture could not be drawn. It shows: ${alt}`);
+      lost.push(wordsFor(view).lostPicture(alt));
     }
   }
   for (const { name, content, mediaType } of view.attachments) {
     const data = Buffer.from(content, "utf8");
     if (data.length <= FILE_BYTES) files.push({ name, data, contentType: mediaType });
-    else
-      lost.push(
-        `${name} is too large for this chat (${Math.ceil(data.length / 1e6)} MB). Ask for less at once.`,
-      );
+    else lost.push(wordsFor(view).tooLarge(name, Math.ceil(data.length / 1e6)));
   }
   return { files, lost };
 }

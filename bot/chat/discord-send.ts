@@ -97,8 +97,8 @@ const NO_CHANNEL =
   "No direct message can be sent, and no class channel is known yet: call a command in the class's server.";
 
 function viewOf(delivery: Delivery, mentions: readonly string[]): View {
-  const { text, actions, pictures, attachments } = delivery;
-  return { text, actions, pictures, attachments, mentions };
+  const { text, actions, pictures, attachments, language } = delivery;
+  return { text, actions, pictures, attachments, mentions, language };
 }
 
 /** At most 25 characters, the same for every try; the first part carries the key itself. */

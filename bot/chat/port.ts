@@ -63,6 +63,8 @@ export interface Delivery {
   readonly attachments: readonly Attachment[];
   /** The moment it speaks of, ms since the epoch. */
   readonly dueAt: number;
+  /** The language it is worded in. */
+  readonly language?: Language;
 }
 
 export type Outcome =

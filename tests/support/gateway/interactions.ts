@@ -124,7 +124,7 @@ export function createInteractions(
       authorizing_integration_owners: { 0: channel.guildId ?? "0" },
       attachment_size_limit: 10_485_760,
       entitlements: [],
-      locale: "en-GB",
+      locale: user.locale,
     });
     return one;
   }

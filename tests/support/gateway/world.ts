@@ -23,6 +23,8 @@ export interface User {
   readonly roleIds: readonly string[];
   /** Takes no direct messages. */
   isClosed: boolean;
+  /** The language their client is set to. */
+  readonly locale: string;
 }
 
 export interface Channel {
@@ -70,7 +72,14 @@ export function createWorld(nextId: () => string): World {
   const channels = new Map<string, Channel>();
 
   const addUser: World["addUser"] = (given) => {
-    const base = { id: nextId(), nick: null, permissions: STUDENT_PERMISSIONS, roleIds: [], isClosed: false };
+    const base = {
+      id: nextId(),
+      nick: null,
+      permissions: STUDENT_PERMISSIONS,
+      roleIds: [],
+      isClosed: false,
+      locale: "en-GB",
+    };
     const user = { ...base, ...given };
     users.set(user.id, user);
     return user;

@@ -1,0 +1,13 @@
+import type { DiscordWords } from "./discord.en.ts";
+
+export const de: DiscordWords = {
+  noClass:
+    "Ich weiß noch nicht, zu welchem Kurs du gehörst. Gib einen Befehl auf dem Server deines Kurses, dann komm hierher zurück.",
+  oldButton: "Dieser Knopf ist aus einer älteren Version. Tippe stattdessen den Befehl.",
+  broken:
+    "Bei mir ist etwas kaputtgegangen. Sieh nach, wo dein Lauf steht, bevor du es noch einmal versuchst.",
+  done: "Erledigt.",
+  lostPicture: (alt) => `Das Bild ließ sich nicht zeichnen. Es zeigt: ${alt}`,
+  tooLarge: (name, megabytes) =>
+    `${name} ist zu groß für diesen Chat (${megabytes} MB). Frag nach weniger auf einmal.`,
+};
