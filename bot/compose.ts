@@ -1,5 +1,5 @@
 import type { Action } from "../commands/define.ts";
-import { deliveredEarly, deliveredLate } from "../commands/run/cue-words.ts";
+import { deliveredEarly, deliveredLate, lateWords } from "../commands/run/cue-words.ts";
 import { speaking } from "../commands/language.ts";
 import { LATE_FROM_MS } from "../commands/run/settle.ts";
 import { joinAnd } from "../commands/wording.ts";
@@ -18,7 +18,7 @@ export function composeOne(owed: Owed, where: Where, now: number): Delivery {
     ...shared(owed, where),
     personId: owed.personId,
     mentions: owed.body.mentions,
-    text: [atMoment(owed, now) + owed.body.text, about === "" ? "" : `_${about}_`].filter(Boolean).join("\n"),
+    text: [textAt(owed, now), about === "" ? "" : `_${about}_`].filter(Boolean).join("\n"),
     actions: actionsOf(owed),
   };
 }
@@ -27,7 +27,7 @@ export function composeOne(owed: Owed, where: Where, now: number): Delivery {
 export function composeBundle(key: string, several: readonly Owed[], where: Where, now: number): Delivery {
   const lines = new Map<string, string[]>();
   for (const owed of several) {
-    const text = atMoment(owed, now) + owed.body.text;
+    const text = textAt(owed, now);
     lines.set(text, [...(lines.get(text) ?? []), owed.body.about]);
   }
   const text = [...lines]
@@ -55,17 +55,21 @@ function shared(owed: Owed, where: Where) {
   return { ...where, key: owed.key, pictures: owed.body.pictures ?? [], attachments: [], dueAt: owed.dueAt };
 }
 
-function atMoment(owed: Owed, now: number): string {
-  return speaking(owed.body.language, () => momentWords(owed, now));
+function textAt(owed: Owed, now: number): string {
+  return speaking(owed.body.language, () => wordsAt(owed, now));
 }
 
-/** Words on lateness where the deciding was on time, or on the moment where a message leaves before it. */
-function momentWords(owed: Owed, now: number): string {
+/** Its text, with words on the moment where it leaves before it, and on how late it is as it leaves. */
+function wordsAt({ dueAt, decidedAt, body }: Owed, now: number): string {
   // To the second, as it is read: those who started together get one line.
-  if (owed.dueAt - now > EARLY_FROM_MS) return `${deliveredEarly(Math.round(owed.dueAt / 1000) * 1000)}\n`;
-  const decidedOnTime = owed.decidedAt - owed.dueAt < LATE_FROM_MS;
-  const lateMs = now - owed.dueAt;
-  return decidedOnTime && lateMs >= LATE_FROM_MS ? `${deliveredLate(lateMs, owed.dueAt)}\n` : "";
+  if (dueAt - now > EARLY_FROM_MS) return `${deliveredEarly(Math.round(dueAt / 1000) * 1000)}\n${body.text}`;
+  const lateMs = now - dueAt;
+  const { late } = body;
+  if (late && now !== decidedAt) return `${lateWords(lateMs, late.missed, late.forMs)}\n${late.line}`;
+  const isDecidedOnTime = decidedAt - dueAt < LATE_FROM_MS;
+  return isDecidedOnTime && lateMs >= LATE_FROM_MS
+    ? `${deliveredLate(lateMs, dueAt)}\n${body.text}`
+    : body.text;
 }
 
 function actionsOf(owed: Owed): Action[] {

@@ -1,7 +1,7 @@
 import { speaking } from "../commands/language.ts";
 import { cueMessage } from "../commands/run/cue-words.ts";
 import { cuesOf, priorityOf } from "../commands/run/cues.ts";
-import { settle, type DueCue, type Said } from "../commands/run/settle.ts";
+import { lateness, LATE_FROM_MS, settle, type DueCue, type Said } from "../commands/run/settle.ts";
 import type { Run } from "../commands/run/run.ts";
 import type { Stores } from "../store/index.ts";
 import type { Log } from "./log.ts";
@@ -77,6 +77,7 @@ function withoutEnd(due: readonly DueCue[], now: number): readonly DueCue[] {
 function owe(stores: Stores, run: Run, said: Said, now: number): void {
   const language = stores.members.languageOf(run.classId, run.personId);
   const { text, about, actions } = speaking(language, () => cueMessage(run, said, now));
+  const late = said.lateMs < LATE_FROM_MS ? undefined : speaking(language, () => latePartsOf(run, said, now));
   stores.outbox.owe({
     key: `${run.id.toString(36)}.${said.cue.key}`,
     classId: run.classId,
@@ -86,8 +87,15 @@ function owe(stores: Stores, run: Run, said: Said, now: number): void {
     dueAt: Math.max(said.cue.dueAtMs, said.cue.madeAtMs),
     decidedAt: now,
     usefulUntil: usefulUntil(run, said),
-    body: { text, language, about, actions: [...actions], mentions: [] },
+    body: { text, late, language, about, actions: [...actions], mentions: [] },
   });
+}
+
+/** How late it is changes while it waits for its chat; nothing else does. */
+function latePartsOf(run: Run, said: Said, now: number) {
+  const missed = said.merged.filter((each) => lateness(each, now) >= LATE_FROM_MS).length;
+  const { text } = cueMessage(run, { cue: said.cue, lateMs: 0, merged: [] }, now);
+  return { missed, forMs: said.cue.dueAtMs, line: text };
 }
 
 /** A call to agitate helps nobody once the next call is due; pour-out and the next bath always help. */

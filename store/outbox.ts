@@ -8,6 +8,8 @@ const bodySchema = z.object({
   text: z.string(),
   /** The language it is worded in: what is added on its way (how late it is) follows it. */
   language: z.enum(LANGUAGES).default("en"),
+  /** Of a call decided late: what words on its lateness are made of, and the text without them. */
+  late: z.object({ missed: z.int(), forMs: z.int(), line: z.string() }).optional(),
   /** Which run it speaks of: `R7, tank 3`; empty where it speaks of none. */
   about: z.string().default(""),
   actions: z.array(
@@ -152,7 +154,11 @@ export function createOutboxStore(db: Db): OutboxStore {
        state = iif(tries > 1, state, 'owed'), bundle = iif(tries > 1, bundle, null),
        first_try_at = iif(tries > 1, first_try_at, null) ${inIds}`,
   );
-  const ended = db.prepare(`update outbox set state = @state, detail = @detail, sent_at = @now ${inIds}`);
+  // The outcome of a try may never have come: then nobody knows, and the record must not say more.
+  const ended = db.prepare(
+    `update outbox set state = @state, sent_at = @now,
+       detail = iif(@state = 'stale' and tries > 0, @detail || '; it may have been said before', @detail) ${inIds}`,
+  );
   const redirect = db.prepare<[string, number]>(
     "update outbox set person_id = null, body = json_insert(body, '$.mentions[#]', ?) where id = ?",
   );

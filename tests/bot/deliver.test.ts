@@ -123,6 +123,34 @@ describe("saying what is owed", () => {
     expect(tried[1]?.text).toMatch(/^\*\*12 s late\*\*: this was for .*\nAgitate\.$/);
   });
 
+  test("what was decided late and comes later still says how late it comes, not how late it was decided", async () => {
+    outcomes.push({ kind: "later", afterMs: 60_000 });
+    const late = { missed: 2, forMs: clock.now() - 3000, line: "Agitate." };
+    const text = "**3 s late**: this was for then. 2 calls before it were missed. Do it now.\nAgitate.";
+    owe("a", { dueAt: clock.now() - 3000, body: { text, late, actions: [], mentions: [] } });
+    await pump();
+    clock.advance(60);
+    await pump();
+    expect(tried[0]?.text).toBe(text);
+    expect(tried[1]?.text).toMatch(
+      /^\*\*1 min 3 s late\*\*: this was for .*\. 2 calls before it were missed\. Do it now\.\nAgitate\.$/,
+    );
+  });
+
+  test("of what is given up after a try, the record says that it may have been said; of what was not tried, not", async () => {
+    outcomes.push({ kind: "unknown", detail: "timeout" });
+    owe("a", { usefulUntil: clock.now() + 200 });
+    await pump();
+    owe("b", { usefulUntil: clock.now() + 200 });
+    clock.advance(1);
+    await pump();
+    const details = stores.db.prepare("select key, state, detail from outbox order by key").all();
+    expect(details).toEqual([
+      { key: "a", state: "stale", detail: "too late to be of use; it may have been said before" },
+      { key: "b", state: "stale", detail: "too late to be of use" },
+    ]);
+  });
+
   test("what helps nobody any more is recorded, not said", async () => {
     owe("a", { usefulUntil: clock.now() + 5000 });
     clock.advance(5);
