@@ -1,3 +1,4 @@
+import { forms as classForms } from "./class/words/form.de.ts";
 import type { Command } from "./define.ts";
 import { spokenLanguage, type Language } from "./language.ts";
 
@@ -11,7 +12,7 @@ export type Forms = Readonly<Record<string, Form>>;
 
 /* English stands in the definitions themselves: in `summary` and in each option's description. */
 const TRANSLATED: Readonly<Partial<Record<Language, Forms>>> = {
-  de: {},
+  de: { ...classForms },
 };
 
 export function summaryOf(command: Command, language = spokenLanguage()): string {

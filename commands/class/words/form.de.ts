@@ -1,0 +1,96 @@
+import type { Forms } from "../../forms.ts";
+
+export const forms: Forms = {
+  "class bell": {
+    summary: "Die Stunden des Kurses; ihr Ende ist die Klingel, an der jeder Plan gemessen wird",
+    options: {
+      days: "Welche Tage, zum Beispiel mo, mi oder mo-fr",
+      from: "Anfang, zum Beispiel 18:00",
+      to: "Die Klingel, zum Beispiel 20:30",
+      name: "Wie die Stunde heißt, zum Beispiel Abendkurs",
+      file: "Der Text einer Kalenderdatei (.ics): Ihre wöchentlichen Termine werden Stunden",
+      replace: "yes: Die Stunden der Datei ersetzen alle bisherigen",
+      remove: "Nimmt die Stunde mit dieser Nummer heraus",
+    },
+  },
+  "class board": {
+    summary: "Alle Dosen jetzt: wer, welcher Schritt, bis wann, zu spät oder nicht",
+    options: {
+      channel: "here: eine Nachricht in diesem Kanal, immer auf dem Stand (Lehrkraft); off: nicht mehr",
+    },
+  },
+  "class digest": {
+    summary: "Wann der Kurs hört, was bereitsteht, was müde ist und wie die Woche war",
+    options: {
+      before: "Wie lange vor einer Stunde der Kurs hört, was bereitsteht: 60 min",
+      day: "Wochentag für die Zahlen der Woche: montag",
+      at: "Ihre Uhrzeit: 8:00",
+      quietfrom: "Warnungen, die warten können, schweigen ab: 22:00",
+      quietto: "… bis: 7:00. Beide gleich: nie Ruhe",
+    },
+  },
+  "class erase": {
+    summary: "Den Kurs mit allem darin löschen, nach einigen Tagen Frist",
+    options: {
+      name: "Der Name des Kurses, zur Bestätigung",
+      keep: "yes: den Kurs doch behalten",
+    },
+  },
+  "class fit": {
+    summary: "Werden alle Dosen bis zur Klingel fertig? Reihenfolge, spätestes Eingießen, wer wartet",
+    options: {
+      loads: "So viele Dosenfüllungen mehr, als einen Plan oder einen Lauf haben",
+      developing: "Deren Entwicklungszeit: 9:00",
+      films: "Filme in jeder davon",
+      by: "Eine andere Klingel als die des Kurses, zum Beispiel 20:30",
+    },
+  },
+  "class report": {
+    summary: "Das Halbjahr auf einer Seite: Filme, Rufe, Entwicklung, Fehler, Chemie, Silber",
+    options: { when: "Welche Tage: 12 weeks, 2026-03, this year" },
+  },
+  "class role": {
+    summary: "Jemanden im Kurs zur Schüler:in, Hilfskraft oder Lehrkraft machen",
+    options: {
+      person: "Wessen Rolle",
+      role: "Was die Person im Kurs ist",
+    },
+  },
+  "class said": {
+    summary: "Wen das letzte Wort an viele erreicht hat",
+    options: { say: "Welches; weggelassen das neueste" },
+  },
+  "class say": {
+    summary: "Allen etwas sagen, oder denen bei einem bestimmten Schritt",
+    options: {
+      text: "Was zu sagen ist, zum Beispiel: Fixierbad B4 ist verbraucht, nehmt B5",
+      to: "everyone: alle; working: mit einem Lauf; at, before: nach dem Schritt ihres Films",
+      step: "Welcher Schritt, mit to:at (auch weggelassen) oder to:before",
+    },
+  },
+  "class setup": {
+    summary: "Den Kurs einrichten, Teil für Teil; ohne Angaben: was schon steht und was noch fehlt",
+    options: {
+      name: "Wie der Kurs heißt",
+      language: "Sprache für Kanal, Tafel und Wochenzahlen des Kurses: en, de",
+      zone: "Seine Zeitzone, zum Beispiel Europe/Berlin",
+      channel: "here: Dieser Kanal spricht zum ganzen Kurs",
+      sinks: "Wie viele zugleich an den Becken arbeiten können",
+      washplaces: "Wie viele Dosen zugleich wässern können",
+      dryslots: "Wie viele Filme zugleich zum Trocknen hängen können",
+      fixmin: "Die kürzeste Zeit im Fixierbad: 5 min",
+      washmin: "Die kürzeste Zeit in fließendem Wasser: 20 min",
+      washmethod: "running: fließendes Wasser; fill-dump: füllen und leeren",
+      washaid: "yes: Eine Wässerungshilfe wird benutzt",
+      stop: "water: zwei Zwischenwässerungen; acid: ein Stoppbad",
+      agitation: "Anfang/Dauer/Abstand in Sekunden, zum Beispiel 30/5/60; sheet: wie auf jedem Datenblatt",
+      dry: "Wie lange Filme zum Trocknen hängen: 25 min",
+      room: "Die übliche Temperatur des Raums: 19C",
+      sleeves: "Bilder in einem Streifen eurer Hüllen",
+      pourout: "Sekunden vor dem Ende der Entwicklung, bei denen das Ausgießen beginnt",
+      warn: "Sekunden vor dem Ausgießen, bei denen das nächste Bad gerufen wird",
+      aiderole: "Die Rolle des Chats, die zur Hilfskraft macht; oder none",
+      teacherrole: "Die Rolle des Chats, die zur Lehrkraft macht; oder none",
+    },
+  },
+};
