@@ -24,7 +24,11 @@ export interface Promised {
   takenBackMs: number | undefined;
   /** Due before anybody saw that it was owed: made or not, by when exactly the bot noticed. */
   readonly isOptional: boolean;
+  /** So close to the instant from which on it is not owed that, the two clocks being apart by the slack, either is right. */
+  readonly isOnTheEdge: boolean;
 }
+
+type Coming = Pick<Promised, "kind" | "step" | "number" | "dueMs"> & { readonly isOnTheEdge?: boolean };
 
 export type Verdict = "done" | string;
 
@@ -135,10 +139,12 @@ export class ReferenceRun {
     this.stage = stage;
     if (!byClock) for (const each of this.open()) if (!isPast(each, nowMs)) each.takenBackMs = nowMs;
     const coming = stage.kind === "running" ? this.whileRunning(stage) : this.whileWaiting(stage);
-    for (const { kind, step, number, dueMs } of coming) {
-      const isKept = kind === "pour-out" || kind === "next-bath" || dueMs >= nowMs;
+    for (const { kind, step, number, dueMs, ...each } of coming) {
+      const isAlways = kind === "pour-out" || kind === "next-bath";
+      const isKept = isAlways || dueMs >= nowMs;
       const isOptional = !isKept && byClock;
-      if (isKept || isOptional)
+      const isOnTheEdge = each.isOnTheEdge === true || (!isAlways && dueMs !== nowMs && isNear(dueMs, nowMs));
+      if (isKept || isOptional || isOnTheEdge)
         this.promises.push({
           kind,
           step,
@@ -148,11 +154,12 @@ export class ReferenceRun {
           key: undefined,
           takenBackMs: undefined,
           isOptional,
+          isOnTheEdge,
         });
     }
   }
 
-  private whileWaiting(stage: Stage): Pick<Promised, "kind" | "step" | "number" | "dueMs">[] {
+  private whileWaiting(stage: Stage): Coming[] {
     if (stage.kind !== "waiting") return [];
     const before = this.plan.steps[stage.step - 1]?.kind;
     if (before !== "develop" && before !== "stop" && before !== "fix") return [];
@@ -167,16 +174,17 @@ export class ReferenceRun {
   /** Walks through the step second by second, as somebody with a stopwatch would. */
   private whileRunning({ step, startMs, endMs }: Extract<Stage, { kind: "running" }>) {
     const at = this.plan.steps[step] as Step;
-    const cues: Pick<Promised, "kind" | "step" | "number" | "dueMs">[] = [];
+    const cues: Coming[] = [];
     let agitations = 0;
-    const say = (kind: Promised["kind"], dueMs: number): void =>
-      void cues.push({ kind, step, number: kind === "agitate" ? (agitations += 1) : 0, dueMs });
+    const say = (kind: Promised["kind"], dueMs: number, isOnTheEdge = false): void =>
+      void cues.push({ kind, step, number: kind === "agitate" ? (agitations += 1) : 0, dueMs, isOnTheEdge });
     const outMs = endMs - at.pourOutSeconds * 1000;
     for (let second = 0; startMs + second * 1000 < endMs; second += 1) {
       const dueMs = startMs + second * 1000;
       if (second === 0 && (at.agitation?.initialSeconds ?? 0) > 0) say("agitate-first", dueMs);
       if (at.agitation && isTakenUpAgain(at.agitation, second)) {
-        if (dueMs + at.agitation.burstSeconds * 1000 <= outMs) say("agitate", dueMs);
+        const doneMs = dueMs + at.agitation.burstSeconds * 1000;
+        if (doneMs <= outMs || isNear(doneMs, outMs)) say("agitate", dueMs, isNear(doneMs, outMs));
       }
     }
     const readyMs = outMs - this.warnSeconds * 1000;
@@ -196,6 +204,10 @@ function isTakenUpAgain(agitation: Agitation, second: number): boolean {
   if (agitation.manner === "continuous" || agitation.burstSeconds === 0 || agitation.cycleSeconds === 0)
     return false;
   return second > 0 && second % agitation.cycleSeconds === 0 && second >= agitation.initialSeconds;
+}
+
+function isNear(aMs: number, bMs: number): boolean {
+  return Math.abs(aMs - bMs) <= SLACK_MS;
 }
 
 function isPast({ dueMs }: Promised, nowMs: number): boolean {

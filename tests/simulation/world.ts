@@ -83,7 +83,9 @@ let template: string | undefined;
 /** The store as a new bot makes it, made once. */
 function templateOf(): string {
   if (template) return template;
-  template = join(mkdtempSync(join(folder, "sinkside-sim-")), "template.db");
+  const home = mkdtempSync(join(folder, "sinkside-sim-"));
+  process.once("exit", () => rmSync(home, { recursive: true, force: true }));
+  template = join(home, "template.db");
   openStores(template).close();
   return template;
 }
@@ -248,7 +250,7 @@ export function createWorld(random: Random, chatName: "room" | "discord", headCo
           each.number === promise.number &&
           (each.state !== "pending" || isNear(each.due_at, promise.dueMs)),
       );
-      if (!row && promise.isOptional) {
+      if (!row && (promise.isOptional || promise.isOnTheEdge)) {
         run.promises.splice(run.promises.indexOf(promise), 1);
         continue;
       }
