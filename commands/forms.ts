@@ -1,4 +1,7 @@
+import { forms as batchForms } from "./batch/words/form.de.ts";
 import { forms as classForms } from "./class/words/form.de.ts";
+import { forms as helpForms } from "./help/words/form.de.ts";
+import { forms as mineForms } from "./mine/words/form.de.ts";
 import type { Command } from "./define.ts";
 import { spokenLanguage, type Language } from "./language.ts";
 
@@ -12,7 +15,7 @@ export type Forms = Readonly<Record<string, Form>>;
 
 /* English stands in the definitions themselves: in `summary` and in each option's description. */
 const TRANSLATED: Readonly<Partial<Record<Language, Forms>>> = {
-  de: { ...classForms },
+  de: { ...classForms, ...batchForms, ...helpForms, ...mineForms },
 };
 
 export function summaryOf(command: Command, language = spokenLanguage()): string {
@@ -21,6 +24,7 @@ export function summaryOf(command: Command, language = spokenLanguage()): string
 
 /** What an option is for. */
 export function aboutOf(command: Command, option: string, language = spokenLanguage()): string {
-  const english = command.options.shape[option]?.description ?? "";
+  const { file } = command;
+  const english = file?.name === option ? file.about : (command.options.shape[option]?.description ?? "");
   return TRANSLATED[language]?.[command.name]?.options[option] ?? english;
 }

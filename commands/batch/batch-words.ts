@@ -1,80 +1,97 @@
-import { countOf, formatDilution, formatMl, formatSeconds, instant, makeNumber, plain } from "../wording.ts";
+import { inEach } from "../language.ts";
+import { formatDilution, formatMl, formatSeconds, instant, makeNumber, plain } from "../wording.ts";
 import { formatRolls } from "./area.ts";
 import type { Batch, BatchKind } from "./batch.ts";
 import type { BatchState, Standing } from "./state.ts";
+import { de } from "./words/batch.de.ts";
+import { en } from "./words/batch.en.ts";
 
 /* The words for a batch, shared by everything that speaks of one. */
 
-export const KIND_WORDS = {
-  developer: "developer",
-  stop: "stop bath",
-  fixer: "fixer",
-  "wash-aid": "wash aid",
-  "wetting-agent": "wetting agent",
-} as const satisfies Record<BatchKind, string>;
+const words = inEach({ en, de });
 
-export const STANDING_WORDS = {
-  ready: "ready",
-  exhausted: "exhausted",
-  "out-of-date": "out of date",
-  discarded: "discarded",
-} as const satisfies Record<Standing, string>;
+/** In English only; `kindWord` is said in the reader's language. */
+export const KIND_WORDS = en.kind;
+
+/** `fixer`, in the middle of a sentence. */
+export function kindWord(kind: BatchKind): string {
+  return words().kind[kind];
+}
+
+export function standingWord(standing: Standing): string {
+  return words().standing[standing];
+}
 
 export function labelOf({ number }: Pick<Batch, "number">): string {
   return makeNumber("batch", number);
 }
 
+/** `Pier Fix 1+4`. */
+export function bathName(batch: Pick<Batch, "product" | "dilution">): string {
+  return `${plain(batch.product)} ${formatDilution(batch.dilution)}`;
+}
+
 /** `B3, Pier Fix 1+4`. */
 export function nameOf(batch: Pick<Batch, "number" | "product" | "dilution">): string {
-  return `${labelOf(batch)}, ${plain(batch.product)} ${formatDilution(batch.dilution)}`;
+  return `${labelOf(batch)}, ${bathName(batch)}`;
 }
 
 /** `12 rolls left`, `1.5 l left`; for a bath without a limit only its volume. */
-export function leftWords(batch: Batch, state: BatchState): string {
-  if (batch.usage === "once") return `${formatMl(Math.max(0, state.volumeMl))} left`;
-  return state.leftRolls === null ? formatMl(Math.max(0, state.volumeMl)) : `${rollsLeft(state)} left`;
+export function leftWords(batch: Batch, { volumeMl, leftRolls }: BatchState): string {
+  const ml = formatMl(Math.max(0, volumeMl));
+  if (batch.usage === "once") return words().mlLeft(ml);
+  return leftRolls === null ? ml : words().rollsLeft(leftRolls);
 }
 
-/** Never below none: a bath that has done more than its capacity has none left. */
-function rollsLeft({ leftSqIn, leftRolls }: BatchState): string {
-  if (leftSqIn === null || leftRolls === null) return "";
-  return countOf(leftRolls, "roll");
+export function rollsLeftWords(rolls: number): string {
+  return words().rollsLeft(rolls);
 }
 
 /** `clears in about 0:52 (fresh 0:45)`; empty where nobody has tested. */
 export function clearingWords({ clearing, predictedSeconds, testedLoadSqIn, loadSqIn }: BatchState): string {
   if (clearing === null || predictedSeconds === null) return "";
-  const about = testedLoadSqIn === loadSqIn ? "" : "about ";
-  const fresh =
-    testedLoadSqIn === 0 && loadSqIn === 0 ? "" : ` (fresh ${formatSeconds(clearing.freshSeconds)})`;
-  return `clears in ${about}${formatSeconds(predictedSeconds)}${fresh}`;
+  const isFresh = testedLoadSqIn === 0 && loadSqIn === 0;
+  return words().clears(
+    formatSeconds(predictedSeconds),
+    testedLoadSqIn !== loadSqIn,
+    isFresh ? null : formatSeconds(clearing.freshSeconds),
+  );
 }
 
 /** Why a bath must not be used, as a clause: `it has done its 40 rolls`. */
 export function wornWords(state: BatchState): string {
-  if (state.standing === "discarded") return "it was thrown away";
+  const { worn } = words();
+  const predicted = formatSeconds(state.predictedSeconds ?? 0);
+  if (state.standing === "discarded") return worn.discarded;
   switch (state.exhaustedBy) {
     case "capacity":
-      return `it has done ${formatRolls(state.usedSqIn)}, and not one more fits`;
+      return worn.capacity(formatRolls(state.usedSqIn));
     case "volume":
-      return "nothing is left in it";
+      return worn.volume;
     case "test":
-      return `it clears in ${formatSeconds(state.predictedSeconds ?? 0)}, twice its fresh time of ${formatSeconds(state.clearing?.freshSeconds ?? 0)} or more`;
+      return worn.test(predicted, formatSeconds(state.clearing?.freshSeconds ?? 0));
     case "prediction":
-      return `by its ledger it now clears in about ${formatSeconds(state.predictedSeconds ?? 0)}, twice its fresh time; a test can show otherwise`;
+      return worn.prediction(predicted);
     default:
-      return state.expiresAtMs === null
-        ? "it is worn out"
-        : `it kept until ${instant(state.expiresAtMs, "date")}`;
+      return state.expiresAtMs === null ? worn.unknown : worn.kept(instant(state.expiresAtMs, "date"));
   }
 }
 
 /** One line for a list or a completion: `B3, Pier Fix 1+4: 12 rolls left`. */
 export function stateLine(batch: Batch, state: BatchState): string {
   const parts = [
-    state.standing === "ready" ? "" : STANDING_WORDS[state.standing].toUpperCase(),
+    state.standing === "ready" ? "" : standingWord(state.standing).toUpperCase(),
     leftWords(batch, state),
     clearingWords(state),
   ];
   return `${nameOf(batch)}: ${parts.filter(Boolean).join(", ")}`;
+}
+
+/** A sentence may begin with a clause of these. */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+export function unknownBatch(typed: string): string {
+  return words().unknownBatch(plain(typed));
 }

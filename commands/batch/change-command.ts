@@ -26,7 +26,7 @@ function write(context: Context, batch: Batch, body: LineBody): void {
 function standing(context: Context, text: string): Batch {
   const batch = findBatch(context, text);
   if (readState(context, batch).standing === "discarded")
-    throw new UserError("ERR_DISCARDED", words.DISCARDED(batch));
+    throw new UserError("ERR_DISCARDED", words.discarded(batch));
   return batch;
 }
 
@@ -51,9 +51,9 @@ export const batchTest = defineCommand({
   handle({ batch: text, clearing, ph, silver, note }, context) {
     const batch = standing(context, text);
     if (clearing === undefined && ph === undefined && silver === undefined && note === "")
-      throw new UserError("ERR_NO_READING", words.NO_READING);
+      throw new UserError("ERR_NO_READING", words.noReading());
     if (clearing !== undefined && batch.kind !== "fixer")
-      throw new UserError("ERR_NOT_A_FIXER", words.NOT_A_FIXER(batch));
+      throw new UserError("ERR_NOT_A_FIXER", words.notAFixer(batch));
     const before = readState(context, batch);
     write(context, batch, {
       kind: "tested",
@@ -84,12 +84,12 @@ export const batchTopup = defineCommand({
     const before = readState(context, batch);
     if (remove !== undefined) {
       if (remove > before.volumeMl)
-        throw new UserError("ERR_NOT_SO_MUCH", words.NOT_SO_MUCH(batch, before.volumeMl));
-      if (to === undefined) throw new UserError("ERR_WHERE_TO", words.WHERE_TO);
+        throw new UserError("ERR_NOT_SO_MUCH", words.notSoMuch(batch, before.volumeMl));
+      if (to === undefined) throw new UserError("ERR_WHERE_TO", words.whereTo());
       checkDrain(batch, to);
     }
     if (before.volumeMl - (remove ?? 0) + add > batch.bottleMl)
-      throw new UserError("ERR_OVERFLOW", words.OVERFLOW(batch, before.volumeMl));
+      throw new UserError("ERR_OVERFLOW", words.overflow(batch, before.volumeMl));
     write(context, batch, {
       kind: "topped",
       addedMl: add,
@@ -117,7 +117,7 @@ export const batchDiscard = defineCommand({
     const batch = standing(context, text);
     checkDrain(batch, to);
     const left = Math.max(0, readState(context, batch).volumeMl);
-    if (ml !== undefined && ml > left) throw new UserError("ERR_NOT_SO_MUCH", words.NOT_SO_MUCH(batch, left));
+    if (ml !== undefined && ml > left) throw new UserError("ERR_NOT_SO_MUCH", words.notSoMuch(batch, left));
     const isAll = ml === undefined || ml === left;
     write(context, batch, { kind: "discarded", ml: ml ?? left, to, isAll, note });
     return words.discardedReply(batch, readState(context, batch), ml ?? left, to);
@@ -127,7 +127,7 @@ export const batchDiscard = defineCommand({
 /** Used fixer carries silver; what another kind may do, local rules decide. */
 function checkDrain(batch: Batch, to: Destination): void {
   if (batch.kind === "fixer" && to === "drain")
-    throw new UserError("ERR_SILVER_DRAIN", words.SILVER_DRAIN(batch));
+    throw new UserError("ERR_SILVER_DRAIN", words.silverDrain(batch));
 }
 
 export const batchCorrect = defineCommand({
@@ -146,7 +146,7 @@ export const batchCorrect = defineCommand({
       .describe("ml more in the bottle than the ledger says; below 0: less"),
     rolls: z.coerce
       .number()
-      .multipleOf(0.25, "Write rolls in quarters: a sheet of 4x5 is 0.25.")
+      .multipleOf(0.25, { error: () => words.quarters() })
       .min(-999)
       .max(999)
       .optional()
@@ -158,16 +158,16 @@ export const batchCorrect = defineCommand({
   handle({ batch: text, reason, line: position, ml = 0, rolls = 0 }, context) {
     const batch = findBatch(context, text);
     if (position === undefined && ml === 0 && rolls === 0)
-      throw new UserError("ERR_NOTHING_TO_CORRECT", words.NOTHING_TO_CORRECT);
+      throw new UserError("ERR_NOTHING_TO_CORRECT", words.nothingToCorrect());
     const before = readState(context, batch);
     const lines = context.stores.batches.lines(batch.id);
     const wrong = position === undefined ? undefined : lines[position - 1];
     if (position !== undefined && !wrong)
-      throw new UserError("ERR_NO_SUCH_LINE", words.NO_SUCH_LINE(batch, position, lines.length));
+      throw new UserError("ERR_NO_SUCH_LINE", words.noSuchLine(batch, position, lines.length));
     if (wrong && (wrong.body.kind === "mixed" || wrong.body.kind === "corrected"))
-      throw new UserError("ERR_LINE_STAYS", words.LINE_STAYS);
+      throw new UserError("ERR_LINE_STAYS", words.lineStays());
     if (lines.some(({ body }) => body.kind === "corrected" && body.reverses === wrong?.id && wrong))
-      throw new UserError("ERR_TAKEN_BACK", words.TAKEN_BACK);
+      throw new UserError("ERR_TAKEN_BACK", words.takenBack());
     write(context, batch, {
       kind: "corrected",
       reverses: wrong?.id ?? null,
@@ -194,12 +194,12 @@ export const batchAllow = defineCommand({
     const { stores, now } = context;
     const batch = standing(context, text);
     const state = readState(context, batch);
-    if (state.standing === "ready") throw new UserError("ERR_NOT_WORN", words.NOT_WORN(batch));
+    if (state.standing === "ready") throw new UserError("ERR_NOT_WORN", words.notWorn(batch));
     const member =
       name === undefined
         ? { personId: context.person.id, name: context.person.name }
         : stores.members.findByName(context.class.id, name);
-    if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.UNKNOWN_PERSON(name ?? ""));
+    if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.unknownPerson(name ?? ""));
     const line = { batchId: batch.id, key: null, runId: null, atMs: now, person: context.person } as const;
     const about = { id: member.personId, name: member.name };
     stores.keepLine(batch, { ...line, about, body: { kind: "allowed", reason } }, now);

@@ -2,9 +2,9 @@ import { Temporal } from "temporal-polyfill";
 import { fail, ok, type Result } from "../result.ts";
 import type { FigureFault } from "./figures.ts";
 
-const NEAR = { today: 0, yesterday: -1, tomorrow: 1 } as const;
+const NEAR = { today: 0, yesterday: -1, tomorrow: 1, heute: 0, gestern: -1, morgen: 1 } as const;
 
-/** The day's first instant on the class's wall clock, from `2026-05-31`, `today`, `yesterday`, `tomorrow`. */
+/** The day's first instant on the class's wall clock, from `2026-05-31`, `today`, `yesterday`, `tomorrow`, `heute`. */
 export function parseDay(text: string, zone: string, nowMs: number): Result<number, FigureFault> {
   const typed = text.normalize("NFKC").trim().toLowerCase();
   try {

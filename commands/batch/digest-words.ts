@@ -1,9 +1,12 @@
-import { countOf, formatMl, instant, joinAnd, plain } from "../wording.ts";
+import { inEach } from "../language.ts";
+import { formatMl, formatNumber, instant, joinAnd, plain } from "../wording.ts";
 import type { Batch, BatchKind } from "./batch.ts";
-import { KIND_WORDS, labelOf, leftWords, nameOf, STANDING_WORDS, stateLine } from "./batch-words.ts";
+import { labelOf, leftWords, nameOf, standingWord, stateLine } from "./batch-words.ts";
 import type { Mark } from "./marks.ts";
 import type { Collected } from "./silver.ts";
 import type { BatchState } from "./state.ts";
+import { de } from "./words/digest.de.ts";
+import { en } from "./words/digest.en.ts";
 
 /* What the class is told before a period, and once a week. */
 
@@ -48,70 +51,62 @@ export interface Lateness {
 }
 
 const LATE_FROM_MS = 2 * 60_000;
+const words = inEach({ en, de });
 
 export function lateLine({ lateMs, dueAtMs, missed }: Lateness): string {
   if (lateMs < LATE_FROM_MS) return "";
   const minutes = Math.round(lateMs / 60_000);
   const late = minutes < 120 ? `${minutes} min` : `${Math.round(minutes / 60)} h`;
-  const others =
-    missed === 0 ? "" : missed === 1 ? " One before it was missed." : ` ${missed} before it were missed.`;
-  return `**${late} late**: this was for ${instant(dueAtMs, "date")}, ${instant(dueAtMs, "time")}.${others}`;
+  return words().late(late, instant(dueAtMs, "date"), instant(dueAtMs, "time"), missed);
 }
-
-const WHY = {
-  tired: "getting tired",
-  "last-films": "last rolls",
-  exhausted: "not enough for a roll",
-  "out-of-date-soon": "out of date soon",
-  "out-of-date": "out of date",
-  "test-overdue": "needs a clearing test",
-} as const satisfies Record<Mark, string>;
 
 export function periodWords(facts: PeriodFacts, name: string, startsAtMs: number, late: Lateness): string {
   const { ready, tired, worn, toMix } = facts;
-  const title = name === "" ? "The next period" : plain(name);
+  const { nextPeriod, period, mixBefore, dontUse, watch, ...say } = words();
+  const title = name === "" ? nextPeriod : plain(name);
   const lines = [
     lateLine(late),
-    `**${title}** at ${instant(startsAtMs, "time")}, ${instant(startsAtMs, "relative")}.`,
-    toMix.length > 0 ? `**Mix before it: ${joinAnd(toMix.map(shortWords))}.** An aide or the teacher.` : "",
-    worn.length > 0
-      ? `**Don't use** ${joinAnd(worn.map(({ batch, state }) => `${labelOf(batch)} (${STANDING_WORDS[state.standing]})`))}.`
-      : "",
-    tired.length > 0
-      ? `Watch: ${joinAnd(tired.map(({ batch, state, marks }) => `${labelOf(batch)} (${leftWords(batch, state)}, ${marks.map((mark) => WHY[mark]).join(", ")})`))}.`
-      : "",
-    ready.length > 0 ? "Ready:" : "Nothing mixed is ready.",
+    period(title, instant(startsAtMs, "time"), instant(startsAtMs, "relative")),
+    toMix.length > 0 ? mixBefore(joinAnd(toMix.map(shortWords))) : "",
+    worn.length > 0 ? dontUse(joinAnd(worn.map(wornLabel))) : "",
+    tired.length > 0 ? watch(joinAnd(tired.map(tiredLabel))) : "",
+    ready.length > 0 ? say.ready : say.noneReady,
     ...ready.map(({ batch, state }) => `- ${stateLine(batch, state)}`),
   ];
   return lines.filter(Boolean).join("\n");
 }
 
+function wornLabel({ batch, state }: Shown): string {
+  return `${labelOf(batch)} (${standingWord(state.standing)})`;
+}
+
+function tiredLabel({ batch, state, marks }: PeriodFacts["tired"][number]): string {
+  const why = marks.map((mark) => words().marks[mark]).join(", ");
+  return `${labelOf(batch)} (${leftWords(batch, state)}, ${why})`;
+}
+
 function shortWords({ kind, product, leftRolls, expected }: Shortage): string {
-  const name = kind === "developer" ? `${plain(product)} (developer)` : KIND_WORDS[kind];
-  const left = leftRolls === 0 ? "none ready" : `${countOf(leftRolls, "roll")} left`;
-  return expected === null
-    ? `${name}, ${left}`
-    : `${name}, ${left} and up to ${countOf(expected, "roll")} expected`;
+  const { developer, kind: kindWord, short } = words();
+  return short(kind === "developer" ? developer(plain(product)) : kindWord(kind), leftRolls, expected);
 }
 
 export function weekWords(facts: WeekFacts, late: Lateness): string {
   const { finished, stopped, collected } = facts;
-  const grams = (mg: number): string => (mg / 1000).toFixed(1);
+  const { developed, volumes, noWaste, ending, ...say } = words();
+  const grams = (mg: number): string => formatNumber(mg / 1000, 1);
   const waste = [
-    facts.silverMl > 0 ? `${formatMl(facts.silverMl)} of fixer to the silver collection` : "",
-    facts.drainMl > 0 ? `${formatMl(facts.drainMl)} to the drain, as local rules allow` : "",
-    facts.supplierMl > 0 ? `${formatMl(facts.supplierMl)} back to the supplier` : "",
+    facts.silverMl > 0 ? say.toSilver(formatMl(facts.silverMl)) : "",
+    facts.drainMl > 0 ? say.toDrain(formatMl(facts.drainMl)) : "",
+    facts.supplierMl > 0 ? say.toSupplier(formatMl(facts.supplierMl)) : "",
   ].filter(Boolean);
   const lines = [
     lateLine(late),
-    `**${countOf(finished, "roll")}** developed in the last seven days${stopped > 0 ? `, ${stopped} stopped` : ""}.`,
-    `Mixed: ${formatMl(facts.mixedMl)}. Developer used: ${formatMl(facts.usedMl)}. Waste: ${waste.length > 0 ? joinAnd(waste) : "none noted"}.`,
+    developed(finished, stopped),
+    volumes(formatMl(facts.mixedMl), formatMl(facts.usedMl), waste.length > 0 ? joinAnd(waste) : noWaste),
     collected.ml > 0
-      ? `In the collection: **${formatMl(collected.ml)}** of used fixer with about ${grams(collected.lowMg)} to ${grams(collected.highMg)} g of silver. Handing over: \`/batch handover\`; local rules decide how.`
+      ? say.collected(formatMl(collected.ml), grams(collected.lowMg), grams(collected.highMg))
       : "",
-    facts.ending.length > 0
-      ? `Out of date within a week: ${joinAnd(facts.ending.map(({ batch }) => nameOf(batch)))}. Use it first.`
-      : "",
+    facts.ending.length > 0 ? ending(joinAnd(facts.ending.map(({ batch }) => nameOf(batch)))) : "",
   ];
   return lines.filter(Boolean).join("\n");
 }

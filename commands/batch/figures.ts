@@ -1,31 +1,33 @@
 import { z } from "zod";
+import { inEach } from "../language.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { plain } from "../wording.ts";
 import { fromSquareMetres, SQ_IN_PER_ROLL } from "./area.ts";
+import { de } from "./words/figures.de.ts";
+import { en, type FigureWords } from "./words/figures.en.ts";
 
 /* Capacities, shelf lives and counts of a batch as people write them. */
 
 const LITRES_PER_US_GALLON = 3.785_41;
 
-export const FIGURE_FAULT_TEXT = {
-  ERR_NO_CAPACITY: (typed) =>
-    `I can't read "${typed}" as a capacity. Write it like 20 films/l, 1600 sq in/l or 1 m2/l.`,
-  ERR_NO_SHELF_LIFE: (typed) =>
-    `I can't read "${typed}" as a shelf life. Write it like 24 h, 7 days, 6 weeks or 6 months.`,
-  ERR_NO_DATE: (typed) => `I can't read "${typed}" as a date. Write it like 2026-05-31, today or tomorrow.`,
-} as const satisfies Record<string, (typed: string) => string>;
-export type FigureFaultCode = keyof typeof FIGURE_FAULT_TEXT;
+const words = inEach({ en, de });
+
+export type FigureFaultCode = keyof FigureWords["fault"];
 export interface FigureFault {
   readonly code: FigureFaultCode;
   readonly typed: string;
 }
 type Read = Result<number, FigureFault>;
 
-/** sq in of film per litre, from `20 films/l`, `20/l`, `80 per gal` (US), `1600 sq in/l`, `1 m2/l`. */
+export function figureFaultWords({ code, typed }: FigureFault): string {
+  return words().fault[code](plain(typed));
+}
+
+/** sq in of film per litre, from `20 films/l`, `20 Filme/l`, `20/l`, `80 per gal` (US), `1600 sq in/l`, `1 m2/l`. */
 export function parseCapacity(text: string): Read {
   const typed = text.normalize("NFKC").trim().toLowerCase();
   const match =
-    /^(\d{1,6}(?:[.,]\d{1,4})?) ?(films?|rolls?|sq ?in|m2)? ?(?:\/|per|a)? ?(l|litres?|liters?|gal|gallons?)?$/.exec(
+    /^(\d{1,6}(?:[.,]\d{1,4})?) ?(films?|filme|rolls?|sq ?in|m2)? ?(?:\/|per|a|je|pro)? ?(l|litres?|liters?|gal|gallons?)?$/.exec(
       typed,
     );
   if (!match || (match[2] === undefined && match[3] === undefined))
@@ -43,12 +45,18 @@ export function parseCapacity(text: string): Read {
 
 // A month is 30 days: a shelf life is never known to the day, and the shorter reading is the safer one.
 const HOURS = { h: 1, d: 24, w: 168, m: 720, y: 8760 } as const;
+/** German units by their first letter: Stunde, Tag, Jahr; the others are the same as in English. */
+const GERMAN = { s: "h", t: "d", j: "y" } as const;
 
-/** Whole hours from `24 h`, `7 days`, `2 weeks`, `6 months`, `1 year`. */
+const SHELF_LIFE =
+  /^(\d{1,4}) ?(h|hours?|stunden?|d|days?|tage?n?|w|weeks?|wochen?|months?|monate?n?|y|years?|jahre?n?)$/;
+
+/** Whole hours from `24 h`, `7 days`, `2 weeks`, `6 months`, `1 year`, `7 Tage`. */
 export function parseShelfLife(text: string): Read {
   const typed = text.normalize("NFKC").trim().toLowerCase();
-  const match = /^(\d{1,4}) ?(h|hours?|d|days?|w|weeks?|months?|y|years?)$/.exec(typed);
-  const unit = (match?.[2] ?? "").charAt(0) as keyof typeof HOURS | "";
+  const match = SHELF_LIFE.exec(typed);
+  const letter = (match?.[2] ?? "").charAt(0) as keyof typeof HOURS | keyof typeof GERMAN | "";
+  const unit = letter in GERMAN ? GERMAN[letter as keyof typeof GERMAN] : (letter as keyof typeof HOURS | "");
   if (!match || unit === "") return fail({ code: "ERR_NO_SHELF_LIFE", typed });
   const hours = Number(match[1]) * HOURS[unit];
   return hours >= 1 && hours <= 10 * HOURS.y ? ok(hours) : fail({ code: "ERR_NO_SHELF_LIFE", typed });
@@ -56,8 +64,8 @@ export function parseShelfLife(text: string): Read {
 
 /** `24 h`, `7 days`, `6 months`. */
 export function formatShelfLife(hours: number): string {
-  if (hours % HOURS.m === 0) return `${hours / HOURS.m} months`.replace(/^1 months$/, "1 month");
-  if (hours % 24 === 0 && hours > 24) return `${hours / 24} days`;
+  if (hours % HOURS.m === 0) return words().months(hours / HOURS.m);
+  if (hours % 24 === 0 && hours > 24) return words().days(hours / 24);
   return `${hours} h`;
 }
 
@@ -68,8 +76,8 @@ function figureOption(parse: (text: string) => Read) {
     .transform((text, context): number => {
       const read = parse(text);
       if (read.ok) return read.value;
-      const { code, typed } = read.fault;
-      context.addIssue({ code: "custom", message: FIGURE_FAULT_TEXT[code](plain(typed)), params: { code } });
+      const { code } = read.fault;
+      context.addIssue({ code: "custom", message: figureFaultWords(read.fault), params: { code } });
       return z.NEVER;
     });
 }

@@ -1,66 +1,71 @@
-import { formatMl, formatSeconds, instant, makeNumber, plain } from "../wording.ts";
+import { inEach } from "../language.ts";
+import { NAMELESS } from "../mine/redact.ts";
+import { formatMl, formatNumber, formatSeconds, instant, makeNumber, plain } from "../wording.ts";
 import { formatRolls } from "./area.ts";
-import type { Destination, Line } from "./ledger.ts";
+import type { Line } from "./ledger.ts";
+import { de } from "./words/ledger.de.ts";
+import { en } from "./words/ledger.en.ts";
 
-const TO = {
-  silver: "to the silver collection",
-  drain: "to the drain",
-  supplier: "to the supplier",
-} as const satisfies Record<Destination, string>;
+const words = inEach({ en, de });
 
 const said = (note: string): string => (note === "" ? "" : `: ${plain(note)}`);
+const join = (parts: readonly string[]): string => parts.filter(Boolean).join(", ");
+const signed = (value: number, size: string): string =>
+  value === 0 ? "" : `${value > 0 ? "+" : "-"}${size}`;
 
 /** One line of a ledger in words, without its number and date. `positionOf`: a line's number by its id. */
 export function lineWords(line: Line, positionOf: (id: number) => number): string {
   const { body } = line;
-  const by = plain(line.personName);
+  const { clears, to, ...say } = words();
+  const by = nameWords(line.personName);
+  const cleared = (seconds: number | null): string =>
+    seconds === null ? "" : clears(formatSeconds(seconds));
   switch (body.kind) {
-    case "mixed": {
-      const clears =
-        body.clearingSeconds === null ? "" : `, clears in ${formatSeconds(body.clearingSeconds)}`;
-      return `mixed ${formatMl(body.volumeMl)}${clears} (${by})`;
-    }
+    case "mixed":
+      return say.mixed(join([formatMl(body.volumeMl), cleared(body.clearingSeconds)]), by);
     case "used": {
-      const what = [
-        formatRolls(body.areaSqIn) + (body.isTabular ? " of tabular-grain film" : ""),
-        body.ml > 0 ? formatMl(body.ml) : "",
-      ].filter(Boolean);
-      const run = body.runNumber === null ? "" : `${makeNumber("run", body.runNumber)}, `;
-      const leave =
-        body.allowedBy === null ? "" : `, worn out, allowed by line ${positionOf(body.allowedBy)}`;
-      return `used: ${what.join(", ")} (${run}${by}${leave})`;
+      const rolls = formatRolls(body.areaSqIn);
+      const what = [body.isTabular ? say.tabular(rolls) : rolls, body.ml > 0 ? formatMl(body.ml) : ""];
+      const run = body.runNumber === null ? null : makeNumber("run", body.runNumber);
+      return say.used(join(what), run, by, body.allowedBy === null ? null : positionOf(body.allowedBy));
     }
     case "tested": {
       const readings = [
-        body.clearingSeconds === null ? "" : `clears in ${formatSeconds(body.clearingSeconds)}`,
-        body.phTenths === null ? "" : `pH ${body.phTenths / 10}`,
-        body.silverMgPerLitre === null ? "" : `silver ${body.silverMgPerLitre / 1000} g/l`,
-      ].filter(Boolean);
-      return `tested: ${[...readings, plain(body.note)].filter(Boolean).join(", ")} (${by})`;
+        cleared(body.clearingSeconds),
+        body.phTenths === null ? "" : `pH ${formatNumber(body.phTenths / 10)}`,
+        body.silverMgPerLitre === null ? "" : say.silver(formatNumber(body.silverMgPerLitre / 1000)),
+        plain(body.note),
+      ];
+      return say.tested(join(readings), by);
     }
     case "topped": {
-      const out = body.removedMl > 0 ? `, ${formatMl(body.removedMl)} out ${TO[body.to ?? "silver"]}` : "";
-      return `topped up: ${formatMl(body.addedMl)} in${out}${said(body.note)} (${by})`;
+      const out = body.removedMl > 0 ? say.out(formatMl(body.removedMl), to[body.to ?? "silver"]) : "";
+      return say.topped(formatMl(body.addedMl), out, said(body.note), by);
     }
     case "discarded":
-      return `${body.isAll ? "thrown away" : "partly thrown away"}: ${formatMl(body.ml)} ${TO[body.to]}${said(body.note)} (${by})`;
+      return say.discarded(body.isAll, formatMl(body.ml), to[body.to], said(body.note), by);
     case "corrected": {
       const what = [
-        body.reverses === null ? "" : `line ${positionOf(body.reverses)} counts no more`,
-        body.ml === 0 ? "" : `${body.ml > 0 ? "+" : "-"}${formatMl(Math.abs(body.ml))}`,
-        body.areaSqIn === 0 ? "" : `${body.areaSqIn > 0 ? "+" : "-"}${formatRolls(Math.abs(body.areaSqIn))}`,
-      ].filter(Boolean);
-      return `corrected: ${what.join(", ")}${said(body.reason)} (${by})`;
+        body.reverses === null ? "" : say.countsNoMore(positionOf(body.reverses)),
+        signed(body.ml, formatMl(Math.abs(body.ml))),
+        signed(body.areaSqIn, formatRolls(Math.abs(body.areaSqIn))),
+      ];
+      return say.corrected(join(what), said(body.reason), by);
     }
     case "allowed":
-      return `allowed worn out for one tank of ${plain(line.aboutName ?? "somebody")}${said(body.reason)} (${by})`;
+      return say.allowed(nameWords(line.aboutName ?? say.somebody), said(body.reason), by);
   }
+}
+
+/** Whose name was taken out is kept as nobody in English. */
+function nameWords(kept: string): string {
+  return kept === NAMELESS ? words().nameless : plain(kept);
 }
 
 /** `14. 31 May, used: 1 roll (R7, Mina)`; a line taken back is struck through. */
 export function numberedLine(line: Line, lines: readonly Line[]): string {
   const positionOf = (id: number): number => lines.findIndex((each) => each.id === id) + 1;
-  const words = `${instant(line.atMs, "date")}, ${lineWords(line, positionOf)}`;
+  const text = `${instant(line.atMs, "date")}, ${lineWords(line, positionOf)}`;
   const isTakenBack = lines.some(({ body }) => body.kind === "corrected" && body.reverses === line.id);
-  return `${positionOf(line.id)}. ${isTakenBack ? `~~${words}~~` : words}`;
+  return `${positionOf(line.id)}. ${isTakenBack ? `~~${text}~~` : text}`;
 }

@@ -6,7 +6,7 @@ import { BATCH_KINDS, USAGES, type BatchKind, type NewBatch } from "./batch.ts";
 import { capacityOption, shelfLifeOption } from "./figures.ts";
 import * as words from "./mix-reply.ts";
 import { readDayOption, readState } from "./options.ts";
-import { presetFor, presetFrom, type Preset } from "./presets.ts";
+import { OWN_FIRST, presetFor, presetFrom, type Preset } from "./presets.ts";
 import { concentrateFor } from "./shelf.ts";
 
 const completeProduct: Completer = (typed, { stores, class: { id } }) => {
@@ -45,7 +45,7 @@ export const batchMix = defineCommand({
   handle(input, context) {
     const { stores, now } = context;
     const mixedAtMs = readDayOption(context, input.mixed) ?? now;
-    if (mixedAtMs > now) throw new UserError("ERR_NOT_YET", words.NOT_YET);
+    if (mixedAtMs > now) throw new UserError("ERR_NOT_YET", words.notYet());
     const earlier = stores.batches.latestOf(context.class.id, input.product);
     const shelved = stores.shelf.find(context.class.id, input.product);
     const dilution: Dilution = input.dilution ??
@@ -96,14 +96,14 @@ function draftOf(
   preset: Preset,
 ): Omit<NewBatch, "classId" | "product" | "dilution" | "mixedAtMs"> {
   if (input.bottle !== undefined && input.bottle < input.volume)
-    throw new UserError("ERR_BOTTLE_TOO_SMALL", words.BOTTLE_TOO_SMALL(input.bottle, input.volume));
+    throw new UserError("ERR_BOTTLE_TOO_SMALL", words.bottleTooSmall(input.bottle, input.volume));
   const capacity = input.capacity ?? preset.capacitySqInPerLitre;
   // A developer with a capacity is one that is poured back.
   const usage = input.use ?? (input.capacity === undefined ? preset.usage : "again");
   const presetTabular = input.capacity === undefined ? preset.tabularSqInPerLitre : null;
   const tabular = input.tabular ?? presetTabular;
   if (tabular !== null && (capacity === null || tabular > capacity))
-    throw new UserError("ERR_TABULAR_ABOVE", words.TABULAR_ABOVE);
+    throw new UserError("ERR_TABULAR_ABOVE", words.tabularAbove());
   const isOwn = [input.capacity, input.tabular, input.full, input.part].some((each) => each !== undefined);
   return {
     kind: input.kind,
@@ -114,9 +114,7 @@ function draftOf(
     partHours: input.part ?? preset.partHours,
     capacitySqInPerLitre: usage === "once" ? null : capacity,
     tabularSqInPerLitre: usage === "once" ? null : tabular,
-    source:
-      input.source ??
-      (isOwn ? `as given when it was mixed; else ${preset.source}`.slice(0, 300) : preset.source),
+    source: input.source ?? (isOwn ? `${OWN_FIRST}${preset.source}`.slice(0, 300) : preset.source),
   };
 }
 

@@ -1,10 +1,10 @@
 import { z } from "zod";
 import { UserError, type Completer, type Context, type Suggestion } from "../define.ts";
-import { parseNumber, plain } from "../wording.ts";
+import { parseNumber } from "../wording.ts";
 import { BATCH_KINDS, type Batch, type BatchKind } from "./batch.ts";
-import { labelOf, stateLine } from "./batch-words.ts";
+import { labelOf, stateLine, unknownBatch } from "./batch-words.ts";
 import { parseDay } from "./dates.ts";
-import { FIGURE_FAULT_TEXT } from "./figures.ts";
+import { figureFaultWords } from "./figures.ts";
 import { stateOf, type BatchState } from "./state.ts";
 
 /* Options that several commands of this folder share. */
@@ -34,11 +34,7 @@ const offer = (typed: string, context: Context, kinds: readonly BatchKind[]): re
 export function findBatch(context: Context, text: string): Batch {
   const number = parseNumber("batch", text);
   const batch = number === undefined ? undefined : context.stores.batches.find(context.class.id, number);
-  if (!batch)
-    throw new UserError(
-      "ERR_UNKNOWN_BATCH",
-      `I know no batch ${plain(text)}. See the bottles with \`/batch status\`.`,
-    );
+  if (!batch) throw new UserError("ERR_UNKNOWN_BATCH", unknownBatch(text));
   return batch;
 }
 
@@ -50,7 +46,6 @@ export function readState({ stores, now }: Context, batch: Batch): BatchState {
 export function readDayOption(context: Context, text: string | undefined): number | undefined {
   if (text === undefined) return undefined;
   const read = parseDay(text, context.class.zone, context.now);
-  if (!read.ok)
-    throw new UserError(read.fault.code, FIGURE_FAULT_TEXT[read.fault.code](plain(read.fault.typed)));
+  if (!read.ok) throw new UserError(read.fault.code, figureFaultWords(read.fault));
   return read.value;
 }

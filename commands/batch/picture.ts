@@ -1,11 +1,14 @@
 import { scaleLinear } from "d3-scale";
 import { line } from "d3-shape";
 import type { Picture } from "../define.ts";
+import { inEach } from "../language.ts";
 import { FONT, INK, svgText } from "../sheet/svg.ts";
-import { formatDilution, formatSeconds } from "../wording.ts";
+import { formatDilution, formatNumber, formatSeconds } from "../wording.ts";
 import { EXHAUSTED_TIMES } from "./clearing.ts";
-import { leftWords, labelOf, STANDING_WORDS, stateLine } from "./batch-words.ts";
+import { leftWords, labelOf, standingWord, stateLine } from "./batch-words.ts";
 import type { Trace } from "./trace.ts";
+import { de } from "./words/picture.de.ts";
+import { en } from "./words/picture.en.ts";
 
 /*
  * Batch gauges: a row for each bottle, with what is left, its age and its clearing time over the films. Everything a
@@ -19,6 +22,7 @@ const MOST_ROWS = 12;
 const BAR = { x: 330, width: 380, height: 24 };
 const CHART = { x: 800, width: 340, height: 84 };
 const GREY = "#5c574d";
+const words = inEach({ en, de });
 
 export function gaugesPicture(traces: readonly Trace[], nowMs: number): Picture {
   const rows = traces.slice(0, MOST_ROWS);
@@ -37,16 +41,16 @@ export function gaugesPicture(traces: readonly Trace[], nowMs: number): Picture 
 
 function heading(): string {
   return [
-    text(30, 42, "Bottle", 24, GREY),
-    text(BAR.x, 42, "Left, and age", 24, GREY),
-    text(CHART.x, 42, "Clearing time over rolls", 24, GREY),
+    text(30, 42, words().bottle, 24, GREY),
+    text(BAR.x, 42, words().leftAndAge, 24, GREY),
+    text(CHART.x, 42, words().clearing, 24, GREY),
   ].join("");
 }
 
 function row(trace: Trace, y: number, nowMs: number): string {
   const { batch, state } = trace;
   const isBad = state.standing !== "ready";
-  const standing = isBad ? STANDING_WORDS[state.standing] : "";
+  const standing = isBad ? standingWord(state.standing) : "";
   return [
     `<line x1="30" x2="${WIDTH - 30}" y1="${y}" y2="${y}" stroke="${INK.grid}"/>`,
     text(30, y + 52, labelOf(batch), 44, isBad ? INK.mark : INK.text, true),
@@ -71,10 +75,11 @@ function ageShare({ batch, state }: Trace, nowMs: number): number | null {
 
 function ageWords({ batch, state }: Trace, nowMs: number): string {
   const days = Math.floor((nowMs - batch.mixedAtMs) / 86_400_000);
-  if (state.expiresAtMs === null) return `${days} days old`;
+  const { age, keeps, outOfDate, partFull } = words();
+  if (state.expiresAtMs === null) return age(days);
   const leftDays = Math.ceil((state.expiresAtMs - nowMs) / 86_400_000);
-  const left = leftDays >= 0 ? `keeps ${leftDays} more` : `out of date for ${-leftDays}`;
-  return `${days} days old, ${left}${state.isPartFull ? ", part-full" : ""}`;
+  const left = leftDays >= 0 ? keeps(leftDays) : outOfDate(-leftDays);
+  return [age(days), left, ...(state.isPartFull ? [partFull] : [])].join(", ");
 }
 
 function bar(y: number, share: number | null, colour: string, height = BAR.height): string {
@@ -87,7 +92,7 @@ function bar(y: number, share: number | null, colour: string, height = BAR.heigh
 function chart({ batch, clearing, state }: Trace, y: number): string {
   if (batch.kind !== "fixer") return "";
   const fresh = state.clearing?.freshSeconds;
-  if (fresh === undefined || clearing.length === 0) return text(CHART.x, y + 50, "not tested", 20, GREY);
+  if (fresh === undefined || clearing.length === 0) return text(CHART.x, y + 50, words().notTested, 20, GREY);
   const end = EXHAUSTED_TIMES * fresh;
   const most = Math.max(end * 1.1, ...clearing.map(({ seconds }) => seconds));
   const x = scaleLinear()
@@ -110,7 +115,7 @@ function chart({ batch, clearing, state }: Trace, y: number): string {
   return [
     `<line x1="${CHART.x}" x2="${CHART.x + CHART.width}" y1="${y + CHART.height}" y2="${y + CHART.height}" stroke="${GREY}"/>`,
     `<line x1="${CHART.x}" x2="${CHART.x + CHART.width - 70}" y1="${round(yOf(end))}" y2="${round(yOf(end))}" stroke="${INK.mark}" stroke-dasharray="8 6"/>`,
-    text(CHART.x, round(yOf(end)) - 5, `exhausted at ${formatSeconds(end)}`, 16, INK.mark),
+    text(CHART.x, round(yOf(end)) - 5, words().exhaustedAt(formatSeconds(end)), 16, INK.mark),
     `<path d="${path ?? ""}" fill="none" stroke="${INK.curve}" stroke-width="4"/>`,
     ...marks,
     last
@@ -123,23 +128,23 @@ function chart({ batch, clearing, state }: Trace, y: number): string {
           true,
         )
       : "",
-    text(CHART.x, y + CHART.height + 22, `${round(x.domain()[1] ?? 0)} rolls; a dot is a test`, 16, GREY),
+    text(CHART.x, y + CHART.height + 22, words().rolls(formatNumber(round(x.domain()[1] ?? 0))), 16, GREY),
   ].join("");
 }
 
 function text(
   x: number,
   y: number,
-  words: string,
+  said: string,
   size: number,
   fill: string = INK.text,
   bold = false,
 ): string {
-  return svgText(x, y, words, size, { fill, bold });
+  return svgText(x, y, said, size, { fill, bold });
 }
 
-function clip(words: string, most: number): string {
-  return words.length > most ? `${words.slice(0, most - 1)}…` : words;
+function clip(said: string, most: number): string {
+  return said.length > most ? `${said.slice(0, most - 1)}…` : said;
 }
 
 function round(value: number): number {

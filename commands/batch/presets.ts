@@ -21,6 +21,21 @@ const DAY = 24;
 const MONTH = 30 * DAY;
 const films = (perLitre: number): number => perLitre * SQ_IN_PER_ROLL;
 
+/** Kept with a batch in English, whoever mixed it; said in the reader's language by source-words.ts. */
+export const HOUSE_SOURCES = {
+  developer: "stock developer: from memory, check the maker's sheet",
+  stop: "12 rolls per litre: Anchell, The Darkroom Cookbook, 3rd ed., p. 268; shelf life from memory",
+  fixer:
+    "20 rolls per litre where the capacity is not known, working fixer keeps 2 months: Anchell, The Darkroom Cookbook, 3rd ed., p. 108; tabular-grain film half of that, part-full bottle 1 month: users' reports",
+  "wash-aid": "from memory, check the maker's sheet",
+  "wetting-agent": "fresh each week: common practice, no source",
+  "working-developer": "diluted developer is mixed for the day: from memory, check the maker's sheet",
+} as const satisfies Record<BatchKind | "working-developer", string>;
+export type HouseSource = keyof typeof HOUSE_SOURCES;
+
+/** Before the house's source where somebody gave figures of their own. */
+export const OWN_FIRST = "as given when it was mixed; else ";
+
 const PRESETS = {
   developer: {
     usage: "once",
@@ -28,7 +43,7 @@ const PRESETS = {
     partHours: 2 * MONTH,
     capacitySqInPerLitre: null,
     tabularSqInPerLitre: null,
-    source: "stock developer: from memory, check the maker's sheet",
+    source: HOUSE_SOURCES.developer,
   },
   stop: {
     usage: "again",
@@ -36,7 +51,7 @@ const PRESETS = {
     partHours: MONTH,
     capacitySqInPerLitre: films(12),
     tabularSqInPerLitre: null,
-    source: "12 rolls per litre: Anchell, The Darkroom Cookbook, 3rd ed., p. 268; shelf life from memory",
+    source: HOUSE_SOURCES.stop,
   },
   fixer: {
     usage: "again",
@@ -45,8 +60,7 @@ const PRESETS = {
     capacitySqInPerLitre: films(20),
     // T-MAX films take 50 to 70 % of the capacity (practitioner's page): the lower end.
     tabularSqInPerLitre: films(10),
-    source:
-      "20 rolls per litre where the capacity is not known, working fixer keeps 2 months: Anchell, The Darkroom Cookbook, 3rd ed., p. 108; tabular-grain film half of that, part-full bottle 1 month: users' reports",
+    source: HOUSE_SOURCES.fixer,
   },
   "wash-aid": {
     usage: "again",
@@ -54,7 +68,7 @@ const PRESETS = {
     partHours: MONTH,
     capacitySqInPerLitre: null,
     tabularSqInPerLitre: null,
-    source: "from memory, check the maker's sheet",
+    source: HOUSE_SOURCES["wash-aid"],
   },
   "wetting-agent": {
     usage: "again",
@@ -62,7 +76,7 @@ const PRESETS = {
     partHours: 7 * DAY,
     capacitySqInPerLitre: null,
     tabularSqInPerLitre: null,
-    source: "fresh each week: common practice, no source",
+    source: HOUSE_SOURCES["wetting-agent"],
   },
 } as const satisfies Record<BatchKind, Preset>;
 
@@ -71,7 +85,7 @@ const WORKING_DEVELOPER: Preset = {
   ...PRESETS.developer,
   fullHours: DAY,
   partHours: DAY,
-  source: "diluted developer is mixed for the day: from memory, check the maker's sheet",
+  source: HOUSE_SOURCES["working-developer"],
 };
 
 export function presetFor(kind: BatchKind, dilution: z.output<typeof dilutionSchema>): Preset {

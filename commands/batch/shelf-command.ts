@@ -42,10 +42,10 @@ export const batchStock = defineCommand({
     const known = stores.shelf.find(context.class.id, input.product);
     const pack = packOf(input, known?.pack);
     if (input.packs === undefined && input.left === undefined)
-      throw new UserError("ERR_HOW_MUCH", words.HOW_MUCH);
+      throw new UserError("ERR_HOW_MUCH", words.howMuch());
     const before = known?.leftMl ?? 0;
     const changeMl = input.left === undefined ? (input.packs ?? 0) * pack.packMl : input.left - before;
-    if (before + changeMl < 0) throw new UserError("ERR_NOT_SO_MUCH", words.NOT_SO_MUCH(before));
+    if (before + changeMl < 0) throw new UserError("ERR_NOT_SO_MUCH", words.notSoMuch(before));
     const product = known?.product ?? input.product;
     stores.shelf.change(context.class.id, product, pack, changeMl, context.person, context.now);
     return words.stockedReply({ product, pack, leftMl: before + changeMl });
@@ -67,7 +67,7 @@ function packOf({ kind, size, form, dilution }: PackInput, known: Pack | undefin
     dilution: dilution ?? known?.dilution ?? (form === "powder" ? STOCK : undefined),
   };
   if (found.kind === undefined || found.packMl === undefined || found.dilution === undefined)
-    throw new UserError("ERR_WHAT_PACK", words.WHAT_PACK);
+    throw new UserError("ERR_WHAT_PACK", words.whatPack());
   const { concentrateParts, waterParts } = found.dilution;
   return { ...found, kind: found.kind, packMl: found.packMl, dilution: { concentrateParts, waterParts } };
 }

@@ -1,15 +1,15 @@
 import type { Action, Reply } from "../define.ts";
+import { inEach } from "../language.ts";
 import { makeLine } from "../line.ts";
-import { countOf, formatMl, formatSeconds, instant, plain } from "../wording.ts";
+import { formatMl, formatNumber, formatSeconds, instant } from "../wording.ts";
 import { formatRolls } from "./area.ts";
 import type { Batch } from "./batch.ts";
 import {
   clearingWords,
-  KIND_WORDS,
   labelOf,
   leftWords,
   nameOf,
-  STANDING_WORDS,
+  standingWord,
   stateLine,
   wornWords,
 } from "./batch-words.ts";
@@ -17,7 +17,12 @@ import { fieldsOf } from "./fields.ts";
 import type { Forecast, Pace } from "./forecast.ts";
 import type { Line } from "./ledger.ts";
 import { numberedLine } from "./ledger-words.ts";
+import { sourceWords } from "./source-words.ts";
 import type { BatchState } from "./state.ts";
+import { de } from "./words/status.de.ts";
+import { en } from "./words/status.en.ts";
+
+const words = inEach({ en, de });
 
 export interface Shown {
   readonly batch: Batch;
@@ -25,16 +30,13 @@ export interface Shown {
   readonly forecast: Forecast;
 }
 
-const NONE_YET =
-  "No bottle is noted yet. When an aide or the teacher has mixed one: `/batch mix kind:fixer product:… dilution:1+4 volume:2 l`.";
-
 export function allReply(shown: readonly Shown[], now: number): Reply {
-  if (shown.length === 0) return { text: NONE_YET, fields: { batches: [] } };
+  if (shown.length === 0) return { text: words().noneYet, fields: { batches: [] } };
   const worn = shown.filter(({ state }) => state.standing !== "ready");
   const head =
     worn.length === 0
-      ? `**${countOf(shown.length, "bottle")}**, all fit for use.`
-      : `**Don't use ${worn.map(({ batch }) => labelOf(batch)).join(", ")}.** ${countOf(shown.length - worn.length, "bottle")} fit for use.`;
+      ? words().allFit(shown.length)
+      : words().someWorn(worn.map(({ batch }) => labelOf(batch)).join(", "), shown.length - worn.length);
   const lines = shown.map(
     ({ batch, state, forecast }) => `- ${stateLine(batch, state)}${endWords(forecast, now)}`,
   );
@@ -54,22 +56,25 @@ const see = (batch: Batch): Action => ({
 
 function endWords({ endsAtMs, ends }: Forecast, now: number): string {
   if (endsAtMs === null || endsAtMs <= now) return "";
-  return ends === "used-up"
-    ? `; at this pace used up by ${instant(endsAtMs, "date")}`
-    : `; keeps until ${instant(endsAtMs, "date")}`;
+  const { usedUpBy, keepsUntil } = words();
+  return (ends === "used-up" ? usedUpBy : keepsUntil)(instant(endsAtMs, "date"));
 }
 
 export function oneReply({ batch, state, forecast }: Shown, pace: Pace | null): Reply {
   const head =
     state.standing === "ready"
-      ? `**${leftWords(batch, state)}** in ${nameOf(batch)} (${KIND_WORDS[batch.kind]}).`
-      : `**${labelOf(batch)} is ${STANDING_WORDS[state.standing]}: don't use it.** ${nameOf(batch)}: ${wornWords(state)}.`;
+      ? words().one(leftWords(batch, state), nameOf(batch), batch.kind)
+      : words().oneWorn(labelOf(batch), standingWord(state.standing), nameOf(batch), wornWords(state));
   const lines = [
     head,
-    `${formatMl(Math.max(0, state.volumeMl))} in the bottle; ${formatRolls(state.usedSqIn)} through it since it was mixed, ${instant(batch.mixedAtMs, "date")}.`,
+    words().inBottle(
+      formatMl(Math.max(0, state.volumeMl)),
+      formatRolls(state.usedSqIn),
+      instant(batch.mixedAtMs, "date"),
+    ),
     testWords(batch, state),
     state.standing === "ready" ? forecastWords(state, forecast, pace) : "",
-    `_Limits: ${plain(batch.source)}._`,
+    words().limits(sourceWords(batch.source)),
   ];
   return {
     text: lines.filter(Boolean).join("\n"),
@@ -78,34 +83,35 @@ export function oneReply({ batch, state, forecast }: Shown, pace: Pace | null): 
       ...forecast,
       rollsPerWeek: pace && Math.round(pace.rollsPerWeek * 10) / 10,
     },
-    actions: [{ label: "Its ledger", line: makeLine("batch ledger", { batch: labelOf(batch) }) }],
+    actions: [{ label: words().itsLedger, line: makeLine("batch ledger", { batch: labelOf(batch) }) }],
   };
 }
 
 function testWords(batch: Batch, state: BatchState): string {
   if (batch.kind !== "fixer") return "";
   const clears = clearingWords(state);
-  if (clears === "") return "Its clearing time was never tested: the class's least fixing time stands alone.";
-  const tested =
-    state.testedAtMs === null
-      ? ""
-      : `, last tested ${instant(state.testedAtMs, "date")} at ${formatSeconds(state.testedSeconds ?? 0)}`;
-  return `It ${clears}${tested}.`;
+  if (clears === "") return words().neverTested;
+  const { testedAtMs, testedSeconds } = state;
+  return words().tested(
+    clears,
+    testedAtMs === null
+      ? null
+      : { date: instant(testedAtMs, "date"), seconds: formatSeconds(testedSeconds ?? 0) },
+  );
 }
 
 function forecastWords(state: BatchState, forecast: Forecast, pace: Pace | null): string {
-  const keeps = state.expiresAtMs === null ? "" : `It keeps until ${instant(state.expiresAtMs, "date")}`;
-  const part = state.isPartFull && keeps ? ", as a part-full bottle" : "";
+  const { keeps: sayKeeps, tooEarly, usedUp, between, keepsAndUsedUp } = words();
+  const keeps =
+    state.expiresAtMs === null ? null : sayKeeps(instant(state.expiresAtMs, "date"), state.isPartFull);
   if (pace === null || state.leftRolls === null || forecast.usedUpAtMs === null)
-    return keeps ? `${keeps}${part}. How long it lasts shows after two weeks of use.` : "";
+    return keeps === null ? "" : tooEarly(keeps);
   const range =
     forecast.earliestMs === null || forecast.latestMs === null
       ? ""
-      : `, between ${instant(forecast.earliestMs, "date")} and ${instant(forecast.latestMs, "date")} eight times in ten`;
-  const used = `At this class's pace (${pace.rollsPerWeek.toFixed(1)} rolls a week, from ${pace.weeks} weeks) it is used up by ${instant(forecast.usedUpAtMs, "date")}${range}`;
-  return forecast.ends === "used-up" || keeps === ""
-    ? `${used}.`
-    : `${keeps}${part}; ${used.charAt(0).toLowerCase()}${used.slice(1)}.`;
+      : between(instant(forecast.earliestMs, "date"), instant(forecast.latestMs, "date"));
+  const used = `${usedUp(formatNumber(pace.rollsPerWeek, 1), pace.weeks, instant(forecast.usedUpAtMs, "date"))}${range}`;
+  return forecast.ends === "used-up" || keeps === null ? `${used}.` : keepsAndUsedUp(keeps, used);
 }
 
 export function ledgerReply(
@@ -125,7 +131,7 @@ export function ledgerReply(
     text: [
       `**${stateLine(batch, state)}**`,
       ...shown.map((line) => numberedLine(line, lines)),
-      pages > 1 ? `Page ${page} of ${pages}.` : "",
+      pages > 1 ? words().page(page, pages) : "",
     ]
       .filter(Boolean)
       .join("\n"),
@@ -138,6 +144,6 @@ export function ledgerReply(
         ...body,
       })),
     },
-    actions: [...turn(page - 1, "Earlier"), ...turn(page + 1, "Later")],
+    actions: [...turn(page - 1, words().earlier), ...turn(page + 1, words().later)],
   };
 }

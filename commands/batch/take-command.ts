@@ -24,14 +24,14 @@ export const batchTake = defineCommand({
     const batch = findBatch(context, text);
     const run = findRun(context, runText);
     const bath = stores.pendingNeeds(run).find(({ need }) => need.kind === batch.kind);
-    if (!bath) throw new UserError("ERR_NO_BATH_TO_COME", words.NO_BATH_TO_COME(run.number, batch));
+    if (!bath) throw new UserError("ERR_NO_BATH_TO_COME", words.noBathToCome(run.number, batch));
     const candidates = stores.candidates(context.class.id, run.personId, now, run.id);
     const chosen = chooseBatch(bath.need, candidates, batch.number, true);
     if (!chosen.ok) throw new UserError(chosen.fault.code, refusalWords(chosen.fault));
     const plan =
       chosen.value &&
       changeBatch(run.plan, bath.index, chosen.value, bath.need.isTabular, context.class.habits);
-    if (!plan) throw new UserError("ERR_PLAN_AGAIN", words.PLAN_AGAIN(batch));
+    if (!plan) throw new UserError("ERR_PLAN_AGAIN", words.planAgain(batch));
     const changed = { ...run, plan };
     stores.runs.save(changed);
     return words.takenReply(changed, bath.index, labelOf(batch));
@@ -42,14 +42,14 @@ function findRun(context: Context, text: string | undefined): Run {
   const { stores, person, role } = context;
   if (text === undefined) {
     const [only, more] = stores.runs.open(context.class.id, person.id);
-    if (!only) throw new UserError("ERR_NO_RUN", words.NO_RUN);
-    if (more) throw new UserError("ERR_WHICH_RUN", words.WHICH_RUN);
+    if (!only) throw new UserError("ERR_NO_RUN", words.noRun());
+    if (more) throw new UserError("ERR_WHICH_RUN", words.whichRun());
     return only;
   }
   const number = parseNumber("run", text);
   const run = number === undefined ? undefined : stores.runs.find(context.class.id, number);
-  if (!run) throw new UserError("ERR_UNKNOWN_RUN", words.UNKNOWN_RUN(text));
+  if (!run) throw new UserError("ERR_UNKNOWN_RUN", words.unknownRun(text));
   if (run.personId !== person.id && !mayActAs(role, "aide"))
-    throw new UserError("ERR_NOT_YOURS", words.NOT_YOURS);
+    throw new UserError("ERR_NOT_YOURS", words.notYours());
   return run;
 }

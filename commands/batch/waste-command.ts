@@ -31,11 +31,11 @@ export const batchHandover = defineCommand({
   visibility: "private",
   handle({ to, ml, date, note }, context) {
     const atMs = readDayOption(context, date) ?? context.now;
-    if (atMs > context.now) throw new UserError("ERR_NOT_YET", words.NOT_YET);
+    if (atMs > context.now) throw new UserError("ERR_NOT_YET", words.notYet());
     const collected = collectedNow(context.stores, context.class.id);
-    if (collected.ml <= 0) throw new UserError("ERR_NOTHING_COLLECTED", words.NOTHING_COLLECTED);
+    if (collected.ml <= 0) throw new UserError("ERR_NOTHING_COLLECTED", words.nothingCollected());
     if (ml !== undefined && ml > collected.ml)
-      throw new UserError("ERR_NOT_SO_MUCH", words.NOT_SO_MUCH(collected.ml));
+      throw new UserError("ERR_NOT_SO_MUCH", words.notSoMuch(collected.ml));
     const share = (ml ?? collected.ml) / collected.ml;
     const handed = {
       ml: ml ?? collected.ml,

@@ -1,0 +1,37 @@
+import { formatNumber } from "../../wording.ts";
+import type { BatchWords } from "./batch.en.ts";
+
+const rolls = (count: number): string => `${formatNumber(count)} ${count === 1 ? "Film" : "Filme"}`;
+
+export const de: BatchWords = {
+  kind: {
+    developer: "Entwickler",
+    stop: "Stoppbad",
+    fixer: "Fixierbad",
+    "wash-aid": "Wässerungshilfe",
+    "wetting-agent": "Netzmittel",
+  },
+  standing: {
+    ready: "bereit",
+    exhausted: "verbraucht",
+    "out-of-date": "abgelaufen",
+    discarded: "entsorgt",
+  },
+  rolls,
+  rollsLeft: (count) => `noch ${rolls(count)}`,
+  mlLeft: (ml) => `noch ${ml}`,
+  clears: (seconds, isAbout, fresh) =>
+    `klärt in ${isAbout ? "etwa " : ""}${seconds}${fresh === null ? "" : ` (frisch ${fresh})`}`,
+  // Each can stand after a colon, in brackets or, with a capital, alone.
+  worn: {
+    discarded: "die Flasche gibt es nicht mehr",
+    capacity: (done) => `schon ${done}, und kein weiterer passt mehr`,
+    volume: "nichts ist mehr darin",
+    test: (seconds, fresh) => `klärt erst in ${seconds}, frisch in ${fresh}: mindestens doppelt so lang`,
+    prediction: (seconds) =>
+      `klärt nach dem Buch erst in etwa ${seconds}, doppelt so lang wie frisch; eine Klärprobe kann anderes zeigen`,
+    unknown: "nicht mehr zu gebrauchen",
+    kept: (date) => `haltbar bis ${date}`,
+  },
+  unknownBatch: (typed) => `Ich kenne keinen Ansatz ${typed}. Die Flaschen zeigt \`/batch status\`.`,
+};

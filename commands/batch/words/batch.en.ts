@@ -1,0 +1,40 @@
+import { countOf } from "../../wording.ts";
+import type { BatchKind } from "../batch.ts";
+import type { Standing } from "../state.ts";
+
+/* The words for a batch, shared by everything that speaks of one. */
+
+export const en = {
+  kind: {
+    developer: "developer",
+    stop: "stop bath",
+    fixer: "fixer",
+    "wash-aid": "wash aid",
+    "wetting-agent": "wetting agent",
+  } satisfies Record<BatchKind, string> as Record<BatchKind, string>,
+  standing: {
+    ready: "ready",
+    exhausted: "exhausted",
+    "out-of-date": "out of date",
+    discarded: "discarded",
+  } satisfies Record<Standing, string> as Record<Standing, string>,
+  /** Quarters of a roll come from sheet film. */
+  rolls: (rolls: number) => countOf(rolls, "roll"),
+  rollsLeft: (rolls: number) => `${countOf(rolls, "roll")} left`,
+  mlLeft: (ml: string) => `${ml} left`,
+  clears: (seconds: string, isAbout: boolean, fresh: string | null) =>
+    `clears in ${isAbout ? "about " : ""}${seconds}${fresh === null ? "" : ` (fresh ${fresh})`}`,
+  worn: {
+    discarded: "it was thrown away",
+    capacity: (rolls: string) => `it has done ${rolls}, and not one more fits`,
+    volume: "nothing is left in it",
+    test: (seconds: string, fresh: string) =>
+      `it clears in ${seconds}, twice its fresh time of ${fresh} or more`,
+    prediction: (seconds: string) =>
+      `by its ledger it now clears in about ${seconds}, twice its fresh time; a test can show otherwise`,
+    unknown: "it is worn out",
+    kept: (date: string) => `it kept until ${date}`,
+  },
+  unknownBatch: (typed: string) => `I know no batch ${typed}. See the bottles with \`/batch status\`.`,
+};
+export type BatchWords = typeof en;

@@ -1,0 +1,14 @@
+import type { FigureWords } from "./figures.en.ts";
+
+export const de: FigureWords = {
+  fault: {
+    ERR_NO_CAPACITY: (typed) =>
+      `„${typed}“ kann ich nicht als Ergiebigkeit lesen. Schreib zum Beispiel 20 Filme/l, 1600 sq in/l oder 1 m2/l.`,
+    ERR_NO_SHELF_LIFE: (typed) =>
+      `„${typed}“ kann ich nicht als Haltbarkeit lesen. Schreib zum Beispiel 24 h, 7 Tage, 6 Wochen oder 6 Monate.`,
+    ERR_NO_DATE: (typed) =>
+      `„${typed}“ kann ich nicht als Datum lesen. Schreib zum Beispiel 2026-05-31, heute oder morgen.`,
+  },
+  months: (months) => (months === 1 ? "1 Monat" : `${months} Monate`),
+  days: (days) => (days === 1 ? "1 Tag" : `${days} Tage`),
+};

@@ -1,0 +1,15 @@
+import { countOf } from "../../wording.ts";
+
+export const en = {
+  fault: {
+    ERR_NO_CAPACITY: (typed: string) =>
+      `I can't read "${typed}" as a capacity. Write it like 20 films/l, 1600 sq in/l or 1 m2/l.`,
+    ERR_NO_SHELF_LIFE: (typed: string) =>
+      `I can't read "${typed}" as a shelf life. Write it like 24 h, 7 days, 6 weeks or 6 months.`,
+    ERR_NO_DATE: (typed: string) =>
+      `I can't read "${typed}" as a date. Write it like 2026-05-31, today or tomorrow.`,
+  },
+  months: (months: number) => countOf(months, "month"),
+  days: (days: number) => countOf(days, "day"),
+};
+export type FigureWords = typeof en;

@@ -1,0 +1,118 @@
+import type { Forms } from "../../forms.ts";
+
+/** The forms of every bottle command, in German. */
+const BOTTLE = "Welche Flasche, zum Beispiel B3";
+const NOTE = "Eine Notiz";
+
+export const forms: Forms = {
+  "batch mix": {
+    summary: "Eine frisch angesetzte Flasche notieren; was fehlt, gilt wie beim letzten Mal",
+    options: {
+      kind: "Wofür sie ist",
+      product: "Name auf der Packung",
+      volume: "Wie viel angesetzt ist, zum Beispiel 2 l",
+      dilution: "Konzentrat + Wasser, zum Beispiel 1+4, oder stock (Stammlösung)",
+      clearing: "Fixierbad: wie lang ein Filmschnipsel klärt, zum Beispiel 45 s",
+      bottle: "Was in die Flasche passt, wenn es mehr ist, als darin ist",
+      capacity: "Wie viel Film es schafft, zum Beispiel 20 Filme/l oder 1600 sq in/l",
+      tabular: "Dasselbe für Flachkristallfilm, wenn es weniger ist: 10 Filme/l",
+      full: "Haltbarkeit in voller Flasche, zum Beispiel 6 Monate",
+      part: "Haltbarkeit in angebrochener Flasche, zum Beispiel 1 Monat",
+      use: "once: portioniert und weggegossen; again: zurückgegossen",
+      source: "Woher diese Angaben sind",
+      by: "Wer angesetzt hat; du, wenn es fehlt",
+      mixed: "Wann, wenn nicht jetzt: gestern, 2026-05-31",
+    },
+  },
+  "batch status": {
+    summary: "Jede Flasche: was übrig ist, wie alt, wie schnell sie klärt, wie lange sie reicht",
+    options: { batch: "Nur diese Flasche, zum Beispiel B3" },
+  },
+  "batch ledger": {
+    summary: "Das Buch einer Flasche, Zeile für Zeile: angesetzt, benutzt, geprüft, aufgefüllt",
+    options: { batch: BOTTLE, page: "Seite; die neueste, wenn sie fehlt" },
+  },
+  "batch test": {
+    summary: "Eine Probe notieren: Klärzeit eines Filmschnipsels, pH-Papier, Silber-Teststreifen",
+    options: {
+      batch: BOTTLE,
+      clearing: "Bis ein Schnipsel unentwickelter Film klar ist, zum Beispiel 0:45",
+      ph: "pH mit Papier, zum Beispiel 5.5",
+      silver: "Silber mit Teststreifen, Gramm je Liter, zum Beispiel 3.5",
+      note: "Was du sonst siehst: gelb, trüb, Geruch",
+    },
+  },
+  "batch topup": {
+    summary: "Notieren, dass frisches Bad in eine Flasche kam, und was dafür herausgenommen wurde",
+    options: {
+      batch: BOTTLE,
+      add: "Frisches Bad, so verdünnt wie in der Flasche, zum Beispiel 300 ml",
+      remove: "Gebrauchtes Bad, das vorher herauskam, zum Beispiel 300 ml",
+      to: "Wohin das kam: Silbersammlung, Ausguss, wo erlaubt, Lieferant",
+      note: NOTE,
+    },
+  },
+  "batch discard": {
+    summary: "Notieren, dass eine Flasche oder ein Teil davon entsorgt ist, und wohin",
+    options: {
+      batch: BOTTLE,
+      to: "silver Silbersammlung, drain Ausguss (wo die Regeln es erlauben), supplier Lieferant",
+      ml: "Wie viel, wenn nicht alles",
+      note: "Warum, oder eine Notiz",
+    },
+  },
+  "batch correct": {
+    summary: "Das Buch mit einer neuen Zeile richtigstellen: eine zurücknehmen, ml oder Filme ändern",
+    options: {
+      batch: BOTTLE,
+      reason: "Warum; das bleibt im Buch",
+      line: "Nummer der Zeile, die nicht stimmt",
+      ml: "ml mehr in der Flasche, als im Buch stehen; unter 0: weniger",
+      rolls: "Filme mehr hindurch, als im Buch stehen; unter 0: weniger",
+    },
+  },
+  "batch allow": {
+    summary: "Jemandem ein verbrauchtes Bad für eine Dose erlauben, auf deinen Namen; das Buch behält es",
+    options: {
+      batch: BOTTLE,
+      reason: "Warum; das bleibt im Buch",
+      person: "Wer es darf; du, wenn es fehlt",
+    },
+  },
+  "batch take": {
+    summary: "Eine andere Flasche nehmen für ein Bad deines Laufs, das noch nicht drin ist",
+    options: {
+      batch: "Welche Flasche, zum Beispiel B5",
+      run: "Welcher Lauf, zum Beispiel R7; deiner, wenn du nur einen hast",
+    },
+  },
+  "batch waste": {
+    summary: "Gesammeltes Fixierbad, das Silber darin und was abgegeben wurde",
+    options: {},
+  },
+  "batch handover": {
+    summary: "Notieren, dass das gesammelte Fixierbad abgegeben ist, an wen und wann",
+    options: {
+      to: "Wer es genommen hat: die Sammelstelle, eine Scheideanstalt",
+      ml: "Wie viel, wenn nicht alles, zum Beispiel 5 l",
+      date: "Wann, wenn nicht heute: 2026-05-31",
+      note: "Nummer der Quittung, oder eine Notiz",
+    },
+  },
+  "batch shelf": {
+    summary: "Welche Konzentrate und Pulver der Kurs hat",
+    options: {},
+  },
+  "batch stock": {
+    summary: "Notieren, was ins Regal kam, oder richtigstellen, wie viel noch da ist",
+    options: {
+      product: "Name auf der Packung",
+      packs: "Wie viele kamen (unter 0: gingen)",
+      left: "Was insgesamt noch da ist, um das Regal richtigzustellen, zum Beispiel 750 ml",
+      kind: "Wofür es ist; beim ersten Mal nötig",
+      size: "Eine Flasche Konzentrat, oder was eine Packung Pulver ergibt; beim ersten Mal nötig",
+      form: "liquid: Konzentrat; powder: Pulver, wird in ganzen Packungen angesetzt",
+      dilution: "Gebrauchslösung, zum Beispiel 1+4; bei Pulver: stock",
+    },
+  },
+};

@@ -1,0 +1,25 @@
+import type { LedgerWords } from "./ledger.en.ts";
+
+export const de: LedgerWords = {
+  somebody: "jemand",
+  nameless: "Jemand",
+  clears: (seconds) => `klärt in ${seconds}`,
+  mixed: (what, by) => `angesetzt: ${what} (${by})`,
+  tabular: (rolls) => `${rolls} mit Flachkristallen`,
+  used: (what, run, by, allowedByLine) =>
+    `benutzt: ${what} (${run === null ? "" : `${run}, `}${by}${allowedByLine === null ? "" : `, verbraucht, erlaubt in Zeile ${allowedByLine}`})`,
+  silver: (gramsPerLitre) => `Silber ${gramsPerLitre} g/l`,
+  tested: (readings, by) => `geprüft: ${readings} (${by})`,
+  to: {
+    silver: "in die Silbersammlung",
+    drain: "in den Ausguss",
+    supplier: "an den Lieferanten",
+  },
+  out: (ml, to) => `, ${ml} heraus ${to}`,
+  topped: (ml, out, note, by) => `aufgefüllt: ${ml} hinein${out}${note} (${by})`,
+  discarded: (isAll, ml, to, note, by) =>
+    `${isAll ? "entsorgt" : "zum Teil entsorgt"}: ${ml} ${to}${note} (${by})`,
+  countsNoMore: (line) => `Zeile ${line} zählt nicht mehr`,
+  corrected: (what, note, by) => `richtiggestellt: ${what}${note} (${by})`,
+  allowed: (person, note, by) => `verbraucht erlaubt für eine Dose von ${person}${note} (${by})`,
+};

@@ -1,0 +1,5 @@
+import type { Forms } from "../../forms.ts";
+
+export const forms: Forms = {
+  help: { summary: "Was für dich jetzt als Nächstes dran ist", options: {} },
+};

@@ -1,0 +1,18 @@
+import type { Forms } from "../../forms.ts";
+
+export const forms: Forms = {
+  "mine show": { summary: "Was von dir gespeichert ist, in einfachen Worten", options: {} },
+  "mine export": { summary: "Alles, was von dir gespeichert ist, als Datei zum Mitnehmen", options: {} },
+  "mine language": {
+    summary: "In welcher Sprache ich mit dir spreche",
+    options: { language: "en: English; de: Deutsch; chat: die, auf die dein Chat gestellt ist" },
+  },
+  "mine erase": {
+    summary: "Dich aus dem Speicher dieses Kurses nehmen, für immer",
+    options: { name: "Dein Name, zur Bestätigung" },
+  },
+  "class forget": {
+    summary: "Jemanden aus dem Speicher dieses Kurses nehmen, für immer",
+    options: { person: "Wen", sure: "yes: Ich weiß, was ich tue" },
+  },
+};
