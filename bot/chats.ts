@@ -96,9 +96,9 @@ function makeRoom({ config, stores, clock, log }: ChatsDeps): Room {
     stores,
     commands,
     log,
-    viewOf(personId, classId) {
+    viewOf(personId, classId, language = stores.members.languageOf(classId, personId)) {
       const name = stores.members.find(classId, personId)?.name ?? "";
-      return speaking(stores.members.languageOf(classId, personId), () =>
+      return speaking(language, () =>
         stores.runs.open(classId, personId).map((run) => viewOf(run, name, clock.now())),
       );
     },
@@ -122,6 +122,11 @@ async function connectDiscord(
     directory: createDirectory(stores, clock),
     ...(shard ? { shard } : {}),
     renderPicture,
+    photoOf(classKey, number) {
+      const found = stores.classes.find(classKey);
+      const roll = found && stores.rolls.find(found.id, number);
+      return roll && stores.photos.find(roll.id);
+    },
     roleOf: (member) => roleOfMember(stores.classes.find(`discord:${member.guildId}`)?.habits, member),
   });
 }

@@ -108,11 +108,13 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     sendTo(page, { type: "facts", facts });
   }
 
+  /** The wall is read by all: each run on it speaks the class's language, whatever its owner reads. */
   function wallRows(classId: number): WallRow[] {
+    const language = stores.classes.get(classId)?.habits.language;
     return stores.members
       .list(classId)
       .flatMap(({ personId, name }) =>
-        viewOf(personId, classId).map((view) => ({ ...view, owner: name, ownerId: personId })),
+        viewOf(personId, classId, language).map((view) => ({ ...view, owner: name, ownerId: personId })),
       );
   }
 

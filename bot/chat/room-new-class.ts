@@ -1,5 +1,7 @@
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { z } from "zod";
+import type { SchoolClass } from "../../commands/class/habits.ts";
+import { DEFAULT_LANGUAGE, LANGUAGES } from "../../commands/language.ts";
 import type { Stores } from "../../store/index.ts";
 import type { RoomSession, RoomStore } from "../../store/room.ts";
 import { cleanName, type Door } from "./room-door.ts";
@@ -14,7 +16,11 @@ const bodySchema = z.object({
   name: z.string().trim().min(1).max(100),
   zone: z.string().max(60).refine(isZone),
   teacher: z.string().min(1).max(200),
+  /** Of the page that asks: the class is spoken to in it until somebody sets another. */
+  language: z.enum(LANGUAGES).default(DEFAULT_LANGUAGE),
 });
+
+type NewClass = z.output<typeof bodySchema>;
 
 export interface NewClassParts {
   readonly stores: Stores;
@@ -39,9 +45,7 @@ export function addNewClassRoute(app: FastifyInstance, parts: NewClassParts): vo
       const body = bodySchema.safeParse(request.body);
       if (!body.success) return refuse(reply, 400, "ERR_NOT_UNDERSTOOD");
       if (cleanName(body.data.teacher) === undefined) return refuse(reply, 400, "ERR_NAME");
-      const schoolClass = stores.atomically(() =>
-        stores.classes.add(freeKey(stores), body.data.name, body.data.zone, false, now()),
-      );
+      const schoolClass = stores.atomically(() => makeClass(stores, body.data, now()));
       const secrets = await ensureSecrets(rooms, schoolClass, now());
       const entry = parts.door.enter(schoolClass.id, "teacher", {
         name: body.data.teacher,
@@ -54,6 +58,12 @@ export function addNewClassRoute(app: FastifyInstance, parts: NewClassParts): vo
       return reply.header("cache-control", "no-store").send(secrets);
     },
   );
+}
+
+function makeClass(stores: Stores, { name, zone, language }: NewClass, now: number): SchoolClass {
+  const made = stores.classes.add(freeKey(stores), name, zone, false, now);
+  if (language !== made.habits.language) stores.classes.setHabits(made.id, { ...made.habits, language });
+  return made;
 }
 
 /** `room:1`, `room:2`, … */

@@ -1,6 +1,8 @@
+import { speaking } from "../../commands/language.ts";
 import { makeLine } from "../../commands/line.ts";
 import { formatDilution, formatSeconds, formatTenthsC, makeNumber } from "../../commands/wording.ts";
 import type { Stores } from "../../store/index.ts";
+import type { StoredPlan } from "../../store/plans.ts";
 import type { ReadyPlan } from "./room-view.ts";
 
 /* The plan that waits to be started, for its owner's panel. */
@@ -8,9 +10,9 @@ import type { ReadyPlan } from "./room-view.ts";
 /** An older plan is no invitation any more: the water has another temperature by then. */
 const STILL_READY_MS = 12 * 3600_000;
 
-/** This person's newest plan, where no run of theirs is newer and it was made today; null otherwise. */
+/** This person's newest plan in their language, where no run of theirs is newer and it was made today; null otherwise. */
 export function readyPlanOf(
-  { plans, runs }: Pick<Stores, "plans" | "runs">,
+  { plans, runs, members }: Pick<Stores, "plans" | "runs" | "members">,
   classId: number,
   personId: string,
   nowMs: number,
@@ -19,14 +21,17 @@ export function readyPlanOf(
   if (!newest || newest.madeAt < nowMs - STILL_READY_MS) return null;
   const run = runs.latest(classId, personId);
   if (run && run.startedAtMs >= newest.madeAt) return null;
-  const { sheet, steps, tenthsC, tank } = newest.plan;
+  return speaking(members.languageOf(classId, personId), () => worded(newest));
+}
+
+function worded({ number, plan: { sheet, steps, tenthsC, tank } }: StoredPlan): ReadyPlan {
   return {
-    plan: makeNumber("plan", newest.number),
+    plan: makeNumber("plan", number),
     time: formatSeconds(steps.find(({ kind }) => kind === "develop")?.seconds ?? 0),
     bath: `${sheet.developer} ${formatDilution(sheet.dilution)}`,
     temperature: formatTenthsC(tenthsC),
     film: sheet.film,
     tank,
-    line: makeLine("run start", { plan: newest.number }),
+    line: makeLine("run start", { plan: number }),
   };
 }

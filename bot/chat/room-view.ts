@@ -1,4 +1,5 @@
 import type { Action } from "../../commands/define.ts";
+import type { Language } from "../../commands/language.ts";
 
 /** One run as its owner's panel shows it. Instants are ms since the epoch. */
 export interface PersonView {
@@ -42,4 +43,5 @@ export interface ComingCue {
   readonly at: number;
 }
 
-export type ViewOf = (personId: string, classId: number) => readonly PersonView[];
+/** The open runs of a person, in the language they read or, where one is given, in that. */
+export type ViewOf = (personId: string, classId: number, language?: Language) => readonly PersonView[];

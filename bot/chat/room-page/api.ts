@@ -42,6 +42,6 @@ export const api = {
   free: (personId: string) => ask<DoorSheet>("/api/door/free", { personId }),
   removeDevice: (handle: string) => ask<DoorSheet>("/api/door/device", { handle }),
   passphrases: () => ask<ShownSecrets>("/api/door/passphrases", {}),
-  newClass: (name: string, zone: string, teacher: string) =>
-    ask<ShownSecrets>("/api/classes", { name, zone, teacher }),
+  newClass: (name: string, zone: string, teacher: string, language: Language) =>
+    ask<ShownSecrets>("/api/classes", { name, zone, teacher, language }),
 };

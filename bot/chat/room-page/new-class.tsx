@@ -2,12 +2,14 @@ import { useState } from "preact/hooks";
 import { api, type DoorFault, type ShownSecrets } from "./api.ts";
 import { Field } from "./field.tsx";
 import { Secrets } from "./keys-panel.tsx";
+import { useRoomPart } from "./room-context.ts";
 import { useWords } from "./words.ts";
 
 /** From the invented class to one's own: a new, empty one, with its first teacher signed in. */
 export function NewClassPanel() {
   const words = useWords();
   const { newClass } = words;
+  const language = useRoomPart((state) => state.language);
   const [name, setName] = useState("");
   const [teacher, setTeacher] = useState("");
   const [zone, setZone] = useState(Intl.DateTimeFormat().resolvedOptions().timeZone);
@@ -29,7 +31,7 @@ export function NewClassPanel() {
       onSubmit={(event) => {
         event.preventDefault();
         void api
-          .newClass(name, zone, teacher)
+          .newClass(name, zone, teacher, language)
           .then((answer) => (answer.ok ? setSecrets(answer.value) : setFault(answer.code)));
       }}
     >
