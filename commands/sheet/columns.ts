@@ -9,22 +9,30 @@ import {
   parseTemperature,
   pointDecimal,
 } from "../measure.ts";
+import { inEach } from "../language.ts";
 import { formatSeconds } from "../wording.ts";
 import type { Point, Sheet } from "./sheet.ts";
+import { de } from "./words/columns.de.ts";
+import { en, type ColumnName } from "./words/columns.en.ts";
 
 /*
  * The columns of a file of sheets, our own format: one line for each time, written as people write it. What is said of
  * a whole sheet may stand in any of its lines and must not differ between them; left empty it is not stated.
  */
 
+const likes = inEach({ en, de });
+
+/** How to write a cell of this column, for the person. */
+export function likeOf(column: ColumnName): string {
+  return likes()[column];
+}
+
 /** Wrong: the text can't be read; the fault is worded from this. */
 export type Cell = { readonly ok: true; readonly value: unknown } | { readonly ok: false };
 
 interface Column {
-  readonly name: string;
+  readonly name: ColumnName;
   readonly isRequired: boolean;
-  /** How to write it, for the person. */
-  readonly like: string;
   read(text: string): Cell;
   write(sheet: Sheet, point: Point): string;
 }
@@ -51,21 +59,18 @@ export const POINT_COLUMNS: Readonly<Record<"tenthsC" | "exposureIndex" | "secon
   tenthsC: {
     name: "temperature",
     isRequired: true,
-    like: "20C or 68F, from 5C to 45C",
     read: temperature,
     write: (_, point) => makeTemperature(point.tenthsC),
   },
   exposureIndex: {
     name: "exposure_index",
     isRequired: false,
-    like: "400; empty for the film's own speed",
     read: (text) => whole(text, 1, 102_400),
     write: (_, point) => String(point.exposureIndex),
   },
   seconds: {
     name: "time",
     isRequired: true,
-    like: "9:00 or 540 s, from 0:15 to 3:00:00",
     read(text) {
       const read = parseDuration(text);
       return read.ok && read.value >= 15 && read.value <= 10_800 ? read : BAD;
@@ -75,7 +80,6 @@ export const POINT_COLUMNS: Readonly<Record<"tenthsC" | "exposureIndex" | "secon
   source: {
     name: "source",
     isRequired: true,
-    like: "where the time comes from, up to 200 characters",
     read: (text) => name(text, 200),
     write: (_, point) => point.source,
   },
@@ -86,21 +90,18 @@ export const KEY_COLUMNS: Readonly<Record<"film" | "developer" | "dilution", Col
   film: {
     name: "film",
     isRequired: true,
-    like: "its name, up to 60 characters",
     read: (text) => name(text, 60),
     write: (sheet) => sheet.film,
   },
   developer: {
     name: "developer",
     isRequired: true,
-    like: "its name, up to 60 characters",
     read: (text) => name(text, 60),
     write: (sheet) => sheet.developer,
   },
   dilution: {
     name: "dilution",
     isRequired: true,
-    like: "1+9 or stock",
     read(text) {
       const read = parseDilution(text);
       if (!read.ok) return BAD;
@@ -118,14 +119,12 @@ export const SHEET_COLUMNS: Readonly<Record<Stated | AlsoStated, Column>> = {
   boxSpeed: {
     name: "film_speed",
     isRequired: true,
-    like: "400, in one line of the sheet at least",
     read: (text) => whole(text, 1, 102_400),
     write: (sheet) => String(sheet.boxSpeed),
   },
   agitation: {
     name: "agitation",
     isRequired: false,
-    like: "30/5/60 (first/burst/cycle in seconds) or continuous",
     read(text) {
       const read = parseAgitation(text);
       return read.ok ? read : BAD;
@@ -135,7 +134,6 @@ export const SHEET_COLUMNS: Readonly<Record<Stated | AlsoStated, Column>> = {
   factorPer10C: {
     name: "factor_per_10c",
     isRequired: false,
-    like: "2.3, from 1 to 6",
     read(text) {
       const value = Number(pointDecimal(text));
       return /^\d([.,]\d{1,6})?$/.test(text) && value >= 1 && value <= 6 ? good(value) : BAD;
@@ -145,35 +143,30 @@ export const SHEET_COLUMNS: Readonly<Record<Stated | AlsoStated, Column>> = {
   minTenthsC: {
     name: "coldest",
     isRequired: false,
-    like: "18C, from 5C to 45C",
     read: temperature,
     write: (sheet) => (sheet.minTenthsC === null ? "" : makeTemperature(sheet.minTenthsC)),
   },
   maxTenthsC: {
     name: "hottest",
     isRequired: false,
-    like: "24C, from 5C to 45C",
     read: temperature,
     write: (sheet) => (sheet.maxTenthsC === null ? "" : makeTemperature(sheet.maxTenthsC)),
   },
   minConcentrateMl: {
     name: "min_concentrate_ml",
     isRequired: false,
-    like: "100",
     read: (text) => whole(text, 0, 100_000),
     write: (sheet) => (sheet.minConcentrateMl === null ? "" : String(sheet.minConcentrateMl)),
   },
   tabularGrain: {
     name: "tabular_grain",
     isRequired: false,
-    like: "yes or no",
     read: (text) => (/^(yes|no)$/i.test(text) ? good(/^yes$/i.test(text)) : BAD),
     write: (sheet) => (sheet.tabularGrain ? "yes" : "no"),
   },
   reuse: {
     name: "reuse",
     isRequired: false,
-    like: "1/10%/10 (films in a litre/what they add/most films)",
     read(text) {
       const value = parseReuse(text);
       return value ? good(value) : BAD;
@@ -183,7 +176,6 @@ export const SHEET_COLUMNS: Readonly<Record<Stated | AlsoStated, Column>> = {
   sheetSource: {
     name: "sheet_source",
     isRequired: false,
-    like: "where the sheet comes from, up to 200 characters",
     read: (text) => name(text, 200),
     write: (sheet) => sheet.source,
   },

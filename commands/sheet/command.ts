@@ -58,8 +58,8 @@ export const sheetAdd = defineCommand({
   visibility: "private",
   complete,
   handle(input, context) {
-    if (input.time < 15 || input.time > 10_800) throw new UserError("ERR_TIME_RANGE", words.TIME_RANGE);
-    if (input.temp < 50 || input.temp > 450) throw new UserError("ERR_TEMP_RANGE", words.TEMP_RANGE);
+    if (input.time < 15 || input.time > 10_800) throw new UserError("ERR_TIME_RANGE", words.timeRange());
+    if (input.temp < 50 || input.temp > 450) throw new UserError("ERR_TEMP_RANGE", words.tempRange());
     const before = matchSheets(sheetsOf(context), input)[0];
     const edited = addRow(before, {
       film: foldSpaces(input.film),
@@ -68,7 +68,7 @@ export const sheetAdd = defineCommand({
       tenthsC: input.temp,
       seconds: input.time,
       exposureIndex: input.ei ?? null,
-      source: input.source ?? `entered by ${context.person.name}`.slice(0, 200),
+      source: input.source ?? words.enteredBy(context.person.name).slice(0, 200),
       replace: input.replace === "yes",
       boxSpeed: input.speed ?? null,
       agitation: input.agitation ?? null,

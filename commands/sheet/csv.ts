@@ -2,7 +2,7 @@ import papa from "papaparse";
 import { NAVY_TANK } from "../plan/agitation.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { makeDilution } from "../measure.ts";
-import { COLUMNS, KEY_COLUMNS, POINT_COLUMNS, SHEET_COLUMNS } from "./columns.ts";
+import { COLUMNS, KEY_COLUMNS, likeOf, POINT_COLUMNS, SHEET_COLUMNS } from "./columns.ts";
 import { checkFile, type FileFault, type Placed } from "./file-faults.ts";
 import { foldName } from "./names.ts";
 import type { Dilution, Point, Sheet } from "./sheet.ts";
@@ -63,7 +63,7 @@ function lineOf(rows: readonly string[][], row: number): number {
 }
 
 function headerFaults(names: readonly string[]): FileFault[] {
-  const known = COLUMNS.map(({ name }) => name);
+  const known: string[] = COLUMNS.map(({ name }) => name);
   const unknown = names.filter((name) => !known.includes(name));
   const twice = names.filter((name, at) => known.includes(name) && names.indexOf(name) !== at);
   const missing = COLUMNS.filter(({ name, isRequired }) => isRequired && !names.includes(name));
@@ -102,7 +102,7 @@ function readLine(
     }
     const cell = column.read(text);
     if (cell.ok) values.set(key, cell.value);
-    else faults.push({ code: "ERR_CELL", line, name: column.name, text, like: column.like });
+    else faults.push({ code: "ERR_CELL", line, name: column.name, text, like: likeOf(column.name) });
   }
   if (faults.length > before) return;
   const group = groupFor(values, line, groups);

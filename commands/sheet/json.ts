@@ -1,15 +1,21 @@
 import { findNodeAtLocation, parseTree, printParseErrorCode, type Node, type ParseError } from "jsonc-parser";
 import { z } from "zod";
 import { simplifyParts } from "../measure.ts";
+import { inEach } from "../language.ts";
 import { fail, ok, type Result } from "../result.ts";
+import { formatNumber } from "../wording.ts";
 import { sortPoints } from "./edit.ts";
 import { checkFile, type FileFault, type Placed } from "./file-faults.ts";
 import { sheetSchema, type Sheet } from "./sheet.ts";
+import { de } from "./words/json.de.ts";
+import { en } from "./words/json.en.ts";
 
 /*
  * Sheets as JSON, our own format: { "format": "sinkside sheets", "version": 1, "sheets": [ … ] }, each sheet as the
  * program holds it: tenths of a degree Celsius, seconds, ml.
  */
+
+const words = inEach({ en, de });
 
 const FORMAT = "sinkside sheets";
 const fileSchema = z.strictObject({
@@ -17,12 +23,9 @@ const fileSchema = z.strictObject({
   version: z.literal(1),
   sheets: z
     .array(
-      sheetSchema
-        .strict()
-        .refine(
-          ({ film, developer }) => film.trim() !== "" && developer.trim() !== "",
-          "names can't be blank",
-        ),
+      sheetSchema.strict().refine(({ film, developer }) => film.trim() !== "" && developer.trim() !== "", {
+        error: () => words().notBlank,
+      }),
     )
     .min(1)
     .max(1000),
@@ -42,7 +45,7 @@ export function readJson(text: string): Result<Sheet[], FileFault[]> {
       errors.map(({ error, offset }) => ({
         code: "ERR_JSON",
         line: lineAt(offset),
-        what: sayParseError(error),
+        what: words().parseFault(printParseErrorCode(error)),
       })),
     );
   const value: unknown = JSON.parse(text);
@@ -75,28 +78,22 @@ function isOurs(value: unknown): boolean {
   return typeof value === "object" && value !== null && "format" in value && value.format === FORMAT;
 }
 
-/** `InvalidSymbol` as `invalid symbol`. */
-function sayParseError(error: number): string {
-  return printParseErrorCode(error)
-    .replace(/([A-Z])/g, " $1")
-    .trim()
-    .toLowerCase();
-}
-
 function sayIssue(issue: z.core.$ZodIssue): string {
   switch (issue.code) {
     case "too_small":
-      return `at least ${issue.minimum}`;
+      return words().atLeast(formatNumber(Number(issue.minimum)));
     case "too_big":
-      return `at most ${issue.maximum}`;
+      return words().atMost(formatNumber(Number(issue.maximum)));
     case "invalid_type":
-      return issue.expected === "int" ? "a whole number" : `of the kind ${issue.expected}`;
+      return issue.expected === "int" ? words().wholeNumber : words().ofKind(issue.expected);
     case "unrecognized_keys":
-      return `without ${issue.keys.join(", ")}, which I don't know`;
+      return words().without(issue.keys);
     case "invalid_value":
-      return `one of ${issue.values.map(String).join(", ")}`;
-    default:
+      return words().oneOf(issue.values.map(String));
+    case "custom":
       return issue.message;
+    default:
+      return words().other(issue.message);
   }
 }
 

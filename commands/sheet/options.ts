@@ -1,12 +1,17 @@
 import { z } from "zod";
 import type { Completer, Context } from "../define.ts";
+import { inEach } from "../language.ts";
 import { dilutionOption } from "../quantity.ts";
 import { makeDilution } from "../measure.ts";
 import { matchSheets, offerNames } from "./find.ts";
 import { parseReuse } from "./reuse-text.ts";
 import type { Sheet } from "./sheet.ts";
+import { de } from "./words/options.de.ts";
+import { en } from "./words/options.en.ts";
 
 /* Options that name a sheet, shared by /sheet and /plan. */
+
+const words = inEach({ en, de });
 
 export const filmOption = z.string().trim().min(1).max(60);
 export const developerOption = z.string().trim().min(1).max(60);
@@ -18,7 +23,7 @@ export const reuseOption = z.string().transform((text, context) => {
   if (reuse) return reuse;
   context.addIssue({
     code: "custom",
-    message: "Write it as films in a litre/what they add/most films, like 1/10%/10 or 4/60s/12.",
+    message: words().reuse,
   });
   return z.NEVER;
 });

@@ -1,13 +1,18 @@
 import { scaleLinear, scaleLog, type ScaleContinuousNumeric } from "d3-scale";
 import { area, line } from "d3-shape";
 import type { Picture } from "../define.ts";
+import { inEach } from "../language.ts";
 import { SHORT_SECONDS, COOL_TENTHS_C, WARM_TENTHS_C } from "../plan/suggest.ts";
 import { temperatureRange, timeFor, type Range } from "../plan/time.ts";
 import { formatDilution, formatSeconds, formatTenthsC } from "../wording.ts";
 import type { Sheet } from "./sheet.ts";
 import { FONT, INK, svgText } from "./svg.ts";
+import { de } from "./words/picture.de.ts";
+import { en } from "./words/picture.en.ts";
 
 /* The curve of time over temperature, for a phone held at arm's length. */
+
+const words = inEach({ en, de });
 
 /** A tank's place on the curve. */
 export interface Mark {
@@ -36,14 +41,17 @@ export function altOf(sheet: Sheet, exposureIndex: number, mark: Mark | null): s
   const range = temperatureRange(sheet);
   const ends = [range.min, range.max]
     .map((tenthsC) => ({ tenthsC, time: timeFor(sheet, tenthsC, exposureIndex) }))
-    .map(
-      ({ tenthsC, time }) =>
-        `${time.ok ? formatSeconds(time.value.seconds) : "?"} at ${formatTenthsC(tenthsC)}`,
+    .map(({ tenthsC, time }) =>
+      words().timeAt(time.ok ? formatSeconds(time.value.seconds) : "?", formatTenthsC(tenthsC)),
     );
-  const curve = `Developing time over temperature for ${sheet.film} in ${sheet.developer} ${formatDilution(sheet.dilution)} at EI ${exposureIndex}: from ${ends.join(" down to ")}.`;
-  return mark
-    ? `${curve} This tank: ${formatSeconds(mark.seconds)} at ${formatTenthsC(mark.tenthsC)}.`
-    : curve;
+  const curve = words().curve(titleOf(sheet), exposureIndex, ends);
+  if (!mark) return curve;
+  const here = words().timeAt(formatSeconds(mark.seconds), formatTenthsC(mark.tenthsC));
+  return `${curve} ${words().thisTank(here)}`;
+}
+
+function titleOf({ film, developer, dilution }: Sheet): string {
+  return `${film} in ${developer} ${formatDilution(dilution)}`;
 }
 
 export function drawCurve(sheet: Sheet, exposureIndex: number, mark: Mark | null): string {
@@ -67,10 +75,10 @@ export function drawCurve(sheet: Sheet, exposureIndex: number, mark: Mark | null
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${HEIGHT}" width="${WIDTH}" height="${HEIGHT}" font-family="${FONT}" fill="${INK.text}">`,
     `<rect width="${WIDTH}" height="${HEIGHT}" fill="${INK.paper}"/>`,
-    svgText(20, 38, clip(`${sheet.film} in ${sheet.developer} ${formatDilution(sheet.dilution)}`, 44), 27, {
+    svgText(20, 38, clip(titleOf(sheet), 44), 27, {
       bold: true,
     }),
-    svgText(20, 70, `Developing time at EI ${exposureIndex}. Hatched: take care.`, 20),
+    svgText(20, 70, words().below(exposureIndex), 20),
     ...zones(x, y, range),
     ...axes(x, y, range),
     `<path d="${spread(samples) ?? ""}" fill="${INK.spread}" fill-opacity="0.35"/>`,
@@ -162,7 +170,7 @@ function axes(x: Scale, y: Scale, range: Range): string[] {
         svgText(at, bottom + 28, String(tenths / 10), 20, { anchor: "middle" }),
       ];
     }),
-    svgText((LEFT + WIDTH - RIGHT) / 2, HEIGHT - 12, "Temperature of the developer, °C", 20, {
+    svgText((LEFT + WIDTH - RIGHT) / 2, HEIGHT - 12, words().axis, 20, {
       anchor: "middle",
     }),
   ];

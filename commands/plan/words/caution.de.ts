@@ -6,7 +6,7 @@ const better = (seconds: number, tenthsC: number): string =>
   `Besser: ${formatSeconds(seconds)} bei ${formatBothScales(tenthsC)}.`;
 
 export const de: CautionWords = {
-  shortOnly: `${uneven} Kein kühleres Bad dieses Datenblatts dauert länger: nimm eine schwächere Verdünnung, wenn es dafür ein Datenblatt gibt.`,
+  shortOnly: `${uneven} Kein kühleres Bad dieses Datenblatts dauert länger: Nimm eine schwächere Verdünnung, wenn es dafür ein Datenblatt gibt.`,
   shortCool: (seconds, tenthsC) =>
     `${uneven} ${better(seconds, tenthsC)} Kühl die Flasche in kaltem Wasser; nie Eis in den Entwickler.`,
   shortMix: (seconds, tenthsC, waterTenthsC, roomTenthsC) =>
@@ -20,27 +20,27 @@ export const de: CautionWords = {
   cool: "Unter 18 °C arbeiten alle Bäder langsam und vielleicht unvollständig. Wärm sie an, wenn du kannst.",
   warm: "Über 24 °C ist die Gelatine des Films weich, und die Zeiten sind kurz. Fass ihn sacht an, halt alle Bäder gleich warm.",
   onePoint: (factor) =>
-    `Das Datenblatt hat nur eine Zeit: diese folgt aus einem Faktor von ${factor} je 10 °C, und Entwickler sind verschieden.`,
+    `Das Datenblatt hat nur eine Zeit: Diese folgt aus einem Faktor von ${factor} je 10 °C, und Entwickler sind verschieden.`,
   beyond: (factor) =>
-    `Das liegt jenseits der Zeiten des Datenblatts: es folgt aus einem Faktor von ${factor} je 10 °C, und Entwickler sind verschieden.`,
+    `Das liegt jenseits der Zeiten des Datenblatts: Es folgt aus einem Faktor von ${factor} je 10 °C, und Entwickler sind verschieden.`,
   ruleOfThumb:
     "Ein Teil dieser Zeit ist eine Faustregel, kein veröffentlichter Wert. Probier sie an einem Film, an dem weniger hängt.",
   washShort: (handbookSeconds, seconds, leftPercent) =>
     `Ohne Wässerungshilfe verlangen Handbücher ${formatSeconds(handbookSeconds)} bis 30:00 fließendes Wasser; ${formatSeconds(seconds)} lassen etwa ${leftPercent} % des Fixierbads zurück (US Navy NAVEDTRA 14209). Für Negative, die halten sollen, wässere länger oder nimm eine Wässerungshilfe.`,
   reticulation: (stepTenths, limitTenths, looseTenths) =>
-    `Zwei Bäder liegen ${formatTenthsC(stepTenths)} auseinander: das kann Runzelkorn geben. Halt sie innerhalb von ${formatTenthsC(limitTenths)} (US Army SS0509-8; Hersteller nennen ${formatTenthsC(looseTenths)}).`,
+    `Zwei Bäder liegen ${formatTenthsC(stepTenths)} auseinander: Das kann Runzelkorn geben. Halt sie innerhalb von ${formatTenthsC(limitTenths)} (US Army SS0509-8; Hersteller nennen ${formatTenthsC(looseTenths)}).`,
   longFix: (seconds) =>
-    `${formatSeconds(seconds)} ist lang für ein Schnellfixierbad: nach 10 Minuten kann es zu bleichen beginnen. Besser ist ein frisches, wärmeres Fixierbad.`,
+    `${formatSeconds(seconds)} ist lang für ein Schnellfixierbad: Nach 10 Minuten kann es zu bleichen beginnen. Besser ist ein frisches, wärmeres Fixierbad.`,
   littleConcentrate: (ml, films, neededMl, enoughMl) =>
-    `${formatMl(ml)} Konzentrat ist zu wenig für ${films === 1 ? "diesen Film" : `${films} Filme`}: das Datenblatt verlangt ${formatMl(neededMl)}. Nimm ${formatMl(enoughMl)} Entwickler in einer größeren Dose, oder weniger Filme.`,
+    `${formatMl(ml)} Konzentrat ist zu wenig für ${films === 1 ? "diesen Film" : `${films} Filme`}: Das Datenblatt verlangt ${formatMl(neededMl)}. Nimm ${formatMl(enoughMl)} Entwickler in einer größeren Dose, oder weniger Filme.`,
   drift: (roomTenthsC, seconds) =>
-    `Die Dose folgt dem Raum (${formatTenthsC(roomTenthsC)}): die Zeit ist dafür um ${formatSeconds(Math.abs(seconds))} ${seconds < 0 ? "verkürzt" : "verlängert"}. Ein Wasserbad so warm wie der Entwickler würde sie halten.`,
+    `Die Dose folgt dem Raum (${formatTenthsC(roomTenthsC)}): Die Zeit ist dafür um ${formatSeconds(Math.abs(seconds))} ${seconds < 0 ? "verkürzt" : "verlängert"}. Ein Wasserbad so warm wie der Entwickler würde sie halten.`,
   tankLeaks: (tank, condition) =>
     `Dose ${tank} ist gemeldet: ${condition}. Nimm eine andere, wenn du kannst.`,
   sharedTank: (percent) =>
-    `Die Filme teilen sich die Dose mit ihrer mittleren Zeit: jeder liegt bis zu ${percent} % daneben.`,
+    `Die Filme teilen sich die Dose mit ihrer mittleren Zeit: Jeder liegt bis zu ${percent} % daneben.`,
   waterTemperature: (tenthsC) =>
-    `Wasser von ${formatBothScales(tenthsC)} zum Wässern liegt außerhalb von 15,6 bis 23,9 °C: temperiere es.`,
+    `Wasser von ${formatBothScales(tenthsC)} zum Wässern liegt außerhalb von 15,6 bis 23,9 °C: Temperiere es.`,
   chemicals:
     "Handschuhe und Augenschutz an, Luft in Bewegung, kein Essen. Gebrauchtes Fixierbad enthält Silber: zurück in seine Flasche, nie in den Ausguss. Etikett, Sicherheitsdatenblatt und örtliche Regeln gehen vor.",
 };

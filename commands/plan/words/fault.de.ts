@@ -5,9 +5,9 @@ const doneFilms = (count: number): string => `${count} ${count === 1 ? "Film" : 
 
 export const de: FaultWords = {
   tooCold: (tenthsC, nearestTenthsC) =>
-    `${formatBothScales(tenthsC)} ist kälter, als dieses Datenblatt erlaubt. Am nächsten liegt ${formatBothScales(nearestTenthsC)}: wärm den Entwickler darauf an.`,
+    `${formatBothScales(tenthsC)} ist kälter, als dieses Datenblatt erlaubt. Am nächsten liegt ${formatBothScales(nearestTenthsC)}: Wärm den Entwickler darauf an.`,
   tooHot: (tenthsC, nearestTenthsC) =>
-    `${formatBothScales(tenthsC)} ist wärmer, als dieses Datenblatt erlaubt. Am nächsten liegt ${formatBothScales(nearestTenthsC)}: kühl den Entwickler darauf ab.`,
+    `${formatBothScales(tenthsC)} ist wärmer, als dieses Datenblatt erlaubt. Am nächsten liegt ${formatBothScales(nearestTenthsC)}: Kühl den Entwickler darauf ab.`,
   pulledTooFar: (exposureIndex, nearest) =>
     `EI ${exposureIndex} liegt weiter unter der Empfindlichkeit des Films, als dieses Datenblatt und jede Faustregel reichen. Am nächsten liegt EI ${nearest}.`,
   pushedTooFar: (exposureIndex, nearest) =>
@@ -24,5 +24,5 @@ export const de: FaultWords = {
     `Dieser Entwickler hat in jedem Liter schon ${doneFilms(filmsDone)} entwickelt: ${maxFilms} ist das Höchste. Nimm frischen Entwickler.`,
   filmTime: (film, seconds) => `${film} ${formatSeconds(seconds)}`,
   cannotShare: (filmTimes) =>
-    `Diese Filme können sich keine Dose teilen: ihre Zeiten liegen mehr als 10 % auseinander (${joinAnd(filmTimes)}). Nimm für jeden eine Dose, den längsten zuerst.`,
+    `Diese Filme können sich keine Dose teilen: Ihre Zeiten liegen mehr als 10 % auseinander (${joinAnd(filmTimes)}). Nimm für jeden eine Dose, den längsten zuerst.`,
 };

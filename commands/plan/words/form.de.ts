@@ -14,7 +14,7 @@ export const forms: Forms = {
       format: "Format des Films; ohne Angabe 135",
       frames: "Bilder auf jedem Film; 36 auf 135, 12 auf 120",
       volume: "Entwickler in der Dose, wie 300 ml; ohne Angabe so viel, wie sie fasst",
-      agitation: "erst/jeweils/alle in Sekunden, wie 30/5/60, oder continuous (ständig)",
+      agitation: "anfangs/jeweils/Abstand in Sekunden, wie 30/5/60, oder continuous (ständig)",
       stop: "water: zwei Zwischenwässerungen; acid: ein Stoppbad",
       wash: "running: fließendes Wasser; fill-dump: füllen und leeren",
       washaid: "yes: mit Wässerungshilfe",

@@ -1,0 +1,45 @@
+import { formatSeconds, formatTenthsC, joinAnd } from "../../wording.ts";
+import type { FileWords } from "./file.en.ts";
+
+export const de: FileWords = {
+  point: (seconds, tenthsC, exposureIndex) =>
+    `${formatSeconds(seconds)} bei ${formatTenthsC(tenthsC)}, EI ${exposureIndex}`,
+  upTo: (max) => `bis ${formatTenthsC(max)}`,
+  from: (min) => `ab ${formatTenthsC(min)}`,
+  between: (min, max) => `${formatTenthsC(min)} bis ${formatTenthsC(max)}`,
+  sheet: {
+    contradiction: (first, second) =>
+      `Diese beiden Zeilen widersprechen sich: ${first}, aber ${second}. Ein wärmerer Entwickler braucht nie länger, ein niedrigerer Belichtungsindex auch nicht. Prüf beide in der Quelle.`,
+    rowTwice: (row) => `Diese Zeile steht zweimal da: ${row}. Behalte eine.`,
+    twoTimes: (first, second) =>
+      `Zwei Zeiten für dieselbe Stelle: ${first}, und ${second}. Behalte die, der du traust.`,
+    outsideRange: (row, range) =>
+      `Die Zeile ${row} liegt außerhalb des Bereichs, den das Datenblatt selbst nennt (${range}). Ändere den Bereich oder die Zeile.`,
+    emptyRange: (min, max) =>
+      `Die kälteste Temperatur (${formatTenthsC(min)}) liegt über der wärmsten (${formatTenthsC(max)}). Vertausche sie.`,
+    scheme:
+      "So kann man nicht bewegen: Jede Bewegung muss kürzer sein als ihr Abstand. Schreib es wie 30/5/60 oder continuous.",
+  },
+  file: {
+    noSheets: "Es stehen keine Datenblätter darin.",
+    quotes: 'Ein Anführungszeichen (") ist offen geblieben oder steht mitten in einer Zelle.',
+    tooManyCells: "Mehr Zellen, als die erste Zeile Namen hat.",
+    tooLong: "Die Datei ist zu lang. Lies sie in Teilen ein.",
+    tooManyPoints: "Mehr als 200 Zeiten auf einem Datenblatt.",
+    columnUnknown: (name, known) => `Die Spalte ${name} kenne ich nicht. Ich kenne ${joinAnd(known)}.`,
+    columnTwice: (name) => `Die Spalte ${name} steht zweimal da.`,
+    columnMissing: (name) => `Die Spalte ${name} fehlt.`,
+    cellEmpty: (name) => `${name} ist leer.`,
+    cell: (name, text, like) => `${name} kann nicht ${text} sein. Schreib dort: ${like}.`,
+    differs: (name, otherLine) =>
+      `${name} ist anders als in Zeile ${otherLine} desselben Datenblatts. Schreib dasselbe, oder lass eines leer.`,
+    sheetTwice: (otherLine) => `Dieser Film mit Entwickler und Verdünnung steht schon in Zeile ${otherLine}.`,
+    json: (what) => `Das ist kein JSON (${what}).`,
+    notOurFormat:
+      'Die Datei muss mit "format": "sinkside sheets" beginnen. Gib ein Datenblatt aus, dann siehst du eine.',
+    value: (path, what) => `Bei ${path} erwarte ich ${what}.`,
+    theFile: "der Datei",
+    withLine: (otherLine, fault) => `(mit Zeile ${otherLine}) ${fault}`,
+  },
+  line: (line, fault) => `Zeile ${line}: ${fault}`,
+};

@@ -1,0 +1,46 @@
+import { formatSeconds, formatTenthsC, joinAnd } from "../../wording.ts";
+
+export const en = {
+  /** `9:00 at 20 °C, EI 400`. */
+  point: (seconds: number, tenthsC: number, exposureIndex: number) =>
+    `${formatSeconds(seconds)} at ${formatTenthsC(tenthsC)}, EI ${exposureIndex}`,
+  upTo: (max: number) => `up to ${formatTenthsC(max)}`,
+  from: (min: number) => `from ${formatTenthsC(min)}`,
+  between: (min: number, max: number) => `${formatTenthsC(min)} to ${formatTenthsC(max)}`,
+  sheet: {
+    contradiction: (first: string, second: string) =>
+      `These two rows contradict each other: ${first}, but ${second}. A hotter developer never takes longer, nor does a lower exposure index. Check both in the source.`,
+    rowTwice: (row: string) => `This row is there twice: ${row}. Keep one.`,
+    twoTimes: (first: string, second: string) =>
+      `Two times for one place: ${first}, and ${second}. Keep the one you trust.`,
+    outsideRange: (row: string, range: string) =>
+      `The row ${row} lies outside the sheet's own range (${range}). Change the range or the row.`,
+    emptyRange: (min: number, max: number) =>
+      `The coldest temperature (${formatTenthsC(min)}) is above the hottest (${formatTenthsC(max)}). Swap them.`,
+    scheme:
+      "The agitation does not work: each burst must be shorter than its cycle. Write it like 30/5/60 or continuous.",
+  },
+  file: {
+    noSheets: "there are no sheets in it.",
+    quotes: 'a quotation mark (") is left open or stands in the middle of a cell.',
+    tooManyCells: "more cells than the first line has names.",
+    tooLong: "the file is too long. Import it in parts.",
+    tooManyPoints: "more than 200 times in one sheet.",
+    columnUnknown: (name: string, known: readonly string[]) =>
+      `I know no column ${name}. I know ${joinAnd(known)}.`,
+    columnTwice: (name: string) => `the column ${name} is there twice.`,
+    columnMissing: (name: string) => `the column ${name} is missing.`,
+    cellEmpty: (name: string) => `${name} is empty.`,
+    cell: (name: string, text: string, like: string) => `${name} can't be ${text}. Write it like ${like}.`,
+    differs: (name: string, otherLine: number) =>
+      `${name} differs from line ${otherLine} of the same sheet. Write the same, or leave one empty.`,
+    sheetTwice: (otherLine: number) => `this film, developer and dilution are already in line ${otherLine}.`,
+    json: (what: string) => `this is not JSON (${what}).`,
+    notOurFormat: 'the file must begin with "format": "sinkside sheets". Export a sheet to see one.',
+    value: (path: string, what: string) => `${path} must be ${what}.`,
+    theFile: '"the file"',
+    withLine: (otherLine: number, fault: string) => `(with line ${otherLine}) ${fault}`,
+  },
+  line: (line: number, fault: string) => `Line ${line}: ${fault}`,
+};
+export type FileWords = typeof en;

@@ -1,0 +1,48 @@
+import type { Forms } from "../../forms.ts";
+
+const film = "Name des Films";
+const developer = "Name des Entwicklers";
+const dilution = "Konzentrat + Wasser, wie 1+9, oder stock (Stammlösung)";
+
+export const forms: Forms = {
+  "sheet add": {
+    summary: "Eine Zeit auf ein Datenblatt setzen (und es anlegen, wenn es neu ist)",
+    options: {
+      film,
+      developer,
+      dilution,
+      temp: "Temperatur zu dieser Zeit, wie 20C oder 68F",
+      time: "Die Zeit, wie 9:00 oder 540 s",
+      ei: "Belichtungsindex zu dieser Zeit; ohne Angabe die Empfindlichkeit des Films",
+      speed: "Empfindlichkeit des Films; nötig für ein neues Datenblatt",
+      source: "Woher die Zeit kommt",
+      agitation: "Wovon die Zeiten ausgehen: anfangs/jeweils/Abstand in Sekunden, wie 30/5/60",
+      factor: "Wie viel schneller der Entwickler 10 °C wärmer arbeitet, falls der Hersteller es sagt",
+      coldest: "Niedrigste Temperatur, die das Datenblatt erlaubt",
+      hottest: "Höchste Temperatur, die das Datenblatt erlaubt",
+      minimum: "Wenigstes Konzentrat (oder Stammlösung) für einen Film, wie 100 ml",
+      tabular: "yes: Film mit Flachkristallen, wird drei Klärzeiten lang fixiert",
+      reuse: "Filme je Liter/Zugabe/höchstens Filme, wie 1/10%/10",
+      replace: "yes: ersetzt die Zeit bei derselben Temperatur und demselben EI",
+    },
+  },
+  "sheet show": {
+    summary: "Ein Datenblatt zeigen: seine Zeiten, seine Quelle, seine Kurve",
+    options: { film, developer, dilution },
+  },
+  "sheet list": {
+    summary: "Die Datenblätter des Kurses auflisten",
+    options: { film: "Teil des Namens von Film oder Entwickler" },
+  },
+  "sheet import": {
+    summary: "Datenblätter aus einer Datei einlesen: alles oder nichts",
+    options: { file: "Text der Datei, CSV oder JSON; wie sie aussieht, zeigt /sheet export" },
+  },
+  "sheet export": {
+    summary: "Die Datenblätter des Kurses als Datei mitnehmen",
+    options: {
+      format: "csv für ein Tabellenprogramm, json für andere Programme",
+      film: "Nur die Datenblätter dieses Films",
+    },
+  },
+};
