@@ -1,7 +1,10 @@
 import { forms as batchForms } from "./batch/words/form.de.ts";
+import { forms as cautionForms } from "./caution/words/form.de.ts";
 import { forms as classForms } from "./class/words/form.de.ts";
 import { forms as helpForms } from "./help/words/form.de.ts";
 import { forms as mineForms } from "./mine/words/form.de.ts";
+import { forms as runForms } from "./run/words/form.de.ts";
+import { forms as tankForms } from "./tank/words/form.de.ts";
 import type { Command } from "./define.ts";
 import { spokenLanguage, type Language } from "./language.ts";
 
@@ -15,7 +18,15 @@ export type Forms = Readonly<Record<string, Form>>;
 
 /* English stands in the definitions themselves: in `summary` and in each option's description. */
 const TRANSLATED: Readonly<Partial<Record<Language, Forms>>> = {
-  de: { ...classForms, ...batchForms, ...helpForms, ...mineForms },
+  de: {
+    ...runForms,
+    ...tankForms,
+    ...cautionForms,
+    ...classForms,
+    ...batchForms,
+    ...helpForms,
+    ...mineForms,
+  },
 };
 
 export function summaryOf(command: Command, language = spokenLanguage()): string {

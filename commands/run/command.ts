@@ -41,8 +41,7 @@ export const runStart = defineCommand({
     const { stores, now, person } = context;
     const plan = recheckPlan(context, findPlan(context, text));
     const busy = plan.tank === null ? undefined : tankHolder(context, plan.tank);
-    if (busy && plan.tank !== null)
-      throw new UserError("ERR_TANK_BUSY", words.TANK_BUSY(plan.tank, words.nameOf(busy)));
+    if (busy && plan.tank !== null) throw new UserError("ERR_TANK_BUSY", words.tankBusy(plan.tank, busy));
     const run = stores.runs.add({
       classId: context.class.id,
       personId: person.id,
@@ -120,7 +119,7 @@ export const runCorrect = defineCommand({
     const run = findRun(context, text, "run correct");
     const atMs = context.now;
     if (ago === undefined && temp === undefined)
-      throw new UserError("ERR_NOTHING_TO_CORRECT", words.NOTHING_TO_CORRECT);
+      throw new UserError("ERR_NOTHING_TO_CORRECT", words.nothingToCorrect());
     return context.stores.atomically(() => {
       const moved = ago === undefined ? run : keep(context, run, { kind: "poured", agoSeconds: ago, atMs });
       if (temp === undefined) return words.movedReply(moved, atMs);
@@ -182,7 +181,7 @@ function leftAt(run: Run, tenthsC: number, left: number, atMs: number): number {
       : [],
   );
   const result = secondsLeftAt(plan, secondsIn(atMs), tenthsC, earlier);
-  if (!result.ok) throw new UserError(result.fault.code, words.TEMPERATURE_REFUSED(result.fault));
+  if (!result.ok) throw new UserError(result.fault.code, words.temperatureRefused(result.fault));
   return result.value;
 }
 
@@ -190,12 +189,12 @@ function findPlan(context: Context, text: string | undefined) {
   const { stores, person } = context;
   if (text === undefined) {
     const latest = stores.plans.latest(context.class.id, person.id);
-    if (!latest) throw new UserError("ERR_NO_PLAN", words.NO_PLAN);
+    if (!latest) throw new UserError("ERR_NO_PLAN", words.noPlan());
     return latest.plan;
   }
   const number = parseNumber("plan", text);
   const stored = number === undefined ? undefined : stores.plans.find(context.class.id, number);
-  if (!stored) throw new UserError("ERR_UNKNOWN_PLAN", words.UNKNOWN_PLAN(text));
+  if (!stored) throw new UserError("ERR_UNKNOWN_PLAN", words.unknownPlan(text));
   return stored.plan;
 }
 
@@ -224,9 +223,9 @@ function findRun(context: Context, text: string | undefined, verb: string): Run 
   if (text === undefined) return onlyRun(context, verb);
   const number = parseNumber("run", text);
   const run = number === undefined ? undefined : stores.runs.find(context.class.id, number);
-  if (!run) throw new UserError("ERR_UNKNOWN_RUN", words.UNKNOWN_RUN(text));
+  if (!run) throw new UserError("ERR_UNKNOWN_RUN", words.unknownRun(text));
   if (run.personId !== person.id && !mayActAs(role, "aide")) {
-    throw new UserError("ERR_NOT_YOURS", words.NOT_YOURS(words.nameOf(run)));
+    throw new UserError("ERR_NOT_YOURS", words.notYours(run));
   }
   return run;
 }
@@ -234,9 +233,9 @@ function findRun(context: Context, text: string | undefined, verb: string): Run 
 function onlyRun(context: Context, verb: string): Run {
   const own = context.stores.runs.open(context.class.id, context.person.id);
   const [only] = own;
-  if (!only) throw new UserError("ERR_NO_RUN", words.NO_RUN);
+  if (!only) throw new UserError("ERR_NO_RUN", words.noRun());
   if (own.length > 1) {
-    const { text, actions } = words.WHICH_RUN(own, verb);
+    const { text, actions } = words.whichRun(own, verb);
     throw new UserError("ERR_WHICH_RUN", text, actions);
   }
   return only;

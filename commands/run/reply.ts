@@ -1,17 +1,28 @@
 import type { Action, Reply } from "../define.ts";
+import { inEach } from "../language.ts";
 import { makeLine } from "../line.ts";
 import type { RetemperFault } from "../plan/retemper.ts";
-import { describeAgitation, doingOf, labelOf, leavingOf, titleOf } from "../plan/step-words.ts";
-import { countOf, formatBothScales, formatSeconds, instant, makeNumber, saySeconds } from "../wording.ts";
+import { describeAgitation, doingOf, labelOf, leavingOf, titleInText, titleOf } from "../plan/step-words.ts";
+import type { Step } from "../plan/plan.ts";
+import { makeNumber } from "../wording.ts";
 import type { RunFault } from "./machine.ts";
 import { currentStep, pourOutAtMs, stepAt, type Run } from "./run.ts";
+import { de } from "./words/reply.de.ts";
+import { en } from "./words/reply.en.ts";
+import type { Titled } from "./words/titled.ts";
 
 /* What a run says when it is asked. What it says unasked is in cue-words.ts. */
 
+const words = inEach({ en, de });
+
 /** `R7, tank 3`. */
 export function nameOf(run: Run): string {
-  const number = makeNumber("run", run.number);
-  return run.plan.tank === null ? number : `${number}, tank ${run.plan.tank}`;
+  return words().name(makeNumber("run", run.number), run.plan.tank);
+}
+
+/** A step as sentences speak of it. */
+export function titled(step: Step): Titled {
+  return { kind: step.kind, title: titleInText(step) };
 }
 
 /** The button that begins a step; it names the step, so that an old one is recognised. */
@@ -22,7 +33,7 @@ export function nextAction(run: Run, step: number): Action[] {
 }
 
 const statusAction = (run: Run): Action => ({
-  label: "Where am I?",
+  label: words().whereAmI,
   line: makeLine("run status", { run: run.number }),
 });
 
@@ -31,14 +42,14 @@ export function startedReply(run: Run): Reply {
   const develop = plan.steps.find(({ kind }) => kind === "develop") ?? plan.steps[0];
   const first = plan.steps[0];
   const text = [
-    `**${nameOf(run)}**: ${saySeconds(develop?.seconds ?? 0)} in the developer at ${formatBothScales(plan.tenthsC)}.`,
-    first ? `Next: ${doingOf(first)}` : "",
+    words().started(nameOf(run), develop?.seconds ?? 0, plan.tenthsC),
+    first ? words().next(doingOf(first)) : "",
   ].join("\n");
   return { text, fields: fieldsOf(run), actions: [...nextAction(run, 0), stopAction(run)] };
 }
 
 export function stopAction(run: Run): Action {
-  return { label: "Stop this run", line: makeLine("run stop", { run: run.number }), weight: "danger" };
+  return { label: words().stopThis, line: makeLine("run stop", { run: run.number }), weight: "danger" };
 }
 
 /** The answer to a change: where the film is now, and the one next thing to do. */
@@ -54,51 +65,42 @@ function actionsOf(run: Run): Action[] {
 
 function whereIs(run: Run, now: number): string {
   const { phase } = run;
-  const name = `**${nameOf(run)}**`;
-  if (phase.kind === "finished") return `${name} is finished. Well done: the negatives are in the log.`;
+  const name = nameOf(run);
+  if (phase.kind === "finished") return words().finished(name);
   if (phase.kind === "stopped")
-    return `${name} is stopped at ${titleOf(stepAt(run, phase.step) ?? { kind: "cut", ordinal: 0 })}. The log keeps it.`;
+    return words().stopped(name, titleOf(stepAt(run, phase.step) ?? { kind: "cut", ordinal: 0 }));
   const step = currentStep(run);
-  if (!step) return name;
-  if (phase.kind === "waiting") return `${name}, ${titleOf(step).toLowerCase()}. ${doingOf(step)}`;
+  if (!step) return `**${name}**`;
+  if (phase.kind === "waiting") return words().waiting(name, titled(step), doingOf(step));
   const left = Math.max(0, Math.ceil((phase.endsAtMs - now) / 1000));
-  const lines = [
-    `**${formatSeconds(left)}** left in ${titleOf(step).toLowerCase()}, until ${instant(phase.endsAtMs, "time")} (${name}).`,
-  ];
-  if (step.agitation) lines.push(`Agitate: ${describeAgitation(step.agitation)}.`);
+  const lines = [words().left(left, titled(step), phase.endsAtMs, name)];
+  if (step.agitation) lines.push(words().agitate(describeAgitation(step.agitation)));
   const outAtMs = pourOutAtMs(step, phase.endsAtMs);
-  if (step.pourOutSeconds > 0) {
-    lines.push(
-      now >= outAtMs
-        ? `Pour out now. ${leavingOf(step)}`
-        : `Pour out at ${instant(outAtMs, "time")}, ${instant(outAtMs, "relative")}.`,
-    );
-  }
+  if (step.pourOutSeconds > 0)
+    lines.push(now >= outAtMs ? words().pourOutNow(leavingOf(step)) : words().pourOutAt(outAtMs));
   return lines.join("\n");
 }
 
 export function movedReply(run: Run, now: number): Reply {
   return {
     ...changedReply(run, now),
-    text: `Noted. Every call of this step has moved.\n${whereIs(run, now)}`,
+    text: `${words().moved}\n${whereIs(run, now)}`,
   };
 }
 
 export function newTemperatureReply(run: Run, tenthsC: number, leftBefore: number, now: number): Reply {
   const left = run.phase.kind === "running" ? Math.ceil((run.phase.endsAtMs - now) / 1000) : 0;
   const change = left - leftBefore;
-  const words =
-    change === 0
-      ? "The time stays as it is."
-      : `**${saySeconds(Math.abs(change))} ${change > 0 ? "longer" : "shorter"}**: ${formatSeconds(left)} left instead of ${formatSeconds(leftBefore)}.`;
+  const { newTemperature, timeStays, timeChanged } = words();
+  const effect = change === 0 ? timeStays : timeChanged(change, left, leftBefore);
   return {
     ...changedReply(run, now),
-    text: `${formatBothScales(tenthsC)} in the tank. ${words} What the film has had so far counts as planned.\n${whereIs(run, now)}`,
+    text: `${newTemperature(tenthsC, effect)}\n${whereIs(run, now)}`,
   };
 }
 
 export function statusReply(runs: readonly Run[], now: number, ownerOf: (run: Run) => string | null): Reply {
-  if (runs.length === 0) return { text: "No run is going. Make one with `/plan`.", fields: { runs: [] } };
+  if (runs.length === 0) return { text: words().noneGoing, fields: { runs: [] } };
   const lines = runs.map((run) => {
     const owner = ownerOf(run);
     return `${owner === null ? "" : `${owner}: `}${whereIs(run, now)}`;
@@ -128,24 +130,20 @@ export function fieldsOf(run: Run): { [key: string]: string | number | null } {
 type FaultWords = { [Fault in RunFault as Fault["code"]]: (fault: Fault, run: Run) => string };
 
 const FAULT_WORDS: FaultWords = {
-  ERR_RUN_OVER: (_, run) => `${nameOf(run)} is over. Nothing is changed. See it with \`/roll find\`.`,
-  ERR_OLD_BUTTON: ({ step }, run) =>
-    `That button is from another step. Nothing is changed: ${nameOf(run)} is at ${titleAt(run, step)}. Use the newest button.`,
+  ERR_RUN_OVER: (_, run) => words().over(nameOf(run)),
+  ERR_OLD_BUTTON: ({ step }, run) => words().oldButton(nameOf(run), titledAt(run, step)),
   ERR_ALREADY_RUNNING: ({ step, leftSeconds }, run) =>
-    `Got it already: ${titleAt(run, step)} is running, ${formatSeconds(leftSeconds)} left.`,
-  ERR_TOO_EARLY: ({ step, leftSeconds }, run) =>
-    `${formatSeconds(leftSeconds)} are left in ${titleAt(run, step)}. Nothing is changed. Is the next bath really in already?`,
+    words().alreadyRunning(titledAt(run, step), leftSeconds),
+  ERR_TOO_EARLY: ({ step, leftSeconds }, run) => words().tooEarly(titledAt(run, step), leftSeconds),
   ERR_BEFORE_LAST_STEP: ({ step, mostSeconds }, run) =>
-    `${titleAt(run, step)} can't have begun before the bath in front of it. Say at most ${saySeconds(mostSeconds)} ago.`,
-  ERR_NOTHING_RUNNING: ({ step }, run) =>
-    `${nameOf(run)} waits for ${titleAt(run, step)}: no bath is timed now. Put it in first, then give its temperature.`,
-  ERR_POURING_OUT: (_, run) =>
-    `Pour-out of ${nameOf(run)} has begun: a new temperature changes nothing now. Pour out.`,
+    words().beforeLastStep(titledAt(run, step), mostSeconds),
+  ERR_NOTHING_RUNNING: ({ step }, run) => words().nothingRunning(nameOf(run), titledAt(run, step)),
+  ERR_POURING_OUT: (_, run) => words().pouringOut(nameOf(run)),
 };
 
-function titleAt(run: Run, step: number): string {
+function titledAt(run: Run, step: number): Titled | null {
   const at = stepAt(run, step);
-  return at ? titleOf(at).toLowerCase() : "the end";
+  return at ? titled(at) : null;
 }
 
 /** The sentence for a refused change, with the button that helps. */
@@ -155,7 +153,7 @@ export function faultWords(fault: RunFault, run: Run): { text: string; actions: 
     fault.code === "ERR_TOO_EARLY"
       ? [
           {
-            label: "Yes, it is in",
+            label: words().yesItIsIn,
             line: makeLine("run next", { run: run.number, step: fault.step + 1, sure: "yes" }),
             weight: "danger" as const,
           },
@@ -167,10 +165,10 @@ export function faultWords(fault: RunFault, run: Run): { text: string; actions: 
 
 export function sureToStop(run: Run): Reply {
   return {
-    text: `Stop **${nameOf(run)}**? The film stays where it is and no more calls come. The log keeps what was done.`,
+    text: words().sureToStop(nameOf(run)),
     actions: [
       {
-        label: "Yes, stop it",
+        label: words().yesStop,
         line: makeLine("run stop", { run: run.number, sure: "yes" }),
         weight: "danger",
       },
@@ -181,39 +179,33 @@ export function sureToStop(run: Run): Reply {
 
 export function overReply(run: Run, rolls: readonly { readonly number: number }[]): Reply {
   const labels = rolls.map(({ number }) => makeNumber("roll", number));
-  const kept = labels.length > 0 ? `In the log as ${labels.join(", ")}.` : "";
+  const kept = labels.length > 0 ? words().keptAs(labels.join(", ")) : "";
   const first = rolls[0];
   const head =
     run.phase.kind === "finished"
-      ? `**${nameOf(run)}** is finished. ${countOf(run.plan.rolls, "roll")} of negatives, ready for the contact sheet.`
-      : `**${nameOf(run)}** is stopped.`;
+      ? words().doneWithRolls(nameOf(run), run.plan.rolls)
+      : words().stoppedNow(nameOf(run));
   return {
     text: `${head} ${kept}`.trim(),
     fields: { ...fieldsOf(run), rolls: rolls.map(({ number }) => number) },
-    actions: first ? [{ label: "Show the roll", line: makeLine("roll show", { roll: first.number }) }] : [],
+    actions: first ? [{ label: words().showRoll, line: makeLine("roll show", { roll: first.number }) }] : [],
   };
 }
 
-export const WHICH_RUN = (runs: readonly Run[], verb: string): { text: string; actions: Action[] } => ({
-  text: `You have ${runs.length} runs going. Say which: ${runs.map(nameOf).join("; ")}.`,
+export const whichRun = (runs: readonly Run[], verb: string): { text: string; actions: Action[] } => ({
+  text: words().whichRun(runs.length, runs.map(nameOf).join("; ")),
   actions: runs.slice(0, 5).map((run) => ({ label: nameOf(run), line: makeLine(verb, { run: run.number }) })),
 });
 
-export const NO_RUN = "You have no run going. Make a plan first: `/plan`.";
-export const NOT_YOURS = (name: string): string =>
-  `${name} belongs to somebody else. Only its owner, an aide or the teacher can change it.`;
-export const UNKNOWN_RUN = (text: string): string => `I know no run ${text}. See yours with \`/run status\`.`;
-export const UNKNOWN_PLAN = (text: string): string =>
-  `I know no plan ${text}. Make one with \`/plan\`, then press Start.`;
-export const NO_PLAN = "You have made no plan yet. Make one with `/plan`, then press Start.";
-export const NOTHING_TO_CORRECT =
-  "Say what to correct: `ago:20` if you poured 20 s ago, or `temp:21.5` for a new temperature.";
-export const TANK_BUSY = (tank: number, name: string): string =>
-  `Tank ${tank} is in use by ${name}. Take another tank, or stop that run first.`;
-export function TEMPERATURE_REFUSED(fault: RetemperFault): string {
-  const nearest =
-    "nearestTenthsC" in fault
-      ? ` The sheet goes to ${formatBothScales(fault.nearestTenthsC)}: bring the tank back to that.`
-      : "";
-  return `The sheet gives no time for that temperature. Nothing is changed.${nearest}`;
+export const noRun = (): string => words().noRun;
+export const notYours = (run: Run): string => words().notYours(nameOf(run));
+export const unknownRun = (text: string): string => words().unknownRun(text);
+export const unknownPlan = (text: string): string => words().unknownPlan(text);
+export const noPlan = (): string => words().noPlan;
+export const nothingToCorrect = (): string => words().nothingToCorrect;
+export const tankBusy = (tank: number, by: Run): string => words().tankBusy(tank, nameOf(by));
+
+export function temperatureRefused(fault: RetemperFault): string {
+  const { noTimeFor, nearest } = words();
+  return "nearestTenthsC" in fault ? `${noTimeFor} ${nearest(fault.nearestTenthsC)}` : noTimeFor;
 }

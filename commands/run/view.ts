@@ -1,11 +1,16 @@
 import type { Action } from "../define.ts";
 import { makeLine } from "../line.ts";
-import { doingOf, labelOf, leavingOf, titleOf } from "../plan/step-words.ts";
-import { makeNumber, saySeconds } from "../wording.ts";
+import { inEach } from "../language.ts";
+import { doingOf, labelOf, leavingOf, titleInText, titleOf } from "../plan/step-words.ts";
+import { makeNumber } from "../wording.ts";
 import { cuesOf, type Cue } from "./cues.ts";
 import { pourOutAtMs, stepAt, type Run } from "./run.ts";
+import { de } from "./words/view.de.ts";
+import { en } from "./words/view.en.ts";
 
 /* A run as a page shows it: the one next action, and what the clock counts to. */
+
+const words = inEach({ en, de });
 
 export interface ComingCue {
   readonly text: string;
@@ -58,21 +63,21 @@ export function viewOf(run: Run, owner: string, nowMs: number): RunView {
 
 function nowWords(run: Run, nowMs: number): string {
   const { phase } = run;
-  if (phase.kind === "finished") return "Done. The negatives are in the log.";
-  if (phase.kind === "stopped") return "Stopped.";
+  if (phase.kind === "finished") return words().finished;
+  if (phase.kind === "stopped") return words().stopped;
   const step = stepAt(run, phase.step);
   if (!step) return "";
   if (phase.kind === "waiting") return doingOf(step);
   if (nowMs >= pourOutAtMs(step, phase.endsAtMs))
-    return step.pourOutSeconds > 0 ? `Pour out now. ${leavingOf(step)}` : leavingOf(step);
+    return step.pourOutSeconds > 0 ? words().pourOutNow(leavingOf(step)) : leavingOf(step);
   const { agitation } = step;
-  if (!agitation) return "Wait.";
-  if (agitation.manner === "continuous") return "Keep it moving.";
+  if (!agitation) return words().wait;
+  if (agitation.manner === "continuous") return words().keepMoving;
   const gone = (nowMs - phase.startedAtMs) / 1000;
   const into = agitation.cycleSeconds > 0 ? gone % agitation.cycleSeconds : gone;
   const isMoving =
     gone < agitation.initialSeconds || (gone >= agitation.cycleSeconds && into < agitation.burstSeconds);
-  return isMoving ? "Agitate." : "Let it stand.";
+  return isMoving ? words().agitate : words().letStand;
 }
 
 /** What a cue asks for, in a few words. */
@@ -81,15 +86,15 @@ export function cueWords(run: Run, cue: Cue): string {
   const next = stepAt(run, cue.step + 1);
   switch (cue.kind) {
     case "agitate":
-      return `Agitate ${saySeconds(step?.agitation?.burstSeconds ?? 0)}`;
+      return words().agitateFor(step?.agitation?.burstSeconds ?? 0);
     case "agitate-first":
-      return `Agitate ${saySeconds(step?.agitation?.initialSeconds ?? 0)}`;
+      return words().agitateFor(step?.agitation?.initialSeconds ?? 0);
     case "get-ready":
-      return next ? `Get ready: ${titleOf(next).toLowerCase()}` : "Get ready";
+      return words().getReady(next ? titleInText(next) : null);
     case "pour-out":
-      return "Pour out";
+      return words().pourOut;
     default:
-      return next ? titleOf(next) : "Done";
+      return next ? titleOf(next) : words().done;
   }
 }
 
@@ -99,7 +104,7 @@ function actionsOf(run: Run): Action[] {
   const to = phase.kind === "waiting" ? phase.step : phase.step + 1;
   const next = stepAt(run, to);
   const stop: Action = {
-    label: "Stop this run",
+    label: words().stopThis,
     line: makeLine("run stop", { run: run.number }),
     weight: "danger",
   };

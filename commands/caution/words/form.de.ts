@@ -1,0 +1,8 @@
+import type { Forms } from "../../forms.ts";
+
+export const forms: Forms = {
+  caution: {
+    summary: "Sicherheit und Abfall: worauf du bei dieser Arbeit achtest",
+    options: { about: "Welche Arbeit; ohne Angabe alle" },
+  },
+};

@@ -1,0 +1,35 @@
+import type { Forms } from "../../forms.ts";
+
+const RUN = "Welcher Lauf, etwa R7; deiner, wenn du nur einen hast";
+const SURE = "yes: Ich weiß, was ich tue";
+
+export const forms: Forms = {
+  "run start": {
+    summary: "Beginnt einen Lauf nach deinem Plan",
+    options: { plan: "Welcher Plan, etwa P12; ohne Angabe dein neuester" },
+  },
+  "run next": {
+    summary: "Sagt, dass das nächste Bad drin ist (oder der Schritt getan)",
+    options: {
+      run: RUN,
+      step: "Setzen die Knöpfe, damit ein alter erkannt wird",
+      sure: SURE,
+    },
+  },
+  "run status": {
+    summary: "Wo dein Film gerade ist und was als Nächstes kommt",
+    options: { run: RUN },
+  },
+  "run correct": {
+    summary: "Berichtigt, wann du eingegossen hast, oder nimmt eine neue Temperatur",
+    options: {
+      run: RUN,
+      ago: "Vor wie langer Zeit du wirklich eingegossen hast: 20, 1:10",
+      temp: "Temperatur in der Dose jetzt: 21,5",
+    },
+  },
+  "run stop": {
+    summary: "Bricht einen Lauf endgültig ab; im Buch bleibt, was getan wurde",
+    options: { run: RUN, reason: "Warum, für das Buch", sure: SURE },
+  },
+};

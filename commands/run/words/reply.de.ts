@@ -1,0 +1,66 @@
+import { formatBothScales, formatSeconds, instant, saySeconds } from "../../wording.ts";
+import { accusative, inside, nominative } from "./articles.de.ts";
+import type { ReplyWords } from "./reply.en.ts";
+
+export const de: ReplyWords = {
+  name: (run, tank) => (tank === null ? run : `${run}, Dose ${tank}`),
+  whereAmI: "Wo bin ich?",
+  stopThis: "Lauf abbrechen",
+  started: (name, seconds, tenthsC) =>
+    `**${name}**: ${saySeconds(seconds)} im Entwickler bei ${formatBothScales(tenthsC)}.`,
+  next: (doing) => `Als Nächstes: ${doing}`,
+  finished: (name) => `**${name}** ist fertig. Gut gemacht: Die Negative stehen im Buch.`,
+  stopped: (name, title) => `**${name}** ist abgebrochen, beim Schritt ${title}. Im Buch steht es.`,
+  waiting: (name, step, doing) => `**${name}**, ${step.title}. ${doing}`,
+  left: (seconds, step, untilMs, name) =>
+    `**${formatSeconds(seconds)}** noch ${inside(step)}, bis ${instant(untilMs, "time")} (**${name}**).`,
+  agitate: (how) => `Bewegen: ${how}.`,
+  pourOutNow: (leaving) => `Jetzt ausgießen. ${leaving}`,
+  pourOutAt: (atMs) => `Ausgießen um ${instant(atMs, "time")}, ${instant(atMs, "relative")}.`,
+  moved: "Notiert. Alle Rufe dieses Schritts sind verschoben.",
+  newTemperature: (tenthsC, change) =>
+    `${formatBothScales(tenthsC)} in der Dose. ${change} Was der Film bisher bekam, zählt wie geplant.`,
+  timeStays: "Die Zeit bleibt, wie sie ist.",
+  timeChanged: (bySeconds, left, before) =>
+    `**${saySeconds(Math.abs(bySeconds))} ${bySeconds > 0 ? "länger" : "kürzer"}**: noch ${formatSeconds(left)} statt ${formatSeconds(before)}.`,
+  noneGoing: "Gerade gibt es keinen Lauf. Mach erst einen Plan: `/plan`.",
+
+  over: (name) => `${name} ist vorbei. Nichts ist geändert. Du findest den Film mit \`/roll find\`.`,
+  oldButton: (name, at) =>
+    `Dieser Knopf gehört zu einem anderen Schritt. Nichts ist geändert: ${name} ist ${at ? `beim Schritt ${at.title}` : "am Ende"}. Nimm den neuesten Knopf.`,
+  alreadyRunning: (at, left) =>
+    `Schon notiert: ${at ? nominative(at) : "das Ende"} läuft, noch ${formatSeconds(left)}.`,
+  tooEarly: (at, left) =>
+    `Noch ${formatSeconds(left)} ${at ? inside(at) : "bis zum Ende"}. Nichts ist geändert. Ist das nächste Bad wirklich schon drin?`,
+  beforeLastStep: (at, mostSeconds) =>
+    `${at ? nominative(at, true) : "Das Ende"} kann nicht vor dem Bad davor begonnen haben. Gib höchstens ${saySeconds(mostSeconds)} an.`,
+  nothingRunning: (name, at) =>
+    `${name} wartet auf ${at ? accusative(at) : "das Ende"}: Gerade läuft keine Zeit. Erst eingießen, dann die Temperatur angeben.`,
+  pouringOut: (name) =>
+    `${name} wird schon ausgegossen: Eine neue Temperatur ändert jetzt nichts mehr. Gieß aus.`,
+  yesItIsIn: "Ja, es ist drin",
+
+  sureToStop: (name) =>
+    `**${name}** abbrechen? Der Film bleibt, wo er ist, und es kommen keine Rufe mehr. Im Buch bleibt, was getan wurde.`,
+  yesStop: "Ja, abbrechen",
+  doneWithRolls: (name, rolls) =>
+    `**${name}** ist fertig. ${rolls === 1 ? "1 Film" : `${rolls} Filme`} mit Negativen, bereit für den Kontaktbogen.`,
+  stoppedNow: (name) => `**${name}** ist abgebrochen.`,
+  keptAs: (labels) => `Im Buch als ${labels}.`,
+  showRoll: "Film zeigen",
+
+  whichRun: (count, names) => `Du hast ${count} Läufe. Sag, welchen du meinst: ${names}.`,
+  noRun: "Du hast gerade keinen Lauf. Mach erst einen Plan: `/plan`.",
+  notYours: (name) =>
+    `${name} gehört jemand anderem. Ändern dürfen ihn nur die Person selbst, eine Hilfskraft oder die Lehrkraft.`,
+  unknownRun: (text) => `Den Lauf ${text} kenne ich nicht. Deine siehst du mit \`/run status\`.`,
+  unknownPlan: (text) => `Den Plan ${text} kenne ich nicht. Mach einen mit \`/plan\`, dann drück auf Start.`,
+  noPlan: "Du hast noch keinen Plan. Mach einen mit `/plan`, dann drück auf Start.",
+  nothingToCorrect:
+    "Sag, was zu berichtigen ist: `ago:20`, wenn du vor 20 s eingegossen hast, oder `temp:21.5` für eine neue Temperatur.",
+  tankBusy: (tank, name) =>
+    `Dose ${tank} ist belegt von ${name}. Nimm eine andere Dose, oder brich erst diesen Lauf ab.`,
+  noTimeFor: "Für diese Temperatur hat das Datenblatt keine Zeit. Nichts ist geändert.",
+  nearest: (tenthsC) =>
+    `Das Datenblatt reicht bis ${formatBothScales(tenthsC)}: Bring die Dose wieder dorthin.`,
+};

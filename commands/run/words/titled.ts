@@ -1,0 +1,7 @@
+import type { Step } from "../../plan/plan.ts";
+
+/** A step as a sentence speaks of it: its title as it stands in the middle, and its kind, for languages with genders. */
+export interface Titled {
+  readonly kind: Step["kind"];
+  readonly title: string;
+}

@@ -1,0 +1,18 @@
+import { saySeconds } from "../../wording.ts";
+
+/** What a page shows: a few words each. */
+export const en = {
+  finished: "Done. The negatives are in the log.",
+  stopped: "Stopped.",
+  pourOutNow: (leaving: string) => `Pour out now. ${leaving}`,
+  wait: "Wait.",
+  keepMoving: "Keep it moving.",
+  agitate: "Agitate.",
+  letStand: "Let it stand.",
+  agitateFor: (seconds: number) => `Agitate ${saySeconds(seconds)}`,
+  getReady: (next: string | null) => (next === null ? "Get ready" : `Get ready: ${next}`),
+  pourOut: "Pour out",
+  done: "Done",
+  stopThis: "Stop this run",
+};
+export type ViewWords = typeof en;
