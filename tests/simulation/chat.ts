@@ -63,10 +63,13 @@ export function createChat(name: "room" | "discord", time: VirtualTime, random: 
   const closed = new Set<string>();
   const kept = new Map<string, Shown>();
 
-  function show({ key, personId, mentions, text, dueAt }: Delivery, askedMs: number): void {
-    const shownMs = time.trueMs();
+  function show(
+    { key, personId, mentions, text, dueAt }: Delivery,
+    askedMs: number,
+    shownMs = time.trueMs(),
+  ): void {
     const isKnown = shown.some(
-      (each) => each.key === key && (name === "room" || shownMs - each.shownMs <= REMEMBERS_MS),
+      (each) => each.key === key && (name === "room" || Math.abs(shownMs - each.shownMs) <= REMEMBERS_MS),
     );
     if (!isKnown) shown.push({ key, personId, mentions, text, dueAt, askedMs, shownMs });
   }
@@ -107,16 +110,16 @@ export function createChat(name: "room" | "discord", time: VirtualTime, random: 
           return answer(there + back, () => ({ kind: "later", afterMs: 700 }));
         if (random.chance(weather.lostRequest)) return answer(GIVES_UP_MS, () => unknown);
         if (random.chance(weather.lostAnswer)) {
-          time.after(there, () => show(delivery, askedMs));
+          time.afterElsewhere(there, (atMs) => show(delivery, askedMs, atMs));
           return answer(GIVES_UP_MS, () => unknown);
         }
         if (random.chance(weather.lateWork)) {
-          time.after(GIVES_UP_MS + random.wait(3000), () => show(delivery, askedMs));
+          time.afterElsewhere(GIVES_UP_MS + random.wait(3000), (atMs) => show(delivery, askedMs, atMs));
           return answer(GIVES_UP_MS, () => unknown);
         }
         if (delivery.personId !== null && closed.has(delivery.personId))
           return answer(there + back, () => ({ kind: "refused", detail: "takes no messages" }));
-        time.after(there, () => show(delivery, askedMs));
+        time.afterElsewhere(there, (atMs) => show(delivery, askedMs, atMs));
         return answer(there + back, () => sent);
       }
 

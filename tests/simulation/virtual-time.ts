@@ -12,6 +12,8 @@ interface Timer {
   readonly work: () => void;
   /** Of the bot: gone when it is killed. */
   readonly isOfBot: boolean;
+  /** Set where it stands on another computer: in true time. */
+  readonly elsewhereMs?: number;
 }
 
 export interface VirtualTime {
@@ -22,6 +24,8 @@ export interface VirtualTime {
   sources(): TimeSources;
   /** The harness's own appointment; it outlives kills. */
   after(ms: number, work: () => void): void;
+  /** The same on a computer that does not sleep with the bot's; it is told when, in true time, it was done. */
+  afterElsewhere(ms: number, work: (trueMs: number) => void): void;
   /** Somebody sets the wall clock. */
   stepWall(byMs: number): void;
   /** The computer sleeps: timers stand still, elapsed time does not. */
@@ -126,8 +130,20 @@ export function createVirtualTime(startWallMs: number, random: Random): VirtualT
       bootId: `boot-${boots}`,
     }),
     after: (ms, work) => void arm(ms, work, false),
+    afterElsewhere(ms, work) {
+      const elsewhereMs = monoMs + sleptMs + ms;
+      order += 1;
+      timers.add({ atMs: monoMs + ms, order, work: () => work(elsewhereMs), isOfBot: false, elsewhereMs });
+    },
     stepWall: (byMs) => void (wallOffsetMs += byMs),
-    sleep: (ms) => void (sleptMs += ms),
+    sleep(ms) {
+      sleptMs += ms;
+      for (const timer of [...timers]) {
+        if (timer.elsewhereMs === undefined) continue;
+        timers.delete(timer);
+        timers.add({ ...timer, atMs: Math.max(monoMs, timer.atMs - ms) });
+      }
+    },
     stall: (ms) => void (monoMs += ms),
     reboot() {
       boots += 1;
