@@ -109,7 +109,7 @@ export const mineErase = defineCommand({
       return words.askErase(person.name, name !== undefined);
     const teachers = stores.members.list(school.id).filter(({ role }) => role === "teacher");
     if (teachers.length === 1 && teachers[0]?.personId === person.id)
-      throw new UserError("ERR_LAST_TEACHER", words.LAST_TEACHER);
+      throw new UserError("ERR_LAST_TEACHER", words.lastTeacher());
     return words.erasedReply(erase(context, person.id));
   },
 });
@@ -133,7 +133,7 @@ export const classForget = defineCommand({
   handle({ person, sure }, context) {
     const { stores, class: school } = context;
     const member = stores.members.findByName(school.id, person);
-    if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.UNKNOWN_PERSON(person));
+    if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.unknownPerson(person));
     if (member.personId === context.person.id) return words.askErase(context.person.name, false);
     if (sure !== "yes") return words.askForget(member.name);
     return words.forgottenReply(erase(context, member.personId));
@@ -143,8 +143,7 @@ export const classForget = defineCommand({
 /** Returns how many rolls stay, nameless. */
 function erase({ stores, class: { id }, now }: Context, personId: string): number {
   const open = stores.runs.open(id, personId);
-  if (open.length > 0)
-    throw new UserError("ERR_RUN_GOING", words.RUN_GOING(open.map(({ number }) => number)));
+  if (open.length > 0) throw new UserError("ERR_RUN_GOING", words.runGoing(open.map(({ number }) => number)));
   const { rolls } = stores.mine.gather(id, personId);
   stores.privacy.erasePerson(id, personId);
   stores.erasures.addPerson(now);

@@ -1,14 +1,16 @@
-import { inEach, spokenLanguage } from "../language.ts";
 import type { Reply } from "../define.ts";
+import { inEach, spokenLanguage } from "../language.ts";
 import { makeLine } from "../line.ts";
-import { countOf, instant, joinAnd, makeNumber, plain } from "../wording.ts";
+import { instant, makeNumber, plain } from "../wording.ts";
+import { de } from "./words/reply.de.ts";
+import { en } from "./words/reply.en.ts";
+
+const words = inEach({ en, de });
 
 /** What is kept and what is not, in plain words. The same is said to everyone. */
-export const STATEMENT = [
-  "**What I keep of you:** the name you gave and what you are to the class (student, aide, teacher); your plans, runs and rolls with their times, temperatures, ratings, notes and photos; which lines of a bottle's ledger are yours; in the room, what you typed and were told, and which devices are signed in.",
-  "**What I don't keep:** birth dates, addresses, where you are, or anything from your phone but what you type.",
-  "**Who sees it:** your class sees the log with your name, and nobody else does. Backups hold the same until they are replaced.",
-].join("\n");
+export function statement(): string {
+  return words().statement.join("\n");
+}
 
 export interface HeldCounts {
   readonly name: string;
@@ -23,81 +25,60 @@ export interface HeldCounts {
 }
 
 export function showReply(held: HeldCounts): Reply {
-  const counts = [
-    countOf(held.plans, "plan"),
-    countOf(held.runs, "run"),
-    countOf(held.rolls, "roll"),
-    countOf(held.photos, "photo"),
-    countOf(held.messages, "message"),
-    `${countOf(held.ledgerLines, "line")} in ledgers`,
-    countOf(held.devices, "device"),
-  ];
+  const since = instant(held.joinedAt, "date");
   return {
-    text: [
-      STATEMENT,
-      `**Of you, ${plain(held.name)},** since ${instant(held.joinedAt, "date")}: ${joinAnd(counts)}.`,
-    ].join("\n"),
+    text: [statement(), words().held(held, plain(held.name), since)].join("\n"),
     fields: { ...held },
     actions: [
-      { label: "Take it along", line: makeLine("mine export", {}) },
-      { label: "Erase it", line: makeLine("mine erase", {}), weight: "danger" },
+      { label: words().takeAlong, line: makeLine("mine export", {}) },
+      { label: words().eraseIt, line: makeLine("mine erase", {}), weight: "danger" },
     ],
   };
 }
 
 export function exportReply(content: string): Reply {
   return {
-    text: "Here is everything I keep of you in this class, as one file.",
+    text: words().exported,
     attachments: [{ name: "mine.json", mediaType: "application/json", content }],
   };
 }
 
 export function askErase(name: string, isWrong: boolean): Reply {
   return {
-    text: [
-      isWrong ? "**That is not your name as I have it. Nothing is erased.**" : "",
-      `**This can't be taken back.** Your plans, runs, messages, notes and photos go at once. Your rolls stay in the log without your name, so that the class's figures still add up; so do a bottle's lines. What the chat itself keeps is not mine to erase, and older backups go when they are replaced.`,
-      `To do it, type \`/mine erase name:${plain(name)}\`.`,
-    ]
+    text: [isWrong ? words().wrongName : "", words().finalErase, words().toErase(plain(name))]
       .filter(Boolean)
       .join("\n"),
-    actions: [{ label: "Take it along first", line: makeLine("mine export", {}) }],
+    actions: [{ label: words().takeAlongFirst, line: makeLine("mine export", {}) }],
     fields: { erased: false },
   };
 }
 
 export function erasedReply(rolls: number): Reply {
   return {
-    text: `**Done.** I know you no more. ${rolls === 0 ? "" : `${countOf(rolls, "roll")} of yours ${rolls === 1 ? "stays" : "stay"} in the log, nameless. `}The file itself is swept clean within the next quiet minutes.`,
+    text: words().erased(rolls),
     fields: { erased: true, rollsKept: rolls },
   };
 }
 
 export function forgottenReply(rolls: number): Reply {
   return {
-    text: `**Done.** That person is out of this class's store. ${countOf(rolls, "roll")} ${rolls === 1 ? "stays" : "stay"} in the log, nameless.`,
+    text: words().forgotten(rolls),
     fields: { erased: true, rollsKept: rolls },
   };
 }
 
 export function askForget(name: string): Reply {
   return {
-    text: `**This can't be taken back.** Everything of ${plain(name)} goes, but for nameless rolls in the log. To do it, type \`/class forget person:${plain(name)} sure:yes\`.`,
+    text: words().askForget(plain(name)),
     fields: { erased: false },
   };
 }
 
-export const RUN_GOING = (numbers: readonly number[]): string =>
-  `${joinAnd(numbers.map((number) => makeNumber("run", number)))} ${numbers.length === 1 ? "is" : "are"} still under way: a film needs its calls. Finish or stop it first.`;
-export const LAST_TEACHER =
-  "You are the class's only teacher. Make somebody else a teacher first, or erase the class: `/class erase`.";
-export const UNKNOWN_PERSON = (name: string): string => `I know nobody called ${plain(name)} in this class.`;
-
-const LANGUAGE = inEach({
-  en: "From now on I speak **English** with you: answers, calls and reminders. The class's channel keeps its own language.",
-  de: "Ab jetzt spreche ich **Deutsch** mit dir: Antworten, Ansagen und Erinnerungen. Der Kanal der Klasse behält seine eigene Sprache.",
-});
+export const runGoing = (numbers: readonly number[]): string =>
+  words().runGoing(numbers.map((number) => makeNumber("run", number)));
+export const lastTeacher = (): string => words().lastTeacher;
+export const unknownPerson = (name: string): string => words().unknownPerson(plain(name));
 
 export function languageReply(): Reply {
-  return { text: LANGUAGE(), fields: { language: spokenLanguage() } };
+  return { text: words().language, fields: { language: spokenLanguage() } };
 }

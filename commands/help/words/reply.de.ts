@@ -1,0 +1,48 @@
+import type { HelpWords } from "./reply.en.ts";
+
+const more = (others: number): string =>
+  others === 0 ? "" : others === 1 ? " (und noch 1 Lauf)" : ` (und noch ${others} Läufe)`;
+
+export const de: HelpWords = {
+  waiting: (run, title, now, others) => `**${run} wartet auf dich: ${title}.** ${now}${more(others)}`,
+  going: (run, title, now, others) =>
+    `**${run}, ${title}.** ${now} Ich rufe dich, wenn es so weit ist.${more(others)}`,
+  planReady: (plan) =>
+    `**Dein Plan ${plan} ist fertig.** Leg den Film im Dunkeln ein, füll den Entwickler in einen Messbecher, dann drück auf Start.`,
+  notSetUp: (parts) =>
+    `**Der Kurs ist noch nicht eingerichtet:** ${parts === 1 ? "1 Teil fehlt" : `${parts} Teile fehlen`}, ein bis zwei Minuten.`,
+  bottle: {
+    "test-overdue": (label) => `**${label}** braucht eine Klärprobe mit einem Filmschnipsel.`,
+    exhausted: (label) =>
+      `**${label}** ist verbraucht: niemand darf es nehmen. Sammle es und setz frisch an.`,
+    "out-of-date": (label) =>
+      `**${label}** ist abgelaufen. Prüf es oder entsorge es, wie es die Regeln am Ort sagen, und setz frisch an.`,
+    "last-films": (label) => `**${label}** ist fast verbraucht. Setz das nächste an.`,
+    tired: (label) => `**${label}** wird müde. Behalt es im Auge.`,
+    "out-of-date-soon": (label) => `**${label}** läuft bald ab. Setz rechtzeitig das nächste an.`,
+  },
+  rate: (roll) =>
+    `**Wie ist ${roll} geworden?** Halt den trockenen Film vor ein Licht und werte ihn, 1 (unbrauchbar) bis 5 (lässt sich mühelos vergrößern). Sieht etwas falsch aus, such die Ursache.`,
+  noSheet:
+    "**Der Kurs hat noch kein Datenblatt:** die Zeiten eines Films in einem Entwickler. Die Lehrkraft oder eine Hilfskraft legt eins an: `/sheet add`.",
+  firstPlan:
+    "**Beginn mit einem Plan.** Miss, wie warm der Entwickler ist, dann sag, welcher Film und wie warm:\n`/plan film:… temp:20`\nIch rechne die Zeiten aus; dann rufe ich dich bei jedem Schritt.",
+  nextPlan: "**Mach einen Plan** für den nächsten Film: `/plan film:… temp:20`",
+  whereAmI: "Wo bin ich?",
+  start: "Start",
+  setUp: "Kurs einrichten",
+  allBottles: "Alle Flaschen",
+  looksWrong: "Etwas sieht falsch aus",
+  filmsAndDevelopers: "Filme und Entwickler",
+  always: {
+    student: [
+      "`/run status` (wo dein Film ist)",
+      "`/roll find` (das Buch)",
+      "`/sheet list` (Filme und Entwickler)",
+      "`/caution` (Sicherheit und Abfall)",
+    ],
+    aide: ["`/batch status` (Flaschen)"],
+    teacher: ["`/class board`, `/class fit`, `/class say`"],
+  },
+  alwaysThere: (list) => `Immer da: ${list}. Was ich von dir behalte: \`/mine show\`.`,
+};

@@ -1,0 +1,50 @@
+import type { Mark } from "../../batch/marks.ts";
+import { countOf } from "../../wording.ts";
+
+const more = (others: number): string => (others > 0 ? ` (and ${countOf(others, "run")} more)` : "");
+
+export const en = {
+  /** `title`: the step's; `now`: what to do in it; `others`: this person's further runs. */
+  waiting: (run: string, title: string, now: string, others: number) =>
+    `**${run} waits for you: ${title.toLowerCase()}.** ${now}${more(others)}`,
+  going: (run: string, title: string, now: string, others: number) =>
+    `**${run}, ${title.toLowerCase()}.** ${now} I call you when it is time.${more(others)}`,
+  planReady: (plan: string) =>
+    `**Your plan ${plan} is ready.** Load the film in the dark, fill a measure with developer, then press Start.`,
+  notSetUp: (parts: number) =>
+    `**The class is not set up yet:** ${countOf(parts, "part")} to go, a minute or two.`,
+  bottle: {
+    "test-overdue": (label: string) => `**${label}** is due for a test with a scrap of film.`,
+    exhausted: (label: string) => `**${label}** is worn out: nobody must use it. Collect it and mix fresh.`,
+    "out-of-date": (label: string) =>
+      `**${label}** is out of date. Test it or throw it away as local rules say, and mix fresh.`,
+    "last-films": (label: string) => `**${label}** is nearly worn out. Mix the next one.`,
+    tired: (label: string) => `**${label}** is getting tired. Keep an eye on it.`,
+    "out-of-date-soon": (label: string) => `**${label}** goes out of date soon. Mix the next one in time.`,
+  } satisfies Record<Mark, (label: string) => string>,
+  rate: (roll: string) =>
+    `**How did ${roll} come out?** Hold the dry film before a light and rate it, 1 (unusable) to 5 (prints by itself). If something looks wrong, look for its cause.`,
+  noSheet:
+    "**The class has no sheet yet:** the times of a film in a developer. A teacher or an aide adds one with `/sheet add`.",
+  firstPlan:
+    "**Begin with a plan.** Measure how warm the developer is, then say which film and how warm:\n`/plan film:… temp:20`\nI work out the times; then I call you at every step.",
+  nextPlan: "**Make a plan** for the next film: `/plan film:… temp:20`",
+  whereAmI: "Where am I?",
+  start: "Start",
+  setUp: "Set up the class",
+  allBottles: "All bottles",
+  looksWrong: "Something looks wrong",
+  filmsAndDevelopers: "Films and developers",
+  always: {
+    student: [
+      "`/run status` (where your film is)",
+      "`/roll find` (the log)",
+      "`/sheet list` (films and developers)",
+      "`/caution` (safety and waste)",
+    ],
+    aide: ["`/batch status` (bottles)"],
+    teacher: ["`/class board`, `/class fit`, `/class say`"],
+  },
+  alwaysThere: (list: string) => `Always there: ${list}. What I keep of you: \`/mine show\`.`,
+};
+export type HelpWords = typeof en;

@@ -1,0 +1,42 @@
+import { countOf, joinAnd } from "../../wording.ts";
+import type { HeldCounts } from "../reply.ts";
+
+export const en = {
+  statement: [
+    "**What I keep of you:** the name you gave, the language you read and what you are to the class (student, aide, teacher); your plans, runs and rolls with their times, temperatures, ratings, notes and photos; which lines of a bottle's ledger are yours; in the room, what you typed and were told, and which devices are signed in.",
+    "**What I don't keep:** birth dates, addresses, where you are, or anything from your phone but what you type.",
+    "**Who sees it:** your class sees the log with your name, and nobody else does. Backups hold the same until they are replaced.",
+  ],
+  held: (held: HeldCounts, name: string, since: string) =>
+    `**Of you, ${name},** since ${since}: ${joinAnd([
+      countOf(held.plans, "plan"),
+      countOf(held.runs, "run"),
+      countOf(held.rolls, "roll"),
+      countOf(held.photos, "photo"),
+      countOf(held.messages, "message"),
+      `${countOf(held.ledgerLines, "line")} in ledgers`,
+      countOf(held.devices, "device"),
+    ])}.`,
+  takeAlong: "Take it along",
+  eraseIt: "Erase it",
+  exported: "Here is everything I keep of you in this class, as one file.",
+  wrongName: "**That is not your name as I have it. Nothing is erased.**",
+  finalErase:
+    "**This can't be taken back.** Your plans, runs, messages, notes and photos go at once. Your rolls stay in the log without your name, so that the class's figures still add up; so do a bottle's lines. What the chat itself keeps is not mine to erase, and older backups go when they are replaced.",
+  toErase: (name: string) => `To do it, type \`/mine erase name:${name}\`.`,
+  takeAlongFirst: "Take it along first",
+  erased: (rolls: number) =>
+    `**Done.** I know you no more. ${rolls === 0 ? "" : `${countOf(rolls, "roll")} of yours ${rolls === 1 ? "stays" : "stay"} in the log, nameless. `}The file itself is swept clean within the next quiet minutes.`,
+  forgotten: (rolls: number) =>
+    `**Done.** That person is out of this class's store. ${countOf(rolls, "roll")} ${rolls === 1 ? "stays" : "stay"} in the log, nameless.`,
+  askForget: (name: string) =>
+    `**This can't be taken back.** Everything of ${name} goes, but for nameless rolls in the log. To do it, type \`/class forget person:${name} sure:yes\`.`,
+  runGoing: (runs: readonly string[]) =>
+    `${joinAnd(runs)} ${runs.length === 1 ? "is" : "are"} still under way: a film needs its calls. Finish or stop it first.`,
+  lastTeacher:
+    "You are the class's only teacher. Make somebody else a teacher first, or erase the class: `/class erase`.",
+  unknownPerson: (name: string) => `I know nobody called ${name} in this class.`,
+  language:
+    "From now on I speak **English** with you: answers, calls and reminders. The class's channel keeps its own language.",
+};
+export type MineWords = typeof en;
