@@ -5,6 +5,9 @@ import { forms as helpForms } from "./help/words/form.de.ts";
 import { forms as mineForms } from "./mine/words/form.de.ts";
 import { forms as runForms } from "./run/words/form.de.ts";
 import { forms as tankForms } from "./tank/words/form.de.ts";
+import { forms as mixForms } from "./mix/words/form.de.ts";
+import { forms as planForms } from "./plan/words/form.de.ts";
+import { forms as sheetForms } from "./sheet/words/form.de.ts";
 import type { Command } from "./define.ts";
 import { spokenLanguage, type Language } from "./language.ts";
 
@@ -26,6 +29,9 @@ const TRANSLATED: Readonly<Partial<Record<Language, Forms>>> = {
     ...batchForms,
     ...helpForms,
     ...mineForms,
+    ...mixForms,
+    ...planForms,
+    ...sheetForms,
   },
 };
 

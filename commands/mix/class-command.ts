@@ -39,7 +39,7 @@ export const mixClass = defineCommand({
     const sheet = picked.value;
     const dayMs = readDayOption(context, date);
     if (dayMs !== undefined && dayMs + 2 * NOON_MS <= context.now)
-      throw new UserError("ERR_DAY_GONE", words.DAY_GONE);
+      throw new UserError("ERR_DAY_GONE", words.dayGone());
     const atMs = dayMs === undefined ? context.now : Math.max(context.now, dayMs + NOON_MS);
     const { stores, class: found } = context;
     const day: ClassDay = {
