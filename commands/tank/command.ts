@@ -4,8 +4,8 @@ import { defineCommand, UserError, type Completer, type Context } from "../defin
 import { titleOf } from "../plan/step-words.ts";
 import { durationOption, volumeOption } from "../quantity.ts";
 import { currentStep, type Run } from "../run/run.ts";
-import { makeNumber, plain } from "../wording.ts";
-import { formatNumbers, parseNumbers } from "./numbers.ts";
+import { makeNumber } from "../wording.ts";
+import { parseNumbers } from "./numbers.ts";
 import * as words from "./reply.ts";
 import { TANK_FORMATS, type Tank } from "./tank.ts";
 
@@ -71,7 +71,7 @@ export const tankRemove = defineCommand({
   handle({ tank: number }, context) {
     findTank(context, number);
     const use = usesOf(context).get(number);
-    if (use !== undefined) throw new UserError("ERR_TANK_BUSY", words.TANK_IN_USE(number, use));
+    if (use !== undefined) throw new UserError("ERR_TANK_BUSY", words.tankInUse(number, use));
     context.stores.tanks.remove(context.class.id, number);
     return words.removedReply(number);
   },
@@ -113,7 +113,7 @@ function findTank(context: Context, number: number): Tank {
   const tank = context.stores.tanks.find(context.class.id, number);
   if (tank) return tank;
   const known = context.stores.tanks.list(context.class.id).map((each) => each.number);
-  throw new UserError("ERR_UNKNOWN_TANK", words.UNKNOWN_TANK(number, formatNumbers(known)));
+  throw new UserError("ERR_UNKNOWN_TANK", words.unknownTank(number, known));
 }
 
 function tanksNow(context: Context): words.TankNow[] {
@@ -129,12 +129,12 @@ function usesOf(context: Context): Map<number, string> {
   for (const run of context.stores.runs.open(context.class.id)) {
     const step = currentStep(run);
     if (run.plan.tank !== null && step && step.kind !== "dry" && step.kind !== "cut")
-      uses.set(run.plan.tank, `${useOf(context, run)}: ${titleOf(step)}`);
+      uses.set(run.plan.tank, useOf(context, run, titleOf(step)));
   }
   return uses;
 }
 
-function useOf({ stores, class: { id } }: Context, run: Run): string {
-  const owner = stores.members.find(id, run.personId)?.name ?? "somebody";
-  return `${makeNumber("run", run.number)}, ${plain(owner)}`;
+function useOf({ stores, class: { id } }: Context, run: Run, step: string): string {
+  const owner = stores.members.find(id, run.personId)?.name;
+  return words.useWords(makeNumber("run", run.number), owner, step);
 }

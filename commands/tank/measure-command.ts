@@ -3,7 +3,6 @@ import { whoMay } from "../class/who.ts";
 import { defineCommand, UserError } from "../define.ts";
 import { calibrateTimeConstant } from "../plan/drift.ts";
 import { durationOption, temperatureOption } from "../quantity.ts";
-import { formatNumbers } from "./numbers.ts";
 import * as words from "./reply.ts";
 
 export const tankMeasure = defineCommand({
@@ -21,14 +20,13 @@ export const tankMeasure = defineCommand({
   handle({ tank: number, first, second, room, apart }, context) {
     const { tanks } = context.stores;
     const tank = tanks.find(context.class.id, number);
-    if (!tank)
-      throw new UserError(
-        "ERR_UNKNOWN_TANK",
-        words.UNKNOWN_TANK(number, formatNumbers(tanks.list(context.class.id).map((each) => each.number))),
-      );
+    if (!tank) {
+      const known = tanks.list(context.class.id).map((each) => each.number);
+      throw new UserError("ERR_UNKNOWN_TANK", words.unknownTank(number, known));
+    }
     const seconds = calibrateTimeConstant(first, second, room, apart);
-    if (typeof seconds === "string") throw new UserError(seconds, words.CALIBRATION_TEXT[seconds]);
-    if (seconds < 60 || seconds > 36_000) throw new UserError("ERR_NO_TANK", words.CALIBRATION_ODD(seconds));
+    if (typeof seconds === "string") throw new UserError(seconds, words.calibrationFault(seconds));
+    if (seconds < 60 || seconds > 36_000) throw new UserError("ERR_NO_TANK", words.calibrationOdd(seconds));
     const measured = { ...tank, timeConstantSeconds: seconds };
     tanks.save(context.class.id, measured);
     return words.measuredReply(measured, seconds);

@@ -1,6 +1,6 @@
 import { fail, ok, type Result } from "../result.ts";
 
-/* Tank numbers as people write them: `3`, `1-12`, `1, 2, 5-7`, `T4`. */
+/* Tank numbers as people write them: `3`, `1-12`, `1, 2, 5-7`, `T4`, `1 bis 3 und 5`. */
 
 export const MOST_TANK_NUMBER = 999;
 /** More than a darkroom holds; so that a slip of the finger doesn't make a thousand. */
@@ -14,8 +14,8 @@ export type NumbersFault =
 /** Ascending, each once. */
 export function parseNumbers(text: string): Result<number[], NumbersFault> {
   const numbers = new Set<number>();
-  for (const part of text.split(/[,;]|\band\b/i)) {
-    const match = /^\s*t?\s*(\d{1,4})\s*(?:(?:-|–|to)\s*t?\s*(\d{1,4})\s*)?$/i.exec(part);
+  for (const part of text.split(/[,;]|\b(?:and|und)\b/i)) {
+    const match = /^\s*t?\s*(\d{1,4})\s*(?:(?:-|–|to|bis)\s*t?\s*(\d{1,4})\s*)?$/i.exec(part);
     if (!match) return fail({ code: "ERR_NO_NUMBERS", typed: text });
     const from = Number(match[1]);
     const to = Number(match[2] ?? match[1]);

@@ -1,9 +1,12 @@
 import type { CalibrationFault } from "../plan/drift.ts";
 import type { Action, FieldValue, Reply } from "../define.ts";
+import { inEach } from "../language.ts";
 import { makeLine } from "../line.ts";
-import { countOf, formatMl, plain, saySeconds } from "../wording.ts";
+import { plain, quoted } from "../wording.ts";
 import { formatNumbers, MOST_TANK_NUMBER, MOST_TANKS_AT_ONCE, type NumbersFault } from "./numbers.ts";
 import type { Tank } from "./tank.ts";
+import { de } from "./words/reply.de.ts";
+import { en } from "./words/reply.en.ts";
 
 /** A tank and who has it now. */
 export interface TankNow {
@@ -12,30 +15,22 @@ export interface TankNow {
   readonly use: string | null;
 }
 
-function formatOf({ format }: Tank): string {
-  return format === "any" ? "any format" : format;
-}
+const words = inEach({ en, de });
 
 function describe({ tank, use }: TankNow): string {
-  const parts = [
-    `**Tank ${tank.number}**: ${countOf(tank.reels, "reel")}, ${formatMl(tank.volumeMl)}, ${formatOf(tank)}`,
-  ];
-  if (tank.timeConstantSeconds !== null)
-    parts.push(`cools 63 % of the way in ${saySeconds(tank.timeConstantSeconds)}`);
-  if (tank.condition !== null) parts.push(`fault: ${plain(tank.condition)}`);
-  parts.push(use === null ? "free" : `in use by ${use}`);
+  const { tank: nameAndSize, cools, fault, free, inUse } = words();
+  const parts = [nameAndSize(tank)];
+  if (tank.timeConstantSeconds !== null) parts.push(cools(tank.timeConstantSeconds));
+  if (tank.condition !== null) parts.push(fault(plain(tank.condition)));
+  parts.push(use === null ? free : inUse(use));
   return `- ${parts.join("; ")}`;
 }
 
 export function listReply(tanks: readonly TankNow[]): Reply {
-  if (tanks.length === 0)
-    return {
-      text: "The class has no tank yet. The teacher adds them: `/tank add numbers:1-12 reels:2 volume:500 ml`.",
-      fields: { tanks: [] },
-    };
+  if (tanks.length === 0) return { text: words().none, fields: { tanks: [] } };
   const free = tanks.filter(({ use, tank }) => use === null && tank.condition === null).length;
   return {
-    text: [`**${free} of ${tanks.length}** tanks are free and sound.`, ...tanks.map(describe)].join("\n"),
+    text: [words().freeOf(free, tanks.length), ...tanks.map(describe)].join("\n"),
     fields: { tanks: tanks.map(fieldsOf) },
   };
 }
@@ -45,82 +40,71 @@ export function fieldsOf({ tank, use }: TankNow): { readonly [key: string]: Fiel
 }
 
 export function addedReply(tanks: readonly Tank[], replaced: readonly number[]): Reply {
-  const [first] = tanks;
-  const what = first
-    ? `${countOf(first.reels, "reel")}, ${formatMl(first.volumeMl)}, ${formatOf(first)}`
-    : "";
-  const anew = replaced.length > 0 ? ` Of these I knew ${formatNumbers(replaced)} already: set anew.` : "";
+  const numbers = formatNumbers(tanks.map(({ number }) => number));
+  const anew = replaced.length > 0 ? words().setAnew(formatNumbers(replaced)) : "";
   return {
-    text: `**${countOf(tanks.length, "tank")}**: ${formatNumbers(tanks.map(({ number }) => number))} (${what} each).${anew}`,
+    text: `${words().added(tanks.length, numbers, tanks[0])} ${anew}`.trim(),
     fields: { tanks: tanks.map((tank) => fieldsOf({ tank, use: null })) },
-    actions: [LIST],
+    actions: [listAction()],
   };
 }
 
 export function removedReply(number: number): Reply {
   return {
-    text: `Tank ${number} is gone from the list. The log keeps what went through it.`,
-    actions: [LIST],
+    text: words().removed(number),
+    actions: [listAction()],
     fields: { tank: number, removed: true },
   };
 }
 
 export function reportedReply(tank: Tank): Reply {
   return {
-    text: `Noted on **tank ${tank.number}**: ${plain(tank.condition ?? "")}. Every plan for it says so until an aide or the teacher clears it. Put the tank aside.`,
+    text: words().reported(tank.number, plain(tank.condition ?? "")),
     fields: fieldsOf({ tank, use: null }),
-    actions: [LIST],
+    actions: [listAction()],
   };
 }
 
 export function clearedReply(tank: Tank, was: string | null): Reply {
+  const { nothingNoted, cleared } = words();
   return {
-    text:
-      was === null
-        ? `Nothing was noted on tank ${tank.number}. It is sound.`
-        : `Tank ${tank.number} is sound again. It was: ${plain(was)}.`,
+    text: was === null ? nothingNoted(tank.number) : cleared(tank.number, plain(was)),
     fields: fieldsOf({ tank, use: null }),
-    actions: [LIST],
+    actions: [listAction()],
   };
 }
 
-const LIST: Action = { label: "All tanks", line: makeLine("tank list", {}) };
-
-type Word = { [Fault in NumbersFault as Fault["code"]]: (fault: Fault) => string };
-const NUMBERS_FAULT_TEXT: Word = {
-  ERR_NO_NUMBERS: ({ typed }) =>
-    `I can't read "${plain(typed.slice(0, 40))}" as tank numbers. Write them like 1-12 or 1, 2, 5.`,
-  ERR_NUMBER_RANGE: ({ typed }) =>
-    `"${plain(typed.slice(0, 40))}" is no range of tank numbers. They go from 1 to ${MOST_TANK_NUMBER}, the smaller one first.`,
-  ERR_TOO_MANY_NUMBERS: ({ count }) =>
-    `That would be ${count} tanks. Add at most ${MOST_TANKS_AT_ONCE} at a time.`,
-};
+const listAction = (): Action => ({ label: words().all, line: makeLine("tank list", {}) });
 
 export function numbersFaultWords(fault: NumbersFault): string {
-  const word = NUMBERS_FAULT_TEXT[fault.code] as (fault: NumbersFault) => string;
-  return word(fault);
+  switch (fault.code) {
+    case "ERR_NO_NUMBERS":
+      return words().noNumbers(typedIn(fault));
+    case "ERR_NUMBER_RANGE":
+      return words().numberRange(typedIn(fault), MOST_TANK_NUMBER);
+    case "ERR_TOO_MANY_NUMBERS":
+      return words().tooMany(fault.count, MOST_TANKS_AT_ONCE);
+  }
 }
 
-export const UNKNOWN_TANK = (number: number, known: string): string =>
-  known === ""
-    ? `There is no tank ${number}: the class has none yet. The teacher adds them with \`/tank add\`.`
-    : `There is no tank ${number}. The class has ${known}.`;
-export const TANK_IN_USE = (number: number, use: string): string =>
-  `Tank ${number} is in use by ${use}. Take it off the list when it is free.`;
+const typedIn = ({ typed }: { readonly typed: string }): string => quoted(plain(typed.slice(0, 40)));
+
+/** `known`: the numbers of the class's tanks. */
+export const unknownTank = (number: number, known: readonly number[]): string =>
+  known.length === 0 ? words().unknownAndNone(number) : words().unknown(number, formatNumbers(known));
+export const tankInUse = (number: number, use: string): string => words().busy(number, use);
+
+/** `R7, Mina: Developer`. */
+export const useWords = (run: string, owner: string | undefined, step: string): string =>
+  `${run}, ${plain(owner ?? words().somebody)}: ${step}`;
 
 export function measuredReply(tank: Tank, seconds: number): Reply {
   return {
-    text: `**${saySeconds(seconds)}**: in this time tank ${tank.number} goes 63 % of the way to the room. Plans for it allow for that where \`room:\` is given.`,
+    text: words().measured(tank.number, seconds),
     fields: { tank: tank.number, timeConstantSeconds: seconds },
-    actions: [LIST],
+    actions: [listAction()],
   };
 }
 
-export const CALIBRATION_TEXT = {
-  ERR_TOO_NEAR_ROOM:
-    "The readings are too near to the room to tell anything. Begin at least 1.5 °C off it, and end on the same side.",
-  ERR_WRONG_WAY: "The water moved away from the room. Check the two readings and the room's.",
-  ERR_NO_CHANGE: "The two readings are alike. Wait longer between them, or start farther from the room.",
-} as const satisfies Record<CalibrationFault, string>;
-export const CALIBRATION_ODD = (seconds: number): string =>
-  `That would be ${saySeconds(seconds)}, which no tank does. Check the readings and the time between them.`;
+export const calibrationFault = (fault: CalibrationFault): string => words().calibration[fault];
+export const calibrationOdd = (seconds: number): string => words().odd(seconds);

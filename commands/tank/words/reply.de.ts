@@ -1,0 +1,49 @@
+import { formatMl, saySeconds } from "../../wording.ts";
+import type { Tank } from "../tank.ts";
+import type { ReplyWords } from "./reply.en.ts";
+
+const size = ({ reels, volumeMl, format }: Tank): string =>
+  `${reels === 1 ? "1 Spirale" : `${reels} Spiralen`}, ${formatMl(volumeMl)}, ${format === "any" ? "jedes Format" : format}`;
+const tanks = (count: number): string => (count === 1 ? "1 Dose" : `${count} Dosen`);
+
+export const de: ReplyWords = {
+  somebody: "jemand",
+  tank: (tank) => `**Dose ${tank.number}**: ${size(tank)}`,
+  cools: (seconds) => `63 % des Wegs zum Raum in ${saySeconds(seconds)}`,
+  fault: (condition) => `Mangel: ${condition}`,
+  free: "frei",
+  inUse: (use) => `belegt von ${use}`,
+  none: "Der Kurs hat noch keine Dose. Die Lehrkraft nimmt sie auf: `/tank add numbers:1-12 reels:2 volume:500 ml`.",
+  freeOf: (free, count) =>
+    `**${free} von ${count}** ${count === 1 ? "Dose" : "Dosen"} ${free === 1 ? "ist" : "sind"} frei und in Ordnung.`,
+  added: (count, numbers, each) =>
+    `**${tanks(count)}**: ${numbers} (${count === 1 ? "" : "je "}${each ? size(each) : ""}).`,
+  setAnew: (numbers) => `Davon kannte ich ${numbers} schon: neu gesetzt.`,
+  removed: (number) => `Dose ${number} ist von der Liste. Im Buch bleibt, was durch sie ging.`,
+  reported: (number, condition) =>
+    `Notiert zu **Dose ${number}**: ${condition}. Jeder Plan für sie sagt es, bis eine Hilfskraft oder die Lehrkraft sie wieder freigibt. Stell die Dose beiseite.`,
+  nothingNoted: (number) => `Zu Dose ${number} war nichts notiert. Sie ist in Ordnung.`,
+  cleared: (number, was) => `Dose ${number} ist wieder in Ordnung. Notiert war: ${was}.`,
+  all: "Alle Dosen",
+
+  noNumbers: (typed) => `${typed} kann ich nicht als Nummern lesen. Schreib sie so: 1-12 oder 1, 2, 5.`,
+  numberRange: (typed, most) =>
+    `${typed} ist kein Bereich von Nummern. Sie gehen von 1 bis ${most}, die kleinere zuerst.`,
+  tooMany: (count, most) => `Das wären ${count} Dosen. Nimm höchstens ${most} auf einmal auf.`,
+  unknownAndNone: (number) =>
+    `Dose ${number} gibt es nicht: Der Kurs hat noch keine. Die Lehrkraft nimmt sie auf mit \`/tank add\`.`,
+  unknown: (number, known) => `Dose ${number} gibt es nicht. Der Kurs hat ${known}.`,
+  busy: (number, use) => `Dose ${number} ist belegt von ${use}. Nimm sie von der Liste, wenn sie frei ist.`,
+
+  measured: (number, seconds) =>
+    `**${saySeconds(seconds)}**: In dieser Zeit legt Dose ${number} den Weg zum Raum zu 63 % zurück. Pläne für sie rechnen damit, wenn \`room:\` angegeben ist.`,
+  calibration: {
+    ERR_TOO_NEAR_ROOM:
+      "Die Messungen liegen zu nah am Raum, um etwas zu sagen. Fang mindestens 1,5 °C daneben an, und hör auf derselben Seite auf.",
+    ERR_WRONG_WAY: "Das Wasser hat sich vom Raum entfernt. Prüf die beiden Messungen und die des Raums.",
+    ERR_NO_CHANGE:
+      "Die beiden Messungen sind gleich. Warte länger dazwischen, oder fang weiter weg vom Raum an.",
+  },
+  odd: (seconds) =>
+    `Das wären ${saySeconds(seconds)}, und das tut keine Dose. Prüf die Messungen und die Zeit dazwischen.`,
+};

@@ -1,0 +1,49 @@
+import type { CalibrationFault } from "../../plan/drift.ts";
+import { countOf, formatMl, saySeconds } from "../../wording.ts";
+import type { Tank } from "../tank.ts";
+
+const size = ({ reels, volumeMl, format }: Tank): string =>
+  `${countOf(reels, "reel")}, ${formatMl(volumeMl)}, ${format === "any" ? "any format" : format}`;
+
+/** `numbers`: of tanks, as they are written, `1-4, 7`. `use`: `R7, Mina: Developer`. */
+export const en = {
+  somebody: "somebody",
+  tank: (tank: Tank) => `**Tank ${tank.number}**: ${size(tank)}`,
+  cools: (seconds: number) => `cools 63 % of the way in ${saySeconds(seconds)}`,
+  fault: (condition: string) => `fault: ${condition}`,
+  free: "free",
+  inUse: (use: string) => `in use by ${use}`,
+  none: "The class has no tank yet. The teacher adds them: `/tank add numbers:1-12 reels:2 volume:500 ml`.",
+  freeOf: (free: number, count: number) => `**${free} of ${count}** tanks are free and sound.`,
+  added: (count: number, numbers: string, each: Tank | undefined) =>
+    `**${countOf(count, "tank")}**: ${numbers} (${each ? size(each) : ""} each).`,
+  setAnew: (numbers: string) => `Of these I knew ${numbers} already: set anew.`,
+  removed: (number: number) => `Tank ${number} is gone from the list. The log keeps what went through it.`,
+  reported: (number: number, condition: string) =>
+    `Noted on **tank ${number}**: ${condition}. Every plan for it says so until an aide or the teacher clears it. Put the tank aside.`,
+  nothingNoted: (number: number) => `Nothing was noted on tank ${number}. It is sound.`,
+  cleared: (number: number, was: string) => `Tank ${number} is sound again. It was: ${was}.`,
+  all: "All tanks",
+
+  noNumbers: (typed: string) => `I can't read ${typed} as tank numbers. Write them like 1-12 or 1, 2, 5.`,
+  numberRange: (typed: string, most: number) =>
+    `${typed} is no range of tank numbers. They go from 1 to ${most}, the smaller one first.`,
+  tooMany: (count: number, most: number) => `That would be ${count} tanks. Add at most ${most} at a time.`,
+  unknownAndNone: (number: number) =>
+    `There is no tank ${number}: the class has none yet. The teacher adds them with \`/tank add\`.`,
+  unknown: (number: number, known: string) => `There is no tank ${number}. The class has ${known}.`,
+  busy: (number: number, use: string) =>
+    `Tank ${number} is in use by ${use}. Take it off the list when it is free.`,
+
+  measured: (number: number, seconds: number) =>
+    `**${saySeconds(seconds)}**: in this time tank ${number} goes 63 % of the way to the room. Plans for it allow for that where \`room:\` is given.`,
+  calibration: {
+    ERR_TOO_NEAR_ROOM:
+      "The readings are too near to the room to tell anything. Begin at least 1.5 °C off it, and end on the same side.",
+    ERR_WRONG_WAY: "The water moved away from the room. Check the two readings and the room's.",
+    ERR_NO_CHANGE: "The two readings are alike. Wait longer between them, or start farther from the room.",
+  } satisfies Record<CalibrationFault, string> as Readonly<Record<CalibrationFault, string>>,
+  odd: (seconds: number) =>
+    `That would be ${saySeconds(seconds)}, which no tank does. Check the readings and the time between them.`,
+};
+export type ReplyWords = typeof en;
