@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { defineCommand } from "../define.ts";
-import { cautionReply, TASKS } from "./reply.ts";
+import { cautionReply } from "./reply.ts";
+import { TASKS } from "./tasks.ts";
 
 export const caution = defineCommand({
   name: "caution",

@@ -1,66 +1,27 @@
 import type { Reply } from "../define.ts";
+import { inEach } from "../language.ts";
+import { TASKS, type Task } from "./tasks.ts";
+import { de } from "./words/reply.de.ts";
+import { en } from "./words/reply.en.ts";
 
 /*
  * The usual cautions of the wet darkroom. They never take the place of the bottle's label, the safety data sheet or the
  * school's own rules, and say so.
  */
 
-export const TASKS = ["mixing", "developing", "fixing", "waste", "spill"] as const;
-export type Task = (typeof TASKS)[number];
-
-export const DEFER =
-  "The label on the bottle, its safety data sheet and your school's rules come first. If they differ from this, follow them and ask the teacher.";
-
-// Sources: US Army T.O. 33B-1-1 (acid into water); Anchell, The Darkroom Cookbook, 3rd ed., p. 171 (acids and bleach);
-// NIOSH pocket guide (hydroquinone: skin sensitiser; sulfur dioxide); university and school safety guidance (gloves,
-// eyewear, no food, ventilation of about 10-12 air changes an hour, no powdered developer near a pregnancy).
-const LINES = {
-  mixing: [
-    "Gloves and splash goggles on. Window or fan on: about 10 air changes an hour.",
-    "Acid into water, never water into acid.",
-    "Never bring acid and household bleach together: it makes a poisonous gas.",
-    "Powders: no draught, no breathing over the bag, and not near a pregnancy.",
-    "Label every bottle: what, when, by whom. Never a drinks bottle.",
-  ],
-  developing: [
-    "Gloves on: developing agents can make the skin allergic for life.",
-    "Nothing to eat or drink in the room. Hands washed before you leave it.",
-    "In the eye: rinse with running water for 15 minutes, call the teacher at once.",
-  ],
-  fixing: [
-    "Fixer goes back into its bottle: it is used again, and it carries silver.",
-    "Acid fixer and stop bath smell of sulfur dioxide or vinegar: keep the air moving. With asthma, tell the teacher first.",
-  ],
-  waste: [
-    "Used fixer carries silver: collect it, never pour it away.",
-    "Other baths: into the waste jug or the drain your class uses for them. Local rules decide, and a septic tank is not a sewer.",
-    "Don't mix wastes: acid into fixer sets gas free.",
-  ],
-  spill: [
-    "Say it aloud, so that nobody slips. Gloves on, wipe up, rinse with much water.",
-    "On the skin: rinse for several minutes. In the eye: 15 minutes of running water, and call the teacher at once.",
-    "Swallowed: don't make them sick. Call the poison centre or the emergency number, with the bottle in your hand.",
-  ],
-} as const satisfies Record<Task, readonly string[]>;
-
-const TITLES = {
-  mixing: "Mixing chemistry",
-  developing: "Developing",
-  fixing: "Fixing",
-  waste: "Waste",
-  spill: "Spills and first aid",
-} as const satisfies Record<Task, string>;
+const words = inEach({ en, de });
 
 export function cautionReply(task: Task | undefined): Reply {
+  const { titles, lines, defer } = words();
   const shown = task === undefined ? TASKS : [task];
   const parts = shown.map((each) =>
-    [`**${TITLES[each]}**`, ...LINES[each].map((line) => `- ${line}`)].join("\n"),
+    [`**${titles[each]}**`, ...lines[each].map((line) => `- ${line}`)].join("\n"),
   );
   return {
-    text: [...parts, DEFER].join("\n\n"),
+    text: [...parts, defer].join("\n\n"),
     fields: { tasks: [...shown] },
     actions: TASKS.filter((each) => each !== task)
       .slice(0, 5)
-      .map((each) => ({ label: TITLES[each], line: `caution about:${each}` })),
+      .map((each) => ({ label: titles[each], line: `caution about:${each}` })),
   };
 }

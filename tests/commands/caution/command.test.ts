@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { TASKS } from "../../../commands/caution/reply.ts";
+import { TASKS } from "../../../commands/caution/tasks.ts";
 import { createRoom } from "../../support/room.ts";
 
 describe("/caution", () => {

@@ -1,0 +1,41 @@
+import type { ReplyWords } from "./reply.en.ts";
+
+export const de: ReplyWords = {
+  titles: {
+    mixing: "Chemie ansetzen",
+    developing: "Entwickeln",
+    fixing: "Fixieren",
+    waste: "Abfall",
+    spill: "Verschüttet und Erste Hilfe",
+  },
+  lines: {
+    mixing: [
+      "Handschuhe und Schutzbrille an. Fenster auf oder Lüfter an: etwa 10 Luftwechsel in der Stunde.",
+      "Säure ins Wasser, nie Wasser in die Säure.",
+      "Nie Säure und Chlorreiniger zusammenbringen: Es entsteht ein giftiges Gas.",
+      "Pulver: kein Durchzug, nicht über der Tüte atmen, und nicht in der Nähe von Schwangeren.",
+      "Jede Flasche beschriften: was, wann, von wem. Nie eine Getränkeflasche.",
+    ],
+    developing: [
+      "Handschuhe an: Entwicklersubstanzen können die Haut ein Leben lang allergisch machen.",
+      "Nichts essen oder trinken im Raum. Hände waschen, bevor du gehst.",
+      "Im Auge: 15 Minuten mit fließendem Wasser spülen, sofort die Lehrkraft rufen.",
+    ],
+    fixing: [
+      "Das Fixierbad kommt zurück in seine Flasche: Es wird wieder benutzt, und es enthält Silber.",
+      "Saures Fixierbad und Stoppbad riechen nach Schwefeldioxid oder Essig: gut lüften. Mit Asthma sag es vorher der Lehrkraft.",
+    ],
+    waste: [
+      "Gebrauchtes Fixierbad enthält Silber: sammeln, nie weggießen.",
+      "Andere Bäder: in den Kanister oder Ausguss, den dein Kurs dafür nimmt. Es gelten die Regeln am Ort, und eine Klärgrube ist kein Kanal.",
+      "Abfälle nicht mischen: Säure im Fixierbad setzt Gas frei.",
+    ],
+    spill: [
+      "Sag es laut, damit niemand ausrutscht. Handschuhe an, aufwischen, mit viel Wasser nachspülen.",
+      "Auf der Haut: mehrere Minuten spülen. Im Auge: 15 Minuten fließendes Wasser, und sofort die Lehrkraft rufen.",
+      "Verschluckt: kein Erbrechen auslösen. Giftnotruf oder Notruf wählen, die Flasche in der Hand.",
+    ],
+  },
+  defer:
+    "Das Etikett der Flasche, ihr Sicherheitsdatenblatt und die Regeln der Schule gehen vor. Sagen sie etwas anderes, folge ihnen und frag die Lehrkraft.",
+};
