@@ -20,7 +20,7 @@ export const de: BellFileWords = {
       `${name}: Ich kenne keine Zeitzone „${zone}“, und die Datei sagt nicht, welche das ist.`,
     ERR_CLASH: (period, other) => `Zwei Stunden überschneiden sich: ${period} und ${other}.`,
   },
-  nothingTaken: "**Aus der Datei wird nichts übernommen.** Berichtige dies und schick sie noch einmal:",
+  nothingTaken: "**Aus der Datei wird nichts übernommen.** Berichtige dies und schick die Datei noch einmal:",
   moreFaults: (count) => `und ${count} weitere.`,
   replaceHint: "Sollen die Stunden der Datei alle bisherigen ersetzen, gib `replace:yes` dazu.",
   skipped: {

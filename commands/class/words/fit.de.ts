@@ -23,7 +23,7 @@ export const de: FitWords = {
     dryer: ({ drySlots }) => `das Trocknen (${drySlots === 1 ? "1 Film" : `${drySlots} Filme`} zugleich)`,
     tanks: ({ tanks }) =>
       `die Dosen (${tanks === 1 ? "1 heile" : `${tanks ?? 0} heile`}, dazwischen gespült und neu geladen)`,
-    longest: () => "allein der längste Plan: Niemand muss auf einen Platz warten",
+    longest: () => "der längste Plan allein; auf einen Platz muss niemand warten",
   },
   bottleneck: (stage, least) => `Engpass: ${stage}. Keine Reihenfolge ist in weniger als ${least} fertig.`,
   mustWait: (labels) => `**Bis zum nächsten Mal warten:** ${joinAnd(labels)}.`,

@@ -11,23 +11,21 @@ export const de: ReportWords = {
       : `${finished} von ${rolls} Filmen ${finished === 1 ? "kam" : "kamen"} bis zum Ende.`,
   noneCalled: "Noch wurde kein Lauf gerufen.",
   onTime: (percent, runs) =>
-    runs === 1
-      ? `Bei ${percent} von 1 Lauf kam jeder Ruf rechtzeitig.`
-      : `Bei ${percent} von ${runs} Läufen kam jeder Ruf rechtzeitig.`,
+    `Jeder Ruf rechtzeitig: ${percent} von ${runs === 1 ? "1 Lauf" : `${runs} Läufen`}.`,
   dose: (median, low, high) =>
     `Entwicklung: in der Mitte ${median} % des Plans; neun von zehn zwischen ${low} und ${high} %.`,
   faulty: (percent) => `${percent} zeigen einen Fehler.`,
   rated: (mean, count) => `Im Mittel mit ${mean} von 5 gewertet (${count} gewertet).`,
   used: (developer, litres) => `${developer}: ${litres} verbraucht`,
   usedConcentrate: (developer, litres, concentrate) =>
-    `${developer}: ${litres} verbraucht, davon ${concentrate} Konzentrat`,
+    `${developer}: ${litres}, davon ${concentrate} Konzentrat`,
   mixed: (list) => `Angesetzt: ${list}`,
-  noFixer: "Verbrauchtes Fixierbad: nichts gesammelt",
-  fixer: (litres, silver) => `Verbrauchtes Fixierbad: ${litres} gesammelt, Silber ${silver}`,
+  noFixer: "Fixierbad gesammelt: keines",
+  fixer: (litres, silver) => `Fixierbad gesammelt: ${litres}, Silber ${silver}`,
   grams: (low, high) => (low === high ? `${low} g` : `${low} bis ${high} g`),
   ruleOfThumb: "(das Silber nach einer Faustregel, nicht gemessen)",
   cut: "Nur die neuesten 5000 Filme sind darin: Wähl einen kürzeren Zeitraum.",
-  noRolls: "In dieser Zeit wurde kein Film fertig, also gibt es noch nichts zu berichten.",
+  noRolls: "In dieser Zeit endete kein Film, also gibt es noch nichts zu berichten.",
   weeks: "Filme je Woche",
   doses: "Entwicklungsgrad, Prozent des Plans",
   noDose: "Noch ist kein Entwicklungsgrad verzeichnet.",
