@@ -5,7 +5,7 @@ import type { Clock } from "./clock.ts";
 /** A refusal is remembered this long; then a person who has opened their messages again is found. */
 const REFUSED_FOR_MS = 60 * 60 * 1000;
 
-/** What the chat adapter remembers of people between calls, kept in the store. */
+/** What the chat adapter needs between calls, kept in the store. */
 export function createDirectory(stores: Stores, clock: Clock): Directory {
   const { members, classes } = stores;
   return {
@@ -20,6 +20,11 @@ export function createDirectory(stores: Stores, clock: Clock): Directory {
     directChannel: (personId) => members.directChannel(personId),
     isDirectRefused: (personId) => members.directRefusedUntil(personId) > clock.now(),
     saveDirectChannel: (personId, channelId) => members.saveDirectChannel(personId, channelId),
+    photoOf(classKey, number) {
+      const found = classes.find(classKey);
+      const roll = found && stores.rolls.find(found.id, number);
+      return roll && stores.photos.find(roll.id);
+    },
     saveDirectRefused: (personId) => members.saveDirectRefused(personId, clock.now() + REFUSED_FOR_MS),
   };
 }

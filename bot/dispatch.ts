@@ -24,7 +24,7 @@ export interface Answered {
   readonly visibility: "private" | "class";
 }
 
-type Caller = Pick<CommandCall, "person" | "role" | "place" | "isVisit" | "language">;
+type Caller = Pick<CommandCall, "person" | "role" | "place" | "isVisit" | "language" | "file">;
 export type PlainCall = Omit<CommandCall, "answer">;
 
 export interface Dispatch {
@@ -66,6 +66,7 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
         channelRef: call.place.channelRef,
         missingPermissions: call.place.missingPermissions ?? [],
       },
+      ...(call.file ? { file: call.file } : {}),
     };
   }
 

@@ -41,6 +41,8 @@ export interface Context {
   readonly stores: Stores;
   /** Where the call came from; absent for a call that came from no channel (a terminal). */
   readonly here?: Here;
+  /** The file that came with the call. */
+  readonly file?: Uint8Array;
 }
 
 /** The channel of a call, where the chat has channels, and what the bot may not do there, in the chat's own words. */
@@ -120,6 +122,14 @@ export type Completer = (
   others: Readonly<Record<string, string>>,
 ) => readonly Suggestion[];
 
+/** An option that is a file. */
+export interface FileOption {
+  readonly name: string;
+  /** At most 100 characters. */
+  readonly about: string;
+  readonly mostBytes: number;
+}
+
 export interface Command {
   /** One or two words; the first is the group: `plan`, `run start`. */
   readonly name: string;
@@ -134,6 +144,8 @@ export interface Command {
   /** The option that takes words typed without a key: `/roll find milky`. */
   readonly rest?: string;
   readonly complete?: Readonly<Record<string, Completer>>;
+  /** A file it takes, in chats where a call can carry one. */
+  readonly file?: FileOption;
   handle(input: Record<string, unknown>, context: Context): Reply;
 }
 

@@ -1,13 +1,13 @@
 import { InteractionResponseType, MessageFlags, Routes } from "discord.js";
 import type { Reply } from "../../commands/define.ts";
 import { languageOfInteraction } from "./discord-calls.ts";
-import { makeParts, type Part, type PartSettings } from "./discord-message.ts";
+import { makeParts, type Part, type PartSettings, type ShownPhoto } from "./discord-message.ts";
 import type { DiscordRest, RestAnswer, RestCall, RestFault } from "./discord-rest.ts";
 
 export type Visibility = "private" | "class";
 
 export interface Answerer {
-  answer(reply: Reply, visibility: Visibility): Promise<void>;
+  answer(reply: Reply, visibility: Visibility, photo?: ShownPhoto): Promise<void>;
   /** No answer will come: stops the clock of the deferral. */
   close(): void;
 }
@@ -109,7 +109,7 @@ export function createAnswerer(
   }
 
   return {
-    async answer(reply, visibility) {
+    async answer(reply, visibility, photo) {
       const parts = await makeParts(
         {
           text: reply.text,
@@ -117,6 +117,7 @@ export function createAnswerer(
           pictures: reply.pictures ?? [],
           attachments: reply.attachments ?? [],
           mentions: [],
+          ...(photo ? { photo } : {}),
           language: languageOfInteraction(interaction),
         },
         settings,

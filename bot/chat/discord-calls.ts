@@ -7,6 +7,7 @@ import {
   type APIApplicationCommandAutocompleteInteraction,
   type APIApplicationCommandInteractionDataBasicOption as GivenOption,
   type APIApplicationCommandInteractionDataOption as DataOption,
+  type APIAttachment,
   type APIInteraction,
 } from "discord-api-types/v10";
 import type { Command, Role } from "../../commands/define.ts";
@@ -24,7 +25,13 @@ import type { CommandCall, Place } from "./port.ts";
 export type OpenCall = Omit<CommandCall, "answer">;
 
 export type ReadCall =
-  | { readonly kind: "call"; readonly call: OpenCall; readonly command: Command | undefined }
+  | {
+      readonly kind: "call";
+      readonly call: OpenCall;
+      readonly command: Command | undefined;
+      /** Sent along, and still with the platform. */
+      readonly file: APIAttachment | undefined;
+    }
   /** Not to be handed on: the person gets this sentence. */
   | { readonly kind: "sentence"; readonly text: string };
 
@@ -102,7 +109,8 @@ export function createCallReader(settings: CallSettings) {
       const caller = readCaller(interaction);
       if (!caller) return sentence("noClass");
       const command = commands.find(({ name }) => name === asked.name);
-      return { kind: "call", command, call: { callId: interaction.id, ...asked, ...caller } };
+      const { file, ...line } = asked;
+      return { kind: "call", command, file, call: { callId: interaction.id, ...line, ...caller } };
     },
 
     readCompletion(interaction: APIApplicationCommandAutocompleteInteraction) {
@@ -128,12 +136,19 @@ export function createCallReader(settings: CallSettings) {
 
   function readAsked(
     interaction: APIInteraction,
-  ): { name: string; options: Record<string, unknown> } | "oldButton" | undefined {
+  ): { name: string; options: Record<string, unknown>; file?: APIAttachment } | "oldButton" | undefined {
     if (interaction.type === InteractionType.ApplicationCommand) {
       if (interaction.data.type !== ApplicationCommandType.ChatInput) return undefined;
       const { command, path, options } = readPath(interaction.data.name, interaction.data.options ?? []);
-      const given = options.map(({ name, value }) => [name, value]);
-      return { name: command?.name ?? path, options: Object.fromEntries(given) as Record<string, unknown> };
+      const isFile = ({ type }: GivenOption): boolean => type === OptionType.Attachment;
+      const given = options.filter((option) => !isFile(option)).map(({ name, value }) => [name, value]);
+      const fileId = options.find(isFile)?.value;
+      const file = interaction.data.resolved?.attachments?.[String(fileId)];
+      return {
+        name: command?.name ?? path,
+        options: Object.fromEntries(given) as Record<string, unknown>,
+        ...(file ? { file } : {}),
+      };
     }
     if (interaction.type !== InteractionType.MessageComponent) return undefined;
     if (interaction.data.component_type !== ComponentType.Button) return undefined;

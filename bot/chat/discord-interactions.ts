@@ -5,17 +5,21 @@ import {
   type APIApplicationCommandAutocompleteInteraction,
   type APIInteraction,
 } from "discord.js";
-import type { Suggestion } from "../../commands/define.ts";
+import type { Reply, Suggestion } from "../../commands/define.ts";
 import { DEFAULT_LANGUAGE, inEach, speaking } from "../../commands/language.ts";
 import { de } from "../words/discord.de.ts";
 import { en } from "../words/discord.en.ts";
 import { createAnswerer, type AnswerSettings } from "./discord-answer.ts";
-import { languageOfInteraction, type CallReader } from "./discord-calls.ts";
+import { languageOfInteraction, type CallReader, type ReadCall } from "./discord-calls.ts";
 import type { DirectChannels } from "./discord-direct.ts";
+import type { FetchFile } from "./discord-files.ts";
+import type { ShownPhoto } from "./discord-message.ts";
+import type { Directory } from "./discord-settings.ts";
 import { shorten } from "./discord-text.ts";
 import type { ChatHandlers } from "./port.ts";
 
-export interface InteractionSettings extends AnswerSettings {
+export interface InteractionSettings extends AnswerSettings, Pick<Directory, "photoOf"> {
+  readonly fetchFile: FetchFile;
   readonly reader: CallReader;
   readonly direct: DirectChannels;
   readonly handlers: ChatHandlers;
@@ -28,7 +32,7 @@ const KEPT_IDS = 5000;
 
 /** Returns what is done with each interaction; it never throws, and does nothing for one that came before. */
 export function createInteractionHandler(settings: InteractionSettings) {
-  const { reader, handlers, log, rest, direct } = settings;
+  const { reader, handlers, log, rest, direct, fetchFile, photoOf } = settings;
   const seen = new Set<string>();
   const open = new Set<{ close(): void }>();
 
@@ -50,11 +54,14 @@ export function createInteractionHandler(settings: InteractionSettings) {
     try {
       if (read.kind === "sentence") return await answerer.answer({ text: read.text }, "private");
       direct.meet(interaction, read.call.person.id);
+      const file = read.file && (await fetchFor(read));
+      if (typeof file === "string") return await answerer.answer({ text: file }, "private");
       await handlers.onCommand({
         ...read.call,
+        ...(file ? { file } : {}),
         answer(reply, visibility) {
           isAnswered = true;
-          return answerer.answer(reply, visibility);
+          return answerer.answer(reply, visibility, photoFor(reply, read.call.place.classKey));
         },
       });
     } catch (error) {
@@ -66,6 +73,24 @@ export function createInteractionHandler(settings: InteractionSettings) {
       answerer.close();
       open.delete(answerer);
     }
+  }
+
+  function photoFor({ photo }: Reply, classKey: string): ShownPhoto | undefined {
+    const kept = photo?.has ? photoOf(classKey, photo.roll) : undefined;
+    return photo && kept && { ...kept, roll: photo.roll };
+  }
+
+  /** The bytes of the file that came with a call, or the sentence that says why not. */
+  async function fetchFor(read: Extract<ReadCall, { kind: "call" }>): Promise<Uint8Array | string> {
+    const { file, command, call } = read;
+    const mostBytes = command?.file?.mostBytes ?? 0;
+    const bytes = file && (await fetchFile(file, mostBytes));
+    if (bytes) return bytes;
+    return speaking(call.language ?? DEFAULT_LANGUAGE, () =>
+      file && file.size > mostBytes
+        ? words().fileTooLarge(file.size / 2 ** 20, mostBytes / 2 ** 20)
+        : words().fileNotFetched,
+    );
   }
 
   async function handleCompletion(interaction: APIApplicationCommandAutocompleteInteraction): Promise<void> {

@@ -38,7 +38,7 @@ function listNodeFaults(
   const faults: string[] = [];
   if (!NAME.test(name) || name !== name.toLowerCase())
     faults.push(`${path}: a name has 1 to 32 small letters, numbers, - or _`);
-  if (descriptions.every((text) => text.length === 0)) faults.push(`${path}: has no description`);
+  if (descriptions.some((text) => text.length === 0)) faults.push(`${path}: has no description`);
   for (const { length } of descriptions)
     if (length > 100) faults.push(`${path}: its description has ${length} characters; 100 at most`);
   if (options.length > OPTIONS) faults.push(`${path}: ${options.length} options; ${OPTIONS} at most`);

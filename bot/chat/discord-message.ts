@@ -9,10 +9,17 @@ import {
 import type { RawFile } from "discord.js";
 import type { Action, Attachment, Picture } from "../../commands/define.ts";
 import { DEFAULT_LANGUAGE, inEach, speaking, type Language } from "../../commands/language.ts";
+import type { Photo } from "../../commands/roll/photo.ts";
+import { makeNumber } from "../../commands/wording.ts";
 import { de } from "../words/discord.de.ts";
 import { en, type DiscordWords } from "../words/discord.en.ts";
 import { readUserId, type DiscordSettings } from "./discord-settings.ts";
 import { MESSAGE_CHARACTERS, shorten, showInstants, splitText } from "./discord-text.ts";
+
+/** The photo of a roll's contact sheet. */
+export interface ShownPhoto extends Photo {
+  readonly roll: number;
+}
 
 export interface View {
   readonly text: string;
@@ -21,6 +28,7 @@ export interface View {
   readonly attachments: readonly Attachment[];
   /** Person ids. They are called by name, in front of the text. */
   readonly mentions: readonly string[];
+  readonly photo?: ShownPhoto;
   /** Of what is added to the text, where something of the view is lost. */
   readonly language?: Language | undefined;
 }
@@ -142,6 +150,13 @@ async function makeFiles(
       log.error({ err: error, picture: name }, "a picture could not be drawn");
       lost.push(wordsFor(view).lostPicture(alt));
     }
+  }
+  if (view.photo) {
+    const { bytes, mediaType, roll } = view.photo;
+    const name = makeNumber("roll", roll);
+    const description = wordsFor(view).photoOf(name);
+    const ending = mediaType === "image/png" ? "png" : "jpg";
+    files.push({ name: `${name}.${ending}`, description, data: Buffer.from(bytes), contentType: mediaType });
   }
   for (const { name, content, mediaType } of view.attachments) {
     const data = Buffer.from(content, "utf8");

@@ -5,7 +5,7 @@ import {
   type RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody,
 } from "discord-api-types/v10";
 import { z } from "zod";
-import type { Command } from "../../commands/define.ts";
+import type { Command, FileOption } from "../../commands/define.ts";
 import { aboutOf, summaryOf } from "../../commands/forms.ts";
 import { listLimitFaults } from "./discord-limits.ts";
 import { shorten } from "./discord-text.ts";
@@ -97,6 +97,7 @@ function makeOptions(command: Command): APIApplicationCommandBasicOption[] {
   const options = Object.entries(schema.properties).map(([name, property]) =>
     makeOption(command, name, property, schema.required.includes(name)),
   );
+  if (command.file) options.push(makeFileOption(command, command.file));
   return [...options.filter(({ required }) => required), ...options.filter(({ required }) => !required)];
 }
 
@@ -108,6 +109,11 @@ function describe(
   return german === english
     ? { description: english }
     : { description: english, description_localizations: { de: german } };
+}
+
+function makeFileOption(command: Command, { name, about }: FileOption): APIApplicationCommandBasicOption {
+  const description = describe(about, aboutOf(command, name, "de"));
+  return { type: OptionType.Attachment, name, ...description, required: false };
 }
 
 function makeOption(

@@ -1,4 +1,5 @@
 import type { Command, Role } from "../../commands/define.ts";
+import type { Photo } from "../../commands/roll/photo.ts";
 import type { Place } from "./port.ts";
 
 /** What the adapter needs of the log: fields first, message last. */
@@ -9,7 +10,7 @@ export interface DiscordLog {
   error(fields: object, message: string): void;
 }
 
-/** What is kept of people between calls. Person ids carry the chat in front: `discord:81384788765712384`. */
+/** What is kept between calls. Person ids carry the chat in front: `discord:81384788765712384`. */
 export interface Directory {
   /** The class a person was last seen in, and as what: a direct message carries neither. */
   lastPlace(personId: string): { readonly place: Place; readonly role: Role } | null;
@@ -18,6 +19,8 @@ export interface Directory {
   isDirectRefused(personId: string): boolean;
   saveDirectChannel(personId: string, channelId: string): void;
   saveDirectRefused(personId: string): void;
+  /** The photo that is kept with a roll of this class. */
+  photoOf(classKey: string, roll: number): Photo | undefined;
 }
 
 /** Who calls, as the server's own settings have it. */

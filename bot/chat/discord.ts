@@ -2,6 +2,7 @@ import type { APIInteraction } from "discord.js";
 import { createBoard } from "./discord-board.ts";
 import { createCallReader } from "./discord-calls.ts";
 import { createDirectChannels } from "./discord-direct.ts";
+import { createFileFetcher } from "./discord-files.ts";
 import { createFinder } from "./discord-find.ts";
 import { createDiscordGateway, TOKEN_REJECTED } from "./discord-gateway.ts";
 import { createInteractionHandler } from "./discord-interactions.ts";
@@ -107,7 +108,16 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     chat: "discord",
     async start(given) {
       handlers = given;
-      interactions = createInteractionHandler({ ...says, deferAfterMs, reader, handlers });
+      const fetchFile = createFileFetcher({ api, signal: ending.signal });
+      const { photoOf } = settings.directory;
+      interactions = createInteractionHandler({
+        ...says,
+        deferAfterMs,
+        reader,
+        handlers,
+        fetchFile,
+        photoOf,
+      });
       await gateway.start();
     },
     send: sender.send,

@@ -16,6 +16,8 @@ export interface CommandCall {
   readonly place: Place;
   /** As the chat tells it of this person; absent where it says nothing. */
   readonly language?: Language | undefined;
+  /** The file that came with it. */
+  readonly file?: Uint8Array;
   answer(reply: Reply, visibility: "private" | "class"): Promise<void>;
 }
 

@@ -6,6 +6,10 @@ export const de: DiscordWords = {
   oldButton: "Dieser Knopf ist aus einer älteren Version. Tippe stattdessen den Befehl.",
   broken:
     "Bei mir ist etwas kaputtgegangen. Sieh nach, wo dein Lauf steht, bevor du es noch einmal versuchst.",
+  fileTooLarge: (megabytes, most) =>
+    `Die Datei hat ${Math.ceil(megabytes)} MB; höchstens ${most}. Mach sie kleiner, oder schneide sie zu.`,
+  fileNotFetched: "Die Datei ließ sich nicht holen, und nichts ist geändert. Schick sie noch einmal.",
+  photoOf: (roll) => `Der Kontaktbogen von ${roll}`,
   done: "Erledigt.",
   lostPicture: (alt) => `Das Bild ließ sich nicht zeichnen. Es zeigt: ${alt}`,
   tooLarge: (name, megabytes) =>

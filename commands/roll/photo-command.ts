@@ -2,7 +2,7 @@ import { z } from "zod";
 import { whoMay } from "../class/who.ts";
 import { defineCommand, UserError, type Context, type Reply } from "../define.ts";
 import { completeRoll, findRoll, ownRoll, photoPlace } from "./command.ts";
-import { cleanPhoto } from "./photo.ts";
+import { cleanPhoto, MOST_PHOTO_BYTES } from "./photo.ts";
 import * as words from "./photo-reply.ts";
 
 /**
@@ -19,7 +19,7 @@ export function keepPhoto(context: Context, rollText: string | undefined, bytes:
 
 export const rollPhoto = defineCommand({
   name: "roll photo",
-  summary: "Whether a roll has a photo of its contact sheet; takes it off",
+  summary: "The photo of a roll's contact sheet: shows it, keeps one, takes it off",
   options: z.object({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
     remove: z.enum(["yes"]).optional().describe("yes: take the photo off"),
@@ -28,7 +28,9 @@ export const rollPhoto = defineCommand({
   visibility: "private",
   rest: "roll",
   complete: { roll: completeRoll },
+  file: { name: "photo", about: "The photo to keep with it: a JPEG or PNG", mostBytes: MOST_PHOTO_BYTES },
   handle({ roll: text, remove }, context) {
+    if (context.file) return keepPhoto(context, text, context.file);
     if (remove === undefined) {
       const roll = findRoll(context, text);
       return words.hasReply(roll, photoPlace(context, roll));

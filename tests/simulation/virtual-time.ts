@@ -138,8 +138,8 @@ export function createVirtualTime(startWallMs: number, random: Random): VirtualT
     stepWall: (byMs) => void (wallOffsetMs += byMs),
     sleep(ms) {
       sleptMs += ms;
-      for (const timer of [...timers]) {
-        if (timer.elsewhereMs === undefined) continue;
+      const elsewhere = [...timers].filter((timer) => timer.elsewhereMs !== undefined);
+      for (const timer of elsewhere) {
         timers.delete(timer);
         timers.add({ ...timer, atMs: Math.max(monoMs, timer.atMs - ms) });
       }

@@ -114,7 +114,11 @@ describe("groups", () => {
   });
 
   test("what the test commands come to", () => {
-    expect(mapCommands(TEST_COMMANDS).bodies).toMatchSnapshot();
+    // The words in other languages are those of the real commands, and have a test of their own.
+    const english = JSON.stringify(mapCommands(TEST_COMMANDS).bodies, (key, value: unknown) =>
+      key === "description_localizations" ? undefined : value,
+    );
+    expect(JSON.parse(english)).toMatchSnapshot();
   });
 
   test("two commands that come to one name are told", () => {

@@ -89,6 +89,7 @@ export function createMemoryDirectory(): MemoryDirectory {
     directChannel: (personId) => channels.get(personId) ?? null,
     isDirectRefused: (personId) => refused.has(personId),
     saveDirectChannel: (personId, channelId) => void channels.set(personId, channelId),
+    photoOf: () => undefined,
     saveDirectRefused: (personId) => void refused.add(personId),
   };
 }

@@ -83,7 +83,15 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
   });
   const matchers = new Map<Route, RegExp>();
   const commandsOf = (guildId: string | null): readonly CommandBody[] => commands.get(guildId ?? "") ?? [];
-  const interactions = createInteractions(world, ledger, commandsOf, socket.dispatch, nextId, now);
+  const interactions = createInteractions(
+    world,
+    ledger,
+    commandsOf,
+    socket.dispatch,
+    nextId,
+    now,
+    () => `http://${address()}`,
+  );
   const routes = createRoutes({
     ...settings,
     world,
@@ -96,6 +104,8 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
   });
 
   async function serve(request: IncomingMessage, response: ServerResponse): Promise<void> {
+    const file = request.method === "GET" ? ledger.sent.get(request.url ?? "") : undefined;
+    if (file) return void response.writeHead(200, { "content-type": file.type }).end(file.data);
     const asked = await readAsked(request);
     const pass = drawTrip?.();
     await pass?.();

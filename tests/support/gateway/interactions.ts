@@ -41,7 +41,20 @@ export interface Live {
   isAcknowledged: boolean;
 }
 
-export type Given = Readonly<Record<string, string | number | boolean>>;
+/** A file that a person sends along. */
+export interface SentFile {
+  readonly name: string;
+  readonly type: string;
+  readonly data: Uint8Array;
+  /** What is told of its size, where that is not true. */
+  readonly size?: number;
+  /** Where it lies, where that is not this platform's own place. */
+  readonly url?: string;
+}
+export type Given = Readonly<Record<string, string | number | boolean | SentFile>>;
+
+type Plain = Readonly<Record<string, string | number | boolean>>;
+const isFile = (value: Given[string]): value is SentFile => typeof value === "object";
 
 export interface Where {
   /** In the direct channel with the bot. */
@@ -61,6 +74,7 @@ export function createInteractions(
   dispatch: (type: string, data: unknown) => void,
   nextId: () => string,
   now: () => number,
+  fileUrl: () => string,
 ) {
   const live = new Map<string, Live>();
 
@@ -140,8 +154,9 @@ export function createInteractions(
     const definitions = "options" in parent ? (parent.options ?? []) : [];
     if (sub === undefined && definitions.some(({ type }) => type === OptionType.Subcommand))
       throw new Error(`/${group} can only be called with a sub-command`);
+    const { plain, attachments } = putAway(given);
     const options =
-      focused === undefined ? fit(name, definitions, given) : draft(definitions, given, focused);
+      focused === undefined ? fit(name, definitions, plain) : draft(definitions, plain, focused);
     return create(user, channel, {
       type: focused === undefined ? 2 : 4,
       data: {
@@ -149,9 +164,34 @@ export function createInteractions(
         name: group,
         type: 1,
         ...(channel.guildId === null ? {} : { guild_id: channel.guildId }),
+        ...(Object.keys(attachments).length > 0 ? { resolved: { attachments } } : {}),
         options: sub === undefined ? options : [{ type: OptionType.Subcommand, name: sub, options }],
       },
     });
+  }
+
+  /** Files lie with the platform; an option only names them. */
+  function putAway(given: Given) {
+    const plain: Record<string, string | number | boolean> = {};
+    const attachments: Record<string, object> = {};
+    for (const [option, value] of Object.entries(given)) {
+      if (!isFile(value)) {
+        plain[option] = value;
+        continue;
+      }
+      const id = nextId();
+      plain[option] = id;
+      ledger.sent.set(`/files/${id}`, value);
+      attachments[id] = {
+        id,
+        filename: value.name,
+        content_type: value.type,
+        size: value.size ?? value.data.byteLength,
+        url: value.url ?? `${fileUrl()}/files/${id}`,
+        proxy_url: value.url ?? `${fileUrl()}/files/${id}`,
+      };
+    }
+    return { plain, attachments };
   }
 
   /** Presses the newest button with this line that this person can see. */
@@ -173,7 +213,7 @@ export function createInteractions(
   return { live, slash, press };
 }
 
-function fit(name: string, definitions: readonly APIApplicationCommandOption[], given: Given) {
+function fit(name: string, definitions: readonly APIApplicationCommandOption[], given: Plain) {
   for (const { name: option, required } of definitions)
     if (required && given[option] === undefined) throw new Error(`/${name} needs ${option}`);
   return Object.entries(given).map(([option, value]) => {
@@ -192,7 +232,7 @@ function fit(name: string, definitions: readonly APIApplicationCommandOption[], 
   });
 }
 
-function draft(definitions: readonly APIApplicationCommandOption[], given: Given, focused: string) {
+function draft(definitions: readonly APIApplicationCommandOption[], given: Plain, focused: string) {
   return Object.entries(given).map(([name, value]) => {
     const definition = definitions.find((each) => each.name === name);
     if (!definition) throw new Error(`no option ${name}`);

@@ -54,6 +54,8 @@ export function createLedger(
   now: () => number,
 ) {
   const messages: StoredMessage[] = [];
+  /** Files that people sent along, by the path they lie at. */
+  const sent = new Map<string, { readonly type: string; readonly data: Uint8Array }>();
   const byNonce = new Map<string, StoredMessage[]>();
 
   /** What the platform's own rule makes of a text: nothing allowed means everything in plain messages. */
@@ -68,6 +70,7 @@ export function createLedger(
 
   return {
     messages,
+    sent,
     findByNonce(nonce: string, channelId: string): StoredMessage | undefined {
       const since = now() - settings.nonceWindowMs;
       return byNonce
