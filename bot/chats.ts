@@ -122,11 +122,6 @@ async function connectDiscord(
     directory: createDirectory(stores, clock),
     ...(shard ? { shard } : {}),
     renderPicture,
-    photoOf(classKey, number) {
-      const found = stores.classes.find(classKey);
-      const roll = found && stores.rolls.find(found.id, number);
-      return roll && stores.photos.find(roll.id);
-    },
     roleOf: (member) => roleOfMember(stores.classes.find(`discord:${member.guildId}`)?.habits, member),
   });
 }

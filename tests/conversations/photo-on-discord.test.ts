@@ -41,7 +41,9 @@ test("it is kept with the roll, and shown with it to the class, with words for w
   expect(file?.data.equals(Buffer.from(classroom.stores.photos.find(1)?.bytes ?? []))).toBe(true);
   await classroom.gateway.slash(mina, "roll photo", { roll: "L1", remove: "yes" });
   const after = await classroom.gateway.slash(ben, "roll show", { roll: "L1" });
-  expect(after.messages.flatMap(({ files }) => files).filter(({ name }) => name.startsWith("L1."))).toEqual([]);
+  expect(after.messages.flatMap(({ files }) => files).filter(({ name }) => name.startsWith("L1."))).toEqual(
+    [],
+  );
 });
 
 test("somebody else's roll gets none, and what is no picture is refused", async () => {
