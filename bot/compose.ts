@@ -1,6 +1,6 @@
 import type { Action } from "../commands/define.ts";
 import { deliveredEarly, deliveredLate, lateWords } from "../commands/run/cue-words.ts";
-import { speaking } from "../commands/language.ts";
+import { DEFAULT_LANGUAGE, speaking } from "../commands/language.ts";
 import { LATE_FROM_MS } from "../commands/run/settle.ts";
 import { joinAnd } from "../commands/wording.ts";
 import type { Owed } from "../store/outbox.ts";
@@ -23,16 +23,17 @@ export function composeOne(owed: Owed, where: Where, now: number): Delivery {
   };
 }
 
-/** One line for each thing to do, with the runs it is for; everyone who is meant is called by name. */
+/**
+ * One line for each thing to do, in the words of those it is for, with their runs; everyone who is meant is called by
+ * name.
+ */
 export function composeBundle(key: string, several: readonly Owed[], where: Where, now: number): Delivery {
-  const lines = new Map<string, string[]>();
+  const lines = new Map<string, Owed["body"][]>();
   for (const owed of several) {
     const text = textAt(owed, now);
-    lines.set(text, [...(lines.get(text) ?? []), owed.body.about]);
+    lines.set(text, [...(lines.get(text) ?? []), owed.body]);
   }
-  const text = [...lines]
-    .map(([line, abouts]) => `**${joinAnd(abouts.filter((about) => about !== ""))}**\n${line}`)
-    .join("\n\n");
+  const text = [...lines].map(([line, bodies]) => `**${runsOf(bodies)}**\n${line}`).join("\n\n");
   const people = several.flatMap(({ personId, body }) => [
     ...(personId === null ? [] : [personId]),
     ...body.mentions,
@@ -48,11 +49,18 @@ export function composeBundle(key: string, several: readonly Owed[], where: Wher
     pictures: several.flatMap(({ body }) => body.pictures ?? []),
     attachments: [],
     dueAt: first?.dueAt ?? now,
+    ...(first ? { language: first.body.language } : {}),
   };
 }
 
-function shared(owed: Owed, where: Where) {
-  return { ...where, key: owed.key, pictures: owed.body.pictures ?? [], attachments: [], dueAt: owed.dueAt };
+/** Those who read the same line read the same language. */
+function runsOf(bodies: readonly Owed["body"][]): string {
+  const abouts = bodies.map(({ about }) => about).filter((about) => about !== "");
+  return speaking(bodies[0]?.language ?? DEFAULT_LANGUAGE, () => joinAnd(abouts));
+}
+
+function shared({ key, dueAt, body: { pictures = [], language } }: Owed, where: Where) {
+  return { ...where, key, pictures, attachments: [], dueAt, language };
 }
 
 function textAt(owed: Owed, now: number): string {
