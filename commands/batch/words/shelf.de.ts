@@ -10,7 +10,7 @@ export const de: ShelfWords = {
   concentrate: (product, ml, kind, strength, size) =>
     `${product}: ${ml} Konzentrat für ${batch.kind[kind]} ${strength}, Flaschen zu ${size}`,
   powder: (product, ml, kind, strength, size) =>
-    `${product}: Pulver für ${ml} ${batch.kind[kind]} ${strength}, Packungen für ${size}`,
+    `${product}: Pulver für ${ml} ${batch.kind[kind]} (${strength}), Packungen für ${size}`,
   empty:
     "Im Regal ist nichts notiert. Eine Hilfskraft oder die Lehrkraft notiert, was kommt: `/batch stock`.",
   title: "**Im Regal**",

@@ -14,7 +14,7 @@ export const de: StatusWords = {
   keepsUntil: (date) => `; haltbar bis ${date}`,
   one: (left, name, kind) => `**${capital(left)}**: ${name} (${batch.kind[kind]}).`,
   oneWorn: (label, standing, name, why) => `**${label} ist ${standing}: nicht nehmen.** ${name}: ${why}.`,
-  inBottle: (ml, rolls, mixed) => `${ml} sind in der Flasche; bisher ${rolls}, angesetzt am ${mixed}.`,
+  inBottle: (ml, rolls, mixed) => `${ml} sind in der Flasche; ${rolls} seit dem Ansetzen am ${mixed}.`,
   limits: (source) => `_Grenzen: ${source}._`,
   neverTested: "Eine Klärprobe gab es noch nie: es gilt allein die Mindestzeit des Kurses zum Fixieren.",
   tested: (clears, last) =>

@@ -23,8 +23,8 @@ export const de: WarnWords = {
   open: (label) => `Weiter geht es mit ${label}.`,
   mixNew: (kind) => `Jetzt setzt eine Hilfskraft oder die Lehrkraft ${NEW[kind]} an (\`/batch mix\`).`,
   useInstead: (label) => `Nimm stattdessen **${label}**.`,
-  intoSilver: "Es kommt in die Silbersammlung, nie in den Ausguss (`/batch discard`).",
-  away: "Es wird entsorgt, wie es die Regeln am Ort sagen (`/batch discard`).",
+  intoSilver: "Das alte Bad kommt in die Silbersammlung, nie in den Ausguss (`/batch discard`).",
+  away: "Das alte Bad wird entsorgt, wie es die Regeln am Ort sagen (`/batch discard`).",
   tired: (label, bath, left, clears, next) =>
     `**${label}: ${left}** (${bath}). Es wird müde${clears === "" ? "" : `, ${clears}; neue Pläne fixieren entsprechend länger`}. ${next}`,
   lastFilms: (label, bath, left, next) => `**${label}: ${left}** (${bath}). ${next}`,
@@ -40,7 +40,7 @@ export const de: WarnWords = {
   },
   testOverdue: (label, bath, rollsSince) =>
     `**${label} braucht eine Klärprobe** (${bath}): ${rollsSince === null ? "noch nie geprüft" : `${rollsSince} seit der letzten`}. Jetzt legt eine Hilfskraft oder die Lehrkraft bei Zimmerlicht einen Schnipsel unentwickelten Film in etwas davon und misst, bis er klar ist: \`/batch test batch:${label} clearing:0:45\`.`,
-  mixed: (date, ml, rolls) => `Angesetzt am ${date}, ${ml}; bisher ${rolls}`,
+  mixed: (date, ml, rolls) => `Angesetzt am ${date}, ${ml}; seitdem ${rolls}`,
   fresh: (seconds) => `Klärzeit frisch ${seconds}`,
   toppedUp: (times) => `${times === 1 ? "einmal" : `${times}-mal`} aufgefüllt`,
   figures: (figures, source) => `_${figures}. Grenzen: ${source}. Der Kurs weiß Bescheid._`,
