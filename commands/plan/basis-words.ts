@@ -11,21 +11,25 @@ const words = inEach({ en, de });
 
 const LONGEST_SOURCE = 80;
 
-/** A text the plan keeps, in the reader's language where it is one of ours. */
-function stored(text: string): string {
-  return plain(words().stored(text));
+/** A rule or a source as it is kept, in the reader's language where it is one of ours. */
+export function sayStored(text: string): string {
+  return words().stored(text);
 }
 
-function source(text: string): string {
-  const own = words().stored(text);
-  return plain(own.length > LONGEST_SOURCE ? `${own.slice(0, LONGEST_SOURCE)}…` : own);
+function stored(text: string): string {
+  return plain(sayStored(text));
+}
+
+function source(...texts: readonly string[]): string {
+  const said = texts.map(sayStored).join("; ");
+  return plain(said.length > LONGEST_SOURCE ? `${said.slice(0, LONGEST_SOURCE)}…` : said);
 }
 
 type Words = { readonly [K in Basis["kind"]]: (basis: Extract<Basis, { kind: K }>) => string };
 
 const BASIS_TEXT: Words = {
   point: (basis) => words().point(source(basis.source)),
-  between: ({ sources }) => words().between(source(sources.join("; "))),
+  between: ({ sources }) => words().between(source(...sources)),
   "one-point": (basis) =>
     words().onePoint(source(basis.source), formatNumber(basis.factorPer10C), range(basis)),
   beyond: (basis) => words().beyond(source(basis.source), formatNumber(basis.factorPer10C), range(basis)),

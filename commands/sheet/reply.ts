@@ -2,6 +2,7 @@ import type { Action, FieldValue, Picture, Reply } from "../define.ts";
 import { inEach } from "../language.ts";
 import { makeLine } from "../line.ts";
 import { makeDilution } from "../measure.ts";
+import { sayStored } from "../plan/basis-words.ts";
 import { describeAgitation } from "../plan/step-words.ts";
 import { formatDilution, formatNumber, plain, quoted } from "../wording.ts";
 import type { EditFault } from "./edit.ts";
@@ -64,7 +65,7 @@ export function shown(sheet: Sheet, pictures: readonly Picture[]): Reply {
       ...(rest > 0 ? [words().moreTimes(rest)] : []),
       words().agitation(describeAgitation(sheet.agitation)),
       ...sayRest(sheet),
-      words().source(plain(sheet.source)),
+      words().source(plain(sayStored(sheet.source))),
     ].join("\n"),
     fields: fieldsOf(sheet),
     pictures,
@@ -72,7 +73,8 @@ export function shown(sheet: Sheet, pictures: readonly Picture[]): Reply {
 }
 
 function sayRow(point: Point): string {
-  const source = point.source.length > 60 ? `${point.source.slice(0, 60)}…` : point.source;
+  const said = sayStored(point.source);
+  const source = said.length > 60 ? `${said.slice(0, 60)}…` : said;
   return words().row(point.seconds, point.tenthsC, point.exposureIndex, plain(source));
 }
 

@@ -2,8 +2,7 @@ import { formatBothScales, formatMl, formatTenthsC } from "../../wording.ts";
 import type { ReplyWords } from "./reply.en.ts";
 
 export const de: ReplyWords = {
-  nothingGiven:
-    "Sag, wie viel: `total:300 ml`, oder `concentrate:` oder `water:`, wenn du so viel davon hast.",
+  nothingGiven: "Sag, wie viel: `total:300 ml`, oder `concentrate:` oder `water:`, wenn du das hast.",
   sum: (concentrateMl, waterMl, totalMl) =>
     `${formatMl(concentrateMl)} und ${formatMl(waterMl)} ergeben nicht ${formatMl(totalMl)}. Miss noch einmal, oder lass \`total:\` weg.`,
   otherDilution: (given, asked, rightWaterMl) =>
@@ -14,7 +13,7 @@ export const de: ReplyWords = {
 
   stockOnly: (ml) => `**${formatMl(ml)}** Stammlösung, kein Wasser.`,
   diluted: (concentrateMl, waterMl, totalMl, dilution) =>
-    `**${formatMl(concentrateMl)} Konzentrat + ${formatMl(waterMl)} Wasser** = ${formatMl(totalMl)} in ${dilution}.`,
+    `**${formatMl(concentrateMl)} Konzentrat + ${formatMl(waterMl)} Wasser** = ${formatMl(totalMl)} in der Verdünnung ${dilution}.`,
   isRight: (mix) => `${mix} Das stimmt.`,
   readRatio: (dilution) => `Ich lese es als ${dilution}: 1:9 heißt bei Herstellern 1+9.`,
   howToMix:
@@ -35,5 +34,5 @@ export const de: ReplyWords = {
     `**${formatMl(hotMl)} heiß + ${formatMl(coldMl)} kalt + ${formatMl(concentrateMl)} Konzentrat** = ${formatMl(totalMl)} bei ${formatBothScales(reachedTenthsC)}.`,
   readParts: "Ich lese die Verdünnung als Teile: 1:9 heißt bei Herstellern 1+9.",
   jugTakesHeat:
-    "Auch der Krug nimmt etwas Wärme auf: Miss nach, dann gleich mit etwas heißem oder kaltem Wasser aus.",
+    "Auch der Krug nimmt etwas Wärme auf: Miss nach, und gib dann etwas heißes oder kaltes Wasser dazu.",
 };

@@ -56,7 +56,7 @@ export const de: StepWords = {
     "wash-aid": (bottle) => `Gieß die Wässerungshilfe zurück in ${bottle}.`,
   },
   manners: {
-    inversion: "die Dose kippen und zurück",
+    inversion: "die Dose kippen und wieder aufrichten",
     rotation: "die Spirale drehen",
     continuous: "die Dose ständig bewegen",
   },

@@ -1,6 +1,7 @@
 /*
- * What a plan keeps as text: the rules its numbers rest on, and the sources of those. It is kept in English, whoever made
- * the plan, and said in German by this table; names of publications, and what people wrote into a sheet, stay as they are.
+ * What a plan keeps as text: the rules its numbers rest on, and the sources of those, the invented sheets' among them. It is
+ * kept in English, whoever made the plan, and said in German by this table; names of publications, and what people wrote
+ * into a sheet, stay as they are.
  */
 const GERMAN: Readonly<Record<string, string>> = {
   "an acid stop works for 30 to 60 s": "ein saures Stoppbad wirkt 30 bis 60 s",
@@ -33,6 +34,7 @@ const GERMAN: Readonly<Record<string, string>> = {
   "the house minimum of washing": "die Mindestzeit des Kurses zum Wässern",
   "longer in cold water": "länger in kaltem Wasser",
   "the class's usual": "wie im Kurs üblich",
+  "invented for the demo, not a real time": "für die Demo erfunden, keine echte Zeit",
   "rule of thumb: published one-stop steps run from no change (Kodak F-4043) to +50 % (Horenstein, as quoted in a class handout)":
     "Faustregel: veröffentlichte Schritte um eine Blende reichen von keiner Änderung (Kodak F-4043) bis +50 % (Horenstein, nach einem Kursblatt)",
   "rule of thumb, from memory: continuous movement cuts the time by up to 15 %; 30 s against 60 s between bursts is worth 10-15 %":

@@ -10,7 +10,7 @@ export const de: ReplyWords = {
   noSpeed: "Das Datenblatt ist neu: Gib die Empfindlichkeit des Films dazu, wie `speed:400`.",
   full: "Dieses Datenblatt hat schon 200 Zeiten, mehr passen nicht darauf.",
   nothingChanged: (faults) => `${faults}\nEs wurde nichts geändert.`,
-  orReplace: (fault) => `${fault} Soll die neue Zeit an ihre Stelle, schreib \`replace:yes\` dazu.`,
+  orReplace: (fault) => `${fault} Soll die neue Zeit die alte ersetzen, schreib \`replace:yes\` dazu.`,
   enteredBy: (name) => `eingetragen von ${name}`,
 
   added: (seconds, tenthsC, sheet, count) =>
