@@ -8,7 +8,7 @@ import { isCue } from "./units.ts";
 
 export interface Picked {
   readonly leaving: readonly Waiting[];
-  /** Messages that are of no use any more, since a later one to the same person leaves before them. */
+  /** Messages that are of no use any more, since a later one of the same run leaves to the same person before them. */
   readonly overtaken: readonly number[];
   /** When more may leave. */
   readonly lookAt: number;
@@ -84,8 +84,11 @@ function isTooLate({ unit }: Waiting, now: number): boolean {
 }
 
 function listOvertaken(late: readonly Waiting[], leaving: readonly Waiting[]): number[] {
-  const left = new Map(leaving.map(({ unit }) => [unit.target.channel, unit.dueAt]));
-  return late.flatMap(({ unit }) =>
-    unit.dueAt < (left.get(unit.target.channel) ?? -Infinity) ? unit.ids : [],
-  );
+  const left = new Map(leaving.map(({ unit }) => [unit.target.channel, unit]));
+  return late.flatMap(({ unit }) => {
+    const next = left.get(unit.target.channel);
+    // Who has several tanks is to hear of each.
+    const isOfSameRun = unit.runId !== null && unit.runId === next?.runId;
+    return isOfSameRun && unit.dueAt < next.dueAt ? unit.ids : [];
+  });
 }

@@ -9,6 +9,8 @@ export interface Unit {
   readonly key: string;
   readonly classId: number;
   readonly ids: readonly number[];
+  /** Of which run it speaks; of several the first. */
+  readonly runId: number | null;
   /** Set where it was tried as a bundle, or is to be one. */
   readonly bundle: string | null;
   /** It went out as this very bundle before, perhaps; then it must again. */
@@ -52,6 +54,7 @@ export function groupReady(ready: readonly Ready[], targetOf: (each: Ready) => T
         key,
         classId: first.classId,
         ids: members.map(({ id }) => id),
+        runId: first.runId,
         bundle: isBundle ? key : null,
         isTried: first.bundle !== null,
         target: targetOf(first),

@@ -25,16 +25,18 @@ const readySchema = z
     key: z.string(),
     class_id: z.int(),
     person_id: z.string().nullable(),
+    run_id: z.int().nullable(),
     priority: z.int(),
     due_at: z.int(),
     useful_until: z.int().nullable(),
     bundle: z.string().nullable(),
     tries: z.int(),
   })
-  .transform(({ class_id, person_id, due_at, useful_until, ...row }) => ({
+  .transform(({ class_id, person_id, run_id, due_at, useful_until, ...row }) => ({
     ...row,
     classId: class_id,
     personId: person_id,
+    runId: run_id,
     dueAt: due_at,
     usefulUntil: useful_until,
   }));
@@ -131,7 +133,7 @@ export function createOutboxStore(db: Db): OutboxStore {
      on conflict (key) do nothing`,
   );
   const ready = db.prepare<[number, number]>(
-    `select id, key, class_id, person_id, priority, due_at, useful_until, bundle, tries from outbox
+    `select id, key, class_id, person_id, run_id, priority, due_at, useful_until, bundle, tries from outbox
      where state in ('owed', 'sending') and next_at <= ? order by priority > 2, due_at, priority, id limit ?`,
   );
   const load = db.prepare<[string]>(

@@ -4,7 +4,7 @@ import type { ChatPort, Delivery } from "../../bot/chat/port.ts";
 import { createDeliverer, type Deliverer } from "../../bot/deliver.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { createFakeClock, type FakeClock } from "../support/clock.ts";
-import { START } from "../support/make.ts";
+import { aRun, START } from "../support/make.ts";
 import { createMemoryLog } from "../support/room.ts";
 
 /* A chat that can't take at once what has piled up while the bot was away. */
@@ -50,6 +50,11 @@ function owe(key: string, dueAt: number, over = {}): void {
   });
 }
 
+function addRun(): number {
+  const { id: _id, number: _number, ...draft } = aRun({ classId, personId: "discord:mina" });
+  return stores.runs.add(draft).id;
+}
+
 async function pump(): Promise<void> {
   deliverer.pump();
   await deliverer.drain(1000);
@@ -79,13 +84,23 @@ test("a call to pour out never waits for others, however late it is", async () =
   expect(said[0]?.key).toBe("pour");
 });
 
-test("what one person's next call has overtaken is not said after it", async () => {
-  owe("old", START - 20_000, { personId: "discord:mina", usefulUntil: START + 1000 });
-  owe("new", START, { personId: "discord:mina" });
+test("what the next call of its run has overtaken is not said after it", async () => {
+  const runId = addRun();
+  owe("old", START - 20_000, { personId: "discord:mina", runId, usefulUntil: START + 1000 });
+  owe("new", START, { personId: "discord:mina", runId });
   await pump();
   await pump();
   expect(said.map(({ key }) => key)).toEqual(["new"]);
   expect(stores.outbox.findByKey("old")?.state).toBe("stale");
+});
+
+test("who has two tanks hears of both, however late one of them is", async () => {
+  const [first, second] = [addRun(), addRun()];
+  owe("old", START - 20_000, { personId: "discord:mina", runId: first, usefulUntil: START + 1000 });
+  owe("new", START, { personId: "discord:mina", runId: second });
+  owe("word", START - 10_000, { personId: "discord:mina" });
+  for (let round = 0; round < 4; round += 1) await pump();
+  expect(said.map(({ key }) => key).sort()).toEqual(["new", "old", "word"]);
 });
 
 test("what can't be recorded does not leave, and may the next time", async () => {

@@ -6,6 +6,7 @@ const ready = (id: number, dueAt: number, over: Partial<Ready> = {}): Ready => (
   id,
   key: `k${id}`,
   classId: 1,
+  runId: null,
   personId: `discord:${id}`,
   priority: 1,
   dueAt,

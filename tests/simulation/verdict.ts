@@ -116,7 +116,9 @@ function judgeOne(given: Case): void {
       owed.useful_until !== null && owed.sent_at !== null && owed.useful_until <= owed.sent_at + SLACK_MS;
     const isPast = owed.sent_at !== null && owed.sent_at >= owed.due_at;
     const isEnded = isPast && hasEnded(world, course, promise);
-    if (!isUseless && !wasOvertaken(world, course, promise) && !isEnded) bad("given up without a reason");
+    const isRenewed = wasRenewed(given);
+    if (!isUseless && !wasOvertaken(world, course, promise) && !isEnded && !isRenewed)
+      bad("given up without a reason");
   } else if (!isFuture) bad("never said");
   const isMovedOn = promise.takenBackMs !== undefined || wasOvertaken(world, course, promise);
   const isClosed = world.chat.closed.size > 0;
@@ -159,6 +161,16 @@ function judgeMessage(
 function wasOvertaken(world: World, { changes }: Course, { dueMs, madeMs }: Promised): boolean {
   return changes.some(
     (atMs) => atMs >= madeMs && (atMs <= dueMs + PROMPT_MS || overlaps(world, dueMs - world.leadMs, atMs)),
+  );
+}
+
+/** A later call of the same run was said in its place. */
+function wasRenewed({ world, course, promise, owed }: Case): boolean {
+  const prefix = `${course.id.toString(36)}.`;
+  const later = course.run.promises.filter(({ key, dueMs }) => key !== undefined && dueMs > promise.dueMs);
+  return (
+    owed?.detail?.startsWith("overtaken") === true &&
+    later.some(({ key }) => world.chat.shown.some((shown) => shown.key === `${prefix}${key}`))
   );
 }
 
