@@ -10,9 +10,6 @@ import { en } from "./words/batch.en.ts";
 
 const words = inEach({ en, de });
 
-/** In English only; `kindWord` is said in the reader's language. */
-export const KIND_WORDS = en.kind;
-
 /** `fixer`, in the middle of a sentence. */
 export function kindWord(kind: BatchKind): string {
   return words().kind[kind];

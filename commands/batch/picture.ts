@@ -21,6 +21,8 @@ const ROW = 130;
 const MOST_ROWS = 12;
 const BAR = { x: 330, width: 380, height: 24 };
 const CHART = { x: 800, width: 340, height: 84 };
+/** Letters that fit beside the bar. */
+const LONGEST_NAME = 17;
 const GREY = "#5c574d";
 const words = inEach({ en, de });
 
@@ -54,8 +56,9 @@ function row(trace: Trace, y: number, nowMs: number): string {
   return [
     `<line x1="30" x2="${WIDTH - 30}" y1="${y}" y2="${y}" stroke="${INK.grid}"/>`,
     text(30, y + 52, labelOf(batch), 44, isBad ? INK.mark : INK.text, true),
-    text(130, y + 40, `${clip(batch.product, 16)} ${formatDilution(batch.dilution)}`, 20),
-    standing ? text(130, y + 68, standing.toUpperCase(), 22, INK.mark, true) : "",
+    text(140, y + 40, clip(batch.product, LONGEST_NAME), 20),
+    text(140, y + 66, formatDilution(batch.dilution), 20),
+    standing ? text(140, y + 96, standing.toUpperCase(), 22, INK.mark, true) : "",
     bar(y + 22, leftShare(trace), isBad ? INK.mark : INK.curve),
     text(BAR.x, y + 70, leftWords(batch, state), 22),
     bar(y + 82, ageShare(trace, nowMs), GREY, 8),

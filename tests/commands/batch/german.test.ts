@@ -11,7 +11,7 @@ import { forms } from "../../../commands/batch/words/form.de.ts";
 import { commands } from "../../../commands/index.ts";
 import { speaking } from "../../../commands/language.ts";
 import type { Reply } from "../../../commands/define.ts";
-import { aBatch, DAY_MS, ledger, mixed, tested, used } from "../../support/batch.ts";
+import { aBatch, aDeveloper, DAY_MS, ledger, mixed, tested, used } from "../../support/batch.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 import { START } from "../../support/make.ts";
 import { createRoom, type Room } from "../../support/room.ts";
@@ -200,7 +200,10 @@ describe("what is drawn, kept and typed", () => {
   );
 
   test("the gauges carry German words, and no others", () => {
-    const { svg, alt } = speaking("de", () => gaugesPicture([worn], START + DAY_MS));
+    const stock = traceOf(aDeveloper(), ledger(mixed(5000)), START);
+    const { svg, alt } = speaking("de", () => gaugesPicture([worn, stock], START + DAY_MS));
+    // Too long to stand beside the product's name.
+    expect(svg).toContain(">Stammlösung<");
     expect(svg).toContain(">VERBRAUCHT<");
     expect(svg).toContain(">1 Tag alt, hält noch 59<");
     expect(svg).toContain(">verbraucht bei 1:30<");
