@@ -68,7 +68,7 @@ export const sheetAdd = defineCommand({
       tenthsC: input.temp,
       seconds: input.time,
       exposureIndex: input.ei ?? null,
-      source: input.source ?? words.enteredBy(context.person.name).slice(0, 200),
+      source: input.source ?? `entered by ${context.person.name}`.slice(0, 200),
       replace: input.replace === "yes",
       boxSpeed: input.speed ?? null,
       agitation: input.agitation ?? null,

@@ -20,8 +20,6 @@ const words = inEach({ en, de });
 
 export const timeRange = (): string => words().timeRange;
 export const tempRange = (): string => words().tempRange;
-/** The source of a time nobody gave one for; it is kept as it was worded for whoever entered it. */
-export const enteredBy = (name: string): string => words().enteredBy(name);
 
 export function editFault(fault: EditFault): string {
   if (fault.code === "ERR_NO_SPEED") return words().noSpeed;

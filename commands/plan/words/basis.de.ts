@@ -1,9 +1,9 @@
 import { formatSeconds } from "../../wording.ts";
 import type { BasisWords } from "./basis.en.ts";
-import { STORED } from "./stored.de.ts";
+import { germanOf } from "./stored.de.ts";
 
 export const de: BasisWords = {
-  stored: (text) => STORED.get(text) ?? text,
+  stored: germanOf,
   point: (source) => `eine Zeile des Datenblatts (${source})`,
   between: (sources) => `zwischen Zeilen des Datenblatts (${sources})`,
   onePoint: (source, factor, range) =>

@@ -11,7 +11,6 @@ export const de: ReplyWords = {
   full: "Dieses Datenblatt hat schon 200 Zeiten, mehr passen nicht darauf.",
   nothingChanged: (faults) => `${faults}\nEs wurde nichts geändert.`,
   orReplace: (fault) => `${fault} Soll die neue Zeit die alte ersetzen, schreib \`replace:yes\` dazu.`,
-  enteredBy: (name) => `eingetragen von ${name}`,
 
   added: (seconds, tenthsC, sheet, count) =>
     `**${formatSeconds(seconds)}** bei ${formatBothScales(tenthsC)} steht auf dem Datenblatt von ${sheet}. Es hat jetzt ${times(count)}.`,

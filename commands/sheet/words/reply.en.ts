@@ -7,7 +7,6 @@ export const en = {
   full: "This sheet holds 200 times already: that is the most.",
   nothingChanged: (faults: string) => `${faults}\nNothing was changed.`,
   orReplace: (fault: string) => `${fault} To put the new one in its place, add \`replace:yes\`.`,
-  enteredBy: (name: string) => `entered by ${name}`,
 
   added: (seconds: number, tenthsC: number, sheet: string, times: number) =>
     `**${formatSeconds(seconds)}** at ${formatBothScales(tenthsC)} is in the sheet of ${sheet}. It holds ${countOf(times, "time")} now.`,
