@@ -109,7 +109,7 @@ const commands: fc.Arbitrary<Command>[] = [
 const SECONDS = 18;
 
 test("any order of commands leaves the bot where the reference is", { timeout: 12 * 3600_000 }, async () => {
-  const seed = chooseSeed("MODEL_SEED");
+  const seed = chooseSeed("MODEL_SEED", 20_260_116);
   const wanted = Number(process.env["MODEL_RUNS"] ?? 0);
   let played = 0;
   await fc.assert(

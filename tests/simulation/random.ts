@@ -28,10 +28,10 @@ export function createRandom(seed: number): Random {
   };
 }
 
-/** A seed of one's own by environment, else a fresh one; always printed. */
-export function chooseSeed(name: string): number {
+/** A seed of one's own by environment, else the usual one, or a fresh one where there is none; always printed. */
+export function chooseSeed(name: string, usual = Date.now() % 1_000_000_000): number {
   const given = process.env[name];
-  const seed = given === undefined || given === "" ? Date.now() % 1_000_000_000 : Number(given);
+  const seed = given === undefined || given === "" ? usual : Number(given);
   console.log(`${name}=${seed}`);
   return seed;
 }
