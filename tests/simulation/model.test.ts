@@ -109,8 +109,8 @@ const commands: fc.Arbitrary<Command>[] = [
 const SECONDS = 18;
 
 test("any order of commands leaves the bot where the reference is", { timeout: 12 * 3600_000 }, async () => {
-  const seed = chooseSeed("MODEL_SEED", 20_260_116);
   const wanted = Number(process.env["MODEL_RUNS"] ?? 0);
+  const seed = wanted > 0 ? chooseSeed("MODEL_SEED") : chooseSeed("MODEL_SEED", 20_260_116);
   let played = 0;
   await fc.assert(
     fc.asyncProperty(
