@@ -1,0 +1,245 @@
+import { describe, expect, test } from "vitest";
+import type { Action } from "../../../commands/define.ts";
+import { speaking } from "../../../commands/language.ts";
+import type { Step } from "../../../commands/plan/plan.ts";
+import { cueMessage } from "../../../commands/run/cue-words.ts";
+import { CUE_KINDS, type CueKind } from "../../../commands/run/cues.ts";
+import * as replies from "../../../commands/run/reply.ts";
+import type { RunFault } from "../../../commands/run/machine.ts";
+import type { Run } from "../../../commands/run/run.ts";
+import { cueWords, viewOf } from "../../../commands/run/view.ts";
+import { sayInstants } from "../../../commands/wording.ts";
+import { englishIn } from "../../support/english.ts";
+import { aPlan, aRun, someSteps, START } from "../../support/make.ts";
+import { createRoom, type Room } from "../../support/room.ts";
+
+const german = <T>(work: () => T): T => speaking("de", work);
+const at = (step: number, over: Partial<Run> = {}): Run =>
+  aRun({
+    plan: aPlan({ tank: 3 }),
+    phase: { kind: "running", step, startedAtMs: START, endsAtMs: START + 540_000 },
+    ...over,
+  });
+const said = (
+  run: Run,
+  kind: CueKind,
+  step: number,
+  over: { lateMs?: number; missed?: number } = {},
+): string => {
+  const cue = { id: 1, key: "k", kind, step, number: 0, dueAtMs: START, madeAtMs: START };
+  const { lateMs = 0, missed = 0 } = over;
+  const merged = Array.from({ length: missed }, () => ({ ...cue, dueAtMs: START - 60_000, madeAtMs: 0 }));
+  return sayInstants(cueMessage(run, { cue, lateMs, merged }, START + lateMs).text, START, "UTC");
+};
+
+function room(): Room {
+  const made = createRoom();
+  made.says("Mina", "/mine language language:de");
+  made.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1");
+  return made;
+}
+const labelsOf = (actions: readonly Action[] = []): string[] => actions.map(({ label }) => label);
+
+describe("what a run answers in German", () => {
+  test("from the start to the end", async () => {
+    const { says, press, pass } = room();
+    expect(says("Mina", "/run start")).toMatch(
+      /^\*\*R1, Dose 1\*\*: 9 min im Entwickler bei 20 °C\.\nAls Nächstes: Gieß den Entwickler ein\./,
+    );
+    expect(says("Mina", "/run status")).toMatch(
+      /^\*\*R1, Dose 1\*\*, Entwickler\. Gieß den Entwickler ein\./,
+    );
+    expect(press("Mina", "Dose ist voll")).toMatch(
+      /^\*\*9:00\*\* noch im Entwickler, bis 18:09:00 \(\*\*R1, Dose 1\*\*\)\.\nBewegen: .+\nAusgießen um 18:08:50, in 8 min 50 s\.$/,
+    );
+    await pass(60);
+    expect(says("Mina", "/run next run:R1")).toBe(
+      "Noch 8:00 im Entwickler. Nichts ist geändert. Ist das nächste Bad wirklich schon drin?",
+    );
+    expect(says("Mina", "/run correct ago:1:20")).toMatch(
+      /^Notiert\. Alle Rufe dieses Schritts sind verschoben\.\n\*\*7:40\*\* noch im Entwickler/,
+    );
+    await pass(460);
+    expect(press("Mina", "Wasser ist drin")).toMatch(/^\*\*0:30\*\* noch in der Zwischenwässerung 1, bis /);
+    expect(says("Mina", "/run stop")).toBe(
+      "**R1, Dose 1** abbrechen? Der Film bleibt, wo er ist, und es kommen keine Rufe mehr. Im Buch bleibt, was getan wurde.",
+    );
+    expect(press("Mina", "Ja, abbrechen")).toBe("**R1, Dose 1** ist abgebrochen. Im Buch als L1.");
+    expect(says("Mina", "/run next run:R1")).toBe(
+      "R1, Dose 1 ist vorbei. Nichts ist geändert. Du findest den Film mit `/roll find`.",
+    );
+  });
+
+  test("a new temperature, longer and shorter, with a decimal comma in and out", () => {
+    const { says, press } = room();
+    says("Mina", "/run start");
+    press("Mina", "Dose ist voll");
+    const colder = says("Mina", "/run correct temp:19,5");
+    expect(colder).toMatch(
+      /^19,5 °C in der Dose\. \*\*.+ länger\*\*: noch \d+:\d\d statt 9:00\. Was der Film/,
+    );
+    expect(says("Mina", "/run correct temp:20.5 Grad")).toMatch(/^20,5 °C in der Dose\. \*\*.+ kürzer\*\*/);
+    expect(says("Mina", "/run correct")).toBe(
+      "Sag, was zu berichtigen ist: `ago:20`, wenn du vor 20 s eingegossen hast, oder `temp:21.5` für eine neue Temperatur.",
+    );
+    expect(says("Mina", "/run correct temp:48C")).toMatch(
+      /^Für diese Temperatur hat das Datenblatt keine Zeit\. Nichts ist geändert\./,
+    );
+  });
+
+  test("one film and two films are counted", () => {
+    const over = (rolls: number): string =>
+      german(() =>
+        replies.overReply(
+          at(0, { plan: aPlan({ rolls }), phase: { kind: "finished", atMs: START } }),
+          Array.from({ length: rolls }, (_, index) => ({ number: index + 12 })),
+        ),
+      ).text;
+    expect(over(1)).toBe(
+      "**R7** ist fertig. 1 Film mit Negativen, bereit für den Kontaktbogen. Im Buch als L12.",
+    );
+    expect(over(2)).toBe(
+      "**R7** ist fertig. 2 Filme mit Negativen, bereit für den Kontaktbogen. Im Buch als L12, L13.",
+    );
+  });
+
+  test("who has no run, no plan, a wrong number, another's run, a tank in use", () => {
+    const made = room();
+    const { says } = made;
+    expect(says("Mina", "/run next")).toBe("Du hast gerade keinen Lauf. Mach erst einen Plan: `/plan`.");
+    expect(says("Mina", "/run status")).toBe("Gerade gibt es keinen Lauf. Mach erst einen Plan: `/plan`.");
+    expect(says("Mina", "/run status run:R9")).toBe(
+      "Den Lauf R9 kenne ich nicht. Deine siehst du mit `/run status`.",
+    );
+    expect(says("Mina", "/run start plan:P9")).toBe(
+      "Den Plan P9 kenne ich nicht. Mach einen mit `/plan`, dann drück auf Start.",
+    );
+    says("Kofi", "/mine language language:de");
+    expect(says("Kofi", "/run start")).toBe(
+      "Du hast noch keinen Plan. Mach einen mit `/plan`, dann drück auf Start.",
+    );
+    says("Mina", "/run start");
+    expect(says("Kofi", "/run stop run:R1")).toBe(
+      "R1, Dose 1 gehört jemand anderem. Ändern dürfen ihn nur die Person selbst, eine Hilfskraft oder die Lehrkraft.",
+    );
+    expect(says("Mina", "/run start")).toBe(
+      "Dose 1 ist belegt von R1, Dose 1. Nimm eine andere Dose, oder brich erst diesen Lauf ab.",
+    );
+    says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:2");
+    says("Mina", "/run start");
+    expect(says("Mina", "/run next")).toBe(
+      "Du hast 2 Läufe. Sag, welchen du meinst: R1, Dose 1; R2, Dose 2.",
+    );
+  });
+
+  const FAULTS: readonly RunFault[] = [
+    { code: "ERR_RUN_OVER" },
+    ...[0, 1, 4, 6, 99].flatMap((step): RunFault[] => [
+      { code: "ERR_OLD_BUTTON", step },
+      { code: "ERR_ALREADY_RUNNING", step, leftSeconds: 61 },
+      { code: "ERR_TOO_EARLY", step, leftSeconds: 61 },
+      { code: "ERR_BEFORE_LAST_STEP", step, mostSeconds: 61 },
+      { code: "ERR_NOTHING_RUNNING", step },
+    ]),
+    { code: "ERR_POURING_OUT", step: 0 },
+  ];
+  test.each(FAULTS)("%o leaves no word in English", (fault) => {
+    const { text, actions } = german(() => replies.faultWords(fault, at(0)));
+    expect(englishIn(text, ...labelsOf(actions))).toEqual([]);
+    expect(text).not.toBe(replies.faultWords(fault, at(0)).text);
+  });
+
+  test("each article goes with its noun", () => {
+    const waits = (step: number): string =>
+      german(() => replies.faultWords({ code: "ERR_NOTHING_RUNNING", step }, at(0)).text);
+    const left = (step: number): string =>
+      german(() => replies.faultWords({ code: "ERR_TOO_EARLY", step, leftSeconds: 60 }, at(0)).text);
+    expect(waits(0)).toContain("wartet auf den Entwickler:");
+    expect(waits(1)).toContain("wartet auf die Zwischenwässerung 1:");
+    expect(waits(3)).toContain("wartet auf das Fixierbad:");
+    expect([0, 1, 3, 4, 5, 6].map((step) => left(step).split(".")[0])).toEqual([
+      "Noch 1:00 im Entwickler",
+      "Noch 1:00 in der Zwischenwässerung 1",
+      "Noch 1:00 im Fixierbad",
+      "Noch 1:00 in der Wässerung",
+      "Noch 1:00 im Netzmittel",
+      "Noch 1:00 beim Trocknen",
+    ]);
+  });
+});
+
+describe("what a run calls in German", () => {
+  test("the main calls, exactly", () => {
+    const run = at(0);
+    expect(german(() => CUE_KINDS.map((kind) => said(run, kind, kind === "nudge" ? 1 : 0)))).toEqual([
+      "**30 s** bewegen: Dose kippen und zurück, dann 2-mal aufklopfen. 0:00 von 9:00.",
+      "**5 s** bewegen: Dose kippen und zurück, dann 2-mal aufklopfen. 0:00 von 9:00.",
+      "**15 s** bis zum Ausgießen. Stell bereit: Zwischenwässerung 1.",
+      "**10 s: jetzt ausgießen.** Gieß den Entwickler aus. Er wird nur einmal benutzt: in den Kanister oder Ausguss, den dein Kurs dafür nimmt. Dann: Zwischenwässerung 1.",
+      "**Jetzt: Zwischenwässerung 1.** Füll die Dose mit Wasser. Tippe, wenn sie voll ist.",
+      "**Ist es drin?** Ich warte auf die Zwischenwässerung 1. Der Entwickler wirkt weiter. Füll die Dose mit Wasser. Tippe, wenn sie voll ist.",
+    ]);
+  });
+
+  test("late, with one call missed and with two; and missed, on time", () => {
+    const run = at(0);
+    const late = (missed: number, lateMs = 40_000): string =>
+      german(() => said(run, "agitate", 0, { lateMs, missed })).split("\n")[0] ?? "";
+    expect(late(0)).toBe("**40 s zu spät**: Das war für 18:00:00. Tu es jetzt.");
+    expect(late(1)).toBe("**40 s zu spät**: Das war für 18:00:00. 1 Ruf davor ist ausgefallen. Tu es jetzt.");
+    expect(late(2)).toBe(
+      "**40 s zu spät**: Das war für 18:00:00. 2 Rufe davor sind ausgefallen. Tu es jetzt.",
+    );
+    expect(late(1, 0)).toBe("**1 Ruf davor ist ausgefallen.**");
+    expect(late(3, 0)).toBe("**3 Rufe davor sind ausgefallen.**");
+  });
+
+  test("taps once, turns a reel, and moves all the time", () => {
+    const moved = (agitation: Partial<NonNullable<Step["agitation"]>>, kind: CueKind = "agitate"): string => {
+      const steps = someSteps().map((step) =>
+        step.agitation ? { ...step, agitation: { ...step.agitation, ...agitation } } : step,
+      );
+      return german(() => said(at(0, { plan: aPlan({ steps }) }), kind, 0));
+    };
+    expect(moved({ taps: 1 })).toContain("Dose kippen und zurück, dann einmal aufklopfen.");
+    expect(moved({ manner: "rotation", taps: 0 })).toContain("**5 s** bewegen: Spirale drehen. 0:00");
+    expect(moved({ manner: "continuous" }, "agitate-first")).toMatch(
+      /^\*\*Ständig bewegen\*\*, bis ich zum Ausgießen rufe\. 0:00 von 9:00\.$/,
+    );
+  });
+
+  test("no call and no view of any step leaves a word in English, and none is the English one", () => {
+    for (const [step] of someSteps().entries()) {
+      const run = at(step);
+      for (const kind of CUE_KINDS) {
+        const cue = { key: "k", kind, step, number: 0, dueAtMs: START };
+        const text = german(() => said(run, kind, step, { lateMs: 9000, missed: 1 }));
+        expect(englishIn(text)).toEqual([]);
+        expect(text).not.toBe(said(run, kind, step, { lateMs: 9000, missed: 1 }));
+        expect(englishIn(german(() => cueWords(run, cue)))).toEqual([]);
+      }
+      for (const gone of [0, 20, 45, 539]) {
+        const { title, now, coming, actions } = german(() => viewOf(run, "Mina", START + gone * 1000));
+        const shown = [title, now, ...coming.map(({ text }) => text), ...labelsOf(actions)];
+        expect(englishIn(...shown)).toEqual([]);
+      }
+    }
+  });
+
+  test("a page's few words", () => {
+    const nowAt = (gone: number): string => german(() => viewOf(at(0), "", START + gone * 1000).now);
+    expect([0, 45, 62].map(nowAt)).toEqual(["Bewegen.", "Ruhen lassen.", "Bewegen."]);
+    expect(nowAt(535)).toMatch(/^Jetzt ausgießen\. Gieß den Entwickler aus\./);
+    const { coming, actions } = german(() => viewOf(at(0), "", START + 1));
+    expect(coming.slice(-3).map(({ text }) => text)).toEqual([
+      "Bereitstellen: Zwischenwässerung 1",
+      "Ausgießen",
+      "Zwischenwässerung 1",
+    ]);
+    expect(coming[0]?.text).toBe("5 s bewegen");
+    expect(labelsOf(actions)).toEqual(["Wasser ist drin", "Lauf abbrechen"]);
+    const over = (phase: Run["phase"]): string => german(() => viewOf(at(0, { phase }), "", START).now);
+    expect(over({ kind: "finished", atMs: START })).toBe("Fertig. Die Negative stehen im Buch.");
+    expect(over({ kind: "stopped", step: 0, atMs: START, reason: "" })).toBe("Abgebrochen.");
+  });
+});
