@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { defineCommand, mayActAs, UserError, type Context, type Reply } from "../define.ts";
-import { boardOf } from "./board.ts";
+import { DEFAULT_LANGUAGE, speaking } from "../language.ts";
+import { boardOf, type BoardRow } from "./board.ts";
 import * as words from "./board-reply.ts";
 import { permissionWords } from "./setup-reply.ts";
 import { whoMay } from "./who.ts";
@@ -19,7 +20,8 @@ export const classBoard = defineCommand({
   handle({ channel }, context) {
     const { stores, class: school, now } = context;
     if (channel !== undefined) return place(context, channel);
-    return words.boardReply(boardOf(stores.runs.open(school.id), stores.members.list(school.id), now));
+    const rows = (): BoardRow[] => boardOf(stores.runs.open(school.id), stores.members.list(school.id), now);
+    return words.boardReply(rows(), speaking(DEFAULT_LANGUAGE, rows));
   },
 });
 

@@ -52,11 +52,12 @@ function stateOf({ state, endsAtMs, sinceMs }: BoardRow): string {
   }
 }
 
-export function boardReply(rows: readonly BoardRow[]): Reply {
+/** `data`: the same rows in the language that programs read. */
+export function boardReply(rows: readonly BoardRow[], data: readonly BoardRow[]): Reply {
   const actions: Action[] = [{ label: words().again, line: makeLine("class board", {}) }];
   return {
     text: boardText(rows),
-    fields: { tanks: rows.map((row): FieldValue => ({ ...row })) },
+    fields: { tanks: data.map((row): FieldValue => ({ ...row })) },
     actions,
   };
 }

@@ -56,7 +56,7 @@ export function fitReply(answer: FitAnswer): Reply {
       doneByBell: answer.doneByBell,
       hungByBell: answer.hungByBell,
       bottleneck: answer.bound?.stage ?? null,
-      loads: lines.map((line) => ({ ...line })),
+      loads: lines.map((line) => ({ ...line, label: labelAsData(line.label) })),
     },
   };
 }
@@ -101,10 +101,22 @@ function hasSameTimes(a: FitLine, b: FitLine): boolean {
 
 /** `Tank loads 1-5`; `Mina (P1) and Ben (P2)`. */
 function joinLabels(labels: readonly string[]): string {
-  const numbers = labels.map((label) => Number(/ (\d+)$/.exec(label)?.[1] ?? Number.NaN));
-  if (labels.length > 1 && labels.every((label, at) => label === words().load(numbers[at] ?? Number.NaN)))
-    return words().loads(formatNumbers(numbers));
-  return joinAnd(labels);
+  const numbers = labels.flatMap((label) => loadNumber(label) ?? []);
+  return labels.length > 1 && numbers.length === labels.length
+    ? words().loads(formatNumbers(numbers))
+    : joinAnd(labels);
+}
+
+/** Of a load that nobody has planned yet. */
+function loadNumber(label: string): number | undefined {
+  const number = Number(/ (\d+)$/.exec(label)?.[1]);
+  return label === words().load(number) ? number : undefined;
+}
+
+/** As programs read it, whatever language the reply is in. */
+function labelAsData(label: string): string {
+  const number = loadNumber(label);
+  return number === undefined ? label : en.load(number);
 }
 
 function lineOf(line: FitLine, { goal }: FitAnswer): string {

@@ -108,7 +108,7 @@ function reachedPerson(context: Context, reach: Reach): words.ReachedPerson {
   const mentioned = reach.personId === null ? reach.mentions[0] : undefined;
   const personId = reach.personId ?? mentioned;
   return {
-    name: personId === undefined ? words.theClass() : nameOf(context, personId),
+    name: personId === undefined ? null : nameOf(context, personId),
     state: reach.state === "sent" ? "has it" : reach.state === "failed" ? "not reached" : "on its way",
     atMs: reach.sentAt,
     byMention: mentioned !== undefined,

@@ -35,7 +35,8 @@ export function saidReply(number: number, audience: Audience, people: readonly s
 }
 
 export interface ReachedPerson {
-  readonly name: string;
+  /** null: the whole class, in its channel. */
+  readonly name: string | null;
   readonly state: "has it" | "on its way" | "not reached";
   readonly atMs: number | null;
   /** Said in the class's channel by name, since this person can't be reached alone. */
@@ -58,7 +59,7 @@ export function reachReply(
       say: say.number,
       reached: has,
       of: reached.length,
-      people: reached.map((each): FieldValue => ({ ...each })),
+      people: reached.map((each): FieldValue => ({ ...each, name: each.name ?? en.theClass })),
     },
     actions:
       has < reached.length
@@ -68,7 +69,7 @@ export function reachReply(
 }
 
 function reachedWords({ name, state, atMs, byMention }: ReachedPerson): string {
-  const person = plain(name);
+  const person = name === null ? words().theClass : plain(name);
   const line =
     state === "has it"
       ? words().hasIt(person, atMs === null ? null : instant(atMs, "time"))
@@ -84,4 +85,3 @@ export const noStep = (): string => words().noStep;
 export const nobody = (audience: Audience): string => words().nobody(audienceWords(audience));
 export const noSay = (): string => words().noSay;
 export const unknownSay = (number: number): string => words().unknownSay(number);
-export const theClass = (): string => words().theClass;

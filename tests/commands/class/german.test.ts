@@ -116,14 +116,20 @@ describe("every command for the class", () => {
   it("keeps values, codes and fields as they are in English", () => {
     const room = germanRoom();
     const twin = createRoom();
+    for (const each of [room, twin]) {
+      each.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1");
+      each.says("Mina", "/run start");
+    }
     for (const line of LINES.filter((each) => !each.startsWith("/class setup"))) {
       const de = room.asks("Iris", line, "teacher");
       const en = twin.asks("Iris", line, "teacher");
-      expect([line, de.code, (de.reply.actions ?? []).map((each) => each.line)]).toEqual([
+      const asData = ({ code, reply }: typeof de): unknown[] => [
         line,
-        en.code,
-        (en.reply.actions ?? []).map((each) => each.line),
-      ]);
+        code,
+        (reply.actions ?? []).map((each) => each.line),
+        reply.fields,
+      ];
+      expect(asData(de)).toEqual(asData(en));
     }
   });
 });
