@@ -40,6 +40,12 @@ export function createMetrics({ stores, storePath, ports, now }: MetricsDeps): M
     });
   const decided = lateness("decided", "From the moment of a cue until it was decided and recorded");
   const delivered = lateness("delivered", "From the moment of a cue until its chat had taken it");
+  const waited = new Histogram({
+    name: "sinkside_rate_limit_waited_seconds",
+    help: "From when a message was owed and due until it was first tried: what a chat's limits cost",
+    buckets: LATENESS_SECONDS,
+    registers,
+  });
   const steps = new Counter({
     name: "sinkside_clock_steps_total",
     help: "The wall clock was set",
@@ -85,7 +91,9 @@ export function createMetrics({ stores, storePath, ports, now }: MetricsDeps): M
 
   return {
     registry,
-    onSaid({ runId, dueAt, decidedAt }, at) {
+    onSaid({ runId, dueAt, decidedAt, firstTryAt }, at) {
+      // What its chat keeps in this very store is never tried, and never waits.
+      if (firstTryAt !== null) waited.observe(Math.max(0, firstTryAt - Math.max(dueAt, decidedAt)) / 1000);
       // Warnings and digests can wait; what a run says can't.
       if (runId === null) return;
       decided.observe(Math.max(0, decidedAt - dueAt) / 1000);

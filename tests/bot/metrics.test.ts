@@ -77,6 +77,14 @@ test("lateness is told in two parts, and a warning that could wait is not counte
   expect(figures.get("sinkside_cue_delivered_lateness_seconds_count")).toBe(1);
 });
 
+test("what a chat's limits cost a message is told, from when it might have left to its first try", async () => {
+  metrics.onSaid({ ...owe("a"), runId: 7, firstTryAt: START + 203 }, START + 240);
+  metrics.onSaid({ ...owe("b"), runId: 7, firstTryAt: null }, START + 5);
+  const figures = await read();
+  expect(figures.get("sinkside_rate_limit_waited_seconds_sum")).toBeCloseTo(0.2);
+  expect(figures.get("sinkside_rate_limit_waited_seconds_count")).toBe(1);
+});
+
 test("what is owed, what waits for a chat's limit, what was logged and backed up is told", async () => {
   owe("a");
   owe("b");
