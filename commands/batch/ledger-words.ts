@@ -1,5 +1,5 @@
 import { inEach } from "../language.ts";
-import { NAMELESS } from "../mine/redact.ts";
+import { nameWords, somebody } from "../mine/name-words.ts";
 import { formatMl, formatNumber, formatSeconds, instant, makeNumber, plain } from "../wording.ts";
 import { formatRolls } from "./area.ts";
 import type { Line } from "./ledger.ts";
@@ -53,13 +53,12 @@ export function lineWords(line: Line, positionOf: (id: number) => number): strin
       return say.corrected(join(what), said(body.reason), by);
     }
     case "allowed":
-      return say.allowed(nameWords(line.aboutName ?? say.somebody), said(body.reason), by);
+      return say.allowed(
+        line.aboutName === null ? somebody() : nameWords(line.aboutName),
+        said(body.reason),
+        by,
+      );
   }
-}
-
-/** Whose name was taken out is kept as nobody in English. */
-function nameWords(kept: string): string {
-  return kept === NAMELESS ? words().nameless : plain(kept);
 }
 
 /** `14. 31 May, used: 1 roll (R7, Mina)`; a line taken back is struck through. */

@@ -1,5 +1,6 @@
 import type { Reply } from "../define.ts";
 import { inEach } from "../language.ts";
+import { nameWords } from "../mine/name-words.ts";
 import { formatMl, formatNumber, instant, plain } from "../wording.ts";
 import type { Collected } from "./silver.ts";
 import { de } from "./words/waste.de.ts";
@@ -43,7 +44,7 @@ export function wasteReply(
         formatMl(each.ml),
         grams(each),
         plain(each.to),
-        plain(each.personName),
+        nameWords(each.personName),
       ),
     );
   return {

@@ -1,11 +1,14 @@
+import { inEach } from "../language.ts";
 import { escapeXml } from "../sheet/svg.ts";
 import { plain } from "../wording.ts";
+import { de } from "./words/name.de.ts";
+import { en } from "./words/name.en.ts";
 
 /* Taking a person's name out of what others wrote. Pure. */
 
-/** What stands where a name stood. */
-export const NOBODY = "somebody";
-/** The name under which a roll of an erased person goes on. */
+const words = inEach({ en, de });
+
+/** The name under which a roll of an erased person goes on: kept so, and said by name-words.ts. */
 export const NAMELESS = "Somebody";
 
 /** Shorter parts of a name are words of every language. */
@@ -42,10 +45,11 @@ function withMarkup(names: readonly string[]): string[] {
     .sort((a, b) => b.length - a.length);
 }
 
-/** The text without the names, word by word: `Mina` is not taken out of `Minaret`. */
+/** The text with `somebody` for the names, word by word: `Mina` is not taken out of `Minaret`. */
 export function redactText(text: string, { whole, parts }: Namely): string {
-  const wholly = whole.reduce((rest, name) => rest.replace(wordPattern(name, "giu"), NOBODY), text);
-  return parts.reduce((rest, name) => rest.replace(wordPattern(name, "gu"), NOBODY), wholly);
+  const { somebody } = words();
+  const wholly = whole.reduce((rest, name) => rest.replace(wordPattern(name, "giu"), somebody), text);
+  return parts.reduce((rest, name) => rest.replace(wordPattern(name, "gu"), somebody), wholly);
 }
 
 function wordPattern(name: string, flags: string): RegExp {

@@ -1,8 +1,6 @@
 import type { LedgerWords } from "./ledger.en.ts";
 
 export const de: LedgerWords = {
-  somebody: "jemand",
-  nameless: "Jemand",
   clears: (seconds) => `klärt in ${seconds}`,
   mixed: (what, by) => `angesetzt: ${what} (${by})`,
   tabular: (rolls) => `${rolls} mit Flachkristallen`,

@@ -3,8 +3,6 @@ import type { Destination } from "../ledger.ts";
 /* A line of a ledger, part by part; `by` is who wrote it. */
 
 export const en = {
-  somebody: "somebody",
-  nameless: "Somebody",
   clears: (seconds: string) => `clears in ${seconds}`,
   mixed: (what: string, by: string) => `mixed ${what} (${by})`,
   tabular: (rolls: string) => `${rolls} of tabular-grain film`,

@@ -111,6 +111,20 @@ describe("a person's own data in German", () => {
   });
 });
 
+test("who is gone is somebody in the class's language in notes, and in the reader's where a name stood", () => {
+  const room = createRoom();
+  room.asks("Tess", "/class setup language:de", "teacher");
+  room.asks("Mina", "/mine language de");
+  const line = "/batch mix kind:stop product:Pier Stop dilution:1+19 volume:1 l";
+  room.asks("Bendix", line, "aide");
+  room.asks("Tess", "/batch test batch:B1 ph:5 note:Bendix sagt es", "teacher");
+  room.asks("Tess", "/class forget person:Bendix sure:yes", "teacher");
+  const german = room.asks("Mina", "/batch ledger B1").reply.text;
+  expect(german).toContain("angesetzt: 1 l (Jemand)");
+  expect(german).toContain("geprüft: pH 5, jemand sagt es (Tess)");
+  expect(room.asks("Tess", "/batch ledger B1", "teacher").reply.text).toContain("mixed 1 l (Somebody)");
+});
+
 test("every form of these folders is in German, option by option", () => {
   for (const [name, form] of Object.entries({ ...forms, ...helpForms })) {
     const command = commands.find((each) => each.name === name);
