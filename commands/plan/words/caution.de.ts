@@ -34,7 +34,7 @@ export const de: CautionWords = {
   littleConcentrate: (ml, films, neededMl, enoughMl) =>
     `${formatMl(ml)} Konzentrat ist zu wenig für ${films === 1 ? "diesen Film" : `${films} Filme`}: Das Datenblatt verlangt ${formatMl(neededMl)}. Nimm ${formatMl(enoughMl)} Entwickler in einer größeren Dose, oder weniger Filme.`,
   drift: (roomTenthsC, seconds) =>
-    `Die Dose folgt dem Raum (${formatTenthsC(roomTenthsC)}): Die Zeit ist dafür um ${formatSeconds(Math.abs(seconds))} ${seconds < 0 ? "verkürzt" : "verlängert"}. Ein Wasserbad so warm wie der Entwickler würde sie halten.`,
+    `Die Dose folgt dem Raum (${formatTenthsC(roomTenthsC)}): Die Zeit ist dafür um ${formatSeconds(Math.abs(seconds))} ${seconds < 0 ? "verkürzt" : "verlängert"}. Ein Wasserbad so warm wie der Entwickler würde die Dose auf Temperatur halten.`,
   tankLeaks: (tank, condition) =>
     `Dose ${tank} ist gemeldet: ${condition}. Nimm eine andere, wenn du kannst.`,
   sharedTank: (percent) =>

@@ -16,7 +16,7 @@ const GERMAN: Readonly<Record<string, string>> = {
     "die mittlere Zeit der Filme in der Dose, die höchstens 10 % auseinander liegen",
   "Kodak F-4016: 10 % is the smallest correction": "Kodak F-4016: 10 % ist die kleinste Korrektur",
   "more time in a used developer": "mehr Zeit in gebrauchtem Entwickler",
-  "allowance for the room": "Zugabe für den Raum",
+  "allowance for the room": "Ausgleich für den Raum",
   "Newton's law of cooling, this tank as measured":
     "Newtons Abkühlungsgesetz, diese Dose, wie sie gemessen wurde",
   "Newton's law of cooling, our estimate of a tank in still air":

@@ -190,6 +190,22 @@ describe("every call of /plan", () => {
     }
   });
 
+  it("fits a chat's 2000 characters, twice over at most, also with everything in it that can be", () => {
+    const room = germanRoom();
+    const long = "L".repeat(60);
+    room.asks(
+      "Iris",
+      `/sheet add film:"${long}" developer:"${long.toLowerCase()}" dilution:1+9 temp:20C time:4:00 speed:400 source:"${"s".repeat(200)}" minimum:100 ml reuse:1/10%/10`,
+      "teacher",
+    );
+    const { reply } = room.asks(
+      "Mina",
+      `/plan film:${long} temp:26C ei:1000 rolls:3 washaid:yes agitation:0/2/300 room:5C fixtemp:15C watertemp:12C filmsdone:3 clearing:5 min devbatch:${"b".repeat(40)} fixbatch:${"c".repeat(40)}`,
+    );
+    expect(reply.text.length).toBeGreaterThan(2_000);
+    expect(reply.text.length).toBeLessThan(4_000);
+  });
+
   it("keeps codes, fields and the lines of buttons as they are in English", () => {
     const [de, en] = [germanRoom(), createRoom()];
     const facts = ({ code, reply }: ReturnType<Room["asks"]>): unknown => [
