@@ -10,6 +10,9 @@ import {
 } from "../../commands/measure.ts";
 import { lineFaultWords } from "../../commands/line-words.ts";
 import { measureFaultWords, wordMeasureFault } from "../../commands/quantity.ts";
+import { checkValue } from "../../bot/chat/room-page/check.ts";
+import type { OptionCard } from "../../bot/chat/room-wire.ts";
+import { readCsv } from "../../commands/sheet/csv.ts";
 import { ENGLISH_WORDS } from "../support/english.ts";
 
 const german = <T>(work: () => T): T => speaking("de", work);
@@ -54,6 +57,61 @@ describe("quantities as somebody who reads German types them", () => {
     ["EI 400, push", "EI 400, push"],
     ["", ""],
   ])("%j with a decimal point is %j", (typed, point) => expect(pointDecimal(typed)).toBe(point));
+});
+
+test("a table of sheets as a German table program writes it: semicolons between cells, commas in numbers", () => {
+  const table = (mark: string, between: string): string =>
+    [
+      [
+        "film",
+        "developer",
+        "dilution",
+        "film_speed",
+        "temperature",
+        "exposure_index",
+        "time",
+        "factor_per_10c",
+        "source",
+      ],
+      [
+        "Lantern 400",
+        "House MQ",
+        "1+1",
+        "400",
+        `20${mark}5C`,
+        "400",
+        `9${mark}5 min`,
+        `2${mark}1`,
+        "invented",
+      ],
+    ]
+      .map((cells) => cells.join(between))
+      .join("\n");
+  const read = readCsv(table(",", ";"));
+  expect(read).toEqual(readCsv(table(".", ",")));
+  expect(read.ok && read.value[0]).toMatchObject({
+    factorPer10C: 2.1,
+    points: [{ tenthsC: 205, seconds: 570 }],
+  });
+});
+
+test("the room's page takes a decimal comma in a number's field, and still holds it to its bounds", () => {
+  const ph: OptionCard = {
+    name: "ph",
+    about: "",
+    isRequired: false,
+    kind: "number",
+    choices: [],
+    least: 0,
+    most: 14,
+    longest: null,
+    preset: null,
+    hasOffers: false,
+  };
+  expect(checkValue(ph, "5,5")).toBeUndefined();
+  expect(checkValue(ph, "15,5")).toMatchObject({ code: "ERR_MOST", bound: 14 });
+  expect(checkValue(ph, "5,5,5")).toMatchObject({ code: "ERR_NUMBER" });
+  expect(checkValue({ ...ph, kind: "whole" }, "5,5")).toMatchObject({ code: "ERR_WHOLE" });
 });
 
 describe("what is wrong with a quantity or a line is said in German", () => {
