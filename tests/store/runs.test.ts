@@ -28,6 +28,30 @@ describe("runs", () => {
     expect(stores.runs.get(run.id)).toEqual(next.value);
   });
 
+  test("are the same object while their row is the same, and are examined anew once anybody has written it", () => {
+    const { id } = add();
+    const first = stores.runs.get(id);
+    expect(stores.runs.get(id)).toBe(first);
+    expect(stores.runs.open(classId)[0]).toBe(first);
+    expect(() => first?.marks.push({} as never)).toThrow(TypeError);
+    stores.db.prepare("update runs set person_id = 'room:leo' where id = ?").run(id);
+    expect(stores.runs.get(id)).toEqual({ ...first, personId: "room:leo" });
+  });
+
+  test("are what the store holds after a change of theirs was rolled back", () => {
+    const run = add();
+    const next = advance(run, { kind: "next", step: 0, sure: false, atMs: START + 5000 });
+    if (!next.ok) throw new Error(next.fault.code);
+    const change = (): void =>
+      stores.atomically(() => {
+        stores.runs.save(next.value);
+        expect(stores.runs.get(run.id)).toEqual(next.value);
+        throw new Error("the disk is full");
+      });
+    expect(change).toThrow("the disk is full");
+    expect(stores.runs.get(run.id)).toEqual(run);
+  });
+
   test("are numbered per class, and no number comes again", () => {
     const other = stores.classes.add("room:2", "Other class", "UTC", false, START).id;
     expect([add().number, add().number, add({ classId: other }).number]).toEqual([1, 2, 1]);
