@@ -10,7 +10,13 @@ export interface Log {
   error(fields: Fields, message: string): void;
 }
 
-/** JSON lines on the standard error stream, so that the terminal's own line stays readable. */
+/** Where nobody reads the log for so long, its newest lines are dropped rather than the memory filled. */
+const MOST_WAITING_BYTES = 8 * 1024 * 1024;
+
+/**
+ * JSON lines on the standard error stream, so that the terminal's own line stays readable. Written beside the work: whoever
+ * reads them slowly must not hold up a cue. At the end of the process what waits is written at once.
+ */
 export function createLog(level: string): Log {
-  return pino({ level, base: null }, pino.destination({ fd: 2, sync: true }));
+  return pino({ level, base: null }, pino.destination({ fd: 2, sync: false, maxLength: MOST_WAITING_BYTES }));
 }
