@@ -14,8 +14,9 @@ const TOLD_EACH = 60;
 /** Runs settled with one flush of the disk. */
 const FIRST_PORTION = 10;
 const MOST_PORTION = 100;
-/** Where a wake-up takes long (a slow disk, many runs at once) the loop gets as long for everything else, within reason. */
+/** Where a wake-up takes long (a slow disk, many runs at once) the loop gets a share of it for everything else. */
 const SHORT_MS = 5;
+const REST_SHARE = 0.25;
 const LONGEST_REST_MS = 25;
 /** Nothing due for so long: time to tidy the store. */
 const QUIET_MS = 200;
@@ -149,5 +150,5 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
 }
 
 function restOf(tookMs: number): number {
-  return tookMs < SHORT_MS ? 0 : Math.min(tookMs, LONGEST_REST_MS);
+  return tookMs < SHORT_MS ? 0 : Math.min(tookMs * REST_SHARE, LONGEST_REST_MS);
 }
