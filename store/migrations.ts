@@ -140,4 +140,25 @@ export const MIGRATIONS: readonly string[] = [
   alter table members add column language text;
   alter table members add column chosen_language text;
   `,
+  `
+  -- The highest number of what was erased: a number that was said aloud is never given again.
+  create table erased_numbers (
+    class_id integer not null references classes (id) on delete cascade,
+    kind text not null check (kind in ('plan', 'run')),
+    number integer not null,
+    primary key (class_id, kind)
+  ) strict, without rowid;
+  create trigger plans_erased after delete on plans
+    when exists (select 1 from classes where id = old.class_id)
+  begin
+    insert into erased_numbers values (old.class_id, 'plan', old.number)
+      on conflict do update set number = max(number, excluded.number);
+  end;
+  create trigger runs_erased after delete on runs
+    when exists (select 1 from classes where id = old.class_id)
+  begin
+    insert into erased_numbers values (old.class_id, 'run', old.number)
+      on conflict do update set number = max(number, excluded.number);
+  end;
+  `,
 ];

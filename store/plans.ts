@@ -16,9 +16,11 @@ export interface PlanStore {
 }
 
 export function createPlanStore(db: Db): PlanStore {
-  const insert = db.prepare<[number, number, string, string, number]>(
+  const insert = db.prepare<[number, number, number, string, string, number]>(
     `insert into plans (class_id, number, person_id, body, made_at)
-     values (?, (select coalesce(max(number), 0) + 1 from plans where class_id = ?), ?, ?, ?) returning *`,
+     values (?, 1 + max(
+         (select coalesce(max(number), 0) from plans where class_id = ?),
+         (select coalesce(max(number), 0) from erased_numbers where class_id = ? and kind = 'plan')), ?, ?, ?) returning *`,
   );
   const one = db.prepare<[number, number]>("select * from plans where class_id = ? and number = ?");
   const newest = db.prepare<[number, string]>(
@@ -26,7 +28,7 @@ export function createPlanStore(db: Db): PlanStore {
   );
   return {
     add: (classId, personId, plan, now) =>
-      rowSchema.parse(insert.get(classId, classId, personId, JSON.stringify(plan), now)),
+      rowSchema.parse(insert.get(classId, classId, classId, personId, JSON.stringify(plan), now)),
     find: (classId, number) => rowSchema.optional().parse(one.get(classId, number)),
     latest: (classId, personId) => rowSchema.optional().parse(newest.get(classId, personId)),
   };

@@ -14,6 +14,7 @@ const LANDED: readonly string[] = [
   "013c359e4696",
   "5dc0a1148def",
   "1d5271d0fdfd",
+  "c756f685d958",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

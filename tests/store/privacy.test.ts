@@ -28,6 +28,7 @@ const NAMELESS: Readonly<Record<string, string>> = {
   "cues.key": "a key of ours",
   "cues.kind": "a word of ours",
   "cues.state": "a word of ours",
+  "erased_numbers.kind": "a word of ours",
   "erasures.kind": "a word of ours",
   "ledger.kind": "a word of ours",
   "ledger.key": "run and step",
@@ -232,6 +233,21 @@ describe("a person who erases themselves", () => {
     room.stores.db.exec("insert into rolls_text (rolls_text) values ('integrity-check')");
     expect(room.stores.db.pragma("integrity_check", { simple: true })).toBe("ok");
     expect(room.stores.db.pragma("foreign_key_check")).toEqual([]);
+  });
+
+  it("leaves no number of a plan or a run to be given once more", () => {
+    const room = createRoom();
+    room.says("Ben", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20");
+    room.says(NAME, "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20");
+    expect(room.says(NAME, "/run start")).toContain("R1");
+    room.says(NAME, "/run stop sure:yes");
+    room.says(NAME, `/mine erase ${NAME}`);
+    expect(room.says("Ben", "/run start")).toContain("R2");
+    expect(room.says("Ben", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20")).toContain(
+      "P3",
+    );
+    room.stores.atomically(() => room.stores.privacy.eraseClass(1));
+    expect(room.stores.db.prepare("select count(*) as n from erased_numbers").get()).toEqual({ n: 0 });
   });
 
   it("takes nobody else along: two of one first name", () => {
