@@ -1,3 +1,4 @@
+import { joinBytes } from "./bytes.ts";
 import type { Cleaned } from "./photo.ts";
 
 /* A JPEG taken apart into its segments and put together again from those that make the picture (ITU-T T.81, annex B). */
@@ -40,7 +41,7 @@ export function cleanJpeg(bytes: Uint8Array): Cleaned | undefined {
     at = data;
     if (bytes[at + 1] !== EOI) continue;
     parts.push(bytes.subarray(at, at + 2));
-    return size && { ...size, bytes: join(withOrientation(parts, orientation)) };
+    return size && { ...size, bytes: joinBytes(withOrientation(parts, orientation)) };
   }
   return undefined;
 }
@@ -121,14 +122,4 @@ function withOrientation(parts: readonly Uint8Array[], orientation: number | und
   ];
   const segment = [0xff, APP1, 0, 2 + EXIF.length + tiff.length, ...EXIF, ...tiff];
   return [start, Uint8Array.from(segment), ...rest];
-}
-
-function join(parts: readonly Uint8Array[]): Uint8Array {
-  const joined = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const part of parts) {
-    joined.set(part, at);
-    at += part.length;
-  }
-  return joined;
 }

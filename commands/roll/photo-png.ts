@@ -1,3 +1,4 @@
+import { joinBytes } from "./bytes.ts";
 import type { Cleaned } from "./photo.ts";
 
 /* A PNG put together again from the chunks that make the picture (ISO/IEC 15948). Texts, times and the like are left out. */
@@ -18,20 +19,10 @@ export function cleanPng(bytes: Uint8Array): Cleaned | undefined {
     if (at === SIGN_BYTES && type !== "IHDR") return undefined;
     if (type === "IHDR") size = { width: view.getUint32(at + 8), height: view.getUint32(at + 12) };
     if (KEPT.has(type)) parts.push(bytes.subarray(at, end));
-    if (type === "IEND") return size && { ...size, bytes: join(parts) };
+    if (type === "IEND") return size && { ...size, bytes: joinBytes(parts) };
     at = end;
   }
   return undefined;
-}
-
-function join(parts: readonly Uint8Array[]): Uint8Array {
-  const joined = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const part of parts) {
-    joined.set(part, at);
-    at += part.length;
-  }
-  return joined;
 }
 
 const TABLE = Uint32Array.from({ length: 256 }, (_, index) => {
