@@ -7,6 +7,7 @@ import {
 import { z } from "zod";
 import type { Command, FileOption } from "../../commands/define.ts";
 import { aboutOf, summaryOf } from "../../commands/forms.ts";
+import { DEFAULT_LANGUAGE, LANGUAGES, type Language } from "../../commands/language.ts";
 import { listLimitFaults } from "./discord-limits.ts";
 import { shorten } from "./discord-text.ts";
 
@@ -40,7 +41,11 @@ export function mapCommands(commands: readonly Command[]): CommandMap {
     const [first] = members;
     if (first && members.length === 1 && first.name === group) {
       byPath.set(group, first);
-      return { name: group, ...describe(first.summary, summaryOf(first, "de")), options: makeOptions(first) };
+      return {
+        name: group,
+        ...describe((language) => summaryOf(first, language)),
+        options: makeOptions(first),
+      };
     }
     const subs = members.map((command): APIApplicationCommandSubcommandOption => {
       const name = command.name === group ? BARE_WORD : command.name.slice(group.length + 1);
@@ -50,7 +55,7 @@ export function mapCommands(commands: readonly Command[]): CommandMap {
       return {
         type: OptionType.Subcommand,
         name,
-        ...describe(command.summary, summaryOf(command, "de")),
+        ...describe((language) => summaryOf(command, language)),
         options: makeOptions(command),
       };
     });
@@ -72,7 +77,6 @@ export function mapCommands(commands: readonly Command[]): CommandMap {
 /** The slice of JSON Schema that option schemas come to. */
 const propertySchema = z.looseObject({
   type: z.union([z.string(), z.array(z.string())]).optional(),
-  description: z.string().optional(),
   enum: z.array(z.union([z.string(), z.number(), z.boolean(), z.null()])).optional(),
   const: z.union([z.string(), z.number(), z.boolean(), z.null()]).optional(),
   minimum: z.number().optional(),
@@ -102,17 +106,20 @@ function makeOptions(command: Command): APIApplicationCommandBasicOption[] {
 }
 
 /** The platform shows each person the description in the language of their client. */
-function describe(
-  english: string,
-  german: string,
-): { description: string; description_localizations?: { de: string } } {
-  return german === english
-    ? { description: english }
-    : { description: english, description_localizations: { de: german } };
+function describe(textIn: (language: Language) => string): {
+  description: string;
+  description_localizations?: Partial<Record<Language, string>>;
+} {
+  const description = textIn(DEFAULT_LANGUAGE);
+  const others = LANGUAGES.map((language) => [language, textIn(language)] as const).filter(
+    ([, text]) => text !== description,
+  );
+  if (others.length === 0) return { description };
+  return { description, description_localizations: Object.fromEntries(others) };
 }
 
-function makeFileOption(command: Command, { name, about }: FileOption): APIApplicationCommandBasicOption {
-  const description = describe(about, aboutOf(command, name, "de"));
+function makeFileOption(command: Command, { name }: FileOption): APIApplicationCommandBasicOption {
+  const description = describe((language) => aboutOf(command, name, language));
   return { type: OptionType.Attachment, name, ...description, required: false };
 }
 
@@ -123,8 +130,8 @@ function makeOption(
   isRequired: boolean,
 ): APIApplicationCommandBasicOption {
   const property = narrow(raw);
-  const english = raw.description ?? property.description ?? "";
-  const common = { name, ...describe(english, aboutOf(command, name, "de")), required: isRequired };
+  const description = describe((language) => aboutOf(command, name, language));
+  const common = { name, ...description, required: isRequired };
   if (command.complete?.[name] !== undefined) return { ...common, ...readType(property), autocomplete: true };
   const choices = readChoices(property);
   if (choices.length > 0) {
