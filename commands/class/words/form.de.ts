@@ -47,7 +47,7 @@ export const forms: Forms = {
   },
   "class report": {
     summary: "Das Halbjahr auf einer Seite: Filme, Rufe, Entwicklung, Fehler, Chemie, Silber",
-    options: { when: "Welche Tage: 12 weeks, 2026-03, this year" },
+    options: { when: "Welche Tage: 12 weeks, 2026-03" },
   },
   "class role": {
     summary: "Jemanden im Kurs zur Schüler:in, Hilfskraft oder Lehrkraft machen",
