@@ -1,15 +1,19 @@
 import { existsSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
 import { isWritten } from "../store/backup.ts";
 import { openStores, type Stores } from "../store/index.ts";
-import { StoreError, type Db } from "../store/open.ts";
+import { StoreError } from "../store/open.ts";
 import { dropBallast, keepBallast } from "./guard-ballast.ts";
+import { examineBeside, findDamage, type Examined } from "./guard-damage.ts";
 import { listLosses, markerPath, readMarker, writeMarker } from "./guard-marker.ts";
 import type { Log } from "./log.ts";
 
 /* What stands between the class's record and a disk that fails, fills, or is tidied up by somebody. */
 
-/** Larger ones are examined with the next backup, not while a class waits for the start. */
-const CHECK_BELOW_BYTES = 64 * 1024 * 1024;
+/** Examined before anything else, whoever waits: it takes some 20 ms. */
+const SMALL_BYTES = 8 * 1024 * 1024;
+/** Examined before anything else where nobody is to be called so soon: it takes some 200 ms. */
+const MEDIUM_BYTES = 64 * 1024 * 1024;
+const SOON_MS = 5000;
 const LOOK_MS = 60_000;
 
 const onFull = /^SQLITE_(FULL|IOERR)/;
@@ -43,15 +47,22 @@ export function listBackups(folder: string): string[] {
     .reverse();
 }
 
+export interface Opened {
+  readonly stores: Stores;
+  /** False where somebody waits to be called, and looking at every page would take long: then it is done beside the calls. */
+  readonly isExamined: boolean;
+}
+
 /**
  * Opens the store after looking whether it is what it was. On a disk that is full it lets its reserve go and tries again.
  * @throws StoreError where it is gone, damaged, newer, or can't be used.
  */
-export function openGuarded(path: string, backupFolder: string, log: Log): Stores {
+export function openGuarded(path: string, backupFolder: string, log: Log, now: number): Opened {
   refuseEmptied(path, backupFolder);
   const stores = openWithReserve(path, log);
   try {
-    if (statSync(path).size < CHECK_BELOW_BYTES) refuseDamaged(path, stores.db);
+    const isExamined = mustExamine(path, stores, now);
+    if (isExamined) refuseDamaged(path, stores);
     const marker = readMarker(path);
     const losses = marker ? listLosses(marker, stores.db) : [];
     if (losses.length > 0)
@@ -59,11 +70,27 @@ export function openGuarded(path: string, backupFolder: string, log: Log): Store
         { losses, knownAt: marker?.at },
         "the store has lost its newest entries; a backup may have them",
       );
+    return { stores, isExamined };
   } catch (error) {
     stores.close();
     throw error;
   }
-  return stores;
+}
+
+/** Before the first call. A damaged store had better not be written at all; but a film that is not called is spoilt. */
+function mustExamine(path: string, stores: Stores, now: number): boolean {
+  const { size } = statSync(path);
+  if (size < SMALL_BYTES) return true;
+  return size < MEDIUM_BYTES && (nextCallAt(stores) ?? Infinity) > now + SOON_MS;
+}
+
+function nextCallAt({ cues }: Stores): number | undefined {
+  try {
+    return cues.nextDecideAt();
+  } catch {
+    // Something is broken: then it is to be examined now.
+    return undefined;
+  }
 }
 
 function openWithReserve(path: string, log: Log): Stores {
@@ -76,14 +103,14 @@ function openWithReserve(path: string, log: Log): Stores {
   }
 }
 
-function refuseDamaged(path: string, db: Db): void {
-  let found: string;
+function refuseDamaged(path: string, { db }: Stores): void {
+  let found: string | undefined;
   try {
-    found = String(db.pragma("quick_check(1)", { simple: true }));
+    found = findDamage(db);
   } catch (error) {
     found = String(error);
   }
-  if (found === "ok") return;
+  if (found === undefined) return;
   throw new StoreError(
     "SQLITE_CORRUPT",
     `The store at ${path} is damaged (${found}). Nothing was changed. Bring back a backup: npm run restore.`,
@@ -103,15 +130,28 @@ export interface GuardDeps {
   readonly stores: Stores;
   readonly log: Log;
   readonly now: () => number;
+  /** Whether every page of it was looked at; else it is now. */
+  readonly isExamined: boolean;
   /** The process must end, with this sentence. */
   readonly onFatal: (sentence: string) => void;
 }
 
 /** Watches the store while it is in use. */
-export function watchStore({ path, stores, log, now, onFatal }: GuardDeps): Guard {
+export function watchStore({ path, stores, log, now, isExamined, onFatal }: GuardDeps): Guard {
   const { ino, dev } = statSync(path);
   let isOver = false;
   const timer = setInterval(() => look(now()), LOOK_MS).unref();
+  const stopExamining = isExamined ? () => {} : examineBeside(path, onExamined);
+
+  function onExamined(examined: Examined): void {
+    if (isOver) return;
+    if (examined.kind === "damaged") endDamaged(examined.found);
+    if (examined.kind === "unknown") log.warn({ detail: examined.detail }, "the store could not be examined");
+  }
+
+  function endDamaged(found: string): void {
+    end(`The store at ${path} is damaged (${found}). Bring back a backup: npm run restore.`);
+  }
 
   function isReplaced(): boolean {
     const here = existsSync(path) ? statSync(path) : undefined;
@@ -157,6 +197,7 @@ export function watchStore({ path, stores, log, now, onFatal }: GuardDeps): Guar
   function end(sentence: string): void {
     isOver = true;
     clearInterval(timer);
+    stopExamining();
     log.error({}, sentence);
     onFatal(sentence);
   }
@@ -164,8 +205,7 @@ export function watchStore({ path, stores, log, now, onFatal }: GuardDeps): Guar
   function notice(error: unknown): void {
     const code = (error as { code?: string } | undefined)?.code ?? "";
     if (isOver) return;
-    if (onDamage.test(code))
-      end(`The store at ${path} is damaged (${code}). Bring back a backup: npm run restore.`);
+    if (onDamage.test(code)) endDamaged(code);
     else if (onFull.test(code) && dropBallast(path))
       log.error({ code }, "the disk is full; the reserve beside the store was let go. Free some space now");
   }
@@ -176,6 +216,7 @@ export function watchStore({ path, stores, log, now, onFatal }: GuardDeps): Guar
     notice,
     stop(at) {
       clearInterval(timer);
+      stopExamining();
       if (isOver) return;
       isOver = true;
       try {

@@ -43,7 +43,7 @@ export async function startBot(
     operations?.metrics?.onLine(level);
     guard?.notice(fault);
   });
-  const stores = openGuarded(path, backupFolderOf(config), log);
+  const { stores, isExamined } = openGuarded(path, backupFolderOf(config), log, Date.now());
   let lock;
   try {
     const address = `http://${config.ROOM_HOST}:${config.ROOM_PORT}`;
@@ -75,7 +75,8 @@ export async function startBot(
   });
   beat.start();
   const now = (): number => clock.now();
-  guard = watchStore({ path, stores, log, now, onFatal: (sentence) => onFatal(sentence, "store") });
+  const onBroken = (sentence: string): void => onFatal(sentence, "store");
+  guard = watchStore({ path, stores, log, now, isExamined, onFatal: onBroken });
   const onChatFatal = (sentence: string): void => onFatal(sentence, "chat");
 
   if (stores.classes.list().length === 0) {

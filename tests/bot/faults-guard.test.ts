@@ -34,7 +34,7 @@ beforeEach(() => {
   log = createMemoryLog();
   fatal = [];
   guard = undefined;
-  stores = openGuarded(path, backups, log);
+  ({ stores } = openGuarded(path, backups, log, START));
 });
 afterEach(() => {
   guard?.stop(START);
@@ -44,7 +44,7 @@ afterEach(() => {
 
 function watch(): Guard {
   const onFatal = (sentence: string): void => void fatal.push(sentence);
-  guard = watchStore({ path, stores, log, now: () => START, onFatal });
+  guard = watchStore({ path, stores, log, now: () => START, isExamined: true, onFatal });
   return guard;
 }
 
@@ -71,12 +71,12 @@ describe("a store that had something in it", () => {
     leave();
     for (const side of ["-wal", "-shm"]) rmSync(path + side, { force: true });
     spoil();
-    expect(() => openGuarded(path, backups, log)).toThrow(
+    expect(() => openGuarded(path, backups, log, START)).toThrow(
       new RegExp(`${words}, though it was in use until 2026-01-15.*npm run restore`),
     );
     // A person's own decision.
     rmSync(`${path}.known`);
-    expect(() => openGuarded(path, backups, log).close()).not.toThrow();
+    expect(() => openGuarded(path, backups, log, START).stores.close()).not.toThrow();
   });
 
   test("and was copied without its log, so that no table is left, is not silently replaced", () => {
@@ -95,13 +95,13 @@ describe("a store that had something in it", () => {
     rmSync(path);
     mkdirSync(backups);
     writeFileSync(join(backups, "sinkside-2026-01-15T18-00-00-000Z.db"), "");
-    expect(() => openGuarded(path, backups, log)).toThrow(/is missing.*move the backups out of/s);
+    expect(() => openGuarded(path, backups, log, START)).toThrow(/is missing.*move the backups out of/s);
   });
 
   test("is not missed where there was the invented demo only", () => {
     leave();
     rmSync(path);
-    stores = openGuarded(path, backups, log);
+    ({ stores } = openGuarded(path, backups, log, START));
     expect(stores.classes.list()).toEqual([]);
   });
 
@@ -118,7 +118,7 @@ describe("a store that had something in it", () => {
     const middle = Math.floor(bytes.length / 2);
     bytes[middle] = (bytes[middle] ?? 0) ^ 1;
     writeFileSync(`${killed}-wal`, bytes);
-    const opened = openGuarded(killed, backups, log);
+    const { stores: opened } = openGuarded(killed, backups, log, START);
     // Nothing of the engine's own checks finds it.
     expect(opened.db.pragma("integrity_check", { simple: true })).toBe("ok");
     const told = log.lines.find(({ message }) => message.includes("lost its newest entries"));
@@ -130,7 +130,7 @@ describe("a store that had something in it", () => {
     useIt(60);
     leave();
     writeFileSync(path, readFileSync(path).fill(0x77, 40_960, 81_920));
-    expect(() => openGuarded(path, backups, log)).toThrow(/damaged.*npm run restore/s);
+    expect(() => openGuarded(path, backups, log, START)).toThrow(/damaged.*npm run restore/s);
   });
 });
 

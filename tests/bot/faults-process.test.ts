@@ -3,16 +3,13 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { writeMarker } from "../../bot/guard-marker.ts";
-import { advance } from "../../commands/run/machine.ts";
-import { openStores, type Stores } from "../../store/index.ts";
-import { aPlan, aRun, aStep } from "../support/make.ts";
+import { openStores } from "../../store/index.ts";
+import { beginRun, prepare, refuses, STORE } from "../support/faults.ts";
 import { startProcess, type BotProcess } from "../support/process.ts";
 import { canMakeDisk, makeDisk, type SmallDisk } from "../support/tmpfs.ts";
 
 /* The built process on disks that fill, lock and rot: a clear sentence and the right exit, or a pause; nothing lost. */
 
-const STORE = 73;
 const HELD = 75;
 const bots: BotProcess[] = [];
 
@@ -25,22 +22,6 @@ function start(data: string, env: Readonly<Record<string, string>> = {}): BotPro
 afterEach(async () => {
   for (const bot of bots.splice(0)) if (bot.child.exitCode === null) await bot.kill();
 });
-
-async function refuses(bot: BotProcess, code: number, sentence: RegExp): Promise<void> {
-  expect(await bot.ended()).toBe(code);
-  expect(bot.output()).toMatch(sentence);
-  // A sentence for a person, and no trace of the program's insides.
-  expect(bot.output()).not.toMatch(/\n\s+at /);
-}
-
-/** A class of one's own, and so something to lose. */
-function prepare(data: string, more: (stores: Stores, classId: number) => void = () => {}): void {
-  const stores = openStores(join(data, "sinkside.db"));
-  const { id } = stores.classes.ensure("room:own", "Evening class", Date.now());
-  more(stores, id);
-  writeMarker(join(data, "sinkside.db"), stores.db, Date.now());
-  stores.close();
-}
 
 describe("on a healthy disk", () => {
   let data: string;
@@ -168,28 +149,6 @@ describe.skipIf(!canMakeDisk)("on a small disk of its own", () => {
     },
   );
 });
-
-/** A quarter of a minute in the developer, called every two seconds. */
-function beginRun(stores: Stores, classId: number): void {
-  const now = Date.now();
-  const agitation = {
-    initialSeconds: 1,
-    cycleSeconds: 2,
-    burstSeconds: 1,
-    manner: "inversion",
-    taps: 0,
-  } as const;
-  const steps = [aStep({ kind: "develop", seconds: 16, agitation }), aStep({ kind: "rinse" })];
-  stores.members.see(classId, { id: "room:mina", name: "Mina" }, "student", now);
-  const {
-    id: _id,
-    number: _number,
-    ...draft
-  } = aRun({ classId, plan: aPlan({ steps }), warnSeconds: 0, startedAtMs: now });
-  const begun = advance(stores.runs.add(draft), { kind: "next", step: 0, sure: false, atMs: now + 1000 });
-  if (!begun.ok) throw new Error(begun.fault.code);
-  stores.atomically(() => stores.keepRun(begun.value, now));
-}
 
 /**
  * The store's log keeps the size it once had, and what fits into that is recorded on a full disk as well. Emptied, it has to

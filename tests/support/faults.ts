@@ -1,0 +1,50 @@
+import { join } from "node:path";
+import { expect } from "vitest";
+import { writeMarker } from "../../bot/guard-marker.ts";
+import { advance } from "../../commands/run/machine.ts";
+import { openStores, type Stores } from "../../store/index.ts";
+import { aPlan, aRun, aStep } from "./make.ts";
+import type { BotProcess } from "./process.ts";
+
+/* Stores for the built process to meet faults with. */
+
+/** The exit code of a store that can't be used. */
+export const STORE = 73;
+
+export async function refuses(bot: BotProcess, code: number, sentence: RegExp): Promise<void> {
+  expect(await bot.ended()).toBe(code);
+  expect(bot.output()).toMatch(sentence);
+  // A sentence for a person, and no trace of the program's insides.
+  expect(bot.output()).not.toMatch(/\n\s+at /);
+}
+
+/** A class of one's own, and so something to lose. */
+export function prepare(data: string, more: (stores: Stores, classId: number) => void = () => {}): void {
+  const stores = openStores(join(data, "sinkside.db"));
+  const { id } = stores.classes.ensure("room:own", "Evening class", Date.now());
+  more(stores, id);
+  writeMarker(join(data, "sinkside.db"), stores.db, Date.now());
+  stores.close();
+}
+
+/** A quarter of a minute in the developer from `atMs` on, called every two seconds. */
+export function beginRun(stores: Stores, classId: number, atMs = Date.now() + 1000): void {
+  const began = Math.min(Date.now(), atMs);
+  const agitation = {
+    initialSeconds: 1,
+    cycleSeconds: 2,
+    burstSeconds: 1,
+    manner: "inversion",
+    taps: 0,
+  } as const;
+  const steps = [aStep({ kind: "develop", seconds: 16, agitation }), aStep({ kind: "rinse" })];
+  stores.members.see(classId, { id: "room:mina", name: "Mina" }, "student", began);
+  const {
+    id: _id,
+    number: _number,
+    ...draft
+  } = aRun({ classId, plan: aPlan({ steps }), warnSeconds: 0, startedAtMs: began });
+  const begun = advance(stores.runs.add(draft), { kind: "next", step: 0, sure: false, atMs });
+  if (!begun.ok) throw new Error(begun.fault.code);
+  stores.atomically(() => stores.keepRun(begun.value, began));
+}
