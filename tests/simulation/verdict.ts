@@ -91,7 +91,8 @@ function judgeOne(given: Case): void {
   const isDisturbed = overlaps(
     world,
     promise.dueMs - world.leadMs - SLACK_MS,
-    promise.dueMs + LATE_MS + SLACK_MS,
+    // A correction may make what was due before it.
+    Math.max(promise.dueMs, promise.madeMs) + LATE_MS + SLACK_MS,
   );
   switch (row.state) {
     case "pending":
