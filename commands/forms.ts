@@ -3,6 +3,7 @@ import { forms as cautionForms } from "./caution/words/form.de.ts";
 import { forms as classForms } from "./class/words/form.de.ts";
 import { forms as helpForms } from "./help/words/form.de.ts";
 import { forms as mineForms } from "./mine/words/form.de.ts";
+import { forms as rollForms } from "./roll/words/form.de.ts";
 import { forms as runForms } from "./run/words/form.de.ts";
 import { forms as tankForms } from "./tank/words/form.de.ts";
 import { forms as mixForms } from "./mix/words/form.de.ts";
@@ -22,6 +23,7 @@ export type Forms = Readonly<Record<string, Form>>;
 /* English stands in the definitions themselves: in `summary` and in each option's description. */
 const TRANSLATED: Readonly<Partial<Record<Language, Forms>>> = {
   de: {
+    ...rollForms,
     ...runForms,
     ...tankForms,
     ...cautionForms,

@@ -83,18 +83,18 @@ export function findRoll(context: Context, text: string | undefined): Roll {
       1,
       0,
     ).rolls;
-    if (!newest) throw new UserError("ERR_NO_ROLL_YET", words.NO_ROLL_YET);
+    if (!newest) throw new UserError("ERR_NO_ROLL_YET", words.noRollYet());
     return newest;
   }
   const number = parseNumber("roll", text);
   const roll = number === undefined ? undefined : stores.rolls.find(context.class.id, number);
-  if (!roll) throw new UserError("ERR_UNKNOWN_ROLL", words.UNKNOWN_ROLL(text));
+  if (!roll) throw new UserError("ERR_UNKNOWN_ROLL", words.unknownRoll(text));
   return roll;
 }
 
 export function ownRoll(context: Context, text: string | undefined): Roll {
   const roll = findRoll(context, text);
-  if (!mayWriteOn(context, roll)) throw new UserError("ERR_NOT_YOUR_ROLL", words.NOT_YOUR_ROLL);
+  if (!mayWriteOn(context, roll)) throw new UserError("ERR_NOT_YOUR_ROLL", words.notYourRoll());
   return roll;
 }
 

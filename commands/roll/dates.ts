@@ -12,9 +12,23 @@ export interface Days {
 
 export type DayFault = { readonly code: "ERR_NO_DAY"; readonly typed: string };
 
+/** Days as they are said in German; who reads German may type either. */
+const IN_GERMAN: Readonly<Record<string, string>> = {
+  heute: "today",
+  gestern: "yesterday",
+  "diese woche": "this week",
+  "letzte woche": "last week",
+  "dieser monat": "this month",
+  "diesen monat": "this month",
+  "letzter monat": "last month",
+  "letzten monat": "last month",
+  "dieses jahr": "this year",
+};
+
 /** The stretch of days that `text` names. A count of days or weeks goes back from today and includes it. */
 export function parseDays(text: string, zone: string, nowMs: number): Result<Days, DayFault> {
-  const typed = text.trim().toLowerCase();
+  const lower = text.trim().toLowerCase();
+  const typed = IN_GERMAN[lower] ?? lower;
   const today = Temporal.Instant.fromEpochMilliseconds(nowMs).toZonedDateTimeISO(zone).toPlainDate();
   const read = named(typed, today) ?? counted(typed, today) ?? written(typed);
   if (!read) return fail({ code: "ERR_NO_DAY", typed: text });
@@ -47,12 +61,15 @@ function named(typed: string, today: Temporal.PlainDate): Span | undefined {
 }
 
 function counted(typed: string, today: Temporal.PlainDate): Span | undefined {
-  const match = /^(?:last )?(\d{1,4}) ?(d|days?|w|weeks?|months?|y|years?)$/.exec(typed);
+  const match =
+    /^(?:last |letzte )?(\d{1,4}) ?(d|days?|w|weeks?|months?|y|years?|tage?n?|wochen?|monate?n?|jahre?n?)$/.exec(
+      typed,
+    );
   if (!match) return undefined;
   const count = Number(match[1]);
   const unit = match[2]?.[0];
   const back =
-    unit === "d"
+    unit === "d" || unit === "t"
       ? { days: count }
       : unit === "w"
         ? { weeks: count }

@@ -1,4 +1,8 @@
+import { inEach } from "../language.ts";
 import { plain } from "../wording.ts";
+import { de } from "./words/day.de.ts";
+import { en } from "./words/day.en.ts";
 
-export const NO_DAY = (typed: string): string =>
-  `I can't read "${plain(typed.slice(0, 40))}" as days. Write 2026-03-01, 2026-03, today, last week or 3 weeks.`;
+const words = inEach({ en, de });
+
+export const NO_DAY = (typed: string): string => words().noDay(plain(typed.slice(0, 40)));

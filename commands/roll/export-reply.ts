@@ -1,6 +1,11 @@
 import type { Reply } from "../define.ts";
-import { countOf, plain } from "../wording.ts";
+import { inEach } from "../language.ts";
 import type { ExportFormat } from "./file.ts";
+import { takenWords } from "./find-reply.ts";
+import { de } from "./words/find.de.ts";
+import { en } from "./words/find.en.ts";
+
+const words = inEach({ en, de });
 
 export function exportReply(
   content: string,
@@ -11,13 +16,12 @@ export function exportReply(
   pageSize: number,
   taken: readonly { readonly typed: string; readonly value: string }[],
 ): Reply {
-  const notes = taken.map(({ typed, value }) => `I took "${plain(typed)}" for ${plain(value)}.`);
   const rest = total - (page - 1) * pageSize - count;
   return {
     text: [
-      ...notes,
-      `**${countOf(count, "roll")}** as ${format.toUpperCase()}: one line for each film, the unit in each name. It holds names and notes: keep it as you keep a class list.`,
-      rest > 0 ? `There are more: add \`page:${page + 1}\` for the next.` : "",
+      ...takenWords(taken),
+      words().exported(count, format.toUpperCase()),
+      rest > 0 ? words().more(page + 1) : "",
     ]
       .filter(Boolean)
       .join("\n"),

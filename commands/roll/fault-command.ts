@@ -7,7 +7,7 @@ import { findCause } from "./causes.ts";
 import { completeRoll, findRoll, ownRoll } from "./command.ts";
 import { findingsOf, type BathFacts, type Surroundings } from "./evidence.ts";
 import * as words from "./fault-reply.ts";
-import { LOOK_WORDS } from "./look-words.ts";
+import { keptFault } from "./look-words.ts";
 import { EDGES, LOOKS, MARGINS, PLACES, questionFor } from "./looks.ts";
 import type { Roll } from "./roll.ts";
 import { weighCauses } from "./weigh.ts";
@@ -42,8 +42,8 @@ export const rollFault = defineCommand({
       const roll = ownRoll(context, text);
       const code = cause === "unknown" ? null : cause;
       if (code !== null && !findCause(code))
-        throw new UserError("ERR_UNKNOWN_CAUSE", words.UNKNOWN_CAUSE(cause));
-      context.stores.rolls.blame(roll.id, LOOK_WORDS[look], code);
+        throw new UserError("ERR_UNKNOWN_CAUSE", words.unknownCause(cause));
+      context.stores.rolls.blame(roll.id, keptFault(look), code);
       return words.blamedReply(roll, look, code);
     }
     const roll = findRoll(context, text);

@@ -1,11 +1,15 @@
 import type { Action, FieldValue, Reply } from "../define.ts";
+import { inEach } from "../language.ts";
 import { makeLine } from "../line.ts";
 import { joinAnd, makeNumber, plain } from "../wording.ts";
-import { causeTitle } from "./causes.ts";
+import { causeTitle, sourceOfCause, wordsOfCause } from "./causes.ts";
 import { findingWords } from "./finding-words.ts";
-import { LOOK_HELP, LOOK_WORDS } from "./look-words.ts";
+import { keptFault, lookHelp, lookWord } from "./look-words.ts";
 import {
+  EDGES,
   LOOKS,
+  MARGINS,
+  PLACES,
   type Answers,
   type Edge,
   type Look,
@@ -14,7 +18,11 @@ import {
   type Question,
 } from "./looks.ts";
 import type { Roll } from "./roll.ts";
-import type { Likelihood, Weighed } from "./weigh.ts";
+import type { Weighed } from "./weigh.ts";
+import { de } from "./words/fault.de.ts";
+import { en } from "./words/fault.en.ts";
+
+const words = inEach({ en, de });
 
 const faultLine = (roll: Roll, answers: Partial<Answers>, more: Record<string, string> = {}): string =>
   makeLine("roll fault", {
@@ -25,55 +33,32 @@ const faultLine = (roll: Roll, answers: Partial<Answers>, more: Record<string, s
 
 /** The first question: what is seen? */
 export function askLook(roll: Roll): Reply {
+  const lines = LOOKS.map((look) => `- ${words().look(lookWord(look), lookHelp(look))}`);
   return {
-    text: [
-      `**What do you see on ${makeNumber("roll", roll.number)}?** Hold it before a light; choose what fits best.`,
-      ...LOOKS.map((look) => `- ${LOOK_WORDS[look]}: ${LOOK_HELP[look]}`),
-    ].join("\n"),
+    text: [words().ask(makeNumber("roll", roll.number)), ...lines].join("\n"),
     fields: { roll: roll.number, question: "look", choices: [...LOOKS] },
-    actions: LOOKS.map((look) => ({ label: LOOK_WORDS[look], line: faultLine(roll, { look }) })),
+    actions: LOOKS.map((look) => ({ label: lookWord(look), line: faultLine(roll, { look }) })),
   };
 }
 
-const QUESTIONS = {
-  edge: {
-    text: "**Look at the film's border:** the maker's names and numbers there. Dark and sharp, faint, or none?",
-    choices: [
-      ["Dark", "dark"],
-      ["Faint", "faint"],
-      ["None", "none"],
-    ],
-  },
-  margin: {
-    text: "**Look at the border and between the frames:** clear there, or grey as well?",
-    choices: [
-      ["Clear", "clear"],
-      ["Grey as well", "grey"],
-    ],
-  },
-  place: {
-    text: "**How far does it go:** everywhere, or only in patches?",
-    choices: [
-      ["Everywhere", "everywhere"],
-      ["Patches", "patches"],
-    ],
-  },
-} as const satisfies Record<
+const CHOICES = { edge: EDGES, margin: MARGINS, place: PLACES } as const satisfies Record<
   Question,
-  { text: string; choices: readonly (readonly [string, Edge | Margin | Place])[] }
+  readonly (Edge | Margin | Place)[]
 >;
 
 export function askQuestion(roll: Roll, answers: Answers, question: Question): Reply {
-  const { text, choices } = QUESTIONS[question];
+  const choices: readonly (Edge | Margin | Place)[] = CHOICES[question];
   return {
-    text: `${LOOK_WORDS[answers.look]}. ${text}`.replace(/^./, (letter) => letter.toUpperCase()),
-    fields: { roll: roll.number, question, choices: choices.map(([, value]) => value) },
+    text: words()
+      .asked(lookWord(answers.look), words().questions[question])
+      .replace(/^./, (letter) => letter.toUpperCase()),
+    fields: { roll: roll.number, question, choices: [...choices] },
     actions: [
-      ...choices.map(([label, value]) => ({
-        label,
+      ...choices.map((value) => ({
+        label: words().choices[value],
         line: faultLine(roll, { ...answers, [question]: value }),
       })),
-      { label: "I can't tell", line: faultLine(roll, answers, { sure: "no" }) },
+      { label: words().cannotTell, line: faultLine(roll, answers, { sure: "no" }) },
     ],
   };
 }
@@ -85,9 +70,9 @@ export function causesReply(roll: Roll, answers: Answers, weighed: readonly Weig
   const name = makeNumber("roll", roll.number);
   return {
     text: [
-      `**${name}, ${LOOK_WORDS[answers.look]}:** weighed by what the log has of this roll.`,
+      words().causes(name, lookWord(answers.look)),
       ...shown.map((each, at) => causeWords(each, at)),
-      "Which was it? Telling it teaches the next one, and shows when a bottle is to blame.",
+      words().whichWasIt,
     ].join("\n\n"),
     fields: {
       roll: roll.number,
@@ -97,36 +82,31 @@ export function causesReply(roll: Roll, answers: Answers, weighed: readonly Weig
         likelihood,
         for: speaksFor.map(({ kind }) => kind),
         against: speaksAgainst.map(({ kind }) => kind),
-        source: cause.source,
+        source: sourceOfCause(cause.code),
       })),
     },
     actions: [
       ...shown.map(({ cause }, at): Action => ({
-        label: `${at + 1}: ${cause.title}`.slice(0, 80),
+        label: `${at + 1}: ${wordsOfCause(cause.code).title}`.slice(0, 80),
         line: makeLine("roll fault", { roll: roll.number, look: answers.look, cause: cause.code }),
       })),
       {
-        label: "Note it, cause unknown",
+        label: words().unknownToo,
         line: makeLine("roll fault", { roll: roll.number, look: answers.look, cause: "unknown" }),
       },
     ],
   };
 }
 
-const LIKELIHOODS = {
-  likely: "likely",
-  possible: "possible",
-  unlikely: "less likely",
-} as const satisfies Record<Likelihood, string>;
-
 function causeWords({ cause, likelihood, speaksFor, speaksAgainst }: Weighed, at: number): string {
+  const { title, now, next, source } = wordsOfCause(cause.code);
   return [
-    `**${at + 1}. ${cause.title}** (${LIKELIHOODS[likelihood]})`,
-    speaksFor.length > 0 ? `For it: ${joinAnd(speaksFor.map(findingWords))}.` : "",
-    speaksAgainst.length > 0 ? `Against it: ${joinAnd(speaksAgainst.map(findingWords))}.` : "",
-    at < 2 ? `Now: ${cause.now}` : "",
-    `Next time: ${cause.next}`,
-    `_Source: ${cause.source}_`,
+    `**${at + 1}. ${title}** (${words().likelihoods[likelihood]})`,
+    speaksFor.length > 0 ? words().speaksFor(joinAnd(speaksFor.map(findingWords))) : "",
+    speaksAgainst.length > 0 ? words().speaksAgainst(joinAnd(speaksAgainst.map(findingWords))) : "",
+    at < 2 ? words().now(now) : "",
+    words().next(next),
+    words().source(source),
   ]
     .filter(Boolean)
     .join("\n");
@@ -134,25 +114,22 @@ function causeWords({ cause, likelihood, speaksFor, speaksAgainst }: Weighed, at
 
 export function blamedReply(roll: Roll, look: Look, cause: string | null): Reply {
   const title = cause === null ? undefined : causeTitle(cause);
-  const why = title === undefined ? "cause unknown" : title;
+  const name = makeNumber("roll", roll.number);
   return {
-    text: `Noted on ${makeNumber("roll", roll.number)}: **${LOOK_WORDS[look]}**, ${why.replace(/^[A-Z]/, (letter) => letter.toLowerCase())}.`,
-    fields: { roll: roll.number, fault: LOOK_WORDS[look], cause },
-    actions: [
-      {
-        label: "Others like it",
-        line: makeLine("roll find", { fault: LOOK_WORDS[look] }),
-      },
-    ],
+    text:
+      title === undefined
+        ? words().notedUnknown(name, lookWord(look))
+        : words().noted(name, lookWord(look), title),
+    fields: { roll: roll.number, fault: keptFault(look), cause },
+    actions: [{ label: words().others, line: makeLine("roll find", { fault: keptFault(look) }) }],
   };
 }
 
 export function clearedReply(roll: Roll): Reply {
   return {
-    text: `${makeNumber("roll", roll.number)} has no fault on record now.`,
+    text: words().cleared(makeNumber("roll", roll.number)),
     fields: { roll: roll.number, fault: "", cause: null },
   };
 }
 
-export const UNKNOWN_CAUSE = (code: string): string =>
-  `I know no cause ${plain(code)}. Choose one of those offered, or \`cause:unknown\`.`;
+export const unknownCause = (code: string): string => words().unknownCause(plain(code));

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { whoMay } from "../class/who.ts";
 import { defineCommand } from "../define.ts";
 import { makeLine } from "../line.ts";
-import { completeBatch, completeValue, readFilter } from "./find-options.ts";
+import { completeBatch, completeFault, completeValue, readFilter } from "./find-options.ts";
 import { foundReply } from "./find-reply.ts";
 
 const PAGE_SIZE = 8;
@@ -43,7 +43,7 @@ export const rollFind = defineCommand({
     person: completeValue("person"),
     film: completeValue("film"),
     developer: completeValue("developer"),
-    fault: completeValue("fault"),
+    fault: completeFault,
     batch: completeBatch,
   },
   handle({ page, ...input }, context) {

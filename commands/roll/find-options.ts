@@ -4,6 +4,7 @@ import { makeNumber, parseNumber } from "../wording.ts";
 import { parseDays, type Days } from "./dates.ts";
 import { NO_DAY } from "./day-words.ts";
 import * as words from "./find-reply.ts";
+import { readFault, sayFault } from "./look-words.ts";
 import { nearest, pickNearest } from "./nearest.ts";
 import { EVERY_ROLL, splitWords, type RollFilter } from "./query.ts";
 
@@ -41,6 +42,20 @@ export const completeValue =
   (typed, context) =>
     nearest(typed, valuesOf(context, kind), 25).map((value) => ({ label: value.slice(0, 100), value }));
 
+/** By its name in any language; shown in the reader's. */
+export const completeFault: Completer = (typed, context) => {
+  const values = valuesOf(context, "fault");
+  const known = nearest(readFault(typed), values, 25);
+  const own = nearest(
+    typed,
+    values.map(({ value, uses }) => ({ value: sayFault(value), uses })),
+    25,
+  ).map(readFault);
+  return [...new Set([...known, ...own])]
+    .slice(0, 25)
+    .map((value) => ({ label: sayFault(value).slice(0, 100), value }));
+};
+
 /** By label or by what is in it: `B3`, `3`, `pier`. */
 export const completeBatch: Completer = (typed, { stores, class: { id } }) =>
   stores.batches
@@ -62,7 +77,7 @@ export function readFilter(input: FindInput, context: Context): ReadFilter {
     const values = valuesOf(context, kind);
     const value = pickNearest(typed, values);
     if (value === undefined)
-      throw new UserError("ERR_UNKNOWN_VALUE", words.UNKNOWN_VALUE(kind, typed, nearest(typed, values, 3)));
+      throw new UserError("ERR_UNKNOWN_VALUE", words.unknownValue(kind, typed, nearest(typed, values, 3)));
     if (value.toLowerCase() !== typed.toLowerCase()) taken.push({ typed, value });
     return value;
   };
@@ -76,7 +91,7 @@ export function readFilter(input: FindInput, context: Context): ReadFilter {
     tank: input.tank ?? null,
     rating: input.rating ?? null,
     outcome: input.outcome ?? null,
-    fault: input.fault === undefined ? null : ANY.test(input.fault) ? [] : splitWords(input.fault),
+    fault: input.fault === undefined ? null : ANY.test(input.fault) ? [] : splitWords(readFault(input.fault)),
     late: input.late === "yes" ? true : null,
     ...rangeOf(input, context),
   };
@@ -114,7 +129,7 @@ function rangeOf({ when, from, to }: FindInput, context: Context): Pick<RollFilt
   const last = read(to);
   const fromMs = Math.max(all?.fromMs ?? -Infinity, first?.fromMs ?? -Infinity);
   const untilMs = Math.min(all?.untilMs ?? Infinity, last?.untilMs ?? Infinity);
-  if (fromMs >= untilMs) throw new UserError("ERR_DAYS_ORDER", words.DAYS_ORDER);
+  if (fromMs >= untilMs) throw new UserError("ERR_DAYS_ORDER", words.daysOrder());
   return {
     fromMs: Number.isFinite(fromMs) ? fromMs : null,
     untilMs: Number.isFinite(untilMs) ? untilMs : null,

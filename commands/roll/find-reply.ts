@@ -1,9 +1,13 @@
 import type { RollTotals, ValueKind } from "../../store/rolls.ts";
 import type { Action, Reply } from "../define.ts";
+import { inEach } from "../language.ts";
 import { makeLine } from "../line.ts";
-import { countOf, formatSeconds, instant, joinAnd, makeNumber, plain } from "../wording.ts";
+import { formatNumber, formatSeconds, instant, joinAnd, makeNumber, plain, sayDilution } from "../wording.ts";
 import { fieldsOf } from "./reply.ts";
+import { sayFault } from "./look-words.ts";
 import type { Roll } from "./roll.ts";
+import { de } from "./words/find.de.ts";
+import { en } from "./words/find.en.ts";
 
 export interface Found {
   readonly rolls: readonly Roll[];
@@ -18,34 +22,36 @@ export interface Found {
   readonly isEverything: boolean;
 }
 
+const words = inEach({ en, de });
+
 export function foundReply(found: Found, lineOfPage: (page: number) => string): Reply {
   const { rolls, total, isCapped, totals, page, pageSize } = found;
-  const taken = found.taken
-    .map(({ typed, value }) => `I took "${plain(typed)}" for ${plain(value)}.`)
-    .join(" ");
+  const taken = takenWords(found.taken).join(" ");
   if (total === 0) {
-    const none = found.isEverything
-      ? "The log is empty yet: a run that ends writes a roll into it."
-      : "No roll in the log is like that. Try fewer words.";
-    const text = `${taken} ${none}`.trim();
-    return { text, fields: { total: 0, rolls: [] } };
+    const none = found.isEverything ? words().empty : words().noneLike;
+    return { text: `${taken} ${none}`.trim(), fields: { total: 0, rolls: [] } };
   }
   const pages = Math.ceil(total / pageSize);
   if (rolls.length === 0) {
-    const text = isCapped
-      ? `Nobody pages that far: narrow the search down, by film, person or \`when:\`.`
-      : `There are only ${countOf(pages, "page")}.`;
+    const text = isCapped ? words().tooFar : words().pagesOnly(pages);
     return { text, fields: { total, page, rolls: [] } };
   }
-  const count = isCapped ? `More than ${total} rolls` : countOf(total, "roll");
-  const head = `**${count}**${pages > 1 ? `, page ${page}${isCapped ? "" : ` of ${pages}`}` : ""}.`;
+  const head = `${headWords(found, pages)} ${totalsWords(totals, total)}`.trim();
   return {
-    text: [taken, `${head} ${totalsWords(totals, total)}`.trim(), ...rolls.map((roll) => `- ${lineOf(roll)}`)]
-      .filter(Boolean)
-      .join("\n"),
+    text: [taken, head, ...rolls.map((roll) => `- ${lineOf(roll)}`)].filter(Boolean).join("\n"),
     fields: { total, isCapped, page, pages, totals: { ...totals }, rolls: rolls.map(fieldsOf) },
     actions: [...rolls.slice(0, 3).map(showAction), ...turnActions(page, pages, lineOfPage)],
   };
+}
+
+/** A sentence for each value that was taken for another than was typed. */
+export function takenWords(taken: Found["taken"]): string[] {
+  return taken.map(({ typed, value }) => words().taken(plain(typed), plain(sayFault(value))));
+}
+
+function headWords({ total, isCapped, page }: Found, pages: number): string {
+  if (isCapped) return words().headCapped(total, page);
+  return pages > 1 ? words().headOfPages(total, page, pages) : words().head(total);
 }
 
 function totalsWords(
@@ -53,13 +59,13 @@ function totalsWords(
   total: number,
 ): string {
   const parts = [
-    stopped > 0 ? `${stopped} stopped` : "",
-    late > 0 ? `${late} with late calls` : "",
-    faulty > 0 ? `${faulty} with a fault` : "",
-    rated > 0 ? `${(ratingSum / rated).toFixed(1)} of 5 on average (${rated} rated)` : "",
+    stopped > 0 ? words().stopped(stopped) : "",
+    late > 0 ? words().late(late) : "",
+    faulty > 0 ? words().faulty(faulty) : "",
+    rated > 0 ? words().average(formatNumber(ratingSum / rated, 1), rated) : "",
   ].filter(Boolean);
   if (parts.length === 0 || counted < 2) return "";
-  return `${counted < total ? `Of the newest ${counted}: ` : ""}${joinAnd(parts)}.`;
+  return counted < total ? words().ofNewest(counted, joinAnd(parts)) : words().ofAll(joinAnd(parts));
 }
 
 export function showAction(roll: Roll): Action {
@@ -69,30 +75,34 @@ export function showAction(roll: Roll): Action {
 /** A button carries at most 100 characters; a longer search is paged by typing. */
 function turnActions(page: number, pages: number, lineOfPage: (page: number) => string): Action[] {
   const turns: Action[] = [];
-  if (page > 1) turns.push({ label: "Newer", line: lineOfPage(page - 1) });
-  if (page < pages) turns.push({ label: "Older", line: lineOfPage(page + 1) });
+  if (page > 1) turns.push({ label: words().newer, line: lineOfPage(page - 1) });
+  if (page < pages) turns.push({ label: words().older, line: lineOfPage(page + 1) });
   return turns.filter(({ line }) => line.length <= 100);
 }
 
 function lineOf(roll: Roll): string {
+  const { developedSeconds, exposureIndex } = roll.body;
   const parts = [
-    `${makeNumber("roll", roll.number)} ${plain(roll.personName)}: ${plain(roll.film)} at ${roll.body.exposureIndex} in ${plain(roll.developer)} ${roll.dilution}`,
-    roll.body.developedSeconds === null ? "never developed" : formatSeconds(roll.body.developedSeconds),
+    words().roll(
+      makeNumber("roll", roll.number),
+      plain(roll.personName),
+      plain(roll.film),
+      exposureIndex,
+      `${plain(roll.developer)} ${sayDilution(roll.dilution)}`,
+    ),
+    developedSeconds === null ? words().neverDeveloped : formatSeconds(developedSeconds),
     instant(roll.endedAt, "date"),
   ];
-  if (roll.outcome === "stopped") parts.push("stopped");
-  if (roll.rating !== null) parts.push(`rated ${roll.rating} of 5`);
-  if (roll.fault !== "") parts.push(`fault: ${plain(roll.fault)}`);
+  if (roll.outcome === "stopped") parts.push(words().wasStopped);
+  if (roll.rating !== null) parts.push(words().rated(roll.rating));
+  if (roll.fault !== "") parts.push(words().fault(plain(sayFault(roll.fault))));
   return parts.join(", ");
 }
 
-const KINDS = {
-  film: "film",
-  developer: "developer",
-  person: "person",
-  fault: "fault",
-} as const satisfies Record<ValueKind, string>;
-
-export const UNKNOWN_VALUE = (kind: ValueKind, typed: string, near: readonly string[]): string =>
-  `The log has no ${KINDS[kind]} "${plain(typed)}".${near.length > 0 ? ` Did you mean ${near.map(plain).join(" or ")}?` : ""}`;
-export const DAYS_ORDER = "The first day comes after the last one. Put them the other way round.";
+export const unknownValue = (kind: ValueKind, typed: string, near: readonly string[]): string =>
+  words().unknownValue(
+    kind,
+    plain(typed),
+    near.map((value) => plain(kind === "fault" ? sayFault(value) : value)),
+  );
+export const daysOrder = (): string => words().daysOrder;

@@ -1,50 +1,43 @@
-import type { Standing } from "../batch/state.ts";
-import { countOf, formatSeconds, formatTenthsC, joinAnd, plain } from "../wording.ts";
+import { inEach } from "../language.ts";
+import { formatSeconds, formatTenthsC, plain } from "../wording.ts";
 import type { Finding } from "./evidence.ts";
+import { de } from "./words/finding.de.ts";
+import { en } from "./words/finding.en.ts";
 
-const STANDINGS = {
-  ready: "in order",
-  exhausted: "worn out",
-  "out-of-date": "out of date",
-  discarded: "thrown away",
-} as const satisfies Record<Standing, string>;
+const words = inEach({ en, de });
 
 type FindingWords = {
   [Kind in Finding["kind"]]: (finding: Extract<Finding, { kind: Kind }>) => string;
 };
 const FINDING_WORDS: FindingWords = {
-  "dose-short": ({ percent }) => `it was developed ${percent} % short of plan`,
-  "dose-over": ({ percent }) => `it was developed ${percent} % beyond plan`,
-  "dose-right": () => "it was developed as planned",
-  "never-developed": () => "no developer is on record",
-  "developer-bad": ({ label, standing }) => `developer ${plain(label)} was ${STANDINGS[standing]}`,
-  "developer-good": ({ label }) => `developer ${plain(label)} was in order`,
+  "dose-short": ({ percent }) => words().doseShort(percent),
+  "dose-over": ({ percent }) => words().doseOver(percent),
+  "dose-right": () => words().doseRight,
+  "never-developed": () => words().neverDeveloped,
+  "developer-bad": ({ label, standing }) => words().developer(plain(label), words().standings[standing]),
+  "developer-good": ({ label }) => words().developer(plain(label), words().standings.ready),
   "fix-short": ({ seconds, neededSeconds, times }) =>
-    `it was fixed ${formatSeconds(seconds)}, and ${times} times the clearing time was ${formatSeconds(neededSeconds)}`,
+    words().fixShort(formatSeconds(seconds), times, formatSeconds(neededSeconds)),
   "fix-cut": ({ seconds, plannedSeconds }) =>
-    `it was fixed ${formatSeconds(seconds)} instead of ${formatSeconds(plannedSeconds)}`,
+    words().fixCut(formatSeconds(seconds), formatSeconds(plannedSeconds)),
   "fix-enough": ({ seconds, clearingSeconds }) =>
-    `it was fixed ${formatSeconds(seconds)}, with a clearing time of ${formatSeconds(clearingSeconds)}`,
-  "fixer-bad": ({ label, standing }) => `fixer ${plain(label)} was ${STANDINGS[standing]}`,
-  "fixer-good": ({ label }) => `fixer ${plain(label)} was in order`,
+    words().fixEnough(formatSeconds(seconds), formatSeconds(clearingSeconds)),
+  "fixer-bad": ({ label, standing }) => words().fixer(plain(label), words().standings[standing]),
+  "fixer-good": ({ label }) => words().fixer(plain(label), words().standings.ready),
   "wash-cut": ({ seconds, plannedSeconds }) =>
-    `it was washed ${formatSeconds(seconds)} instead of ${formatSeconds(plannedSeconds)}`,
-  "calls-missed": ({ missed, late }) =>
-    joinAnd([
-      ...(missed > 0 ? [`${countOf(missed, "call")} missed`] : []),
-      ...(late > 0 ? [`${countOf(late, "call")} late`] : []),
-    ]),
-  "calls-kept": () => "no call came late",
-  "tank-reported": ({ condition }) => `its tank was reported: ${plain(condition)}`,
-  "baths-apart": ({ stepTenths }) => `two baths were ${formatTenthsC(stepTenths)} apart`,
-  "baths-even": ({ stepTenths }) => `the baths measured were within ${formatTenthsC(stepTenths)}`,
-  warm: ({ tenthsC }) => `a bath was ${formatTenthsC(tenthsC)} warm`,
-  "wetting-skipped": () => "no wetting agent is on record",
-  tabular: () => "it is a tabular-grain film, which is slower to fix",
+    words().washCut(formatSeconds(seconds), formatSeconds(plannedSeconds)),
+  "calls-missed": ({ missed, late }) => words().callsMissed(missed, late),
+  "calls-kept": () => words().callsKept,
+  "tank-reported": ({ condition }) => words().tankReported(plain(condition)),
+  "baths-apart": ({ stepTenths }) => words().bathsApart(formatTenthsC(stepTenths)),
+  "baths-even": ({ stepTenths }) => words().bathsEven(formatTenthsC(stepTenths)),
+  warm: ({ tenthsC }) => words().warm(formatTenthsC(tenthsC)),
+  "wetting-skipped": () => words().wettingSkipped,
+  tabular: () => words().tabular,
 };
 
 /** What the record has, as a part of a sentence. */
 export function findingWords(finding: Finding): string {
-  const words = FINDING_WORDS[finding.kind] as (finding: Finding) => string;
-  return words(finding);
+  const say = FINDING_WORDS[finding.kind] as (finding: Finding) => string;
+  return say(finding);
 }

@@ -1,52 +1,39 @@
-import type { Look } from "./looks.ts";
+import { inEach } from "../language.ts";
+import { LOOKS, type Look } from "./looks.ts";
+import { fold } from "./nearest.ts";
+import { de } from "./words/look.de.ts";
+import { en } from "./words/look.en.ts";
 
-/** Short enough for a button; these are the words the log keeps as the fault. */
-export const LOOK_WORDS = {
-  thin: "thin",
-  dense: "dense",
-  flat: "flat",
-  contrasty: "contrasty",
-  blank: "blank",
-  milky: "milky",
-  coloured: "coloured",
-  stained: "stained",
-  fogged: "fogged",
-  "edge-streaks": "dark streaks from an edge",
-  "hole-streaks": "streaks at the perforations",
-  "run-streaks": "streaks below dense places",
-  patchy: "patchy",
-  "blank-patches": "blank patches",
-  "round-spots": "round clear spots",
-  specks: "specks",
-  crescents: "crescents",
-  "drying-marks": "drying marks",
-  lines: "fine lines",
-  wrinkled: "wrinkled",
-  frilled: "frilled edge",
-  reversed: "partly reversed",
-} as const satisfies Record<Look, string>;
+/*
+ * What is seen, in words. The log keeps a fault in one language, so that a class that reads two counts it once; each
+ * reader sees it in their own, and finds it by either.
+ */
 
-export const LOOK_HELP = {
-  thin: "too light all over, little in the shadows",
-  dense: "too dark all over",
-  flat: "grey on grey, no real black or clear",
-  contrasty: "highlights black, shadows clear, little between",
-  blank: "no picture at all",
-  milky: "creamy, you can't see through it",
-  coloured: "pink or purple",
-  stained: "yellow or brown",
-  fogged: "grey where it should be clear",
-  "edge-streaks": "black, from a corner or an edge inwards",
-  "hole-streaks": "one to each perforation",
-  "run-streaks": "light or dark, running on from dense places",
-  patchy: "lighter and darker clouds or streaks",
-  "blank-patches": "places without any picture, with sharp edges",
-  "round-spots": "small, clear, perfectly round",
-  specks: "small, irregular",
-  crescents: "dark or light half-moons",
-  "drying-marks": "tears, rings or drops",
-  lines: "fine, parallel, along the film",
-  wrinkled: "a net of fine cracks",
-  frilled: "the layer is soft or lifts at the edge",
-  reversed: "a positive in places",
-} as const satisfies Record<Look, string>;
+const EACH = { en, de };
+const words = inEach(EACH);
+
+export function lookWord(look: Look): string {
+  return words().words[look];
+}
+
+export function lookHelp(look: Look): string {
+  return words().help[look];
+}
+
+/** What the log keeps as the fault. */
+export function keptFault(look: Look): string {
+  return en.words[look];
+}
+
+/** A fault from the log for the one who reads; one that is no look's stays as it is. */
+export function sayFault(kept: string): string {
+  const look = LOOKS.find((each) => en.words[each] === kept);
+  return look === undefined ? kept : lookWord(look);
+}
+
+/** A fault as somebody typed it, in any language, as the log keeps it; one that is no look's stays as it is. */
+export function readFault(typed: string): string {
+  const wanted = fold(typed);
+  const look = LOOKS.find((each) => Object.values(EACH).some((one) => fold(one.words[each]) === wanted));
+  return look === undefined ? typed : keptFault(look);
+}

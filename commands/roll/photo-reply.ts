@@ -1,23 +1,26 @@
 import type { PhotoPlace, Reply } from "../define.ts";
+import { inEach } from "../language.ts";
 import { makeLine } from "../line.ts";
 import { makeNumber } from "../wording.ts";
 import { MOST_PHOTO_BYTES, MOST_PHOTO_PIXELS, type PhotoFault } from "./photo.ts";
 import type { Roll } from "./roll.ts";
+import { de } from "./words/photo.de.ts";
+import { en } from "./words/photo.en.ts";
+
+const words = inEach({ en, de });
 
 type Words = { [Fault in PhotoFault as Fault["code"]]: (fault: Fault) => string };
+const MB = 1024 * 1024;
 const FAULT_TEXT: Words = {
-  ERR_PHOTO_LARGE: ({ bytes }) =>
-    `The photo has ${Math.ceil(bytes / 1024 / 1024)} MB; at most ${MOST_PHOTO_BYTES / 1024 / 1024}. Take it smaller, or crop it.`,
-  ERR_PHOTO_TYPE: () => "That is no JPEG and no PNG. Save the photo as one of them.",
-  ERR_PHOTO_BROKEN: () =>
-    "The photo is not whole: its end is missing, or something in it is damaged. Send it again.",
-  ERR_PHOTO_PIXELS: ({ width, height }) =>
-    `The photo says it is ${width} by ${height} pixels; at most ${MOST_PHOTO_PIXELS} each way.`,
+  ERR_PHOTO_LARGE: ({ bytes }) => words().tooLarge(Math.ceil(bytes / MB), MOST_PHOTO_BYTES / MB),
+  ERR_PHOTO_TYPE: () => words().noPhoto,
+  ERR_PHOTO_BROKEN: () => words().broken,
+  ERR_PHOTO_PIXELS: ({ width, height }) => words().tooManyPixels(width, height, MOST_PHOTO_PIXELS),
 };
 
 export function photoFaultWords(fault: PhotoFault): string {
-  const word = FAULT_TEXT[fault.code] as (fault: PhotoFault) => string;
-  return word(fault);
+  const say = FAULT_TEXT[fault.code] as (fault: PhotoFault) => string;
+  return say(fault);
 }
 
 const show = (roll: Roll) => [
@@ -26,7 +29,7 @@ const show = (roll: Roll) => [
 
 export function keptReply(roll: Roll, bytes: number): Reply {
   return {
-    text: `The photo is with ${makeNumber("roll", roll.number)}. Where and when it was taken, and with what, is not kept.`,
+    text: words().kept(makeNumber("roll", roll.number)),
     fields: { roll: roll.number, photoBytes: bytes },
     actions: show(roll),
     photo: { roll: roll.number, has: true, mayAdd: true },
@@ -37,13 +40,13 @@ export function hasReply(roll: Roll, photo: PhotoPlace): Reply {
   const { has } = photo;
   const name = makeNumber("roll", roll.number);
   return {
-    text: has ? `${name} has a photo of its contact sheet.` : `${name} has no photo yet.`,
+    text: has ? words().has(name) : words().hasNone(name),
     fields: { roll: roll.number, hasPhoto: has },
     actions: has
       ? [
           ...show(roll),
           {
-            label: "Take the photo off",
+            label: words().takeOff,
             line: makeLine("roll photo", { roll: roll.number, remove: "yes" }),
             weight: "danger",
           },
@@ -54,10 +57,9 @@ export function hasReply(roll: Roll, photo: PhotoPlace): Reply {
 }
 
 export function removedReply(roll: Roll, was: boolean): Reply {
+  const name = makeNumber("roll", roll.number);
   return {
-    text: was
-      ? `The photo of ${makeNumber("roll", roll.number)} is gone.`
-      : `${makeNumber("roll", roll.number)} has no photo.`,
+    text: was ? words().gone(name) : words().hadNone(name),
     fields: { roll: roll.number, removed: was },
     actions: show(roll),
     photo: { roll: roll.number, has: false, mayAdd: true },

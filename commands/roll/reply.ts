@@ -1,33 +1,40 @@
 import type { Action, FieldValue, Reply } from "../define.ts";
+import { inEach } from "../language.ts";
 import { makeLine } from "../line.ts";
 import { titleOf } from "../plan/step-words.ts";
 import type { Deviation } from "../run/run.ts";
-import { formatBothScales, formatSeconds, instant, makeNumber, plain, saySeconds } from "../wording.ts";
+import {
+  formatBothScales,
+  formatSeconds,
+  instant,
+  makeNumber,
+  plain,
+  sayDilution,
+  saySeconds,
+} from "../wording.ts";
 import { causeTitle } from "./causes.ts";
+import { sayFault } from "./look-words.ts";
 import type { Roll } from "./roll.ts";
 import { drawTimeline } from "./timeline.ts";
+import { de } from "./words/reply.de.ts";
+import { en } from "./words/reply.en.ts";
+
+const words = inEach({ en, de });
 
 export function shownReply(roll: Roll): Reply {
   const { body } = roll;
-  const head = `**${makeNumber("roll", roll.number)}** ${plain(roll.personName)}, ${instant(roll.endedAt, "date")}${roll.outcome === "stopped" ? `, stopped${body.reason ? `: ${plain(body.reason)}` : ""}` : ""}`;
-  const lines = [
-    head,
-    `${plain(roll.film)} at exposure index ${body.exposureIndex}, ${plain(roll.developer)} ${roll.dilution}, ${formatBothScales(body.tenthsC)}${roll.tank === null ? "" : `, tank ${roll.tank}`}${roll.batches ? `, batches ${plain(roll.batches)}` : ""}`,
-    ...body.steps.map(stepLine),
-  ];
+  const lines = [headLine(roll), bathsLine(roll), ...body.steps.map(stepLine)];
   const dose = doseLine(body.dosePerMille);
   if (dose !== null) lines.push(dose);
   if (body.deviations.length > 0)
-    lines.push(
-      "**Otherwise than planned**",
-      ...body.deviations.map((each) => `- ${deviationLine(each, roll)}`),
-    );
-  if (roll.lateCues + body.missedCues > 0) {
-    lines.push(`Calls: ${roll.lateCues} late, ${body.missedCues} missed.`);
+    lines.push(words().otherwise, ...body.deviations.map((each) => `- ${deviationLine(each, roll)}`));
+  if (roll.lateCues + body.missedCues > 0) lines.push(words().calls(roll.lateCues, body.missedCues));
+  if (roll.fault !== "") {
+    const cause = body.cause === null ? undefined : causeTitle(body.cause);
+    lines.push(words().fault(plain(sayFault(roll.fault)), cause));
   }
-  if (roll.fault !== "") lines.push(`Fault: ${plain(roll.fault)}${causeWords(body.cause)}.`);
-  if (roll.rating !== null) lines.push(`Rated ${roll.rating} of 5.`);
-  if (roll.note !== "") lines.push(`Note: ${plain(roll.note)}`);
+  if (roll.rating !== null) lines.push(words().rating(roll.rating));
+  if (roll.note !== "") lines.push(words().note(plain(roll.note)));
   const picture = drawTimeline(roll);
   return {
     text: lines.join("\n"),
@@ -37,13 +44,28 @@ export function shownReply(roll: Roll): Reply {
   };
 }
 
-function causeWords(cause: string | null): string {
-  const title = cause === null ? undefined : causeTitle(cause);
-  return title === undefined ? "" : `, put down to: ${title.toLowerCase()}`;
+function headLine({ number, personName, endedAt, outcome, body: { reason } }: Roll): string {
+  const roll = makeNumber("roll", number);
+  const person = plain(personName);
+  const on = instant(endedAt, "date");
+  return outcome === "stopped"
+    ? words().headStopped(roll, person, on, plain(reason ?? ""))
+    : words().head(roll, person, on);
+}
+
+function bathsLine({ film, developer, dilution, tank, batches, body }: Roll): string {
+  return words().baths(
+    plain(film),
+    body.exposureIndex,
+    `${plain(developer)} ${sayDilution(dilution)}`,
+    formatBothScales(body.tenthsC),
+    tank,
+    plain(batches).split(" ").filter(Boolean),
+  );
 }
 
 function faultAction(roll: Roll): Action {
-  return { label: "Look for a fault's cause", line: makeLine("roll fault", { roll: roll.number }) };
+  return { label: words().lookForCause, line: makeLine("roll fault", { roll: roll.number }) };
 }
 
 function showAction(roll: Roll): Action {
@@ -56,30 +78,38 @@ const DOSE_AS_PLANNED_PER_MILLE = 30;
 function doseLine(dosePerMille: number | null): string | null {
   if (dosePerMille === null) return null;
   const off = dosePerMille - 1000;
-  if (Math.abs(off) < DOSE_AS_PLANNED_PER_MILLE) return "Developed as planned.";
-  return `**Developed ${Math.round(Math.abs(off) / 10)} % ${off < 0 ? "short of" : "beyond"} plan**, by the times and temperatures measured.`;
+  if (Math.abs(off) < DOSE_AS_PLANNED_PER_MILLE) return words().asPlanned;
+  const percent = Math.round(Math.abs(off) / 10);
+  return off < 0 ? words().short(percent) : words().beyond(percent);
 }
 
 function stepLine(step: Roll["body"]["steps"][number]): string {
   const name = titleOf(step);
-  if (step.startedAtMs === null) return `- ${name}: not reached`;
-  const actual = step.actualSeconds === null ? "begun" : formatSeconds(step.actualSeconds);
-  const planned = step.plannedSeconds === null ? "" : ` (planned ${formatSeconds(step.plannedSeconds)})`;
-  return `- ${name}: ${actual}${planned}`;
+  if (step.startedAtMs === null) return `- ${words().notReached(name)}`;
+  const took = step.actualSeconds === null ? words().begun : formatSeconds(step.actualSeconds);
+  const planned = step.plannedSeconds === null ? null : formatSeconds(step.plannedSeconds);
+  return `- ${words().step(name, took, planned)}`;
 }
 
 function deviationLine(deviation: Deviation, roll: Roll): string {
   const step = roll.body.steps[deviation.step];
-  const name = step ? titleOf(step) : "Step";
+  const name = step ? titleOf(step) : words().someStep;
   switch (deviation.kind) {
-    case "moved":
-      return `${name}: pour-in put ${saySeconds(Math.abs(deviation.bySeconds))} ${deviation.bySeconds < 0 ? "earlier" : "later"}`;
+    case "moved": {
+      const by = saySeconds(Math.abs(deviation.bySeconds));
+      return deviation.bySeconds < 0 ? words().earlier(name, by) : words().later(name, by);
+    }
     case "new-temperature":
-      return `${name}: ${formatBothScales(deviation.tenthsC)} measured, time ${formatSeconds(deviation.fromSeconds)} became ${formatSeconds(deviation.toSeconds)}`;
+      return words().newTemperature(
+        name,
+        formatBothScales(deviation.tenthsC),
+        formatSeconds(deviation.fromSeconds),
+        formatSeconds(deviation.toSeconds),
+      );
     case "cut-short":
-      return `${name}: ${saySeconds(deviation.bySeconds)} too short`;
+      return words().cutShort(name, saySeconds(deviation.bySeconds));
     case "overrun":
-      return `${name}: ${saySeconds(deviation.bySeconds)} too long`;
+      return words().overrun(name, saySeconds(deviation.bySeconds));
   }
 }
 
@@ -112,7 +142,7 @@ export function fieldsOf(roll: Roll): { [key: string]: FieldValue } {
 
 export function notedReply(roll: Roll): Reply {
   return {
-    text: `Noted on ${makeNumber("roll", roll.number)}. It can be found by these words now.`,
+    text: words().noted(makeNumber("roll", roll.number)),
     fields: fieldsOf(roll),
     actions: [showAction(roll)],
   };
@@ -120,13 +150,12 @@ export function notedReply(roll: Roll): Reply {
 
 export function ratedReply(roll: Roll): Reply {
   return {
-    text: `${makeNumber("roll", roll.number)} is rated ${roll.rating} of 5.`,
+    text: words().rated(makeNumber("roll", roll.number), roll.rating),
     fields: fieldsOf(roll),
     actions: [showAction(roll)],
   };
 }
 
-export const UNKNOWN_ROLL = (text: string): string =>
-  `I know no roll ${plain(text)}. Find it with \`/roll find\`.`;
-export const NOT_YOUR_ROLL = "Only the roll's owner, an aide or the teacher can write on it.";
-export const NO_ROLL_YET = "You have no roll in the log yet. A run that ends writes one.";
+export const unknownRoll = (typed: string): string => words().unknownRoll(plain(typed));
+export const notYourRoll = (): string => words().notYourRoll;
+export const noRollYet = (): string => words().noRollYet;

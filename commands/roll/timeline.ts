@@ -1,17 +1,24 @@
-import { scaleLinear } from "d3-scale";
+import { scaleLinear, type ScaleLinear } from "d3-scale";
 import type { Picture } from "../define.ts";
+import { inEach } from "../language.ts";
 import { titleOf } from "../plan/step-words.ts";
 import { FONT, INK, svgText } from "../sheet/svg.ts";
 import { formatSeconds, formatTenthsC, makeNumber } from "../wording.ts";
 import type { Roll } from "./roll.ts";
+import { de } from "./words/reply.de.ts";
+import { en } from "./words/reply.en.ts";
 
 /*
  * A run as it really went: each step from when its bath was in to when the next one was, over the bar that was planned.
  * A planned bar begins where the step really began, so that what is longer or shorter is seen at once.
  */
 
+const words = inEach({ en: en.picture, de: de.picture });
+
 const WIDTH = 900;
+/** The least room for a title, and the width of its letters on average. */
 const LABEL = 180;
+const LETTER = 10.6;
 const RIGHT = 96;
 const TOP = 92;
 const ROW = 46;
@@ -30,19 +37,25 @@ export function drawTimeline(roll: Roll): Picture | undefined {
   const ends = begun.map((step) => minuteOf((step.startedAtMs ?? 0) + longestMs(step)));
   const x = scaleLinear()
     .domain([0, Math.max(1, ...ends)])
-    .range([LABEL, WIDTH - RIGHT])
+    .range([labelWidth(steps), WIDTH - RIGHT])
     .nice();
   const height = TOP + steps.length * ROW + 40;
   const svg = [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" width="${WIDTH}" height="${height}" font-family="${FONT}" fill="${INK.text}">`,
     `<rect width="${WIDTH}" height="${height}" fill="${INK.paper}"/>`,
     svgText(20, 38, titleOfRoll(roll), 24, { bold: true }),
-    svgText(20, 66, "solid: as it went; outline: as planned; minutes from the first bath", 17),
+    svgText(20, 66, words().caption, 17),
     ...x.ticks(8).map((tick) => axisLine(x(tick), tick, height)),
     ...steps.map((step, at) => drawStep(step, at, x, zeroMs)),
     "</svg>",
   ].join("");
   return { name: `roll-${roll.number}`, alt: altOf(roll, steps), svg };
+}
+
+/** Room for the longest title; languages differ in that. */
+function labelWidth(steps: readonly RollStep[]): number {
+  const letters = Math.max(...steps.map((step) => titleOf(step).length));
+  return Math.max(LABEL, 30 + Math.ceil(letters * LETTER));
 }
 
 function longestMs({ actualSeconds, plannedSeconds }: RollStep): number {
@@ -59,11 +72,11 @@ function axisLine(x: number, minute: number, height: number): string {
   return `<line x1="${at}" x2="${at}" y1="${TOP - 8}" y2="${height - 30}" stroke="${INK.grid}"/>${svgText(at, height - 10, `${minute}`, 17, { anchor: "middle" })}`;
 }
 
-function drawStep(step: RollStep, at: number, x: (minute: number) => number, zeroMs: number): string {
+function drawStep(step: RollStep, at: number, x: ScaleLinear<number, number>, zeroMs: number): string {
   const y = TOP + at * ROW;
   const label = svgText(20, y + 19, titleOf(step), 20);
   if (step.startedAtMs === null)
-    return label + svgText(LABEL, y + 19, "not reached", 18, { fill: "#5c574d" });
+    return label + svgText(x.range()[0] ?? LABEL, y + 19, words().notReached, 18, { fill: "#5c574d" });
   const from = (step.startedAtMs - zeroMs) / 60_000;
   const colour = INK.bath[at % INK.bath.length] ?? INK.text;
   const end = round(x(from + longestMs(step) / 60_000));
@@ -91,7 +104,7 @@ function bar(
 }
 
 function timeWords({ actualSeconds }: RollStep): string {
-  return actualSeconds === null ? "begun" : formatSeconds(actualSeconds);
+  return actualSeconds === null ? words().begun : formatSeconds(actualSeconds);
 }
 
 /** Clearly shorter, or a bath that harms clearly longer, than planned. */
@@ -103,12 +116,13 @@ function isOff({ kind, actualSeconds, plannedSeconds }: RollStep): boolean {
 }
 
 function altOf(roll: Roll, steps: readonly RollStep[]): string {
-  const parts = steps.map((step) =>
-    step.startedAtMs === null
-      ? `${titleOf(step)} not reached`
-      : `${titleOf(step)} ${timeWords(step)}${step.plannedSeconds === null ? "" : ` of ${formatSeconds(step.plannedSeconds)}`}`,
-  );
-  return `${makeNumber("roll", roll.number)} as it went: ${parts.join(", ")}.`.slice(0, 1000);
+  const parts = steps.map((step) => {
+    const title = titleOf(step);
+    if (step.startedAtMs === null) return words().altNotReached(title);
+    const planned = step.plannedSeconds === null ? null : formatSeconds(step.plannedSeconds);
+    return words().altStep(title, timeWords(step), planned);
+  });
+  return words().alt(makeNumber("roll", roll.number), parts.join(", ")).slice(0, 1000);
 }
 
 function round(value: number): number {

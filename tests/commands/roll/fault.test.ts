@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { CAUSES } from "../../../commands/roll/cause-table.ts";
-import { findCause } from "../../../commands/roll/causes.ts";
+import { findCause, wordsOfCause } from "../../../commands/roll/causes.ts";
 import { FACTORS, findingsOf, type Surroundings } from "../../../commands/roll/evidence.ts";
 import { LOOKS, questionFor, type Answers, type Look } from "../../../commands/roll/looks.ts";
 import { weighCauses } from "../../../commands/roll/weigh.ts";
@@ -22,7 +22,8 @@ const first = (answers: Answers, body: Partial<RollBody> = {}, around: Partial<S
 describe("the table of causes", () => {
   it("explains every look, and names a source or says that there is none", () => {
     for (const look of LOOKS) expect(CAUSES.some((cause) => (cause.looks[look] ?? 0) >= 3)).toBe(true);
-    for (const cause of CAUSES) expect(cause.source).toMatch(/\d|no source|page|handbook|tables/);
+    for (const { code } of CAUSES)
+      expect(wordsOfCause(code).source).toMatch(/\d|no source|page|handbook|tables/);
   });
 
   it("has no factor for a cause it does not know, and no cause twice", () => {

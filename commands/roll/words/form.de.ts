@@ -1,0 +1,73 @@
+import type { Forms } from "../../forms.ts";
+
+const roll = "Welcher Film, etwa L12; ohne Angabe dein neuester";
+const from = "Ab diesem Tag";
+const to = "Bis zu diesem Tag, ihn eingeschlossen";
+
+export const forms: Forms = {
+  "roll show": {
+    summary: "Ein Film: wie geplant und wie es wirklich lief",
+    options: { roll },
+  },
+  "roll note": {
+    summary: "Schreibt eine Notiz zu einem Film; ihre Wörter findet man wieder",
+    options: { roll, note: "Was du gesehen hast; höchstens 2000 Zeichen" },
+  },
+  "roll rate": {
+    summary: "Bewertet die Negative, von 1 (unbrauchbar) bis 5 (vergrößert sich von selbst)",
+    options: { roll, rating: "1 bis 5" },
+  },
+  "roll find": {
+    summary: "Sucht im Buch: nach Wörtern, Person, Film, Entwickler, Ansatz, Dose, Tagen, Fehler, Wertung",
+    options: {
+      words: "Wörter aus Notiz, Film und Namen; ihr Anfang genügt",
+      person: "Wessen Film",
+      film: "Name des Films",
+      developer: "Name des Entwicklers",
+      batch: "Ansatz, etwa B3",
+      tank: "Nummer der Dose",
+      when: "2026-03-01, 2026-03, heute, letzte Woche, 3 Wochen",
+      from,
+      to,
+      fault: "Was man sah, etwa dünn; oder any für irgendeinen",
+      rating: "Wertung von 1 bis 5",
+      outcome: "Wie der Lauf endete: finished (fertig) oder stopped (abgebrochen)",
+      late: "yes: nur mit Rufen, die zu spät kamen oder ausfielen",
+      page: "Seite, ab 1",
+    },
+  },
+  "roll fault": {
+    summary: "Vom Bild auf dem Negativ zur Ursache, abgewogen nach dem, was im Buch steht",
+    options: {
+      roll,
+      look: "Was du siehst; none: doch kein Fehler",
+      edge: "Namen und Zahlen des Herstellers am Rand",
+      margin: "Der Rand außen und zwischen den Bildern",
+      place: "Überall oder nur stellenweise",
+      sure: "no: nicht weiter fragen",
+      cause: "Welche Ursache es war; oder unknown",
+    },
+  },
+  "roll photo": {
+    summary: "Das Foto vom Kontaktbogen eines Films: zeigt es, nimmt es auf, entfernt es",
+    options: {
+      roll,
+      remove: "yes: das Foto entfernen",
+      photo: "Das Foto dazu: JPEG oder PNG",
+    },
+  },
+  "roll export": {
+    summary: "Das Buch als Datei, CSV oder JSON: alles zu jedem Film außer dem Foto",
+    options: {
+      as: "csv für ein Tabellenprogramm, json für andere Programme",
+      words: "Nur Filme mit diesen Wörtern",
+      person: "Nur die Filme dieser Person",
+      film: "Nur diesen Film",
+      developer: "Nur diesen Entwickler",
+      when: "2026-03-01, 2026-03, letzte Woche, 3 Wochen",
+      from,
+      to,
+      page: "Die nächsten 2000 eines längeren Buchs",
+    },
+  },
+};
