@@ -161,4 +161,9 @@ export const MIGRATIONS: readonly string[] = [
       on conflict do update set number = max(number, excluded.number);
   end;
   `,
+  `
+  -- What stands in the address under which a calendar looks the class's times up; null: there is none.
+  alter table classes add column calendar_token text;
+  create unique index classes_calendar on classes (calendar_token);
+  `,
 ];

@@ -37,6 +37,10 @@ export interface RoomStore {
   secret(classId: number, kind: SecretKind): string | undefined;
   setSecret(classId: number, kind: SecretKind, value: string, now: number): void;
   classIdByJoinCode(code: string): number | undefined;
+  /** What stands in the address of the class's calendar; undefined where it has none. */
+  calendarToken(classId: number): string | undefined;
+  setCalendarToken(classId: number, token: string | null): void;
+  classIdByCalendarToken(token: string): number | undefined;
 }
 
 export function createRoomStore(db: Db): RoomStore {
@@ -63,7 +67,17 @@ export function createRoomStore(db: Db): RoomStore {
   const byCode = db.prepare<[string], { class_id: number }>(
     "select class_id from room_secrets where kind = 'join' and value = ?",
   );
+  const calendar = db.prepare<[number], { token: string | null }>(
+    "select calendar_token as token from classes where id = ?",
+  );
+  const saveCalendar = db.prepare<[string | null, number]>(
+    "update classes set calendar_token = ? where id = ?",
+  );
+  const byCalendar = db.prepare<[string], { id: number }>("select id from classes where calendar_token = ?");
   return {
+    calendarToken: (classId) => calendar.get(classId)?.token ?? undefined,
+    setCalendarToken: (classId, token) => void saveCalendar.run(token, classId),
+    classIdByCalendarToken: (token) => byCalendar.get(token)?.id,
     addSession: ({ tokenHash, classId, personId, device }, now) =>
       void insert.run(tokenHash, classId, personId, device, now, now),
     findSession: (tokenHash) => sessionSchema.optional().parse(byHash.get(tokenHash)),

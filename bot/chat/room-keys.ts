@@ -7,7 +7,8 @@ import type { RoomSession, RoomStore } from "../../store/room.ts";
 import type { Hub } from "./room-hub.ts";
 import { freeJoinCode, resetPassphrases } from "./room-first.ts";
 import { refuse } from "./room-http.ts";
-import { showJoinCode } from "./room-secrets.ts";
+import { calendarUrlOf } from "./room-calendar.ts";
+import { drawToken, showJoinCode } from "./room-secrets.ts";
 import type { DoorSheet } from "./room-wire.ts";
 
 /* The keys of a class, for its staff: the code to come in by, who is in, and whom to sign out. */
@@ -54,7 +55,9 @@ export function addKeyRoutes(app: FastifyInstance, parts: KeyParts): void {
           seenAt,
         })),
     }));
-    return { joinCode, joinUrls: parts.urls(), people };
+    const token = rooms.calendarToken(classId);
+    const calendarUrl = token === undefined ? null : calendarUrlOf(parts.urls()[0] ?? "", token);
+    return { joinCode, joinUrls: parts.urls(), calendarUrl, people };
   }
 
   const sendSheet = (reply: FastifyReply, classId: number): FastifyReply =>
@@ -86,6 +89,14 @@ export function addKeyRoutes(app: FastifyInstance, parts: KeyParts): void {
     const session = staffOf(request, "teacher");
     if (!session) return refuse(reply, 403, "ERR_FORBIDDEN");
     rooms.setSecret(session.classId, "join", freeJoinCode(rooms), now());
+    return sendSheet(reply, session.classId);
+  });
+
+  app.post("/api/door/calendar", { config: RARE }, async (request, reply) => {
+    const session = staffOf(request, "teacher");
+    const body = z.object({ isOn: z.boolean() }).safeParse(request.body);
+    if (!session || !body.success) return refuse(reply, 403, "ERR_FORBIDDEN");
+    rooms.setCalendarToken(session.classId, body.data.isOn ? drawToken() : null);
     return sendSheet(reply, session.classId);
   });
 

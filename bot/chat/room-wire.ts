@@ -183,6 +183,8 @@ export interface OptionCard {
 export interface DoorSheet {
   readonly joinCode: string;
   readonly joinUrls: readonly string[];
+  /** Where a calendar looks the class's times up; null where the teacher has made no such address. */
+  readonly calendarUrl: string | null;
   readonly people: readonly {
     readonly id: string;
     readonly name: string;

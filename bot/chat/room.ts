@@ -8,6 +8,7 @@ import type { Stores } from "../../store/index.ts";
 import { createRoomStore, type RoomSession } from "../../store/room.ts";
 import type { ChatHandlers, ChatPort, Delivery, Kept, Outcome } from "./port.ts";
 import { addressesOf, isLoopback } from "./room-address.ts";
+import { addCalendarRoute } from "./room-calendar.ts";
 import { createDoor } from "./room-door.ts";
 import { addFileRoutes } from "./room-files.ts";
 import { createHttp } from "./room-http.ts";
@@ -111,6 +112,7 @@ export function createRoom(options: RoomOptions): Room {
     addFileRoutes(app, { stores, sessionOf, renderPicture: options.renderPicture });
     addPhotoRoutes(app, { stores, sessionOf, keep: keeper.keep, now });
     addKeyRoutes(app, { stores, rooms, hub, urls: () => urls, sessionOf, signedOut, now });
+    addCalendarRoute(app, { stores, rooms, now });
     addNewClassRoute(app, { stores, rooms, door, isSecure, sessionOf, now });
     const socketParts = {
       hub,

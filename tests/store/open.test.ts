@@ -15,6 +15,7 @@ const LANDED: readonly string[] = [
   "5dc0a1148def",
   "1d5271d0fdfd",
   "c756f685d958",
+  "254df74cbb47",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -25,6 +25,7 @@ const NAMELESS: Readonly<Record<string, string>> = {
   "classes.zone": "a time zone",
   "classes.habits": "how the class works",
   "classes.channel_ref": "a channel's number",
+  "classes.calendar_token": "drawn by lot",
   "cues.key": "a key of ours",
   "cues.kind": "a word of ours",
   "cues.state": "a word of ours",

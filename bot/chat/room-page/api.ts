@@ -39,6 +39,7 @@ export const api = {
   leave: () => ask("/api/leave", {}),
   door: () => ask<DoorSheet>("/api/door"),
   rotate: () => ask<DoorSheet>("/api/door/rotate", {}),
+  calendar: (isOn: boolean) => ask<DoorSheet>("/api/door/calendar", { isOn }),
   free: (personId: string) => ask<DoorSheet>("/api/door/free", { personId }),
   removeDevice: (handle: string) => ask<DoorSheet>("/api/door/device", { handle }),
   passphrases: () => ask<ShownSecrets>("/api/door/passphrases", {}),

@@ -70,10 +70,44 @@ export function KeysPanel() {
               <span class="hint">{keys.passphrasesHint}</span>
             </p>
           )}
+          {(isTeacher || sheet.calendarUrl !== null) && (
+            <Calendar url={sheet.calendarUrl} isTeacher={isTeacher} take={take} />
+          )}
           {secrets && <Secrets secrets={secrets} />}
         </>
       )}
     </div>
+  );
+}
+
+function Calendar({
+  url,
+  isTeacher,
+  take,
+}: {
+  url: string | null;
+  isTeacher: boolean;
+  take: (asking: Promise<Answer<DoorSheet>>) => Promise<void>;
+}) {
+  const { calendar } = useWords();
+  return (
+    <>
+      <h3>{calendar.title}</h3>
+      {url !== null && <code>{url}</code>}
+      <p class="hint">{url === null ? calendar.none : calendar.hint}</p>
+      {isTeacher && (
+        <p class="with-key">
+          <button type="button" class="key" onClick={() => void take(api.calendar(true))}>
+            {url === null ? calendar.make : calendar.renew}
+          </button>
+          {url !== null && (
+            <button type="button" class="key" onClick={() => void take(api.calendar(false))}>
+              {calendar.stop}
+            </button>
+          )}
+        </p>
+      )}
+    </>
   );
 }
 

@@ -1,3 +1,4 @@
+import { guide } from "./guide-words.de.ts";
 import type { Words } from "./words.en.ts";
 
 /* Every word of the page, in German. */
@@ -188,6 +189,15 @@ export const de: Words = {
     seen: (when) => `zuletzt ${when}`,
   },
 
+  calendar: {
+    title: "Kalender",
+    none: "Stunden und Übersichten können in jedem Kalender stehen: Er holt sie sich unter einer eigenen Adresse des Kurses.",
+    make: "Adresse anlegen",
+    hint: "Wer die Adresse hat, sieht die Zeiten des Kurses, und keine Namen. Der Kalender sieht dort von selbst nach.",
+    renew: "Andere Adresse",
+    stop: "Schließen",
+  },
+
   newClass: {
     title: "Meinen Kurs anlegen",
     lead: "Ein leerer eigener Kurs. Vom erfundenen wird nichts übernommen.",
@@ -206,39 +216,7 @@ export const de: Words = {
     staffOnly: "Die Tafel ist für das Personal. Bitte die Lehrkraft, sie zu öffnen.",
   },
 
-  guide: {
-    title: "Die ersten fünf Minuten",
-    show: "Zeig mir alles",
-    showHint: "Ein ganzer Lauf mit 60-facher Geschwindigkeit, in zwei Minuten. Nichts davon bleibt.",
-    leave: "Rundgang beenden",
-    planLine: "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1",
-    askForTime: "Nach der Zeit fragen",
-    start: "Den Lauf beginnen",
-    correct: "Ich habe 20 s früher eingegossen",
-    done: "Das war es: in den Raum",
-    steps: [
-      {
-        title: "Nach der Zeit fragen",
-        text: "Film, Entwickler, Temperatur: Der Plan sagt, wie lange jedes Bad dauert und worauf die Zeit beruht.",
-      },
-      {
-        title: "Den Lauf beginnen",
-        text: "Der Plan steht. Beginne, wenn die Dose geladen ist und der Entwickler seine Temperatur hat.",
-      },
-      {
-        title: "Den Rufen folgen",
-        text: "Drück, wenn die Dose voll ist. Von da an ruft die Seite: Sie tönt, summt und füllt den Bildschirm, bis du antwortest. Die Uhr des Rundgangs geht 60-mal so schnell und wartet, während du liest.",
-      },
-      {
-        title: "Bad um Bad",
-        text: "Jeder Wechsel wartet auf deinen Druck. Zu spät gedrückt? Sag, wann du eingegossen hast, und jeder Ruf des Schritts rückt mit.",
-      },
-      {
-        title: "Das Buch behält es",
-        text: "Jeder Film bleibt mit dem, was wirklich geschah, damit sich ein Fehler noch nach Wochen finden lässt.",
-      },
-    ],
-  },
+  guide,
   photo: {
     of: (roll) => `Kontaktbogen von ${roll}`,
     add: "Foto dazulegen",

@@ -1,3 +1,5 @@
+import { guide } from "./guide-words.en.ts";
+
 /* Every word of the page, in English. Another language is another file of this type. */
 
 export const en = {
@@ -180,6 +182,15 @@ export const en = {
     seen: (when: string) => `seen ${when}`,
   },
 
+  calendar: {
+    title: "Calendar",
+    none: "Periods and digests can stand in any calendar: it looks them up at an address of the class's own.",
+    make: "Make an address",
+    hint: "Whoever has the address sees the class's times, and no names. A calendar looks it up by itself.",
+    renew: "Another address",
+    stop: "Close it",
+  },
+
   newClass: {
     title: "Make this my class",
     lead: "An empty class of your own. Nothing of the invented one is carried over.",
@@ -198,40 +209,7 @@ export const en = {
     staffOnly: "The board is for staff. Ask your teacher to open it.",
   },
 
-  guide: {
-    title: "The first five minutes",
-    show: "Show me round",
-    showHint: "A whole run at 60 times the speed, in two minutes. Nothing of it is kept.",
-    leave: "Leave the tour",
-    planLine: "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1",
-    askForTime: "Ask for the time",
-    start: "Start the run",
-    correct: "I poured 20 s before I pressed",
-    done: "That was it: to the room",
-    steps: [
-      {
-        title: "Ask for a time",
-        text: "Film, developer, temperature: the plan says how long each bath lasts and what the time rests on.",
-      },
-      {
-        title: "Start the run",
-        text: "The plan is made. Start it when the tank is loaded and the developer has its temperature.",
-      },
-      {
-        title: "Follow the calls",
-        text: "Press when the tank is full. From then on the page calls: it sounds, buzzes and fills the screen until you answer. The tour's clock runs 60 times as fast and waits while you read.",
-      },
-      {
-        title: "Bath after bath",
-        text: "Each change waits for your press. Pressed late? Say how long ago you poured, and every call of the step moves.",
-      },
-      {
-        title: "The log keeps it",
-        text: "Every roll is kept with what really happened to it, so that a fault can be traced weeks later.",
-      },
-    ],
-  },
-
+  guide,
   photo: {
     of: (roll: string) => `Contact sheet of ${roll}`,
     add: "Add a photo",
