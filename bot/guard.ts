@@ -59,7 +59,7 @@ export interface Opened {
  */
 export function openGuarded(path: string, backupFolder: string, log: Log, now: number): Opened {
   refuseEmptied(path, backupFolder);
-  const stores = openWithReserve(path, log);
+  const stores = withReserve(path, log, () => openStores(path));
   try {
     const isExamined = mustExamine(path, stores, now);
     if (isExamined) refuseDamaged(path, stores);
@@ -93,13 +93,15 @@ function nextCallAt({ cues }: Stores): number | undefined {
   }
 }
 
-function openWithReserve(path: string, log: Log): Stores {
+/** Does what must be written at the start; where the disk is full, once more without the reserve beside the store. */
+export function withReserve<T>(path: string, log: Log, work: () => T): T {
   try {
-    return openStores(path);
+    return work();
   } catch (error) {
-    if (!(error instanceof StoreError) || !onFull.test(error.code) || !dropBallast(path)) throw error;
-    log.error({ code: error.code }, "the disk is full; the reserve beside the store was let go");
-    return openStores(path);
+    const { code } = error as { code?: string };
+    if (!onFull.test(code ?? "") || !dropBallast(path)) throw error;
+    log.error({ code }, "the disk is full; the reserve beside the store was let go");
+    return work();
   }
 }
 

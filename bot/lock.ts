@@ -31,10 +31,15 @@ export function takeLock(storePath: string, db: Db, owner: Owner): Lock {
       `The store at ${storePath} is held by ${who}. Use that one, stop it first, or set SINKSIDE_DATA to another folder.`,
     );
   }
-  db.prepare<[number, string, number]>(
-    `insert into owner (only_row, pid, address, started_at) values (1, ?, ?, ?)
-     on conflict (only_row) do update set pid = excluded.pid, address = excluded.address, started_at = excluded.started_at`,
-  ).run(owner.pid, owner.address, owner.startedAt);
+  try {
+    db.prepare<[number, string, number]>(
+      `insert into owner (only_row, pid, address, started_at) values (1, ?, ?, ?)
+       on conflict (only_row) do update set pid = excluded.pid, address = excluded.address, started_at = excluded.started_at`,
+    ).run(owner.pid, owner.address, owner.startedAt);
+  } catch (error) {
+    file.close();
+    throw error;
+  }
   return {
     release() {
       file.exec("rollback");

@@ -69,6 +69,8 @@ function explain(error: unknown, port: number): [number, string] {
   if (error instanceof StoreError)
     return [error.code === "ERR_STORE_HELD" ? EXIT.held : EXIT.store, error.message];
   const { code, message } = error as { code?: string; message?: string };
+  if (/^SQLITE_(FULL|IOERR)/.test(code ?? ""))
+    return [EXIT.store, "The disk of the store is full or failing. Free some space and start again."];
   if (code === "ERR_SETTING") return [EXIT.config, message ?? ""];
   if (code === "EADDRINUSE")
     return [EXIT.config, `Port ${port} is in use. Stop what uses it, or set ROOM_PORT to another number.`];

@@ -10,7 +10,7 @@ import type { Chats } from "./chats.ts";
 import { createSteadyClock, systemTime, type Clock } from "./clock.ts";
 import type { Config } from "./config.ts";
 import { createDeliverer } from "./deliver.ts";
-import { openGuarded, tapLog, watchStore, type Guard } from "./guard.ts";
+import { openGuarded, tapLog, watchStore, type Guard, withReserve } from "./guard.ts";
 import { takeLock } from "./lock.ts";
 import type { Log } from "./log.ts";
 import type { Operations } from "./metrics-open.ts";
@@ -47,7 +47,8 @@ export async function startBot(
   let lock;
   try {
     const address = `http://${config.ROOM_HOST}:${config.ROOM_PORT}`;
-    lock = takeLock(path, stores.db, { pid: process.pid, address, startedAt: Date.now() });
+    const owner = { pid: process.pid, address, startedAt: Date.now() };
+    lock = withReserve(path, log, () => takeLock(path, stores.db, owner));
     settleShard({ config, stores });
   } catch (error) {
     stores.close();
