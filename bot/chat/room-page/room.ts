@@ -6,6 +6,7 @@ import { api } from "./api.ts";
 import { wordRefusal } from "./check.ts";
 import { createRoomClock, type RoomClock } from "./clock.ts";
 import { localCues, moment, openCues, type OpenCue } from "./cues.ts";
+import { joinFeed } from "./feed.ts";
 import { forgetPerson, keepHere, readKept } from "./kept.ts";
 import { createLink } from "./link.ts";
 import { createStore, NOTHING_OF_ANYBODY, OUT, type Store } from "./state.ts";
@@ -42,7 +43,6 @@ export interface PageRoom {
 
 /** A line older than this is not sent by itself when the link is back: what it says may be wrong by then. */
 const FRESH_LINE_MS = 5000;
-const MOST_EVENTS = 400;
 
 export function createPageRoom(): PageRoom {
   const store = createStore({
@@ -68,10 +68,13 @@ export function createPageRoom(): PageRoom {
   let localSince = 0;
   let isWatching = false;
   let lastId: number | null = null;
+  /** Chosen while nobody could be told. */
+  let untold: Language | null = null;
 
   const link = createLink({
     onOpen() {
       link.send({ type: "hello", after: lastId, language: store.get().language });
+      if (untold && link.send({ type: "language", language: untold })) untold = null;
     },
     onMessage: take,
     onLost() {
@@ -84,8 +87,10 @@ export function createPageRoom(): PageRoom {
   });
 
   async function loadCards(): Promise<void> {
-    const cards = await api.commands(store.get().language);
-    if (cards.ok) store.set({ cards: cards.value });
+    const { language } = store.get();
+    const cards = await api.commands(language);
+    // Who changes their mind while these are under way gets those of the later choice.
+    if (cards.ok && store.get().language === language) store.set({ cards: cards.value });
   }
 
   /** A refused socket tells no reason, so the door is asked. */
@@ -97,6 +102,7 @@ export function createPageRoom(): PageRoom {
   function goOut(door: DoorState): void {
     link.close();
     lastId = null;
+    untold = null;
     store.set({ door, ...NOTHING_OF_ANYBODY });
   }
 
@@ -144,16 +150,10 @@ export function createPageRoom(): PageRoom {
   function takeEvents(fresh: readonly FeedEvent[], isReset: boolean, isCut: boolean): void {
     for (const { id } of fresh) lastId = Math.max(lastId ?? 0, id);
     lastId ??= 0;
-    store.set(({ events }) => {
-      // What this page called by itself is no more needed once the room speaks again.
-      const before = isReset
-        ? []
-        : events.filter(({ id }) => id > 0 && !fresh.some((each) => each.id === id));
-      return {
-        events: [...before, ...fresh].sort((a, b) => a.id - b.id).slice(-MOST_EVENTS),
-        ...(isReset ? { isFeedCut: isCut } : {}),
-      };
-    });
+    store.set(({ events }) => ({
+      events: joinFeed(isReset ? [] : events, fresh),
+      ...(isReset ? { isFeedCut: isCut } : {}),
+    }));
   }
 
   function settle(id: string): void {
@@ -237,7 +237,7 @@ export function createPageRoom(): PageRoom {
     speak(language) {
       store.set({ language });
       keepHere("language", language);
-      link.send({ type: "language", language });
+      untold = link.send({ type: "language", language }) ? null : language;
       void loadCards();
     },
     cues() {
