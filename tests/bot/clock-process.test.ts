@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
@@ -31,8 +31,10 @@ afterEach(async () => {
   rmSync(data, { recursive: true, force: true });
 });
 
+/** At once: a process that reads a file half written ends. */
 function setClock(seconds: number): void {
-  writeFileSync(offset, `${seconds < 0 ? "" : "+"}${seconds}`);
+  writeFileSync(`${offset}.part`, `${seconds < 0 ? "" : "+"}${seconds}`);
+  renameSync(`${offset}.part`, offset);
 }
 
 /** Twenty seconds in the developer, called every two. */
@@ -109,6 +111,7 @@ describe.skipIf(!existsSync(LIBRARY))("with libfaketime", { timeout: 90_000 }, (
     });
     await bot.ready;
     const heard = await listen(steps);
+    expect(bot.child.exitCode, bot.output()).toBeNull();
     const calls = heard.filter(({ key }) => /[fa]\d+$/.test(key));
     expect(calls).toHaveLength(1 + DEVELOP_SECONDS / (CYCLE_MS / 1000) - 1);
     expect(new Set(heard.map(({ key }) => key)).size).toBe(heard.length);

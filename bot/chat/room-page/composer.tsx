@@ -35,7 +35,6 @@ export function Composer({ onForms }: { onForms: () => void }) {
 
   useEffect(() => {
     if (line.trim() === "") return setChoices([]);
-    setPicked(-1);
     const option =
       caret.at === "value" ? caret.card.options.find(({ name }) => name === caret.option) : undefined;
     // Until the room has answered, the list stays as it is: one that comes and goes can't be read.
@@ -54,7 +53,13 @@ export function Composer({ onForms }: { onForms: () => void }) {
   function change(next: string): void {
     if (fault !== null) room.clearFault();
     setRecentAt(-1);
+    put(next);
+  }
+
+  /** At once, not in the effect: an arrow pressed before that would count for nothing. */
+  function put(next: string): void {
     setLine(next);
+    setPicked(-1);
   }
 
   function take(choice: Choice): void {
@@ -76,7 +81,7 @@ export function Composer({ onForms }: { onForms: () => void }) {
 
   function step(by: number): void {
     const at = Math.min(recent.length - 1, Math.max(-1, recentAt + by));
-    setLine(at === -1 ? "" : (recent[at] ?? ""));
+    put(at === -1 ? "" : (recent[at] ?? ""));
     setRecentAt(at);
   }
 

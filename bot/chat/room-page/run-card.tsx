@@ -62,7 +62,8 @@ export function Strip({ view }: { view: PersonView }) {
 
 function Counting({ view }: { view: PersonView }) {
   const { runs } = useWords();
-  const now = useRoomTime();
+  // The room's time is known to a few ms only, and no step has more left than it lasts.
+  const now = Math.max(useRoomTime(), view.startedAt ?? -Infinity);
   const isRunning = view.phase === "running" && view.endsAt !== null;
   const left = isRunning && view.endsAt !== null ? secondsTo(view.endsAt, now) : null;
   const next = view.nextCue;
