@@ -24,6 +24,17 @@ async function pick(page: Page, language: "Deutsch" | "English"): Promise<void> 
   await page.getByRole("dialog").waitFor({ state: "detached" });
 }
 
+/** The words on keys that are too narrow for them. */
+function overfull(page: Page): Promise<string[]> {
+  return page
+    .locator("button:visible")
+    .evaluateAll((keys) =>
+      keys
+        .filter(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth)
+        .map(({ textContent }) => textContent ?? ""),
+    );
+}
+
 describe.skipIf(!hasChromium)("the language of the page", { timeout: 60_000 }, () => {
   beforeAll(async () => {
     const clock = createFakeClock();
@@ -62,6 +73,7 @@ describe.skipIf(!hasChromium)("the language of the page", { timeout: 60_000 }, (
     await form.getByLabel("temp").first().fill("20,5");
     await form.getByLabel("tank").first().fill("1");
     await shoot(page, "phone-german-form");
+    expect(await overfull(page)).toEqual([]);
     expect(await findBarriers(page)).toEqual([]);
     await form.getByRole("button", { name: "Ausführen" }).click();
 
@@ -74,6 +86,7 @@ describe.skipIf(!hasChromium)("the language of the page", { timeout: 60_000 }, (
     await card.getByRole("button", { name: "Start", exact: true }).click();
     await page.locator(".run").getByRole("button", { name: "Dose ist voll" }).waitFor();
     await shoot(page, "phone-german-run");
+    expect(await overfull(page)).toEqual([]);
 
     // And back: the film's own panel changes as well.
     await pick(page, "English");
