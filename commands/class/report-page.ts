@@ -1,6 +1,6 @@
 import { escapeXml } from "../sheet/svg.ts";
 import type { ReportFigures, Tally } from "./report.ts";
-import { chemistryLines, dayOf, headLine, summaryLines, words } from "./report-words.ts";
+import { chemistryLines, dayOf, faultTallies, headLine, summaryLines, words } from "./report-words.ts";
 
 /* The report as one page that needs nothing else: the drawing, and every figure of it in tables for readers and printers. */
 
@@ -31,7 +31,7 @@ export function reportPage(figures: ReportFigures, svg: string, zone: string): s
     `<figure role="img" aria-label="${escapeXml(headLine(figures, zone))}">${svg}</figure>`,
     table(words().weeks, words().weekFrom, weeks),
     table(words().films, words().film, figures.films),
-    table(words().faults, words().fault, figures.faults),
+    table(words().faults, words().fault, faultTallies(figures)),
     `<h2>${words().chemistry}</h2><ul>${chemistryLines(figures)
       .map((line) => `<li>${escapeXml(line)}</li>`)
       .join("")}</ul>`,

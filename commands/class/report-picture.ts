@@ -2,7 +2,7 @@ import { scaleBand, scaleLinear, scaleTime } from "d3-scale";
 import type { Picture } from "../define.ts";
 import { FONT, INK, svgText } from "../sheet/svg.ts";
 import type { ReportFigures, Tally } from "./report.ts";
-import { chemistryLines, dayOf, headLine, summaryLines, words } from "./report-words.ts";
+import { chemistryLines, dayOf, faultTallies, headLine, summaryLines, words } from "./report-words.ts";
 
 /* The term on one page. Read on paper as well: bars and dots are dark, and every figure stands beside its bar. */
 
@@ -21,7 +21,7 @@ export function drawReport(figures: ReportFigures, zone: string): Picture {
     ...summaryLines(figures).map((line, at) => svgText(LEFT, 176 + at * 36, line, 28)),
     drawWeeks(figures, zone),
     drawDoses(figures, zone),
-    drawFaults(figures.faults),
+    drawFaults(faultTallies(figures)),
     drawChemistry(figures),
     "</svg>",
   ].join("");

@@ -1,8 +1,9 @@
 import { kindWord } from "../batch/batch-words.ts";
 import { BATCH_KINDS } from "../batch/batch.ts";
 import { inEach } from "../language.ts";
+import { sayFault } from "../roll/look-words.ts";
 import { formatMl, formatNumber, sayDilution } from "../wording.ts";
-import type { ReportFigures } from "./report.ts";
+import type { ReportFigures, Tally } from "./report.ts";
 import { de } from "./words/report.de.ts";
 import { en } from "./words/report.en.ts";
 
@@ -51,6 +52,11 @@ export function chemistryLines({ developers, batchesMixed, silver }: ReportFigur
       : words().fixer(formatLitres(silver.ml), grams(silver.lowMg, silver.highMg)),
     ...(silver.ml > 0 && silver.measuredMl < silver.ml ? [words().ruleOfThumb] : []),
   ];
+}
+
+/** The faults in the reader's language, the commonest first. */
+export function faultTallies({ faults }: ReportFigures): Tally[] {
+  return faults.map(({ name, count }) => ({ name: sayFault(name), count }));
 }
 
 /** `House MQ stock`, as the figures count it, for people. */

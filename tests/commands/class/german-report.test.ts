@@ -30,11 +30,13 @@ describe("the term's report in German", () => {
       expect(picture.svg).toContain(words);
     const words = picture.svg.replaceAll(/<[^>]*>/g, "\n").replaceAll("House MQ", "");
     expect(words).toContain(" Stammlösung: ");
+    expect(words).toContain("\ndünn\n");
     expect(words).toContain("Fixierbad gesammelt: 1,5 l, Silber 1,5 bis 4,5 g");
     expect(englishIn(words)).toBeUndefined();
     expect(englishIn(picture.alt)).toBeUndefined();
     const page = speaking("de", () => reportPage(figures(), picture.svg, "UTC"));
     expect(page).toContain('<html lang="de">');
+    expect(page).toContain('<th scope="row">dünn</th><td>1</td>');
     expect(englishIn(page.replace(/<style>.*?<\/style>/s, "").replaceAll(/<[^>]*>/g, "\n"))).toBeUndefined();
   });
 
