@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { UserError, type Context } from "../../commands/define.ts";
+import { DEFAULT_LANGUAGE, speaking } from "../../commands/language.ts";
 import { keepPhoto } from "../../commands/roll/photo-command.ts";
 import { photoFaultWords } from "../../commands/roll/photo-reply.ts";
 import { MOST_PHOTO_BYTES } from "../../commands/roll/photo.ts";
@@ -74,7 +75,11 @@ export function addPhotoRoutes(app: FastifyInstance, parts: PhotoParts): void {
         errorHandler: (error, request, reply) => {
           if (error.statusCode !== 413) throw error;
           const bytes = Number(request.headers["content-length"]) || MOST_PHOTO_BYTES + 1;
-          const text = photoFaultWords({ code: "ERR_PHOTO_LARGE", bytes });
+          const sender = sessionOf(request);
+          const language = sender && stores.members.languageOf(sender.classId, sender.personId);
+          const text = speaking(language ?? DEFAULT_LANGUAGE, () =>
+            photoFaultWords({ code: "ERR_PHOTO_LARGE", bytes }),
+          );
           return refuseInWords(reply, 413, "ERR_PHOTO_LARGE", text);
         },
       },
@@ -93,7 +98,10 @@ async function takePhoto(
   if (!context) return refuse(reply, 401, "ERR_SIGNED_OUT");
   const bytes = Buffer.isBuffer(request.body) ? request.body : Buffer.alloc(0);
   try {
-    const answer = stores.atomically(() => keepPhoto(context, request.params.roll.slice(0, 12), bytes));
+    const language = stores.members.languageOf(context.class.id, context.person.id);
+    const answer = speaking(language, () =>
+      stores.atomically(() => keepPhoto(context, request.params.roll.slice(0, 12), bytes)),
+    );
     await keep({
       classId: context.class.id,
       personId: context.person.id,

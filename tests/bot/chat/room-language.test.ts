@@ -1,9 +1,12 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { CommandCard, FeedEvent } from "../../../bot/chat/room-wire.ts";
+import { renderPicture } from "../../../bot/picture.ts";
 import { speaking, type Language } from "../../../commands/language.ts";
+import { MOST_PHOTO_BYTES } from "../../../commands/roll/photo.ts";
 import { viewOf } from "../../../commands/run/view.ts";
 import { createFakeClock } from "../../support/clock.ts";
 import { englishIn } from "../../support/english.ts";
+import { aNewRoll } from "../../support/rolls.ts";
 import { startRoom, type OpenPage, type RoomServer, type Visitor } from "../../support/room-server.ts";
 
 /* A person's language from the page's first word to the last call, over a real socket. */
@@ -105,6 +108,32 @@ test("a message in a language that is none of ours is refused and changes nothin
   expect(refusal.code).toBe("ERR_NOT_UNDERSTOOD");
   const kofi = room.stores.members.findByName(1, "Kofi");
   expect(room.stores.members.languageOf(1, kofi?.personId ?? "")).toBe("de");
+});
+
+test("a photo that is sent, kept or refused, is spoken of in its sender's language", async () => {
+  const { visitor, page } = await enter("Zoe", "de");
+  const zoe = room.stores.members.findByName(1, "Zoe")?.personId ?? "";
+  const { number } = room.stores.rolls.add(aNewRoll({ classId: 1, personId: zoe, runId: null as never }));
+  const send = async (bytes: Buffer): Promise<string> => {
+    const answer = await fetch(`${room.url}/api/photos/L${number}`, {
+      method: "POST",
+      headers: { "content-type": "image/png", origin: room.url, cookie: visitor.cookie },
+      body: Uint8Array.from(bytes),
+    });
+    return ((await answer.json()) as { error?: { text: string } }).error?.text ?? "";
+  };
+  expect(await send(Buffer.from("no picture"))).toBe(
+    "Das ist kein JPEG und kein PNG. Speichere das Foto als eines davon.",
+  );
+  expect(await send(Buffer.alloc(MOST_PHOTO_BYTES + 1))).toBe(
+    "Das Foto hat 9 MB; höchstens 8. Mach es kleiner oder schneide es zu.",
+  );
+  const circle = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 8 8"><circle r="4"/></svg>';
+  expect(await send(await renderPicture(circle, 8))).toBe("");
+  const told = await page.hears("events", ({ events }) => events.some(({ photo }) => photo !== undefined));
+  expect(told.events.find(({ photo }) => photo !== undefined)?.text).toBe(
+    `Das Foto ist bei L${number}. Wo, wann und womit es gemacht wurde, wird nicht aufbewahrt.`,
+  );
 });
 
 test("cards come in the language that is asked for, English for any other", async () => {
