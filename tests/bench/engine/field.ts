@@ -118,7 +118,7 @@ export async function recover(who: Contestant, task: Task, folder: string): Prom
   }
 }
 
-const allowanceOf = ({ count }: Task): number => ALLOWANCE_MS + count * ALLOWANCE_EACH_MS;
+const allowanceOf = ({ count }: Task): number => Math.ceil(ALLOWANCE_MS + count * ALLOWANCE_EACH_MS);
 
 type Mode = "measure" | "leave" | "resume";
 
