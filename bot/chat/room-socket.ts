@@ -1,6 +1,7 @@
 import type { WebSocket } from "ws";
 import type { Command } from "../../commands/define.ts";
 import { mayActAs } from "../../commands/define.ts";
+import type { Language } from "../../commands/language.ts";
 import type { Stores } from "../../store/index.ts";
 import type { RoomStore } from "../../store/room.ts";
 import type { ChatHandlers, Place } from "./port.ts";
@@ -92,6 +93,11 @@ function readMessage(text: string): FromPage | undefined {
   }
 }
 
+/** undefined: nobody any more, who has just been erased. */
+function languageOf({ stores: { members } }: SocketParts, { classId, personId }: Page): Language | undefined {
+  return members.find(classId, personId) && members.languageOf(classId, personId);
+}
+
 async function answer(parts: SocketParts, page: Page, message: FromPage): Promise<void> {
   const { live, now } = parts;
   if (message.type === "ping") return sendTo(page, { type: "pong", sentAt: message.sentAt, now: now() });
@@ -115,8 +121,11 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
       return live.catchUp(page, message.after);
     }
     case "line": {
+      const before = languageOf(parts, page);
       const refusal = await callLine(callPartsOf(parts), caller, message);
       if (refusal) return sendTo(page, { type: "refused", id: message.id, refusal });
+      const language = languageOf(parts, page);
+      if (language && language !== before) sendTo(page, { type: "language", language });
       live.refreshPerson(page.classId, page.personId);
       live.refresh(page.classId);
       return sendTo(page, { type: "taken", id: message.id });

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { Action, Role, Suggestion } from "../../commands/define.ts";
-import { LANGUAGES } from "../../commands/language.ts";
+import { LANGUAGES, type Language } from "../../commands/language.ts";
 import type { LineFault } from "../../commands/line.ts";
 import type { PersonView, ReadyPlan } from "./room-view.ts";
 
@@ -116,6 +116,8 @@ export type ToPage =
     }
   /** Something about the class or the person has changed, a role for example. */
   | { readonly type: "facts"; readonly facts: RoomFacts }
+  /** By a line this person has chosen another language. */
+  | { readonly type: "language"; readonly language: Language }
   | {
       readonly type: "views";
       readonly views: readonly PersonView[];

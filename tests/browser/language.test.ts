@@ -112,6 +112,14 @@ describe.skipIf(!hasChromium)("the language of the page", { timeout: 60_000 }, (
     await expect.poll(languageOfBen, { timeout: 10_000 }).toBe("de");
   });
 
+  test("follows a line that was typed", async () => {
+    const { page } = await openPage(browser, room.url, "phone");
+    await joinDemo(page, "Lena");
+    await type(page, "/mine language de");
+    await page.getByRole("button", { name: "Plan machen" }).waitFor();
+    expect(await page.locator("html").getAttribute("lang")).toBe("de");
+  });
+
   test("is that of the browser at first: door and tour", async () => {
     const { page, complaints } = await openPage(browser, room.url, "phone", "de-AT");
     await page.getByRole("button", { name: "Zeig mir alles" }).click();

@@ -1,4 +1,5 @@
 import type { FeedEvent } from "../room-wire.ts";
+import type { PendingLine } from "./state.ts";
 
 /** More than this no page holds; older rolls are found in the log. */
 const MOST_EVENTS = 400;
@@ -7,4 +8,11 @@ const MOST_EVENTS = 400;
 export function joinFeed(shown: readonly FeedEvent[], fresh: readonly FeedEvent[]): FeedEvent[] {
   const before = shown.filter(({ id }) => id > 0 && !fresh.some((each) => each.id === id));
   return [...before, ...fresh].sort((a, b) => a.id - b.id).slice(-MOST_EVENTS);
+}
+
+/** A line older than this is not sent by itself when the link is back: what it says may be wrong by then. */
+const FRESH_LINE_MS = 5000;
+
+export function markStale(pending: readonly PendingLine[], now: number): PendingLine[] {
+  return pending.map((each) => (now - each.at > FRESH_LINE_MS ? { ...each, state: "stale" } : each));
 }

@@ -6,7 +6,7 @@ import { api } from "./api.ts";
 import { wordRefusal } from "./check.ts";
 import { createRoomClock, type RoomClock } from "./clock.ts";
 import { localCues, moment, openCues, type OpenCue } from "./cues.ts";
-import { joinFeed } from "./feed.ts";
+import { joinFeed, markStale } from "./feed.ts";
 import { forgetPerson, keepHere, readKept } from "./kept.ts";
 import { createLink } from "./link.ts";
 import { createStore, NOTHING_OF_ANYBODY, OUT, type Store } from "./state.ts";
@@ -40,9 +40,6 @@ export interface PageRoom {
   cues(): OpenCue[];
   clearFault(): void;
 }
-
-/** A line older than this is not sent by itself when the link is back: what it says may be wrong by then. */
-const FRESH_LINE_MS = 5000;
 
 export function createPageRoom(): PageRoom {
   const store = createStore({
@@ -93,6 +90,12 @@ export function createPageRoom(): PageRoom {
     if (cards.ok && store.get().language === language) store.set({ cards: cards.value });
   }
 
+  function show(language: Language): void {
+    store.set({ language });
+    keepHere("language", language);
+    void loadCards();
+  }
+
   /** A refused socket tells no reason, so the door is asked. */
   async function lookWhetherStillIn(): Promise<void> {
     const me = await api.me();
@@ -119,6 +122,8 @@ export function createPageRoom(): PageRoom {
         return void loadCards();
       case "events":
         return takeEvents(message.events, message.isReset, message.hasMore);
+      case "language":
+        return show(message.language);
       case "views":
         return store.set({ views: message.views, plan: message.plan });
       case "wall":
@@ -161,10 +166,7 @@ export function createPageRoom(): PageRoom {
   }
 
   function resend(): void {
-    const now = Date.now();
-    store.set(({ pending }) => ({
-      pending: pending.map((each) => (now - each.at > FRESH_LINE_MS ? { ...each, state: "stale" } : each)),
-    }));
+    store.set(({ pending }) => ({ pending: markStale(pending, Date.now()) }));
     for (const { id, text, label, state } of store.get().pending)
       if (state === "sending") link.send({ type: "line", id, text, label });
   }
@@ -235,10 +237,8 @@ export function createPageRoom(): PageRoom {
       keepHere("answered", store.get().answered);
     },
     speak(language) {
-      store.set({ language });
-      keepHere("language", language);
+      show(language);
       untold = link.send({ type: "language", language }) ? null : language;
-      void loadCards();
     },
     cues() {
       const { events, views, answered } = store.get();

@@ -93,6 +93,20 @@ test("a page that changes its language sees its film in it at once, and is answe
   expect(said(page, "reply").at(-1)?.text).toContain("developer");
 });
 
+test("a page is told when a line typed on it has changed the language, and only then", async () => {
+  const { page } = await enter("Lena", "en");
+  await page.says("/help");
+  await page.says("/mine language en");
+  expect(page.got.filter(({ type }) => type === "language")).toEqual([]);
+  await page.says("/mine language de");
+  expect(page.got.filter(({ type }) => type === "language")).toEqual([{ type: "language", language: "de" }]);
+  // Who is erased has no language to change to: their page says farewell in the one it has.
+  page.send({ type: "line", id: "erases-lena", text: "/mine erase name:Lena", label: null });
+  const { farewell } = await page.hears("gone");
+  expect(englishIn(farewell ?? "")).toEqual([]);
+  expect(page.got.filter(({ type }) => type === "language")).toHaveLength(1);
+});
+
 test("a plan that waits changes its words with its owner's", async () => {
   const { page } = await enter("Ben", "en");
   await page.says("/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20.5 tank:3");
