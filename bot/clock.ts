@@ -35,11 +35,12 @@ export interface SteadyClockOptions {
   readonly anchor: Anchor | undefined;
   /**
    * The wall clock was set by `byMs`: whatever is under way must move with it, and `anchor` be kept in the same
-   * transaction. Called before `now` returns; should it throw, the next `now` tries again.
+   * transaction. Called before `now` returns. False where that could not be written: then time goes on as if the clock had
+   * not been set, which is what the film goes by, and the next `now` tries again.
    */
-  onStep(byMs: number, anchor: Anchor): void;
-  /** To be kept for the next process. */
-  onAnchor(anchor: Anchor): void;
+  onStep(byMs: number, anchor: Anchor): boolean;
+  /** To be kept for the next process; false where it could not be. */
+  onAnchor(anchor: Anchor): boolean;
 }
 
 /**
@@ -63,8 +64,8 @@ export function createSteadyClock({ sources, anchor: left, onStep, onAnchor }: S
       if (Math.abs(apartMs) < STEP_MS) return wallMs;
       const here = take();
       const byMs = Math.round(stepBetween(anchor, here));
-      if (Math.abs(byMs) >= STEP_MS) onStep(byMs, here);
-      else onAnchor(here);
+      const isKept = Math.abs(byMs) >= STEP_MS ? onStep(byMs, here) : onAnchor(here);
+      if (!isKept) return here.wallMs - byMs;
       anchor = here;
       return here.wallMs;
     },

@@ -10,6 +10,7 @@ import type { Chats } from "./chats.ts";
 import { createSteadyClock, systemTime, type Clock } from "./clock.ts";
 import type { Config } from "./config.ts";
 import { createDeliverer } from "./deliver.ts";
+import { isStorageFault } from "./tick.ts";
 import { openGuarded, tapLog, watchStore, type Guard, withReserve } from "./guard.ts";
 import { takeLock } from "./lock.ts";
 import type { Log } from "./log.ts";
@@ -108,15 +109,27 @@ export async function startBot(
   };
 }
 
+/** False where the disk would not take it; the beat tells of that. */
+function isWritten(write: () => void): boolean {
+  try {
+    write();
+    return true;
+  } catch (error) {
+    if (!isStorageFault(error)) throw error;
+    return false;
+  }
+}
+
 function watchClock(stores: Stores, log: Log, onStep: (byMs: number) => void): Clock {
   return createSteadyClock({
     sources: systemTime(),
     anchor: stores.time.anchor(),
     onStep(byMs, anchor) {
-      stores.time.shift(byMs, anchor);
+      if (!isWritten(() => stores.time.shift(byMs, anchor))) return false;
       onStep(byMs);
       log.warn({ byMs }, "the computer's clock was set; what is under way has moved with it");
+      return true;
     },
-    onAnchor: (anchor) => stores.time.saveAnchor(anchor),
+    onAnchor: (anchor) => isWritten(() => stores.time.saveAnchor(anchor)),
   });
 }

@@ -68,8 +68,14 @@ export function startBot(
     const clock = createSteadyClock({
       sources: time.sources(),
       anchor: stores.time.anchor(),
-      onStep: (byMs, anchor) => stores.time.shift(byMs, anchor),
-      onAnchor: (anchor) => stores.time.saveAnchor(anchor),
+      onStep(byMs, anchor) {
+        stores.time.shift(byMs, anchor);
+        return true;
+      },
+      onAnchor(anchor) {
+        stores.time.saveAnchor(anchor);
+        return true;
+      },
     });
     stores.outbox.recover(clock.now());
     const ports = new Map([[chat.name as string, connection]]);
