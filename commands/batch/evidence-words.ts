@@ -1,6 +1,7 @@
 import type { Action } from "../define.ts";
 import { inEach } from "../language.ts";
 import { makeLine } from "../line.ts";
+import { sayFault } from "../roll/look-words.ts";
 import { plain } from "../wording.ts";
 import type { Evidence } from "./evidence.ts";
 import { de } from "./words/evidence.de.ts";
@@ -15,7 +16,7 @@ export function evidenceWords(evidence: Evidence): { text: string; actions: Acti
   const odds = Math.max(2, Math.round(1 / chance));
   return {
     text: [
-      share(label, plain(fault), faulty, rolls, otherFaulty, otherRolls),
+      share(label, plain(sayFault(fault)), faulty, rolls, otherFaulty, otherRolls),
       noProof(label, odds > 1_000_000 ? rarest : rare(odds.toLocaleString(locale))),
     ].join("\n"),
     actions: [

@@ -199,18 +199,18 @@ test("faults above chance are told to each teacher in their own language", async
   for (let roll = 1; roll <= 40; roll += 1) {
     const isFirst = roll <= 9;
     const isFaulty = isFirst ? roll <= 6 : roll <= 11;
-    insert.run(roll, isFirst ? "B1" : "B2", now, isFaulty ? "xy" : "");
+    insert.run(roll, isFirst ? "B1" : "B2", now, isFaulty ? "milky" : "");
   }
   room.digest.beat(now);
   await room.live(HOUR / 2);
-  const told = room.heard.filter(({ text }) => text.includes("xy"));
+  const told = room.heard.filter(({ text }) => /milky|milchig/.test(text));
   expect(told.map(({ personId }) => personId).sort()).toEqual(["room:jonte", "room:tess"]);
   const to = (person: string): string => told.find(({ personId }) => personId === person)?.text ?? "";
-  expect(to("room:tess")).toContain("**6 of 9 rolls through B1 show “xy”**");
+  expect(to("room:tess")).toContain("**6 of 9 rolls through B1 show “milky”**");
   // 142,880 of 273,438,880 ways to draw 9 of 40: 1 in 1,914.
   expect(to("room:tess")).toContain("once in about 1,914");
   expect(to("room:jonte")).toContain(
-    "**6 von 9 Filmen durch B1 zeigen „xy“**; sonst sind es in diesen Wochen 2 von 31 Filmen.",
+    "**6 von 9 Filmen durch B1 zeigen „milchig“**; sonst sind es in diesen Wochen 2 von 31 Filmen.",
   );
   expect(to("room:jonte")).toContain("nur in etwa einem von 1.914 Fällen vor");
   germanOnly(told.filter(({ personId }) => personId === "room:jonte"));

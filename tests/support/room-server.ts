@@ -6,6 +6,7 @@ import { settleDue } from "../../bot/tick.ts";
 import { createRoom, type Room, type RoomOptions } from "../../bot/chat/room.ts";
 import type { ToPage } from "../../bot/chat/room-wire.ts";
 import { commands } from "../../commands/index.ts";
+import { speaking } from "../../commands/language.ts";
 import { viewOf } from "../../commands/run/view.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { createFakeClock, type FakeClock } from "./clock.ts";
@@ -41,8 +42,10 @@ export async function startRoom(
     commands,
     log,
     renderPicture: async (svg) => Buffer.from(svg),
-    viewOf: (personId, classId) =>
-      stores.runs.open(classId, personId).map((run) => viewOf(run, "", clock.now())),
+    viewOf: (personId, classId, language = stores.members.languageOf(classId, personId)) =>
+      speaking(language, () =>
+        stores.runs.open(classId, personId).map((run) => viewOf(run, "", clock.now())),
+      ),
     now: clock.now,
     ...over,
   });
