@@ -8,11 +8,11 @@ import { inventDemo } from "../../bot/demo.ts";
 import { listBackups } from "../../bot/guard.ts";
 import { takeLock } from "../../bot/lock.ts";
 import { putBack } from "../../bot/restore-put.ts";
-import { advance } from "../../commands/run/machine.ts";
 import { inspectStore } from "../../store/backup.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { StoreError } from "../../store/open.ts";
-import { aPlan, aRun, START } from "../support/make.ts";
+import { pourIn } from "../support/developing.ts";
+import { aPlan, START } from "../support/make.ts";
 import { createMemoryLog } from "../support/room.ts";
 
 let folder: string;
@@ -36,11 +36,8 @@ const DAY_MS = 24 * 60 * 60_000;
 
 /** A run in the developer, one call of it owed. */
 function beginRun(): void {
-  const { id: _id, number: _number, ...draft } = aRun({ plan: aPlan({ tank: 1 }) });
-  stores.members.see(1, { id: draft.personId, name: "Mina" }, "student", START);
-  const begun = advance(stores.runs.add(draft), { kind: "next", step: 0, sure: false, atMs: START });
-  if (!begun.ok) throw new Error(begun.fault.code);
-  stores.atomically(() => stores.keepRun(begun.value, START));
+  stores.members.see(1, { id: "room:mina", name: "Mina" }, "student", START);
+  pourIn(stores, { plan: aPlan({ tank: 1 }) }, START);
   stores.outbox.owe({
     key: "1.1.0f0",
     classId: 1,

@@ -3,9 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { advance } from "../../commands/run/machine.ts";
 import { openStores } from "../../store/index.ts";
-import { aPlan, aRun, aStep } from "../support/make.ts";
+import { aQuickPlan, pourIn } from "../support/developing.ts";
 import { startProcess, type BotProcess } from "../support/process.ts";
 
 /*
@@ -43,23 +42,8 @@ function beginRun(): void {
   const stores = openStores(join(data, "sinkside.db"));
   const { id: classId } = stores.classes.ensure("room:own", "Invented class", now);
   stores.members.see(classId, { id: "room:mina", name: "Mina" }, "student", now);
-  const agitation = {
-    initialSeconds: 1,
-    cycleSeconds: CYCLE_MS / 1000,
-    burstSeconds: 1,
-    manner: "inversion",
-    taps: 0,
-  } as const;
-  const steps = [aStep({ kind: "develop", seconds: DEVELOP_SECONDS, agitation }), aStep({ kind: "rinse" })];
-  const { id: _id, number: _number, ...draft } = aRun({ classId, plan: aPlan({ steps }), warnSeconds: 0 });
-  const begun = advance(stores.runs.add({ ...draft, startedAtMs: now }), {
-    kind: "next",
-    step: 0,
-    sure: false,
-    atMs: now + 3000,
-  });
-  if (!begun.ok) throw new Error(begun.fault.code);
-  stores.atomically(() => stores.keepRun(begun.value, now));
+  const plan = aQuickPlan(DEVELOP_SECONDS, CYCLE_MS / 1000);
+  pourIn(stores, { classId, plan, warnSeconds: 0 }, now, now + 3000);
   stores.close();
 }
 

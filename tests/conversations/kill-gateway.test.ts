@@ -3,12 +3,11 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { expect, test } from "vitest";
-import { advance } from "../../commands/run/machine.ts";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { createGateway, type Gateway } from "../support/gateway/gateway.ts";
 import type { StoredMessage } from "../support/gateway/ledger.ts";
-import { aPlan, aRun, aStep } from "../support/make.ts";
+import { aQuickPlan, pourIn } from "../support/developing.ts";
 import { startProcess, type BotProcess } from "../support/process.ts";
 import { chooseSeed, createRandom, type Random } from "../simulation/random.ts";
 
@@ -68,35 +67,13 @@ function beginRuns(stores: Stores, gateway: Gateway, count: number, cycleSeconds
   const now = Date.now();
   const found = stores.classes.ensure(`discord:${gateway.guild.id}`, gateway.guild.name, now);
   stores.classes.setChannelRef(found.id, gateway.channel.id);
-  const agitation = {
-    initialSeconds: 1,
-    cycleSeconds,
-    burstSeconds: 1,
-    manner: "inversion",
-    taps: 0,
-  } as const;
-  const steps = [
-    aStep({ kind: "develop", seconds: DEVELOP_SECONDS, agitation, pourOutSeconds: 3 }),
-    aStep({ kind: "rinse", ordinal: 1 }),
-  ];
+  const plan = aQuickPlan(DEVELOP_SECONDS, cycleSeconds, { pourOutSeconds: 3 });
   for (let index = 0; index < count; index += 1) {
     const user = gateway.addUser(`Person ${index}`);
     const personId = `discord:${user.id}`;
     stores.members.see(found.id, { id: personId, name: user.name }, "student", now);
     stores.members.saveDirectChannel(personId, gateway.world.openDirect(user.id).id);
-    const {
-      id: _id,
-      number: _number,
-      ...draft
-    } = aRun({ classId: found.id, personId, plan: aPlan({ steps }) });
-    const begun = advance(stores.runs.add({ ...draft, warnSeconds: 1, startedAtMs: now }), {
-      kind: "next",
-      step: 0,
-      sure: false,
-      atMs: now + index * 310,
-    });
-    if (!begun.ok) throw new Error(begun.fault.code);
-    stores.atomically(() => stores.keepRun(begun.value, now));
+    pourIn(stores, { classId: found.id, personId, plan, warnSeconds: 1 }, now, now + index * 310);
   }
 }
 

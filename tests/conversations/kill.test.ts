@@ -4,10 +4,9 @@ import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { expect, test } from "vitest";
 import { inventDemo } from "../../bot/demo.ts";
-import { advance } from "../../commands/run/machine.ts";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { openStores, type Stores } from "../../store/index.ts";
-import { aPlan, aRun, aStep } from "../support/make.ts";
+import { aQuickPlan, pourIn } from "../support/developing.ts";
 import { startProcess } from "../support/process.ts";
 
 /*
@@ -45,24 +44,10 @@ function beginRun(
   now: number,
   afterMs = 0,
 ) {
-  const agitation = {
-    initialSeconds: 1,
-    cycleSeconds: CYCLE_SECONDS,
-    burstSeconds: 1,
-    manner: "inversion",
-    taps: 0,
-  } as const;
-  const steps = [
-    aStep({ kind: "develop", seconds, agitation, pourOutSeconds: 2 }),
-    aStep({ kind: "rinse", ordinal: 1 }),
-  ];
   const personId = `room:${person}`;
   stores.members.see(classId, { id: personId, name: `Person ${person}` }, "student", now);
-  const { id: _id, number: _number, ...draft } = aRun({ classId, personId, plan: aPlan({ steps }) });
-  const run = stores.runs.add({ ...draft, warnSeconds: 1, startedAtMs: now });
-  const begun = advance(run, { kind: "next", step: 0, sure: false, atMs: now + afterMs });
-  if (!begun.ok) throw new Error(begun.fault.code);
-  stores.atomically(() => stores.keepRun(begun.value, now));
+  const plan = aQuickPlan(seconds, CYCLE_SECONDS, { pourOutSeconds: 2 });
+  const run = pourIn(stores, { classId, personId, plan, warnSeconds: 1 }, now, now + afterMs);
   return run.id;
 }
 

@@ -1,9 +1,8 @@
 import { join } from "node:path";
 import { expect } from "vitest";
 import { writeMarker } from "../../bot/guard-marker.ts";
-import { advance } from "../../commands/run/machine.ts";
 import { openStores, type Stores } from "../../store/index.ts";
-import { aPlan, aRun, aStep } from "./make.ts";
+import { aQuickPlan, pourIn } from "./developing.ts";
 import type { BotProcess } from "./process.ts";
 
 /* Stores for the built process to meet faults with. */
@@ -30,21 +29,6 @@ export function prepare(data: string, more: (stores: Stores, classId: number) =>
 /** A quarter of a minute in the developer from `atMs` on, called every two seconds. */
 export function beginRun(stores: Stores, classId: number, atMs = Date.now() + 1000): void {
   const began = Math.min(Date.now(), atMs);
-  const agitation = {
-    initialSeconds: 1,
-    cycleSeconds: 2,
-    burstSeconds: 1,
-    manner: "inversion",
-    taps: 0,
-  } as const;
-  const steps = [aStep({ kind: "develop", seconds: 16, agitation }), aStep({ kind: "rinse" })];
   stores.members.see(classId, { id: "room:mina", name: "Mina" }, "student", began);
-  const {
-    id: _id,
-    number: _number,
-    ...draft
-  } = aRun({ classId, plan: aPlan({ steps }), warnSeconds: 0, startedAtMs: began });
-  const begun = advance(stores.runs.add(draft), { kind: "next", step: 0, sure: false, atMs });
-  if (!begun.ok) throw new Error(begun.fault.code);
-  stores.atomically(() => stores.keepRun(begun.value, began));
+  pourIn(stores, { classId, plan: aQuickPlan(16, 2), warnSeconds: 0 }, began, atMs);
 }
