@@ -158,7 +158,7 @@ function People({
             <ul>
               {devices.map(({ handle, device, seenAt }) => (
                 <li key={handle}>
-                  {device}, {keys.seen(sayInstant(seenAt, "date", undefined))}{" "}
+                  {keys.devices[device] ?? device}, {keys.seen(sayInstant(seenAt, "date", undefined))}{" "}
                   <button type="button" class="key" onClick={() => void take(api.removeDevice(handle))}>
                     {keys.removeDevice}
                   </button>

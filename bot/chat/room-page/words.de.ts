@@ -176,6 +176,13 @@ export const de: Words = {
     people: "Leute",
     free: "Namen freigeben",
     freeHint: "Meldet diese Person überall ab; der Name ist mit dem Kurscode wieder zu haben.",
+    devices: {
+      "Android phone": "Android-Telefon",
+      "Android tablet": "Android-Tablet",
+      "Windows computer": "Windows-Rechner",
+      "Linux computer": "Linux-Rechner",
+      Device: "Gerät",
+    },
     removeDevice: "Abmelden",
     isHere: "da",
     away: "weg",

@@ -170,6 +170,8 @@ export const en = {
     people: "People",
     free: "Free the name",
     freeHint: "Signs this person out everywhere; the name can be taken again with the class code.",
+    /** By what is kept of a device; one that is not named here stays as it is. */
+    devices: {} as Readonly<Record<string, string>>,
     removeDevice: "Sign out",
     isHere: "here",
     away: "away",
