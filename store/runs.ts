@@ -1,6 +1,5 @@
 import { z } from "zod";
 import { phaseSchema, runSchema, type Run } from "../commands/run/run.ts";
-import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 
 /* A run's columns are what SQL must find it by; the rest of it is one JSON body. */
@@ -14,23 +13,28 @@ const bodySchema = runSchema.omit({
   phase: true,
 });
 
-const rowSchema = z
-  .object({
-    id: z.int(),
-    number: z.int(),
-    class_id: z.int(),
-    person_id: z.string(),
-    started_at: z.int(),
-    body: json(bodySchema),
-    phase: json(phaseSchema),
-  })
-  .transform(({ class_id, person_id, started_at, body, ...row }): Run => ({
-    ...row,
-    ...body,
+const columnsSchema = z.object({
+  id: z.int(),
+  number: z.int(),
+  class_id: z.int(),
+  person_id: z.string(),
+  started_at: z.int(),
+  body: z.string(),
+  phase: z.string(),
+});
+
+function readColumns(row: unknown): Run {
+  const { body, phase, class_id, person_id, started_at, id, number } = columnsSchema.parse(row);
+  return {
+    id,
+    number,
+    ...bodySchema.parse(JSON.parse(body)),
+    phase: phaseSchema.parse(JSON.parse(phase)),
     classId: class_id,
     personId: person_id,
     startedAtMs: started_at,
-  }));
+  };
+}
 
 /** More runs are open at once in no school; where they are, those known longest make room. */
 const MOST_KNOWN = 4096;
@@ -46,7 +50,7 @@ function createReader(): (row: unknown) => Run {
     const found = known.get(id);
     if (found && isSameRow(found.row, row)) return found.run;
     // Frozen, since everybody who asks gets this one.
-    const run = freeze(rowSchema.parse(row));
+    const run = freeze(readColumns(row));
     known.delete(id);
     known.set(id, { row, run });
     const [oldest] = known.keys();
