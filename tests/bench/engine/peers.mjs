@@ -111,12 +111,8 @@ export async function graphileWorker({ peers, databaseUrl }) {
   return {
     async arm(dues, fire) {
       for (const some of portions(dues))
-        await utils.withPgClient((client) =>
-          client.query(
-            `select graphile_worker.add_job('bench', json_build_object('due', due), run_at := to_timestamp(due / 1000.0))
-             from unnest($1::float8[]) as due`,
-            [some],
-          ),
+        await utils.addJobs(
+          some.map((due) => ({ identifier: "bench", payload: { due }, runAt: new Date(due) })),
         );
       runner = await workOn(fire);
     },

@@ -112,30 +112,34 @@ function listens(port: number): Promise<boolean> {
   });
 }
 
-/** CPU seconds and peak memory of a server with all processes it has started, ended ones included. Linux only. */
-export function readServer(pid: number): { cpuSeconds: number; mostMb: number } {
-  const all = readdirSync("/proc")
-    .filter((name) => /^\d+$/.test(name))
-    .flatMap((name) => {
-      try {
-        const fields = readFileSync(`/proc/${name}/stat`, "utf8").split(") ")[1]?.split(" ") ?? [];
-        const isOurs = Number(name) === pid || Number(fields[1]) === pid;
-        return isOurs ? [{ name, fields: fields.map(Number) }] : [];
-      } catch {
-        return [];
-      }
-    });
-  const [own, ofChildren] = [11, 13];
-  const ticks = all.reduce((sum, { name, fields }) => {
-    const ended = Number(name) === pid ? at(fields, ofChildren) + at(fields, ofChildren + 1) : 0;
-    return sum + at(fields, own) + at(fields, own + 1) + ended;
-  }, 0);
-  const mb = all.map(({ name }) => {
-    const status = readFileSync(`/proc/${name}/status`, "utf8");
-    const shared = Number(/RssShmem:\s+(\d+)/.exec(status)?.[1] ?? 0);
-    return (Number(/VmHWM:\s+(\d+)/.exec(status)?.[1] ?? 0) - shared) / 1024;
-  });
-  return { cpuSeconds: ticks / 100, mostMb: mb.reduce((sum, each) => sum + Math.max(0, each), 0) };
+interface Seen {
+  readonly isFirst: boolean;
+  readonly stat: readonly number[];
+  readonly kb: number;
 }
 
-const at = (fields: readonly number[], index: number): number => fields[index] ?? 0;
+/** CPU seconds and peak memory of a server with all processes it has started, ended ones included. Linux only. */
+export function readServer(pid: number): { cpuSeconds: number; mostMb: number } {
+  const seen = readdirSync("/proc")
+    .filter((name) => /^\d+$/.test(name))
+    .flatMap((name) => readOne(Number(name), pid));
+  // Fields 14 to 17 of proc(5): own time, and that of children that have ended, each in user and system mode.
+  const ticks = seen.map(({ isFirst, stat }) => sum(stat.slice(11, isFirst ? 15 : 13)));
+  return { cpuSeconds: sum(ticks) / 100, mostMb: sum(seen.map(({ kb }) => kb)) / 1024 };
+}
+
+function readOne(pid: number, first: number): Seen[] {
+  try {
+    const stat = (readFileSync(`/proc/${pid}/stat`, "utf8").split(") ")[1]?.split(" ") ?? []).map(Number);
+    if (pid !== first && stat[1] !== first) return [];
+    const status = readFileSync(`/proc/${pid}/status`, "utf8");
+    const kb = (name: string): number => Number(new RegExp(`${name}:\\s+(\\d+)`).exec(status)?.[1] ?? 0);
+    // What they share is not counted once for each.
+    return [{ isFirst: pid === first, stat, kb: Math.max(0, kb("VmHWM") - kb("RssShmem")) }];
+  } catch {
+    // It has just ended.
+    return [];
+  }
+}
+
+const sum = (values: readonly number[]): number => values.reduce((total, each) => total + each, 0);
