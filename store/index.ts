@@ -79,6 +79,8 @@ export interface Stores {
 export function openStores(path: string): Stores {
   const db = openDb(path);
   const runs = createRunStore(db);
+  // One for all work: making it anew for each takes as long as a small write.
+  const transaction = db.transaction((work: () => unknown) => work());
   const stores: Stores = {
     classes: createClassStore(db),
     members: createMemberStore(db),
@@ -103,7 +105,7 @@ export function openStores(path: string): Stores {
     privacy: createPrivacyStore(db),
     erasures: createErasureStore(db),
     calls: createCallStore(db),
-    atomically: (work) => db.transaction(work).immediate(),
+    atomically: <T>(work: () => T) => transaction.immediate(work) as T,
     keepRun: (run, now) => keepRun(stores, run, now),
     keepLine: (batch, line, now) => keepLine(stores, batch, line, now),
     candidates: (classId, personId, now, except) => candidatesFor(stores, classId, personId, now, except),
