@@ -26,6 +26,7 @@ const LOADS: readonly Load[] = [
   { name: "alone to each person", runs: 900, isDirect: true },
   { name: "alone to each person", runs: 1800, isDirect: true },
   { name: "alone to each person", runs: 2400, isDirect: true },
+  { name: "alone to each person", runs: 2550, isDirect: true },
   { name: "alone to each person", runs: 2700, isDirect: true },
   { name: "in class channels", runs: 4000, isDirect: false },
 ];
@@ -33,7 +34,8 @@ const LOADS: readonly Load[] = [
 const chosen = process.env.LOADS?.split(",").map(Number);
 const SEED = Number(process.env.SEED ?? 1);
 const SECONDS = Number(process.env.SECONDS ?? 120);
-const WARM_SECONDS = 30;
+/** What is due as the process starts can't leave ahead of its moment; it is over once everybody has had the next call. */
+const WARM_SECONDS = 75;
 const A_CLASS = 30;
 /** What people outside have reported of the platform's round trips, as the model this is held against assumes them. */
 const TRIP = { medianMs: 120, p99Ms: 430, seed: SEED };
