@@ -17,8 +17,14 @@ export async function sinkside({ dist, data, run }) {
   const clock = createSteadyClock({
     sources: systemTime(),
     anchor: stores.time.anchor(),
-    onStep: (byMs, anchor) => stores.time.shift(byMs, anchor),
-    onAnchor: (anchor) => stores.time.saveAnchor(anchor),
+    onStep(byMs, anchor) {
+      stores.time.shift(byMs, anchor);
+      return true;
+    },
+    onAnchor(anchor) {
+      stores.time.saveAnchor(anchor);
+      return true;
+    },
   });
   const quiet = () => {};
   const log = { debug: quiet, info: quiet, warn: quiet, error: (_, message) => console.error(message) };
