@@ -40,8 +40,8 @@ export const MUTANTS: readonly Mutant[] = [
   {
     name: "what belongs together is not one transaction",
     file: "store/index.ts",
-    find: "atomically: (work) => db.transaction(work).immediate(),",
-    replace: "atomically: (work) => work(),",
+    find: "=> transaction.immediate(work) as T,",
+    replace: "=> work(),",
     caughtBy: SIMULATION,
   },
   {

@@ -171,7 +171,13 @@ export const en = {
     free: "Free the name",
     freeHint: "Signs this person out everywhere; the name can be taken again with the class code.",
     /** By what is kept of a device; one that is not named here stays as it is. */
-    devices: {} as Readonly<Record<string, string>>,
+    devices: {
+      "Android phone": "Android phone",
+      "Android tablet": "Android tablet",
+      "Windows computer": "Windows computer",
+      "Linux computer": "Linux computer",
+      Device: "Device",
+    } as Readonly<Record<string, string>>,
     removeDevice: "Sign out",
     isHere: "here",
     away: "away",
