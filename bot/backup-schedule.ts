@@ -1,7 +1,7 @@
 import { execFile } from "node:child_process";
 import { fileURLToPath } from "node:url";
-import { schedule, type ScheduledTask } from "node-cron";
 import type { Log } from "./log.ts";
+import { onWallClock } from "./wall-timer.ts";
 
 export interface BackupSchedule {
   /** Ends with the last backup, if one is being made. */
@@ -45,24 +45,14 @@ export function scheduleBackups(deps: BackupScheduleDeps): BackupSchedule {
   }
   const soon =
     cron !== undefined && deps.isMissed ? setTimeout(() => void run(), SOON_MS).unref() : undefined;
-  const task: ScheduledTask | undefined =
-    cron === undefined
-      ? undefined
-      : schedule(cron, run, { timezone: zone, noOverlap: true, logger: quiet(log) });
+  const timer = cron === undefined ? undefined : onWallClock(cron, zone, () => void run());
   return {
     async stop() {
       clearTimeout(soon);
-      await task?.destroy();
+      timer?.stop();
       await underWay;
     },
   };
-}
-
-/** The scheduler's own words go where all others go. */
-function quiet(log: Log) {
-  const say = (level: "debug" | "info" | "warn" | "error") => (message: string | Error) =>
-    log[level]({}, String(message));
-  return { debug: say("debug"), info: say("info"), warn: say("warn"), error: say("error") };
 }
 
 function makeApart(): Promise<string> {

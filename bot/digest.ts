@@ -1,4 +1,3 @@
-import { schedule, type ScheduledTask } from "node-cron";
 import { periodWords, weekWords } from "../commands/batch/digest-words.ts";
 import { gaugesPicture } from "../commands/batch/picture.ts";
 import { traceOf } from "../commands/batch/trace.ts";
@@ -11,10 +10,11 @@ import { periodFacts, weekFacts } from "./digest-facts.ts";
 import { dueDigests, type DueDigest } from "./digest-times.ts";
 import { reportFaults } from "./digest-faults.ts";
 import type { Log } from "./log.ts";
+import { onWallClock, type WallTimer } from "./wall-timer.ts";
 
 /*
  * What the class is told by the wall clock: before each period, once a week, and whatever a bottle comes to by age alone.
- * node-cron wakes it every minute; what is due is asked of the class's own wall clock and of the store, so that a missed,
+ * A timer wakes it every minute; what is due is asked of the class's own wall clock and of the store, so that a missed,
  * late or doubled wake-up changes nothing.
  */
 
@@ -38,7 +38,8 @@ const FAULTS_EVERY_MS = 10 * 60_000;
 const MARK_AGAIN_MS = 60 * 60_000;
 
 export function createDigest({ stores, clock, log, onOwed }: DigestDeps): Digest {
-  let task: ScheduledTask | undefined;
+  let timer: WallTimer | undefined;
+  let isLooking = false;
   let faultsAt = -Infinity;
   let isStopped = true;
 
@@ -74,24 +75,32 @@ export function createDigest({ stores, clock, log, onOwed }: DigestDeps): Digest
 
   /** One class in each turn of the loop: where there are hundreds, no call may wait for them. */
   async function beatGently(): Promise<void> {
-    for (const look of looksAt(clock.now())) {
-      if (isStopped) return;
-      look();
-      await new Promise<void>((resolve) => setImmediate(resolve));
+    if (isLooking) return;
+    isLooking = true;
+    try {
+      for (const look of looksAt(clock.now())) {
+        if (isStopped) return;
+        look();
+        await new Promise<void>((resolve) => setImmediate(resolve));
+      }
+      onOwed?.();
+    } catch (error) {
+      log.error({ err: error }, "the digests could not be looked at");
+    } finally {
+      isLooking = false;
     }
-    onOwed?.();
   }
 
   return {
     beat,
     start() {
       isStopped = false;
-      task = schedule("* * * * *", beatGently, { noOverlap: true });
+      timer = onWallClock("* * * * *", undefined, () => void beatGently());
       void beatGently();
     },
     stop() {
       isStopped = true;
-      void task?.destroy();
+      timer?.stop();
     },
   };
 }
