@@ -11,10 +11,9 @@ import {
   type APIInteraction,
 } from "discord-api-types/v10";
 import type { Command, Role } from "../../commands/define.ts";
-import { DEFAULT_LANGUAGE, inEach, languageOfTag, speaking, type Language } from "../../commands/language.ts";
+import { languageOfTag, type Language } from "../../commands/language.ts";
 import { parseLine } from "../../commands/line.ts";
-import { de } from "../words/discord.de.ts";
-import { en } from "../words/discord.en.ts";
+import { discordWords } from "../words/discord.ts";
 import type { CommandMap } from "./discord-options.ts";
 import { makePersonId, type DiscordMember, type DiscordSettings } from "./discord-settings.ts";
 import type { CommandCall, Place } from "./port.ts";
@@ -43,8 +42,6 @@ export interface CallSettings extends Pick<DiscordSettings, "commands" | "direct
   /** What the bot may not do in a channel and should, as the server's settings name it. */
   missingPermissions?(channelId: string): readonly string[];
 }
-
-const words = inEach({ en, de });
 
 /** As the person's own client tells it; undefined where it speaks none that is spoken here. */
 export function languageOfInteraction(interaction: object): Language | undefined {
@@ -101,13 +98,10 @@ export function createCallReader(settings: CallSettings) {
     readCall(interaction: APIInteraction): ReadCall | undefined {
       const asked = readAsked(interaction);
       if (asked === undefined) return undefined;
-      const sentence = (text: keyof typeof en & ("noClass" | "oldButton")): ReadCall => {
-        const language = languageOfInteraction(interaction) ?? DEFAULT_LANGUAGE;
-        return { kind: "sentence", text: speaking(language, () => words()[text]) };
-      };
-      if (asked === "oldButton") return sentence(asked);
+      const words = discordWords(languageOfInteraction(interaction));
+      if (asked === "oldButton") return { kind: "sentence", text: words.oldButton };
       const caller = readCaller(interaction);
-      if (!caller) return sentence("noClass");
+      if (!caller) return { kind: "sentence", text: words.noClass };
       const command = commands.find(({ name }) => name === asked.name);
       const { file, ...line } = asked;
       return { kind: "call", command, file, call: { callId: interaction.id, ...line, ...caller } };

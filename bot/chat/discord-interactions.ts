@@ -6,9 +6,7 @@ import {
   type APIInteraction,
 } from "discord.js";
 import type { Reply, Suggestion } from "../../commands/define.ts";
-import { DEFAULT_LANGUAGE, inEach, speaking } from "../../commands/language.ts";
-import { de } from "../words/discord.de.ts";
-import { en } from "../words/discord.en.ts";
+import { discordWords } from "../words/discord.ts";
 import { createAnswerer, type AnswerSettings } from "./discord-answer.ts";
 import { languageOfInteraction, type CallReader, type ReadCall } from "./discord-calls.ts";
 import type { DirectChannels } from "./discord-direct.ts";
@@ -24,8 +22,6 @@ export interface InteractionSettings extends AnswerSettings, Pick<Directory, "ph
   readonly direct: DirectChannels;
   readonly handlers: ChatHandlers;
 }
-
-const words = inEach({ en, de });
 
 /** After a dropped connection the platform sends again what was seen already: this many ids are kept to tell. */
 const KEPT_IDS = 5000;
@@ -66,8 +62,7 @@ export function createInteractionHandler(settings: InteractionSettings) {
       });
     } catch (error) {
       log.error({ err: error, interaction: interaction.id }, "a call failed");
-      const language = languageOfInteraction(interaction) ?? DEFAULT_LANGUAGE;
-      const text = speaking(language, () => words().broken);
+      const text = discordWords(languageOfInteraction(interaction)).broken;
       if (!isAnswered) await answerer.answer({ text }, "private");
     } finally {
       answerer.close();
@@ -86,11 +81,10 @@ export function createInteractionHandler(settings: InteractionSettings) {
     const mostBytes = command?.file?.mostBytes ?? 0;
     const bytes = file && (await fetchFile(file, mostBytes));
     if (bytes) return bytes;
-    return speaking(call.language ?? DEFAULT_LANGUAGE, () =>
-      file && file.size > mostBytes
-        ? words().fileTooLarge(file.size / 2 ** 20, mostBytes / 2 ** 20)
-        : words().fileNotFetched,
-    );
+    const words = discordWords(call.language);
+    return file && file.size > mostBytes
+      ? words.fileTooLarge(file.size / 2 ** 20, mostBytes / 2 ** 20)
+      : words.fileNotFetched;
   }
 
   async function handleCompletion(interaction: APIApplicationCommandAutocompleteInteraction): Promise<void> {

@@ -8,11 +8,10 @@ import {
 } from "discord-api-types/v10";
 import type { RawFile } from "discord.js";
 import type { Action, Attachment, Picture } from "../../commands/define.ts";
-import { DEFAULT_LANGUAGE, inEach, speaking, type Language } from "../../commands/language.ts";
-import type { Photo } from "../../commands/roll/photo.ts";
+import type { Language } from "../../commands/language.ts";
+import { photoFileName, type Photo } from "../../commands/roll/photo.ts";
 import { makeNumber } from "../../commands/wording.ts";
-import { de } from "../words/discord.de.ts";
-import { en, type DiscordWords } from "../words/discord.en.ts";
+import { discordWords } from "../words/discord.ts";
 import { readUserId, type DiscordSettings } from "./discord-settings.ts";
 import { MESSAGE_CHARACTERS, shorten, showInstants, splitText } from "./discord-text.ts";
 
@@ -32,12 +31,6 @@ export interface View {
   /** Of what is added to the text, where something of the view is lost. */
   readonly language?: Language | undefined;
 }
-
-const words = inEach({ en, de });
-
-/** Whatever was said in between: a view is made over several turns. */
-const wordsFor = ({ language = DEFAULT_LANGUAGE }: Pick<View, "language">): DiscordWords =>
-  speaking(language, words);
 
 /** One message of the platform; a long view needs several. */
 export interface Part {
@@ -94,7 +87,7 @@ export async function makeParts(view: View, { renderPicture, log, sayPaths }: Pa
   const texts: (string | undefined)[] = [...splitText(text, MESSAGE_CHARACTERS), ...groups.slice(1)];
   const fileGroups = chunk(files, FILES_PER_MESSAGE);
   const rows = makeRows(view.actions, log);
-  if (texts.length === 0) texts.push(fileGroups.length > 0 ? undefined : wordsFor(view).done);
+  if (texts.length === 0) texts.push(fileGroups.length > 0 ? undefined : discordWords(view.language).done);
   const last = texts.length - 1;
   const parts = texts.map((each, index) =>
     makePart(each, userIds, index === last ? rows : [], index === last ? (fileGroups[0] ?? []) : []),
@@ -148,20 +141,19 @@ async function makeFiles(
       files.push({ name: `${name}.png`, description: alt, data, contentType: "image/png" });
     } catch (error) {
       log.error({ err: error, picture: name }, "a picture could not be drawn");
-      lost.push(wordsFor(view).lostPicture(alt));
+      lost.push(discordWords(view.language).lostPicture(alt));
     }
   }
   if (view.photo) {
     const { bytes, mediaType, roll } = view.photo;
-    const name = makeNumber("roll", roll);
-    const description = wordsFor(view).photoOf(name);
-    const ending = mediaType === "image/png" ? "png" : "jpg";
-    files.push({ name: `${name}.${ending}`, description, data: Buffer.from(bytes), contentType: mediaType });
+    const description = discordWords(view.language).photoOf(makeNumber("roll", roll));
+    const name = photoFileName(roll, mediaType);
+    files.push({ name, description, data: Buffer.from(bytes), contentType: mediaType });
   }
   for (const { name, content, mediaType } of view.attachments) {
     const data = Buffer.from(content, "utf8");
     if (data.length <= FILE_BYTES) files.push({ name, data, contentType: mediaType });
-    else lost.push(wordsFor(view).tooLarge(name, Math.ceil(data.length / 1e6)));
+    else lost.push(discordWords(view.language).tooLarge(name, Math.ceil(data.length / 1e6)));
   }
   return { files, lost };
 }

@@ -4,8 +4,7 @@ import { UserError, type Context } from "../../commands/define.ts";
 import { DEFAULT_LANGUAGE, speaking } from "../../commands/language.ts";
 import { keepPhoto } from "../../commands/roll/photo-command.ts";
 import { photoFaultWords } from "../../commands/roll/photo-reply.ts";
-import { MOST_PHOTO_BYTES } from "../../commands/roll/photo.ts";
-import { makeNumber } from "../../commands/wording.ts";
+import { MOST_PHOTO_BYTES, photoFileName } from "../../commands/roll/photo.ts";
 import type { Stores } from "../../store/index.ts";
 import type { RoomSession } from "../../store/room.ts";
 import { replyBody } from "./room-calls.ts";
@@ -45,9 +44,8 @@ export function addPhotoRoutes(app: FastifyInstance, parts: PhotoParts): void {
       .header("cache-control", "private, no-cache")
       .header("etag", tag);
     if (request.headers["if-none-match"] === tag) return reply.code(304).send();
-    const ending = photo.mediaType === "image/png" ? "png" : "jpg";
     return reply
-      .header("content-disposition", `inline; filename="${makeNumber("roll", roll.number)}.${ending}"`)
+      .header("content-disposition", `inline; filename="${photoFileName(roll.number, photo.mediaType)}"`)
       .type(photo.mediaType)
       .send(Buffer.from(photo.bytes));
   });

@@ -1,3 +1,4 @@
+import { makeNumber } from "../wording.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { cleanJpeg } from "./photo-jpeg.ts";
 import { cleanPng } from "./photo-png.ts";
@@ -47,4 +48,9 @@ export function cleanPhoto(bytes: Uint8Array): Result<Photo, PhotoFault> {
 
 function startsWith(bytes: Uint8Array, sign: readonly number[]): boolean {
   return sign.every((byte, at) => bytes[at] === byte);
+}
+
+/** `L12.png`: what the photo of this roll is called as a file. */
+export function photoFileName(roll: number, mediaType: Photo["mediaType"]): string {
+  return `${makeNumber("roll", roll)}.${mediaType === "image/png" ? "png" : "jpg"}`;
 }
