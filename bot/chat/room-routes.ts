@@ -62,8 +62,9 @@ export function setSessionCookie(reply: FastifyReply, token: string, isSecure: b
 
 /** A few wrong tries are human; a list of guesses is not. One address may be a whole class. */
 const JOIN_LIMIT = { rateLimit: { max: 60, timeWindow: 5 * 60_000 } };
-const cardsQuery = z.object({ language: z.enum(LANGUAGES).catch(DEFAULT_LANGUAGE) });
 const STAFF_LIMIT = { rateLimit: { max: 10, timeWindow: 5 * 60_000 } };
+
+const cardsQuery = z.object({ language: z.enum(LANGUAGES).catch(DEFAULT_LANGUAGE) });
 
 export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
   const { stores, rooms, door, now } = parts;
