@@ -1,8 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { speaking, type Language } from "../../../commands/language.ts";
-import { viewOf } from "../../../commands/run/view.ts";
 import { readyPlanOf } from "../../../bot/chat/room-plan.ts";
-import { createFakeClock } from "../../support/clock.ts";
 import { createRoom } from "../../support/room.ts";
 import { startRoom, type RoomServer, type Visitor } from "../../support/room-server.ts";
 
@@ -10,17 +7,7 @@ let room: RoomServer;
 let teacher: Visitor;
 
 beforeAll(async () => {
-  const clock = createFakeClock();
-  room = await startRoom(
-    {
-      viewOf: (personId, classId, language?: Language) =>
-        speaking(language ?? room.stores.members.languageOf(classId, personId), () =>
-          room.stores.runs.open(classId, personId).map((run) => viewOf(run, "", clock.now())),
-        ),
-    },
-    undefined,
-    clock,
-  );
+  room = await startRoom();
   teacher = room.visitor();
   await teacher.joinDemo("Demo teacher", "teacher");
 });

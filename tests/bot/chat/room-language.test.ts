@@ -1,10 +1,8 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { CommandCard, FeedEvent } from "../../../bot/chat/room-wire.ts";
 import { renderPicture } from "../../../bot/picture.ts";
-import { speaking, type Language } from "../../../commands/language.ts";
+import { type Language } from "../../../commands/language.ts";
 import { MOST_PHOTO_BYTES } from "../../../commands/roll/photo.ts";
-import { viewOf } from "../../../commands/run/view.ts";
-import { createFakeClock } from "../../support/clock.ts";
 import { englishIn } from "../../support/english.ts";
 import { aNewRoll } from "../../support/rolls.ts";
 import { startRoom, type OpenPage, type RoomServer, type Visitor } from "../../support/room-server.ts";
@@ -14,17 +12,7 @@ import { startRoom, type OpenPage, type RoomServer, type Visitor } from "../../s
 let room: RoomServer;
 
 beforeAll(async () => {
-  const clock = createFakeClock();
-  room = await startRoom(
-    {
-      viewOf: (personId, classId, language?: Language) =>
-        speaking(language ?? room.stores.members.languageOf(classId, personId), () =>
-          room.stores.runs.open(classId, personId).map((run) => viewOf(run, "", clock.now())),
-        ),
-    },
-    undefined,
-    clock,
-  );
+  room = await startRoom();
 });
 afterAll(() => room.stop());
 

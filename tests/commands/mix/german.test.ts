@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { commands } from "../../../commands/index.ts";
 import { speaking } from "../../../commands/language.ts";
 import { classReply } from "../../../commands/mix/class-reply.ts";
 import type { ClassDay, MixItem } from "../../../commands/mix/class.ts";
@@ -9,6 +8,7 @@ import { sayInstants } from "../../../commands/wording.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 import { START } from "../../support/make.ts";
 import { createRoom, type Room } from "../../support/room.ts";
+import { expectForms } from "../../support/forms.ts";
 
 /* The German terms of the trade are common practice, no source; the sentences are our own. */
 
@@ -154,13 +154,6 @@ describe("mixing for a class", () => {
 
 describe("the forms of /mix", () => {
   it("have German for each option, at most 100 characters", () => {
-    const own = commands.filter(({ name }) => name.split(" ")[0] === "mix");
-    expect(Object.keys(forms).sort()).toEqual(own.map(({ name }) => name).sort());
-    for (const { name, options } of own) {
-      const form = forms[name];
-      expect(Object.keys(form?.options ?? {}).sort()).toEqual(Object.keys(options.shape).sort());
-      for (const text of [form?.summary ?? "", ...Object.values(form?.options ?? {})])
-        expect([text, text.length > 0 && text.length <= 100]).toEqual([text, true]);
-    }
+    expectForms("mix", forms);
   });
 });

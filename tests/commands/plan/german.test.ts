@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { DEFAULT_HABITS } from "../../../commands/class/habits.ts";
-import { commands } from "../../../commands/index.ts";
 import { speaking } from "../../../commands/language.ts";
 import { honestyLines } from "../../../commands/plan/basis-words.ts";
 import { sayCaution } from "../../../commands/plan/caution-words.ts";
@@ -23,6 +22,7 @@ import { STORED } from "../../../commands/plan/words/stored.de.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 import { aPlan, aSheet, aStep, EACH_MINUTE } from "../../support/make.ts";
 import { createRoom, type Room } from "../../support/room.ts";
+import { expectForms } from "../../support/forms.ts";
 
 /* The German terms of the trade are common practice, no source; the sentences are our own. */
 
@@ -275,13 +275,6 @@ describe("a plan that is kept", () => {
 
 describe("the forms of /plan", () => {
   it("have German for each option, at most 100 characters", () => {
-    const own = commands.filter(({ name }) => name.split(" ")[0] === "plan");
-    expect(Object.keys(forms).sort()).toEqual(own.map(({ name }) => name).sort());
-    for (const { name, options } of own) {
-      const form = forms[name];
-      expect(Object.keys(form?.options ?? {}).sort()).toEqual(Object.keys(options.shape).sort());
-      for (const text of [form?.summary ?? "", ...Object.values(form?.options ?? {})])
-        expect([text, text.length > 0 && text.length <= 100]).toEqual([text, true]);
-    }
+    expectForms("plan", forms);
   });
 });

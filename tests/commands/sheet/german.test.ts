@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { commands } from "../../../commands/index.ts";
 import { speaking } from "../../../commands/language.ts";
 import { COLUMNS, likeOf } from "../../../commands/sheet/columns.ts";
 import type { FileFault } from "../../../commands/sheet/file-faults.ts";
@@ -13,6 +12,7 @@ import { forms } from "../../../commands/sheet/words/form.de.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 import { aSheet } from "../../support/make.ts";
 import { createRoom, type Room } from "../../support/room.ts";
+import { expectForms } from "../../support/forms.ts";
 
 /* The German terms of the trade are common practice, no source; the sentences are our own. */
 
@@ -218,13 +218,6 @@ describe("the faults of a file in German", () => {
 
 describe("the forms of /sheet", () => {
   it("have German for each option, at most 100 characters", () => {
-    const own = commands.filter(({ name }) => name.split(" ")[0] === "sheet");
-    expect(Object.keys(forms).sort()).toEqual(own.map(({ name }) => name).sort());
-    for (const { name, options } of own) {
-      const form = forms[name];
-      expect(Object.keys(form?.options ?? {}).sort()).toEqual(Object.keys(options.shape).sort());
-      for (const text of [form?.summary ?? "", ...Object.values(form?.options ?? {})])
-        expect([text, text.length > 0 && text.length <= 100]).toEqual([text, true]);
-    }
+    expectForms("sheet", forms);
   });
 });
