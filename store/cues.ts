@@ -1,19 +1,9 @@
-import { z } from "zod";
-import { CUE_KINDS, type Cue } from "../commands/run/cues.ts";
+import type { Cue } from "../commands/run/cues.ts";
 import type { DueCue } from "../commands/run/settle.ts";
 import type { Db } from "./open.ts";
 
-const rowSchema = z
-  .object({
-    id: z.int(),
-    key: z.string(),
-    kind: z.enum(CUE_KINDS),
-    step: z.int(),
-    number: z.int(),
-    due_at: z.int(),
-    made_at: z.int(),
-  })
-  .transform(({ due_at, made_at, ...row }): DueCue => ({ ...row, dueAtMs: due_at, madeAtMs: made_at }));
+/** Columns of a strict table hold what was written; they are not examined with every call. */
+const CUE_COLUMNS = `id, key, kind, step, number, due_at as "dueAtMs", made_at as "madeAtMs"`;
 
 export type CueState = "said" | "merged";
 
@@ -84,8 +74,8 @@ export function createCueStore(db: Db): CueStore {
   const dueRuns = db.prepare<[Span & { limit: number }], { run_id: number }>(
     `select run_id from cues indexed by cues_due where state = 'pending' and ${isDue} order by decide_at, id limit @limit`,
   );
-  const dueOfRun = db.prepare<[Span & { runId: number }]>(
-    `select * from cues where run_id = @runId and state = 'pending' and ${isDue} order by due_at, id`,
+  const dueOfRun = db.prepare<[Span & { runId: number }], DueCue>(
+    `select ${CUE_COLUMNS} from cues where run_id = @runId and state = 'pending' and ${isDue} order by due_at, id`,
   );
   const coming = db.prepare<[{ now: number; until: number; by: number; chat: string }], ComingRow>(
     `select min(cues.due_at) as due_at, max(cues.due_at) as last_at, max(cues.decide_at) as decide_at,
@@ -98,8 +88,8 @@ export function createCueStore(db: Db): CueStore {
        and classes.key like @chat || ':%'
      group by cues.due_at / @by order by 1`,
   );
-  const pendingOfRun = db.prepare<[number]>(
-    "select * from cues where run_id = ? and state = 'pending' order by due_at, id",
+  const pendingOfRun = db.prepare<[number], DueCue>(
+    `select ${CUE_COLUMNS} from cues where run_id = ? and state = 'pending' order by due_at, id`,
   );
   const next = db.prepare<[], { at: number | null }>(
     "select min(decide_at) as at from cues where state = 'pending'",
@@ -124,8 +114,7 @@ export function createCueStore(db: Db): CueStore {
       const span = { now, most: Math.max(now, ahead) };
       return [...new Set(dueRuns.all({ ...span, limit }).map(({ run_id }) => run_id))];
     },
-    due: (runId, now, ahead = now) =>
-      z.array(rowSchema).parse(dueOfRun.all({ now, most: Math.max(now, ahead), runId })),
+    due: (runId, now, ahead = now) => dueOfRun.all({ now, most: Math.max(now, ahead), runId }),
     coming: (chat, now, until) =>
       coming
         .all({ chat, now, until, by: COUNTED_BY_MS })
@@ -135,7 +124,7 @@ export function createCueStore(db: Db): CueStore {
           decideAt,
           count,
         })),
-    pending: (runId) => z.array(rowSchema).parse(pendingOfRun.all(runId)),
+    pending: (runId) => pendingOfRun.all(runId),
     nextDecideAt: () => next.get()?.at ?? undefined,
     mergedOf: (runId) => merged.get(runId)?.count ?? 0,
     settle: (id, state, now) => void mark.run(state, now, id),

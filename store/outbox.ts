@@ -1,5 +1,4 @@
 import { z } from "zod";
-import { json } from "./json.ts";
 import { LANGUAGES } from "../commands/language.ts";
 import type { Db } from "./open.ts";
 
@@ -19,62 +18,44 @@ const bodySchema = z.object({
   pictures: z.array(z.object({ name: z.string(), alt: z.string(), svg: z.string() })).optional(),
 });
 
-const readySchema = z
-  .object({
-    id: z.int(),
-    key: z.string(),
-    class_id: z.int(),
-    person_id: z.string().nullable(),
-    run_id: z.int().nullable(),
-    priority: z.int(),
-    due_at: z.int(),
-    useful_until: z.int().nullable(),
-    bundle: z.string().nullable(),
-    tries: z.int(),
-  })
-  .transform(({ class_id, person_id, run_id, due_at, useful_until, ...row }) => ({
-    ...row,
-    classId: class_id,
-    personId: person_id,
-    runId: run_id,
-    dueAt: due_at,
-    usefulUntil: useful_until,
-  }));
 /** What the order of saying is decided by. */
-export type Ready = z.output<typeof readySchema>;
+export interface Ready {
+  readonly id: number;
+  readonly key: string;
+  readonly classId: number;
+  readonly personId: string | null;
+  readonly runId: number | null;
+  readonly priority: number;
+  readonly dueAt: number;
+  readonly usefulUntil: number | null;
+  readonly bundle: string | null;
+  readonly tries: number;
+}
 
-const owedSchema = z
-  .object({
-    id: z.int(),
-    key: z.string(),
-    class_id: z.int(),
-    person_id: z.string().nullable(),
-    run_id: z.int().nullable(),
-    due_at: z.int(),
-    decided_at: z.int(),
-    body: json(bodySchema),
-    state: z.enum(["owed", "sending", "sent", "failed", "stale"]),
-    tries: z.int(),
-    first_try_at: z.int().nullable(),
-    sent_at: z.int().nullable(),
-    ref: z.string().nullable(),
-  })
-  .transform((row) => ({
-    id: row.id,
-    key: row.key,
-    classId: row.class_id,
-    personId: row.person_id,
-    runId: row.run_id,
-    dueAt: row.due_at,
-    decidedAt: row.decided_at,
-    body: row.body,
-    state: row.state,
-    tries: row.tries,
-    firstTryAt: row.first_try_at,
-    sentAt: row.sent_at,
-    ref: row.ref,
-  }));
-export type Owed = z.output<typeof owedSchema>;
+type State = "owed" | "sending" | "sent" | "failed" | "stale";
+
+export interface Owed {
+  readonly id: number;
+  readonly key: string;
+  readonly classId: number;
+  readonly personId: string | null;
+  readonly runId: number | null;
+  readonly dueAt: number;
+  readonly decidedAt: number;
+  readonly body: z.output<typeof bodySchema>;
+  readonly state: State;
+  readonly tries: number;
+  readonly firstTryAt: number | null;
+  readonly sentAt: number | null;
+  readonly ref: string | null;
+}
+
+/* Columns of a strict table hold what was written; they are not examined with every message. A body is. */
+const WHOSE = `id, key, class_id as "classId", person_id as "personId", run_id as "runId", due_at as "dueAt", tries`;
+const READY_COLUMNS = `${WHOSE}, priority, useful_until as "usefulUntil", bundle`;
+const OWED_COLUMNS = `${WHOSE}, decided_at as "decidedAt", body, state, first_try_at as "firstTryAt", sent_at as "sentAt", ref`;
+type OwedRow = Omit<Owed, "body"> & { readonly body: string };
+const readOwed = (row: OwedRow): Owed => ({ ...row, body: bodySchema.parse(JSON.parse(row.body)) });
 
 export interface NewOwed {
   /** At most 25 characters, and never used for anything else: chats recognise a repeat by it. */
@@ -127,28 +108,25 @@ export interface OutboxStore {
 const SENDING_MS = 60_000;
 
 export function createOutboxStore(db: Db): OutboxStore {
-  const insert = db.prepare(
-    `insert into outbox (key, class_id, person_id, run_id, priority, due_at, decided_at, useful_until, body, next_at)
-     values (@key, @classId, @personId, @runId, @priority, @dueAt, @decidedAt, @usefulUntil, @body, @nextAt)
-     on conflict (key) do nothing`,
+  const insert = db.prepare<(string | number | null)[]>(
+    `insert into outbox (key, class_id, person_id, run_id, priority, due_at, decided_at, useful_until, next_at, body)
+     values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) on conflict (key) do nothing`,
   );
-  const ready = db.prepare<[number, number]>(
-    `select id, key, class_id, person_id, run_id, priority, due_at, useful_until, bundle, tries from outbox
+  const ready = db.prepare<[number, number], Ready>(
+    `select ${READY_COLUMNS} from outbox
      where state in ('owed', 'sending') and next_at <= ? order by priority > 2, due_at, priority, id limit ?`,
   );
-  const load = db.prepare<[string]>(
-    "select * from outbox where id in (select value from json_each(?)) order by due_at, id",
-  );
+  const one = db.prepare<[number], OwedRow>(`select ${OWED_COLUMNS} from outbox where id = ?`);
   const next = db.prepare<[number], { next_at: number | null }>(
     "select min(next_at) as next_at from outbox where state in ('owed', 'sending') and next_at > ?",
   );
   const inIds = "where id in (select value from json_each(@ids))";
-  const sending = db.prepare(
-    `update outbox set state = 'sending', tries = tries + 1, first_try_at = coalesce(first_try_at, @now),
-       next_at = @nextAt, bundle = @bundle ${inIds}`,
+  const sending = db.prepare<[number, number, string | null, number]>(
+    `update outbox set state = 'sending', tries = tries + 1, first_try_at = coalesce(first_try_at, ?), next_at = ?, bundle = ?
+     where id = ?`,
   );
-  const sent = db.prepare(
-    `update outbox set state = 'sent', ref = @ref, sent_at = @now, detail = null ${inIds}`,
+  const sent = db.prepare<[string, number, number]>(
+    "update outbox set state = 'sent', ref = ?, sent_at = ?, detail = null where id = ?",
   );
   const later = db.prepare(`update outbox set next_at = @nextAt, detail = @detail ${inIds}`);
   const unsaid = db.prepare(
@@ -176,22 +154,30 @@ export function createOutboxStore(db: Db): OutboxStore {
     `select count(*) as count from outbox where run_id = ? and state in ('sent', 'failed')
      and coalesce(sent_at, decided_at) - due_at > ?`,
   );
-  const byKey = db.prepare<[string]>("select * from outbox where key = ?");
+  const byKey = db.prepare<[string], OwedRow>(`select ${OWED_COLUMNS} from outbox where key = ?`);
   const depth = db.prepare<[], { count: number }>(
     "select count(*) as count from outbox where state in ('owed', 'sending')",
   );
 
   return {
-    owe: ({ notBefore, ...message }) => {
-      const nextAt = Math.max(message.decidedAt, notBefore ?? 0);
-      insert.run({ ...message, nextAt, body: JSON.stringify(bodySchema.parse(message.body)) });
+    owe({ key, classId, personId, runId, priority, dueAt, decidedAt, usefulUntil, notBefore = 0, body }) {
+      const nextAt = Math.max(decidedAt, notBefore);
+      const whose = [key, classId, personId, runId] as const;
+      insert.run(...whose, priority, dueAt, decidedAt, usefulUntil, nextAt, JSON.stringify(body));
     },
-    ready: (now, limit) => z.array(readySchema).parse(ready.all(now, limit)),
-    load: (ids) => z.array(owedSchema).parse(load.all(JSON.stringify(ids))),
+    ready: (now, limit) => ready.all(now, limit),
+    load: (ids) =>
+      ids
+        .flatMap((id) => one.get(id) ?? [])
+        .sort((a, b) => a.dueAt - b.dueAt || a.id - b.id)
+        .map(readOwed),
     nextReadyAt: (now) => next.get(now)?.next_at ?? undefined,
-    markSending: (ids, bundle, now) =>
-      void sending.run({ ids: JSON.stringify(ids), bundle, now, nextAt: now + SENDING_MS }),
-    markSent: (ids, ref, now) => void sent.run({ ids: JSON.stringify(ids), ref, now }),
+    markSending(ids, bundle, now) {
+      for (const id of ids) sending.run(now, now + SENDING_MS, bundle, id);
+    },
+    markSent(ids, ref, now) {
+      for (const id of ids) sent.run(ref, now, id);
+    },
     markLater: (ids, nextAt, detail) =>
       void later.run({ ids: JSON.stringify(ids), nextAt: Math.round(nextAt), detail: detail.slice(0, 500) }),
     markUnsaid: (ids, nextAt, detail) =>
@@ -205,7 +191,10 @@ export function createOutboxStore(db: Db): OutboxStore {
       expire.run({ runId, now });
     },
     lateOf: (runId, ms) => late.get(runId, ms)?.count ?? 0,
-    findByKey: (key) => owedSchema.optional().parse(byKey.get(key)),
+    findByKey(key) {
+      const row = byKey.get(key);
+      return row && readOwed(row);
+    },
     depth: () => depth.get()?.count ?? 0,
   };
 }
