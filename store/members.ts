@@ -1,18 +1,27 @@
-import type { Role } from "../commands/define.ts";
+import { z } from "zod";
+import { ROLES, type Role } from "../commands/define.ts";
 import { DEFAULT_LANGUAGE, languageOfTag, type Language } from "../commands/language.ts";
 import type { Db } from "./open.ts";
 
-export interface Member {
-  readonly classId: number;
-  readonly personId: string;
-  readonly name: string;
-  readonly role: Role;
-  readonly joinedAt: number;
-  readonly seenAt: number;
-}
-
-/** Columns of a strict table hold what was written, a role one of those it is checked for. */
-const COLUMNS = `class_id as "classId", person_id as "personId", name, role, joined_at as "joinedAt", seen_at as "seenAt"`;
+const rowSchema = z
+  .object({
+    class_id: z.int(),
+    person_id: z.string(),
+    name: z.string(),
+    role: z.enum(ROLES),
+    joined_at: z.int(),
+    seen_at: z.int(),
+  })
+  .transform((row) => ({
+    classId: row.class_id,
+    personId: row.person_id,
+    name: row.name,
+    role: row.role,
+    joinedAt: row.joined_at,
+    seenAt: row.seen_at,
+  }));
+export type Member = z.output<typeof rowSchema>;
+const foundSchema = rowSchema.optional();
 
 export interface MemberStore {
   /**
@@ -41,10 +50,11 @@ export interface MemberStore {
 }
 
 export function createMemberStore(db: Db): MemberStore {
-  const select = `select ${COLUMNS} from members where class_id = ?`;
-  const one = db.prepare<[number, string], Member>(`${select} and person_id = ?`);
-  const byName = db.prepare<[number, string], Member>(`${select} and lower(name) = lower(?)`);
-  const all = db.prepare<[number], Member>(`${select} order by joined_at, person_id`);
+  const one = db.prepare<[number, string]>("select * from members where class_id = ? and person_id = ?");
+  const byName = db.prepare<[number, string]>(
+    "select * from members where class_id = ? and lower(name) = lower(?)",
+  );
+  const all = db.prepare<[number]>("select * from members where class_id = ? order by joined_at, person_id");
   const insert = db.prepare<[number, string, string, string, number, number]>(
     "insert into members (class_id, person_id, name, role, joined_at, seen_at) values (?, ?, ?, ?, ?, ?)",
   );
@@ -77,8 +87,10 @@ export function createMemberStore(db: Db): MemberStore {
     "insert into direct_channels (person_id, refused_until) values (?, ?) on conflict do update set refused_until = excluded.refused_until",
   );
 
-  const find = (classId: number, personId: string): Member | undefined => one.get(classId, personId);
-  const findByName = (classId: number, name: string): Member | undefined => byName.get(classId, name);
+  const find = (classId: number, personId: string): Member | undefined =>
+    foundSchema.parse(one.get(classId, personId));
+  const findByName = (classId: number, name: string): Member | undefined =>
+    foundSchema.parse(byName.get(classId, name));
 
   function freeName(classId: number, personId: string, wanted: string): string {
     const base = wanted.slice(0, 60) || "Somebody";
@@ -111,7 +123,7 @@ export function createMemberStore(db: Db): MemberStore {
       languageOfTag(language.get(classId, personId)?.tag ?? "") ?? DEFAULT_LANGUAGE,
     hearLanguage: (classId, personId, heard) => void hear.run(heard, classId, personId, heard),
     chooseLanguage: (classId, personId, chosen) => void choose.run(chosen, classId, personId),
-    list: (classId) => all.all(classId),
+    list: (classId) => z.array(rowSchema).parse(all.all(classId)),
     lastClass: (personId) => last.get(personId)?.class_id,
     setRole: (classId, personId, to) => void role.run(to, classId, personId),
     remove: (classId, personId) => void drop.run(classId, personId),
