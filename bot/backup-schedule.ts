@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { fileURLToPath } from "node:url";
+import { builtPath } from "./built.ts";
 import type { Log } from "./log.ts";
 import { onWallClock } from "./wall-timer.ts";
 
@@ -56,9 +56,8 @@ export function scheduleBackups(deps: BackupScheduleDeps): BackupSchedule {
 }
 
 function makeApart(): Promise<string> {
-  const script = fileURLToPath(new URL("./backup.js", import.meta.url));
   return new Promise((resolve, reject) => {
-    execFile(process.execPath, [script], { timeout: MOST_MS }, (error, stdout, stderr) => {
+    execFile(process.execPath, [builtPath("backup.js")], { timeout: MOST_MS }, (error, stdout, stderr) => {
       if (error) reject(new Error(stderr.trim() || error.message));
       else resolve(stdout.trim());
     });

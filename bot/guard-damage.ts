@@ -1,8 +1,7 @@
 import { execFile } from "node:child_process";
-import { existsSync } from "node:fs";
 import { constants, setPriority } from "node:os";
-import { join } from "node:path";
 import type { Db } from "../store/open.ts";
+import { builtPath } from "./built.ts";
 
 /* Whether a store is whole, looked at page by page. That takes its while: some 3 ms for each MB of it. */
 
@@ -34,7 +33,7 @@ export type Examined =
  */
 export function examineBeside(path: string, tell: (examined: Examined) => void): () => void {
   let isOver = false;
-  const child = execFile(process.execPath, [scriptPath(), path], (error, found) => {
+  const child = execFile(process.execPath, [builtPath("guard-examine.js"), path], (error, found) => {
     if (isOver) return;
     if (error) tell({ kind: "unknown", detail: String(error) });
     else tell(found === "" ? { kind: "whole" } : { kind: "damaged", found });
@@ -48,10 +47,4 @@ export function examineBeside(path: string, tell: (examined: Examined) => void):
     isOver = true;
     child.kill("SIGKILL");
   };
-}
-
-/** Beside this file once built; from the sources, in the build folder. */
-function scriptPath(): string {
-  const beside = join(import.meta.dirname, "guard-examine.js");
-  return existsSync(beside) ? beside : join(import.meta.dirname, "..", "dist", "bot", "guard-examine.js");
 }

@@ -1,4 +1,3 @@
-import { existsSync } from "node:fs";
 import { join } from "node:path";
 import type { AddressInfo } from "node:net";
 import type { FastifyInstance, FastifyRequest } from "fastify";
@@ -15,6 +14,7 @@ import { createHttp } from "./room-http.ts";
 import { createHub, dismiss } from "./room-hub.ts";
 import { createKeeper } from "./room-keeper.ts";
 import { createLive } from "./room-live.ts";
+import { builtPath } from "../built.ts";
 import type { Log } from "../log.ts";
 import { addKeyRoutes } from "./room-keys.ts";
 import { addNewClassRoute } from "./room-new-class.ts";
@@ -94,7 +94,12 @@ export function createRoom(options: RoomOptions): Room {
       if (fresh) firstSecrets.push(fresh);
     }
     rooms.removeUnseenSince(now() - FORGET_DEVICES_MS);
-    app = await createHttp({ host, publicUrl, pageDir: options.pageDir ?? builtPage(), log });
+    app = await createHttp({
+      host,
+      publicUrl,
+      pageDir: options.pageDir ?? builtPath(join("chat", "room-page")),
+      log,
+    });
     const door = createDoor({ stores, rooms, openDemo });
     const isSecure = publicUrl?.startsWith("https:") ?? false;
     addDoorRoutes(app, {
@@ -201,12 +206,4 @@ export function createRoom(options: RoomOptions): Room {
       await app?.close();
     },
   };
-}
-
-/** Beside this file once built; from the sources, in the build folder. */
-function builtPage(): string {
-  const beside = join(import.meta.dirname, "room-page");
-  return existsSync(join(beside, "assets"))
-    ? beside
-    : join(import.meta.dirname, "..", "..", "dist", "bot", "chat", "room-page");
 }

@@ -15,7 +15,7 @@ const PARTS = [
   "tests",
   "package.json",
   "tsconfig.json",
-  ".tsconfig.build.json",
+  ".vite.config.ts",
   ".oxlintrc.json",
 ];
 let copy: string;

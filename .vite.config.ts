@@ -1,0 +1,43 @@
+import { join } from "node:path";
+import { defineConfig } from "vite";
+
+/*
+ * The program as it runs: few files instead of some five hundred, since reading those is most of a start, and after a crash no
+ * call can be made before it. Packages stay as they are installed, but for those that cues need and that are nothing but
+ * modules: these go in, reduced to what is used of them.
+ */
+
+/** What is run, and what tests and benchmarks reach into. Others of our files lie in parts they share. */
+const ENTRIES = [
+  "bot/main",
+  "bot/ask",
+  "bot/backup",
+  "bot/restore",
+  "bot/guard-examine",
+  "bot/log",
+  "bot/beat",
+  "bot/deliver",
+  "bot/clock",
+  "bot/chat/room-say",
+  "commands/run/machine",
+  "store/index",
+];
+const TAKEN_IN = ["zod", "temporal-polyfill", "temporal-utils", "fastest-levenshtein"];
+
+export default defineConfig({
+  root: import.meta.dirname,
+  publicDir: false,
+  logLevel: "warn",
+  ssr: { noExternal: TAKEN_IN },
+  build: {
+    ssr: true,
+    outDir: "dist",
+    emptyOutDir: false,
+    target: "node20",
+    minify: false,
+    rolldownOptions: {
+      input: Object.fromEntries(ENTRIES.map((entry) => [entry, join(import.meta.dirname, `${entry}.ts`)])),
+      output: { entryFileNames: "[name].js", chunkFileNames: "bot/part-[name].js" },
+    },
+  },
+});
