@@ -17,19 +17,19 @@ const LONGEST_MS = 700;
 
 /**
  * The places of the hook, with how often half a second of life passes each, of itself and more for each film: the n-th
- * passing is drawn up to that.
+ * passing is drawn up to that; and with how often each is drawn beside the others.
  */
 const PLACES = {
-  statement: { least: 45, perFilm: 0.5 },
-  "before-begin": { least: 6, perFilm: 0.02 },
-  "after-begin": { least: 6, perFilm: 0.02 },
-  "before-commit": { least: 6, perFilm: 0.02 },
-  "after-commit": { least: 6, perFilm: 0.02 },
-  inside: { least: 10, perFilm: 2 },
-  file: { least: 10, perFilm: 0 },
-  lock: { least: 4, perFilm: 0 },
-  "before-checkpoint": { least: 1, perFilm: 0 },
-  "after-checkpoint": { least: 1, perFilm: 0 },
+  statement: { least: 45, perFilm: 0.5, weight: 2 },
+  "before-begin": { least: 6, perFilm: 0.02, weight: 2 },
+  "after-begin": { least: 6, perFilm: 0.02, weight: 2 },
+  "before-commit": { least: 6, perFilm: 0.02, weight: 2 },
+  "after-commit": { least: 6, perFilm: 0.02, weight: 2 },
+  inside: { least: 10, perFilm: 2, weight: 4 },
+  file: { least: 10, perFilm: 0, weight: 1 },
+  lock: { least: 4, perFilm: 0, weight: 1 },
+  "before-checkpoint": { least: 1, perFilm: 0, weight: 1 },
+  "after-checkpoint": { least: 1, perFilm: 0, weight: 1 },
 } as const;
 export type Place = keyof typeof PLACES;
 /** Until the schema of a store is made, a first life puts some so many statements to it. */
@@ -53,8 +53,8 @@ export interface Life {
  */
 export function drawDeath(random: Random, films: number, isQuiet: boolean): Death {
   if (random.chance(0.5)) return { afterMs: random.next() * LONGEST_MS };
-  const places = Object.keys(PLACES) as Place[];
-  const place = random.pick(places.filter((name) => isQuiet || !name.endsWith("checkpoint")));
+  const names = (Object.keys(PLACES) as Place[]).filter((name) => isQuiet || !name.endsWith("checkpoint"));
+  const place = random.pick(names.flatMap((name) => Array.from({ length: PLACES[name].weight }, () => name)));
   const { least, perFilm } = PLACES[place];
   const nth = Math.floor(Math.exp(random.next() * Math.log(least + perFilm * films + 1)));
   return { point: { place, nth }, afterMs: PATIENCE_MS };

@@ -18,9 +18,9 @@ const KILLS = Number(process.env["KILLS"] ?? 30);
 const LOOPS = Number(process.env["LOOPS"] ?? 1);
 const isLong = KILLS >= 100;
 const FILMS = Number(process.env["FILMS"] ?? (isLong ? 1200 : 12));
-const KILLS_A_ROUND = Number(process.env["KILLS_A_ROUND"] ?? (isLong ? 40 : 10));
+const KILLS_A_ROUND = Number(process.env["KILLS_A_ROUND"] ?? (isLong ? 50 : 10));
 const CYCLE_SECONDS = 3;
-const FIRST_GUESS_MS = 400;
+const FIRST_GUESS_MS = 300;
 const TOLD_EACH = 10;
 
 interface Sum extends Figures {

@@ -56,9 +56,9 @@ export async function playRound({ data, seed, kills, msPerKill, ...rest }: Round
 
   await kill(drawFirstDeath(random));
   const awayMs = isAwayIn(seed) ? AWAY_MS : 0;
-  // A whole number of cycles: then no two calls of a film are due at one moment.
+  // A whole number of cycles: then no two calls of a film are due at one moment. One less, as the last is poured in later.
   const { cycleSeconds } = rest;
-  const likelyCycles = Math.ceil((kills * msPerKill + awayMs) / 1000 / cycleSeconds);
+  const likelyCycles = Math.round((kills * msPerKill + awayMs) / 1000 / cycleSeconds) - 1;
   const groups = random.chance(0.5) ? 0 : random.whole(4, 10);
   const filling: Filling = { ...rest, groups, seconds: Math.max(2, likelyCycles) * cycleSeconds };
   const films = pourAllIn(data, filling, random);

@@ -29,7 +29,7 @@ interface Message {
 interface Row {
   readonly key: string;
   readonly state: string;
-  readonly run_id: number;
+  readonly decided_at: number;
   readonly useful_until: number | null;
   readonly sent_at: number | null;
 }
@@ -119,7 +119,10 @@ function judgeFilm(
       continue;
     }
     demand(message.key === `d:${keyOf(cue)}`, `under another key: ${about} ${message.key ?? ""}`);
-    checkMoment(message, missedBefore(cue, cues), `${about} ${JSON.stringify(message)}`);
+    const row = rows.get(keyOf(cue));
+    const whole = `${about} ${JSON.stringify(message)} ${JSON.stringify(row)}`;
+    demand(row?.state === "sent", `said, and not on record: ${whole}`);
+    checkMoment(message, row?.decided_at ?? NaN, missedBefore(cue, cues), whole);
     if (message.at - cue.due_at >= LATE_FROM_MS) late += 1;
   }
   demand(byMoment.size === 0, `said, but owed to nobody: ${JSON.stringify([...byMoment.values()])}`);
@@ -160,11 +163,13 @@ function missedBefore(cue: Cue, cues: readonly Cue[]): number {
   ).length;
 }
 
-function checkMoment({ at, due_at, text }: Message, missed: number, about: string): void {
+/** What was late when it was decided says so; so does, whatever the record says of that, what was late for longer. */
+function checkMoment({ at, due_at, text }: Message, decidedAt: number, missed: number, about: string): void {
   const lateMs = at - due_at;
-  demand(lateMs >= 0, `early: ${about}`);
+  demand(lateMs >= 0 && decidedAt >= due_at, `early: ${about}`);
+  const isLate = decidedAt - due_at >= LATE_FROM_MS || lateMs >= LATE_FROM_MS + WORDING_MS;
   const told = /\*\*(?:(\d+) min)? ?(?:(\d+) s)? late\*\*: this was for/.exec(text);
-  if (lateMs >= LATE_FROM_MS + WORDING_MS) demand(told !== null, `late, and does not say so: ${about}`);
+  if (isLate) demand(told !== null, `late, and does not say so: ${about}`);
   if (lateMs < LATE_FROM_MS) demand(!text.includes("late**"), `on time, and says it is late: ${about}`);
   if (told) {
     // In whole seconds, as they were when it was put into words.
