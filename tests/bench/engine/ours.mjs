@@ -7,12 +7,13 @@ import { join } from "node:path";
 const A_CLASS = 30;
 const PORTION = 1000;
 
+const PARTS = ["store/index.js", "bot/beat.js", "bot/deliver.js", "bot/clock.js", "bot/chat/room-say.js"];
+
+export const loadParts = (dist) => Promise.all(PARTS.map((path) => import(join(dist, path))));
+
 export async function sinkside({ dist, data, run }) {
-  const load = (path) => import(join(dist, path));
   const [{ openStores }, { createBeat }, { createDeliverer }, { createSteadyClock, systemTime }, early] =
-    await Promise.all(
-      ["store/index.js", "bot/beat.js", "bot/deliver.js", "bot/clock.js", "bot/chat/room-say.js"].map(load),
-    );
+    await loadParts(dist);
   const stores = openStores(join(data, "sinkside.db"));
   const clock = createSteadyClock({
     sources: systemTime(),

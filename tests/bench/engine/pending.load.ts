@@ -1,0 +1,170 @@
+import { execFileSync, fork } from "node:child_process";
+import { once } from "node:events";
+import { copyFileSync, existsSync, mkdtempSync, rmSync, statSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import type { Cue } from "../../../commands/run/cues.ts";
+import { openStores, type Stores } from "../../../store/index.ts";
+import { aRun } from "../../support/make.ts";
+import { loadNow, table } from "../whole-bot-figures.ts";
+import { createRandom } from "../../simulation/random.ts";
+
+/*
+ * `npm run bench:pending`: what calls that wait cost, and how soon they are taken up again by a new process. A store with so
+ * many of them is written and left as a killed process leaves it; then the engine is started on it, several times.
+ *   ready     from opening the store until everything is armed, ms
+ *   first     from the start of the process until the first of what has fallen due is decided, said and flushed, ms
+ *   MB        in memory 3 s later; B each: what one that waits adds to it, and to the file
+ *   floor     the start of Node itself, doing nothing, ms
+ */
+
+interface Load {
+  readonly name: string;
+  readonly pending: number;
+  /** Calls that were made long ago. */
+  readonly past: number;
+  /** Bytes of the log of writes that were not moved into the store yet. */
+  readonly walMb: number;
+}
+
+const LOADS: readonly Load[] = [
+  { name: "nothing waits", pending: 0, past: 0, walMb: 0 },
+  { name: "100,000 wait", pending: 100_000, past: 0, walMb: 0 },
+  { name: "1,000,000 wait", pending: 1_000_000, past: 0, walMb: 0 },
+  { name: "100,000 wait, 1,000,000 are over", pending: 100_000, past: 1_000_000, walMb: 0 },
+  { name: "the same, with a log of 100 MB", pending: 100_000, past: 1_000_000, walMb: 100 },
+];
+/** A class's term of films, give or take: so many runs share the calls. */
+const RUNS = 1000;
+const STARTS = 9;
+const HOUR_MS = 3_600_000;
+const ENDINGS = ["", "-wal"];
+const DIST = join(import.meta.dirname, "..", "..", "..", "dist");
+
+let folder: string;
+const rows: Record<string, string | number>[] = [];
+let base: { mb: number; bytes: number } | undefined;
+
+beforeAll(() => void (folder = mkdtempSync(join(process.env.FOLDER ?? tmpdir(), "sinkside-pending-"))));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+test.each(LOADS)("$name", async (load) => {
+  const { written, bytes } = write(load);
+  const starts: Started[] = [];
+  for (let at = 0; at < STARTS; at += 1) starts.push(await start(written));
+  for (const end of ENDINGS) rmSync(`${written}${end}`, { force: true });
+  const [ready, first, mb] = (["openMs", "firstMs", "mb"] as const).map((name) =>
+    median(starts.map((each) => each[name])),
+  );
+  base ??= { mb: mb ?? 0, bytes };
+  const each = (amount: number): string => (load.pending === 0 ? "" : (amount / load.pending).toFixed(0));
+  rows.push({
+    store: load.name,
+    "ready ms": ready ?? "",
+    "first ms": first ?? "",
+    "floor ms": median(Array.from({ length: STARTS }, floorMs)),
+    MB: (mb ?? 0).toFixed(0),
+    "B each in memory": each(((mb ?? 0) - base.mb) * 2 ** 20),
+    "B each in the file": load.past > 0 ? "" : each(bytes - base.bytes),
+    "load average": loadNow(),
+  });
+  console.log(table(rows));
+  expect(starts).toHaveLength(STARTS);
+});
+
+/** A store as a process leaves it that is killed; its size with what waits and nothing else written to it. */
+function write({ name, pending, past, walMb }: Load): { written: string; bytes: number } {
+  const open = join(folder, "open.db");
+  const written = join(folder, `${name}.db`);
+  const stores = openStores(open);
+  const now = Date.now();
+  const [due, ...ids] = makeRuns(stores, now);
+  addCues(stores, ids, past, now - 48 * HOUR_MS, "p");
+  stores.db.exec("update cues set state = 'said', settled_at = due_at");
+  addCues(stores, ids, pending, now + HOUR_MS, "w");
+  stores.db.pragma("wal_checkpoint(TRUNCATE)");
+  const bytes = statSync(open).size;
+  // Something to say at the start, of a kind that is never too late to be of use.
+  const dueAtMs = now - HOUR_MS;
+  const late: Cue = { key: "1.0p0", kind: "pour-out", step: 0, number: 0, dueAtMs };
+  stores.atomically(() => stores.cues.reschedule(due ?? 0, [late], 0, dueAtMs));
+  stores.db.pragma("wal_checkpoint(TRUNCATE)");
+  stores.db.pragma("wal_autocheckpoint = 0");
+  const touch = stores.db.prepare("update runs set number = number");
+  const walBytes = (): number => statSync(`${open}-wal`).size;
+  while (walBytes() < walMb * 2 ** 20) touch.run();
+  for (const end of ENDINGS)
+    if (existsSync(`${open}${end}`)) copyFileSync(`${open}${end}`, `${written}${end}`);
+  stores.close();
+  rmSync(open);
+  return { written, bytes };
+}
+
+function makeRuns(stores: Stores, now: number): number[] {
+  return stores.atomically(() =>
+    Array.from({ length: RUNS }, (_, at) => {
+      const classId = stores.classes.ensure(`room:${at % 30}`, "Invented class", now).id;
+      const personId = `room:p${at}`;
+      stores.members.see(classId, { id: personId, name: `Person ${at}` }, "student", now);
+      const phase = { kind: "running", step: 0, startedAtMs: now, endsAtMs: now + 100 * HOUR_MS } as const;
+      const { id: _id, number: _number, ...draft } = aRun({ classId, personId, phase, startedAtMs: now });
+      return stores.runs.add(draft).id;
+    }),
+  );
+}
+
+/** `count` cues at random instants of a day from `from` on, by the store's own hand. */
+function addCues(
+  { atomically, cues }: Stores,
+  runs: readonly number[],
+  count: number,
+  from: number,
+  key: string,
+) {
+  const { next } = createRandom(count);
+  const perRun = Math.ceil(count / runs.length);
+  let left = count;
+  for (const run of runs) {
+    const some = Array.from({ length: Math.min(perRun, left) }, (_, number): Cue => {
+      const dueAtMs = from + Math.floor(next() * 24 * HOUR_MS);
+      return { key: `1.0${key}${number.toString(36)}`, kind: "agitate", step: 0, number, dueAtMs };
+    });
+    left -= some.length;
+    if (some.length > 0) atomically(() => cues.reschedule(run, some, 0, from));
+  }
+}
+
+interface Started {
+  readonly openMs: number;
+  readonly firstMs: number;
+  readonly mb: number;
+}
+
+/** The engine on a copy of what was written. */
+async function start(written: string): Promise<Started> {
+  const data = mkdtempSync(join(folder, "start-"));
+  for (const end of ENDINGS)
+    if (existsSync(`${written}${end}`)) copyFileSync(`${written}${end}`, join(data, `sinkside.db${end}`));
+  const { id: _id, number: _number, ...run } = aRun({});
+  const given = JSON.stringify({ dist: DIST, data, run });
+  const startedAt = Date.now();
+  const child = fork(join(import.meta.dirname, "pending.mjs"), [given]);
+  const ended = once(child, "exit");
+  const [said] = (await once(child, "message")) as [{ openMs: number; firstAt?: number; mb: number }];
+  child.kill("SIGKILL");
+  await ended;
+  rmSync(data, { recursive: true });
+  if (said.firstAt === undefined) throw new Error("nothing was said");
+  return { openMs: said.openMs, firstMs: said.firstAt - startedAt, mb: said.mb };
+}
+
+function floorMs(): number {
+  const startedAt = performance.now();
+  execFileSync(process.execPath, ["-e", ""]);
+  return Math.round(performance.now() - startedAt);
+}
+
+function median(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
+}
