@@ -143,10 +143,10 @@ function checkMerged(cue: Cue, cues: readonly Cue[], about: string): void {
   demand(isLate || standsFor?.kind === "next-bath", `merged though it was on time: ${about}`);
 }
 
-/** A call may go unsaid only where it is on record that the next one had overtaken it; an end never. */
+/** A call may go unsaid only where it is on record that the next one had overtaken it; what pours out never. */
 function checkGivenUp(cue: Cue, said: readonly Message[], row: Row | undefined, about: string): void {
   demand(row?.state === "stale", `lost: ${about} ${JSON.stringify(row)}`);
-  demand(cue.kind === "agitate" || cue.kind === "agitate-first", `given up: ${about}`);
+  demand(cue.kind !== "pour-out" && cue.kind !== "next-bath", `given up: ${about}`);
   demand((row?.sent_at ?? 0) >= (row?.useful_until ?? Infinity), `given up too soon: ${about}`);
   demand(
     said.some(({ due_at }) => due_at > cue.due_at),
