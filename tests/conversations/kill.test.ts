@@ -8,6 +8,7 @@ import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { aQuickPlan, pourIn } from "../support/developing.ts";
 import { startProcess } from "../support/process.ts";
+import { chooseSeed, createRandom } from "../simulation/random.ts";
 
 /*
  * The real process on a real file, killed without warning in the middle of a step, over and over. Real time: the plan is
@@ -23,17 +24,6 @@ const ABSENT_AFTER = [5, 12];
 const SHORT_SECONDS = 6;
 /** A message is worded a moment before it is kept; on a busy machine that moment is longer. */
 const SLACK_MS = 1000;
-
-/** A seeded generator (mulberry32): the seed is printed, so that a failing order of kills can be had again. */
-function createRandom(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 /** One person's film, poured in at `now` or a little later, for so long. */
 function beginRun(
@@ -93,9 +83,7 @@ test(
   `cues go on over ${KILLS} kills: none lost, none said twice, none early, every late one says so`,
   { timeout: 120_000 },
   async () => {
-    const seed = Number(process.env.KILL_SEED ?? Date.now() % 1_000_000);
-    console.log(`KILL_SEED=${seed}`);
-    const random = createRandom(seed);
+    const random = createRandom(chooseSeed("KILL_SEED"));
     const data = mkdtempSync(join(tmpdir(), "sinkside-kill-"));
     beginRuns(data);
 
@@ -103,7 +91,7 @@ test(
     for (let kill = 0; kill < KILLS; kill += 1) {
       const bot = startProcess(data);
       await bot.ready;
-      await wait(random() * 700);
+      await wait(random.next() * 700);
       await bot.kill("SIGKILL");
       if (ABSENT_AFTER.includes(kill)) away.push(await stayAway(data));
     }
