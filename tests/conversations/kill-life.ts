@@ -13,6 +13,8 @@ const MAIN = process.env["KILL_MAIN"] ?? join(import.meta.dirname, "..", "..", "
 const HOOK = join(import.meta.dirname, "..", "support", "kill-hook.mjs");
 /** A life that has not come to its place by then is ended from outside. */
 const PATIENCE_MS = 900;
+/** The log is moved into the store in the first quiet second beat, or the one after. */
+const QUIET_PATIENCE_MS = 2400;
 const LONGEST_MS = 700;
 
 /**
@@ -57,7 +59,7 @@ export function drawDeath(random: Random, films: number, isQuiet: boolean): Deat
   const place = random.pick(names.flatMap((name) => Array.from({ length: PLACES[name].weight }, () => name)));
   const { least, perFilm } = PLACES[place];
   const nth = Math.floor(Math.exp(random.next() * Math.log(least + perFilm * films + 1)));
-  return { point: { place, nth }, afterMs: PATIENCE_MS };
+  return { point: { place, nth }, afterMs: place.endsWith("checkpoint") ? QUIET_PATIENCE_MS : PATIENCE_MS };
 }
 
 /** In the midst of making the schema. */

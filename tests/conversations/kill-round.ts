@@ -59,7 +59,7 @@ export async function playRound({ data, seed, kills, msPerKill, ...rest }: Round
   // A whole number of cycles: then no two calls of a film are due at one moment. One less, as the last is poured in later.
   const { cycleSeconds } = rest;
   const likelyCycles = Math.round((kills * msPerKill + awayMs) / 1000 / cycleSeconds) - 1;
-  const groups = random.chance(0.5) ? 0 : random.whole(4, 10);
+  const groups = random.chance(0.5) ? 0 : random.whole(2, 4);
   const filling: Filling = { ...rest, groups, seconds: Math.max(2, likelyCycles) * cycleSeconds };
   const films = pourAllIn(data, filling, random);
   const endsAt = Math.max(...films.map(({ calls }) => calls.at(-1)?.dueAt ?? 0));
