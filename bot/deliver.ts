@@ -6,7 +6,7 @@ import type { Clock } from "./clock.ts";
 import { composeBundle, composeOne } from "./compose.ts";
 import { gatherReady, type GatherDeps, type Waiting } from "./gather.ts";
 import type { Log } from "./log.ts";
-import { recordOutcome, retryMs, type Settled } from "./outcomes.ts";
+import { recordOutcome, retryMs, saidAt, type Settled } from "./outcomes.ts";
 import { pickPaced } from "./pick.ts";
 import { isStorageFault } from "./tick.ts";
 import type { Unit } from "./units.ts";
@@ -42,7 +42,7 @@ export interface DeliverDeps extends GatherDeps {
   /** Called after each outcome: there may be room for more. */
   readonly onSettled: () => void;
   /** Called for each message that was said, for the figures. */
-  readonly onSaid?: (owed: Owed, now: number) => void;
+  readonly onSaid?: (owed: Owed, at: number) => void;
 }
 
 /** Said at the same time at most; more wait their turn. */
@@ -86,7 +86,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
       done() {
         outcomes = outcomes.slice(settled.length);
         for (const { unit } of settled) for (const id of unit.ids) inFlight.delete(id);
-        for (const each of settled) tell(each, now);
+        for (const each of settled) tell(each);
         for (const announce of announces) announce();
         for (const each of leaving) {
           const saying = say(each);
@@ -146,7 +146,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
       const isForgotten = now - (several[0]?.firstTryAt ?? now) > REMEMBERED_MS;
       if (isForgotten && port.find) {
         const found = await port.find(delivery);
-        if (found.kind === "found") outcome = { kind: "sent", ref: found.ref };
+        if (found.kind === "found") outcome = { ...found, kind: "sent" };
         if (found.kind === "unknown") outcome = { kind: "later", afterMs: retryMs(several[0]?.tries ?? 0) };
       }
       outcome ??= await port.send(delivery);
@@ -154,7 +154,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
       outcome = { kind: "unknown", detail: String(error) };
     }
     release(unit, port);
-    outcomes.push({ unit, several, outcome });
+    outcomes.push({ unit, several, outcome, knownAt: clock.now() });
     // What comes back in one turn of the loop is recorded with one flush of the disk.
     if (outcomes.length === 1) setImmediate(deps.onSettled);
   }
@@ -180,21 +180,22 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     const several = stores.outbox.load(unit.ids);
     const kept = port.keep?.(compose(waiting, several, now));
     if (!kept) return () => {};
-    const settled = { unit, several, outcome: kept.outcome };
+    const settled = { unit, several, outcome: kept.outcome, knownAt: now };
     recordOutcome(stores, log, settled, now);
     return () => {
       kept.announce();
-      tell(settled, clock.now());
+      tell({ ...settled, knownAt: clock.now() });
     };
   }
 
   /** After it is recorded. */
-  function tell({ several, outcome }: Settled, now: number): void {
-    if (outcome.kind !== "sent") return;
-    for (const owed of several) {
-      deps.onSaid?.(owed, now);
+  function tell(settled: Settled): void {
+    if (settled.outcome.kind !== "sent") return;
+    const at = saidAt(settled);
+    for (const owed of settled.several) {
+      deps.onSaid?.(owed, at);
       const { key, decidedAt, dueAt } = owed;
-      log.info({ key, decidedMs: decidedAt - dueAt, deliveredMs: now - dueAt }, "said");
+      log.info({ key, decidedMs: decidedAt - dueAt, deliveredMs: at - dueAt }, "said");
     }
   }
 
@@ -211,7 +212,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     }
     outcomes = outcomes.slice(settled.length);
     for (const { unit } of settled) for (const id of unit.ids) inFlight.delete(id);
-    for (const each of settled) tell(each, clock.now());
+    for (const each of settled) tell(each);
   }
 
   return {

@@ -10,6 +10,8 @@ export interface Settled {
   readonly unit: Unit;
   readonly several: readonly Owed[];
   readonly outcome: Outcome;
+  /** When it was known. */
+  readonly knownAt: number;
 }
 
 /** Waits between tries after an unknown outcome: short at first, since a cue ages quickly. */
@@ -21,18 +23,20 @@ export function retryMs(tries: number): number {
   return RETRY_MS[Math.min(tries, RETRY_MS.length - 1)] ?? 30_000;
 }
 
+/** When it was said: of a repeat, when the try before it was, whose answer was lost. */
+export function saidAt({ several, outcome, knownAt }: Settled): number {
+  const agoMs = outcome.kind === "sent" ? (outcome.agoMs ?? 0) : 0;
+  return Math.max(knownAt - agoMs, several[0]?.firstTryAt ?? -Infinity);
+}
+
 /** Keeps an outcome; inside a transaction. */
-export function recordOutcome(
-  stores: Stores,
-  log: Log,
-  { unit, several, outcome }: Settled,
-  now: number,
-): void {
+export function recordOutcome(stores: Stores, log: Log, settled: Settled, now: number): void {
+  const { unit, several, outcome } = settled;
   const { outbox } = stores;
   const tries = several[0]?.tries ?? 1;
   switch (outcome.kind) {
     case "sent":
-      return outbox.markSent(unit.ids, outcome.ref, now);
+      return outbox.markSent(unit.ids, outcome.ref, saidAt(settled));
     case "later":
       return outbox.markUnsaid(unit.ids, now + outcome.afterMs, "the chat asked to wait");
     case "unknown":

@@ -8,7 +8,7 @@ import {
 import type { DirectChannels } from "./discord-direct.ts";
 import { makeParts, type PartSettings } from "./discord-message.ts";
 import type { DiscordRest } from "./discord-rest.ts";
-import { makeNonce, type Sender } from "./discord-send.ts";
+import { ageOf, makeNonce, type Sender } from "./discord-send.ts";
 import type { Delivery, Found } from "./port.ts";
 
 export interface FindSettings extends PartSettings {
@@ -62,7 +62,9 @@ export function createFinder(settings: FindSettings) {
       );
     };
     const match = own.find(({ nonce }) => nonce === makeNonce(key, 0)) ?? own.find(isSame);
-    return match ? { kind: "found", ref: `${match.channel_id}/${match.id}` } : { kind: "absent" };
+    if (!match) return { kind: "absent" };
+    const ref = `${match.channel_id}/${match.id}`;
+    return { kind: "found", ref, ...ageOf(match, answer.platformAt) };
   }
 
   return async function find(delivery: Delivery): Promise<Found> {

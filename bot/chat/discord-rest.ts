@@ -37,7 +37,9 @@ export interface RestCall {
 }
 
 export type RestAnswer<T> =
-  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly fault: RestFault };
+  /** `platformAt`: when it was answered, by the platform's own clock, ms since the epoch; NaN where it says nothing. */
+  | { readonly ok: true; readonly value: T; readonly platformAt: number }
+  | { readonly ok: false; readonly fault: RestFault };
 
 export interface DiscordRest {
   request<T>(call: RestCall): Promise<RestAnswer<T>>;
@@ -103,7 +105,8 @@ export function createDiscordRest({
       });
       ({ headers } = response);
       admitted?.end(headers);
-      return { ok: true, value: (await parseResponse(response)) as T };
+      const platformAt = Date.parse(headers.get("date") ?? "");
+      return { ok: true, value: (await parseResponse(response)) as T, platformAt };
     } catch (error) {
       const fault = readFault(error);
       if (fault.kind === "denied" && fault.status === 401 && !call.isInteraction) onUnauthorized();

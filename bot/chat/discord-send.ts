@@ -13,7 +13,9 @@ export interface SendSettings extends PartSettings {
   missingPermissions(channelId: string): readonly string[];
 }
 
-type Tried = { readonly ok: true; readonly ref: string } | { readonly ok: false; readonly fault: RestFault };
+type Tried =
+  | { readonly ok: true; readonly ref: string; readonly agoMs?: number }
+  | { readonly ok: false; readonly fault: RestFault };
 
 /** First try and fallback of one delivery can be minutes apart; the memory of parts said is for that, not for ever. */
 const KEPT_PARTS = 2000;
@@ -43,22 +45,25 @@ export function createSender(settings: SendSettings) {
     said.set(nonce, ref);
     const [oldest] = said.keys();
     if (oldest !== undefined && said.size > KEPT_PARTS) said.delete(oldest);
-    return { ok: true, ref };
+    return { ok: true, ref, ...(answer.ok && ageOf(answer.value, answer.platformAt)) };
   }
 
-  /** `ref` is that of the first message; the first failure ends the delivery, and a later try goes on from there. */
+  /** `ref` is that of the first message, as is its age; the first failure ends the delivery, and a later try goes on from there. */
   async function sendAll(parts: readonly Part[], key: string, channelId: string): Promise<Tried> {
-    let ref: string | undefined;
+    let first: Tried | undefined;
     for (const [index, part] of parts.entries()) {
       const tried = await sendPart(part, makeNonce(key, index), channelId);
       if (!tried.ok) return tried;
-      ref ??= tried.ref;
+      first ??= tried;
     }
-    return { ok: true, ref: ref ?? channelId };
+    return first ?? { ok: true, ref: channelId };
   }
 
   function finish(tried: Tried, channelId: string, key: string): Outcome {
-    if (tried.ok) return { kind: "sent", ref: tried.ref };
+    if (tried.ok) {
+      const { ok: _ok, ...sent } = tried;
+      return { kind: "sent", ...sent };
+    }
     const { fault } = tried;
     const detail =
       fault.kind === "denied" ? describeDenial(fault, channelId, settings.missingPermissions(channelId)) : "";
@@ -99,6 +104,21 @@ const NO_CHANNEL =
 function viewOf(delivery: Delivery, mentions: readonly string[]): View {
   const { text, actions, pictures, attachments, language } = delivery;
   return { text, actions, pictures, attachments, mentions, language };
+}
+
+/** The platform stamps its answers in whole seconds, rounded down. */
+const STAMP_MS = 1000;
+
+/**
+ * How long a message had been there when the platform answered, both by the platform's own clock: never more than it was,
+ * and nothing where it was made just now.
+ */
+export function ageOf(
+  { timestamp }: Pick<APIMessage, "timestamp">,
+  platformAt: number,
+): { readonly agoMs?: number } {
+  const agoMs = platformAt - Date.parse(timestamp);
+  return agoMs >= STAMP_MS ? { agoMs } : {};
 }
 
 /** At most 25 characters, the same for every try; the first part carries the key itself. */

@@ -70,8 +70,8 @@ export interface Delivery {
 }
 
 export type Outcome =
-  /** Said. `ref` finds the message again. */
-  | { readonly kind: "sent"; readonly ref: string }
+  /** Said. `ref` finds the message again. `agoMs`: so long before, by an earlier try whose answer was lost. */
+  | { readonly kind: "sent"; readonly ref: string; readonly agoMs?: number }
   /** Not now; nothing was said. */
   | { readonly kind: "later"; readonly afterMs: number }
   /** Perhaps said: the answer was lost. */
@@ -94,7 +94,7 @@ export interface Target {
 }
 
 export type Found =
-  | { readonly kind: "found"; readonly ref: string }
+  | { readonly kind: "found"; readonly ref: string; readonly agoMs?: number }
   | { readonly kind: "absent" }
   | { readonly kind: "unknown"; readonly detail: string };
 

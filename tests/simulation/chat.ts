@@ -74,6 +74,12 @@ export function createChat(name: "room" | "discord", time: VirtualTime, random: 
     if (!isKnown) shown.push({ key, personId, mentions, text, dueAt, askedMs, shownMs });
   }
 
+  /** How old a message is the platform tells in whole seconds, as the real one does. */
+  function whereIs({ key }: Delivery): { ref: string; agoMs: number } {
+    const shownMs = shown.findLast((each) => each.key === key)?.shownMs ?? time.trueMs();
+    return { ref: key, agoMs: Math.floor((time.trueMs() - shownMs) / 1000) * 1000 };
+  }
+
   const chat: SimulatedChat = {
     name,
     shown,
@@ -104,7 +110,7 @@ export function createChat(name: "room" | "discord", time: VirtualTime, random: 
         const askedMs = time.trueMs();
         const there = random.wait(weather.meanMs / 2);
         const back = random.wait(weather.meanMs / 2);
-        const sent: Outcome = { kind: "sent", ref: delivery.key };
+        const sent = (): Outcome => ({ kind: "sent", ...whereIs(delivery) });
         const unknown: Outcome = { kind: "unknown", detail: "no answer" };
         if (random.chance(weather.later))
           return answer(there + back, () => ({ kind: "later", afterMs: 700 }));
@@ -120,14 +126,14 @@ export function createChat(name: "room" | "discord", time: VirtualTime, random: 
         if (delivery.personId !== null && closed.has(delivery.personId))
           return answer(there + back, () => ({ kind: "refused", detail: "takes no messages" }));
         time.afterElsewhere(there, (atMs) => show(delivery, askedMs, atMs));
-        return answer(there + back, () => sent);
+        return answer(there + back, sent);
       }
 
       function find(delivery: Delivery): Promise<Found> {
         return answer(random.wait(chat.weather.meanMs), () => {
           if (random.chance(chat.weather.lostRequest)) return { kind: "unknown", detail: "no answer" };
           const isThere = shown.some(({ key }) => key === delivery.key);
-          return isThere ? { kind: "found", ref: delivery.key } : { kind: "absent" };
+          return isThere ? { kind: "found", ...whereIs(delivery) } : { kind: "absent" };
         });
       }
 

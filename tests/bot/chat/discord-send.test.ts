@@ -22,6 +22,11 @@ const MESSAGES = /^\/channels\/\d+\/messages$/;
 const inClass = () => stage.gateway.messagesIn(stage.gateway.channel.id);
 const send = (over: Partial<Delivery> = {}) => stage.port.send(aDelivery(stage, over));
 
+/** As if the class's messages had been made so long before. */
+function age(ms: number): void {
+  for (const message of inClass()) Object.assign(message, { at: message.at - ms });
+}
+
 /** Amina has called a command: there is a channel to her alone. */
 async function meetAmina(): Promise<string> {
   await stage.gateway.slash(amina, "help");
@@ -126,6 +131,18 @@ describe("once", () => {
     expect(await send()).toMatchObject({ kind: "unknown" });
     expect(await send()).toEqual({ kind: "sent", ref: `${stage.gateway.channel.id}/${inClass()[0]?.id}` });
     expect(inClass()).toHaveLength(1);
+  });
+
+  test("of a message that was made by a try long before, the outcome tells how long", async () => {
+    stage.gateway.faults.add("POST", MESSAGES, { kind: "cut", after: true });
+    await send();
+    age(60_000);
+    const outcome = await send();
+    expect(outcome).toMatchObject({ kind: "sent", agoMs: expect.any(Number) });
+    // Answers are stamped in whole seconds (RFC 9110, 6.6.1), rounded down.
+    const agoMs = outcome.kind === "sent" ? (outcome.agoMs ?? 0) : 0;
+    expect(agoMs).toBeGreaterThan(58_900);
+    expect(agoMs).toBeLessThan(70_000);
   });
 
   test("a long delivery that broke off goes on where it broke", async () => {
@@ -265,6 +282,15 @@ describe("looking back", () => {
     const ref = `${kept.gateway.channel.id}/${kept.gateway.messagesIn(kept.gateway.channel.id)[0]?.id}`;
     expect(await kept.port.find(aDelivery(kept, { text: "other words" }))).toEqual({ kind: "found", ref });
     await kept.stop();
+  });
+
+  test("with how long ago it was said", async () => {
+    stage.gateway.faults.add("POST", MESSAGES, { kind: "cut", after: true });
+    await send();
+    age(10_000);
+    const found = await stage.port.find(aDelivery(stage));
+    expect(found).toMatchObject({ kind: "found", agoMs: expect.any(Number) });
+    expect(found.kind === "found" && found.agoMs).toBeGreaterThan(8900);
   });
 
   test("by its words and buttons, where it does not", async () => {
