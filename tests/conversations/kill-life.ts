@@ -87,12 +87,14 @@ export async function live(data: string, death: Death): Promise<Life> {
 
 /** The last life goes on until `isDone`, asked ten times a second, then is told to stop. */
 export async function liveOn(data: string, isDone: () => boolean, atMostMs: number): Promise<void> {
-  const { child, complaints } = begin(data, undefined);
+  const { child, complaints, ready } = begin(data, undefined);
   const closed = once(child, "close") as Promise<[number | null, NodeJS.Signals | null]>;
   const until = performance.now() + atMostMs;
   while (!isDone() && performance.now() < until && child.exitCode === null) {
     await new Promise((resolve) => setTimeout(resolve, 100));
   }
+  // Told to stop before it listens, it would just die.
+  await Promise.race([ready, closed]);
   child.kill("SIGTERM");
   const [code, signal] = await closed;
   if (code !== 0) throw new Error(`the last life ended with ${code ?? signal}: ${complaints()}`);
@@ -105,11 +107,15 @@ function begin(data: string, point: Death["point"]) {
   const hooked = point ? { KILL_POINT: `${point.place}:${point.nth}` } : {};
   const child = spawn(process.execPath, [...(point ? ["--import", HOOK] : []), MAIN], {
     env: { ...inherited, ...settings, ...hooked },
-    stdio: ["ignore", "ignore", "pipe"],
+    stdio: ["ignore", "pipe", "pipe"],
   });
+  // Its first word on this stream is that it is ready.
+  const ready = once(child.stdout, "data");
+  ready.catch(() => {});
+  child.stdout.resume();
   let output = "";
   child.stderr.on("data", (chunk: Buffer) => (output += chunk.toString()));
-  return { child, complaints: () => output };
+  return { child, ready, complaints: () => output };
 }
 
 /** An error or worse, in the numbers of the log. */
