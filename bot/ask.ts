@@ -13,6 +13,7 @@ import { backupFolderOf } from "./backup-make.ts";
 import { createClock } from "./clock.ts";
 import { readConfig } from "./config.ts";
 import { DEMO_KEY, inventDemo } from "./demo.ts";
+import { playDemoEvening } from "./demo-evening.ts";
 import { createDispatch, type Answered } from "./dispatch.ts";
 import { refuseEmptied } from "./guard.ts";
 import { createLog } from "./log.ts";
@@ -53,7 +54,10 @@ function main(): number {
     refuseEmptied(path, backupFolderOf(config.value));
     const stores = openStores(path);
     try {
-      inventDemo(stores, config.value.SINKSIDE_ZONE, request.now);
+      if (stores.classes.list().length === 0) {
+        inventDemo(stores, config.value.SINKSIDE_ZONE, request.now);
+        playDemoEvening(stores, { now: () => request.now }, createLog(config.value.LOG_LEVEL));
+      }
       return ask(request, stores, config.value.LOG_LEVEL);
     } finally {
       stores.close();

@@ -84,6 +84,8 @@ export async function startBot(
   if (stores.classes.list().length === 0) {
     const { inventDemo } = await import("./demo.ts");
     inventDemo(stores, config.SINKSIDE_ZONE, clock.now());
+    const { playDemoEvening } = await import("./demo-evening.ts");
+    playDemoEvening(stores, clock, log);
   }
   const onGone = (): void => onFatal("The first process of this bot is gone.", "first");
   const role = await takeShard({ config, stores, log, onFatal: onChatFatal, onGone });
