@@ -2,7 +2,7 @@ import { commands } from "../commands/index.ts";
 import { parseLine } from "../commands/line.ts";
 import { currentStep, isOver, type Run } from "../commands/run/run.ts";
 import type { StepKind } from "../commands/plan/plan.ts";
-import type { Role } from "../commands/define.ts";
+import { lineFormOf, type Role } from "../commands/define.ts";
 import type { Stores } from "../store/index.ts";
 import type { Clock } from "./clock.ts";
 import { DEMO_KEY, DEMO_NAME } from "./demo.ts";
@@ -137,8 +137,7 @@ function lengthOf(run: Run | undefined, { seconds }: Film): number {
 const idOf = (person: string): string => `room:demo-${person.toLowerCase()}`;
 
 function say(dispatch: Dispatch, person: string, text: string, now: number, role: Role = "student"): void {
-  const names = commands.map(({ name }) => name);
-  const line = parseLine(`/${text}`, names, (name) => commands.find((each) => each.name === name)?.rest);
+  const line = parseLine(`/${text}`, commands.map(lineFormOf));
   if (!line.ok) throw new Error(`the demo's line is none: ${text}`);
   const { name, options } = line.value;
   const answered = dispatch.run(

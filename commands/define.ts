@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import type { Stores } from "../store/index.ts";
 import type { SchoolClass } from "./class/habits.ts";
+import type { LineForm } from "./line.ts";
 
 /*
  * Glossary. These words are used in code, SQL and on screen alike.
@@ -148,6 +149,13 @@ export interface Command {
   readonly file?: FileOption;
   handle(input: Record<string, unknown>, context: Context): Reply;
 }
+
+/** What a typed line of it is read by. */
+export const lineFormOf = ({ name, rest, options }: Command): LineForm => ({
+  name,
+  rest,
+  options: Object.keys(options.shape),
+});
 
 /** Keeps the handler's input type tied to the option schema while the registry holds plain commands. */
 export function defineCommand<S extends z.ZodObject>(

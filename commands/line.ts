@@ -18,36 +18,47 @@ export interface Line {
   readonly options: Readonly<Record<string, string>>;
 }
 
-const KEY = /(^|\s)([a-z][a-z0-9-]*):/gi;
+/** What of a command a line is read by. */
+export interface LineForm {
+  readonly name: string;
+  /** The option that takes words written without a key. */
+  readonly rest?: string | null | undefined;
+  /**
+   * Its options. Any other word is text where a blank follows its colon, as in prose: `note:Doors: one stood open`; without
+   * the blank it is a slip, and refused. Where they are not given, each word with a colon is an option.
+   */
+  readonly options?: readonly string[];
+}
 
-/** `rest` names, per command, the option that takes words written without a key. */
-export function parseLine(
-  text: string,
-  names: readonly string[],
-  rest: (name: string) => string | undefined = () => undefined,
-): Result<Line, LineFault> {
+const KEY = /(^|\s)([a-z][a-z0-9-]*):/gi;
+/** What follows a colon in prose and in addresses. */
+const PROSE = /^(\s|$|\/\/)/;
+
+export function parseLine(text: string, forms: readonly LineForm[]): Result<Line, LineFault> {
   const trimmed = text.trim().replace(/^\/\s*/, "");
   if (trimmed === "") return fail({ code: "ERR_EMPTY_LINE" });
   const lower = trimmed.toLowerCase().replace(/\s+/g, " ");
-  const name = names
-    .filter((each) => lower === each || lower.startsWith(`${each} `))
-    .sort((a, b) => b.length - a.length)[0];
-  if (name === undefined) {
+  const form = forms
+    .filter(({ name }) => lower === name || lower.startsWith(`${name} `))
+    .sort((a, b) => b.name.length - a.name.length)[0];
+  if (!form) {
     const word = trimmed.split(/\s+/).slice(0, 2).join(" ");
+    const names = forms.map(({ name }) => name);
     return fail({ code: "ERR_UNKNOWN_COMMAND", word, near: nearNames(word.toLowerCase(), names) });
   }
-  const words = name.split(" ").length;
+  const words = form.name.split(" ").length;
   const tail = trimmed.replace(new RegExp(`^(?:\\S+\\s*){${words}}`), "");
-  return parseOptions(tail, name, rest(name));
+  return parseOptions(tail, form);
 }
 
-function parseOptions(tail: string, name: string, restOption: string | undefined): Result<Line, LineFault> {
+function parseOptions(tail: string, { name, rest, options: known }: LineForm): Result<Line, LineFault> {
   const options: Record<string, string> = Object.create(null);
+  const nextKey = (text: string, from: number): Key | undefined => findKey(text, from, known);
   const first = nextKey(tail, 0);
   const stray = tail.slice(0, first?.at ?? tail.length).trim();
   if (stray !== "") {
-    if (restOption === undefined) return fail({ code: "ERR_STRAY_WORDS", words: stray, command: name });
-    options[restOption] = unquote(stray);
+    if (!rest) return fail({ code: "ERR_STRAY_WORDS", words: stray, command: name });
+    options[rest] = unquote(stray);
   }
   let key = first;
   while (key) {
@@ -67,11 +78,20 @@ function parseOptions(tail: string, name: string, restOption: string | undefined
   return ok({ name, options: { ...options } });
 }
 
-function nextKey(text: string, from: number): { at: number; end: number; option: string } | undefined {
+interface Key {
+  readonly at: number;
+  readonly end: number;
+  readonly option: string;
+}
+
+function findKey(text: string, from: number, known: readonly string[] | undefined): Key | undefined {
   KEY.lastIndex = from;
-  const match = KEY.exec(text);
-  if (!match) return undefined;
-  return { at: match.index, end: KEY.lastIndex, option: (match[2] ?? "").toLowerCase() };
+  for (let match = KEY.exec(text); match; match = KEY.exec(text)) {
+    const option = (match[2] ?? "").toLowerCase();
+    const isText = known && !known.includes(option) && PROSE.test(text.slice(KEY.lastIndex));
+    if (!isText) return { at: match.index, end: KEY.lastIndex, option };
+  }
+  return undefined;
 }
 
 function skipSpace(text: string, from: number): number {

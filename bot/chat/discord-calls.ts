@@ -10,7 +10,7 @@ import {
   type APIAttachment,
   type APIInteraction,
 } from "discord-api-types/v10";
-import type { Command, Role } from "../../commands/define.ts";
+import { lineFormOf, type Command, type Role } from "../../commands/define.ts";
 import { languageOfTag, type Language } from "../../commands/language.ts";
 import { parseLine } from "../../commands/line.ts";
 import { discordWords } from "../words/discord.ts";
@@ -57,8 +57,7 @@ export interface Caller {
 
 export function createCallReader(settings: CallSettings) {
   const { map, directory, commands } = settings;
-  const names = commands.map(({ name }) => name);
-  const restOf = (name: string): string | undefined => commands.find((each) => each.name === name)?.rest;
+  const forms = commands.map(lineFormOf);
 
   /** Who calls, from where: by the server's own word, or, in a direct message, by where they were last seen. */
   function readCaller(interaction: APIInteraction): Caller | undefined {
@@ -147,7 +146,7 @@ export function createCallReader(settings: CallSettings) {
     if (interaction.type !== InteractionType.MessageComponent) return undefined;
     if (interaction.data.component_type !== ComponentType.Button) return undefined;
     const line = interaction.data.custom_id;
-    const parsed = parseLine(line, names, restOf);
+    const parsed = parseLine(line, forms);
     return parsed.ok ? parsed.value : "oldButton";
   }
 

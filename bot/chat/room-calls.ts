@@ -1,5 +1,5 @@
 import { parseLine } from "../../commands/line.ts";
-import type { Command, Reply } from "../../commands/define.ts";
+import { lineFormOf, type Command, type Reply } from "../../commands/define.ts";
 import type { ChatHandlers, CommandCall, Place } from "./port.ts";
 import type { FeedBody } from "./room-feed.ts";
 import type { Entry } from "./room-keeper.ts";
@@ -50,8 +50,7 @@ export async function callLine(
   caller: Caller,
   { id, text, label }: Extract<FromPage, { type: "line" }>,
 ): Promise<Refusal | undefined> {
-  const names = parts.commands.map(({ name }) => name);
-  const line = parseLine(text, names, (name) => parts.commands.find((each) => each.name === name)?.rest);
+  const line = parseLine(text, parts.commands.map(lineFormOf));
   if (!line.ok) return line.fault;
   const callId = `${caller.person.id}:${id}`;
   await parts.keep({

@@ -3,7 +3,12 @@ import fc from "fast-check";
 import { makeLine, parseLine } from "../../commands/line.ts";
 
 const NAMES = ["plan", "plan curve", "run next", "run start", "roll find"];
-const parse = (text: string, rest?: string) => parseLine(text, NAMES, () => rest);
+const FORMS = NAMES.map((name) => ({ name }));
+const parse = (text: string, rest?: string) =>
+  parseLine(
+    text,
+    NAMES.map((name) => ({ name, rest })),
+  );
 
 describe("a typed line", () => {
   test("takes values up to the next option, without quotes", () => {
@@ -33,6 +38,17 @@ describe("a typed line", () => {
     });
   });
   test.each([
+    ["/roll note note:Doors: one stood open", { note: "Doors: one stood open" }],
+    ["/roll note note:see http://example.org roll:L3", { note: "see http://example.org", roll: "L3" }],
+    ["/roll note left: fogged roll:L3", { note: "left: fogged", roll: "L3" }],
+    ["/roll note note: Doors roll: L3", { note: "Doors", roll: "L3" }],
+    // Without a blank it is a slip, and told as one.
+    ["/roll note note:Doors rol:L3", { note: "Doors", rol: "L3" }],
+  ])("%j: what is no option and reads like prose is text", (line, options) => {
+    const form = { name: "roll note", rest: "note", options: ["roll", "note"] };
+    expect(parseLine(line, [form])).toEqual({ ok: true, value: { name: "roll note", options } });
+  });
+  test.each([
     ["", "ERR_EMPTY_LINE"],
     ["/", "ERR_EMPTY_LINE"],
     ["/plann film:x", "ERR_UNKNOWN_COMMAND"],
@@ -59,7 +75,7 @@ test("parse(make(x)) is x, whatever people write", () => {
   const value = fc.string({ unit: "grapheme", maxLength: 40 }).map((text) => text.trim());
   fc.assert(
     fc.property(fc.constantFrom(...NAMES), fc.dictionary(key, value, { maxKeys: 5 }), (name, options) => {
-      expect(parseLine(makeLine(name, options), NAMES)).toEqual({ ok: true, value: { name, options } });
+      expect(parseLine(makeLine(name, options), FORMS)).toEqual({ ok: true, value: { name, options } });
     }),
     { numRuns: 2000 },
   );

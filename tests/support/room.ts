@@ -4,7 +4,7 @@ import { inventDemo, DEMO_KEY, DEMO_NAME } from "../../bot/demo.ts";
 import type { Log } from "../../bot/log.ts";
 import { settleDue } from "../../bot/tick.ts";
 import type { ChatPort, Delivery, Outcome } from "../../bot/chat/port.ts";
-import type { Role } from "../../commands/define.ts";
+import { lineFormOf, type Role } from "../../commands/define.ts";
 import { commands } from "../../commands/index.ts";
 import { speaking, type Language } from "../../commands/language.ts";
 import { parseLine } from "../../commands/line.ts";
@@ -96,11 +96,7 @@ export function createRoom(path = ":memory:", clock: FakeClock = createFakeClock
   }
 
   function asks(person: string, line: string, role: Role = "student"): Answered {
-    const parsed = parseLine(
-      line,
-      commands.map(({ name }) => name),
-      (name) => commands.find((each) => each.name === name)?.rest,
-    );
+    const parsed = parseLine(line, commands.map(lineFormOf));
     if (!parsed.ok) {
       return {
         kind: "refused",

@@ -1,4 +1,4 @@
-import { parseLine } from "../../../commands/line.ts";
+import { parseLine, type LineForm } from "../../../commands/line.ts";
 import { pointDecimal } from "../../../commands/measure.ts";
 import type { CommandCard, OptionCard, Refusal } from "../room-wire.ts";
 import type { Words } from "./words.en.ts";
@@ -23,20 +23,18 @@ export interface LineCheck {
   readonly missing: readonly string[];
 }
 
+/** Options that buttons carry and no form shows. */
+const UNLISTED: readonly string[] = ["step", "sure"];
+
 /** `skip`: the option being typed just now, which is not judged yet. */
 export function checkLine(line: string, cards: readonly CommandCard[], skip: string | null): LineCheck {
-  const names = cards.map(({ name }) => name);
-  const parsed = parseLine(
-    line,
-    names,
-    (name) => cards.find((card) => card.name === name)?.rest ?? undefined,
-  );
+  const parsed = parseLine(line, cards.map(formOf));
   if (!parsed.ok)
     return { card: null, faults: [{ code: parsed.fault.code, refusal: parsed.fault }], missing: [] };
   const card = cards.find(({ name }) => name === parsed.value.name) ?? null;
   if (!card) return { card: null, faults: [], missing: [] };
   const faults = Object.entries(parsed.value.options).flatMap(([name, value]): LineFaultHere[] => {
-    if (name === skip || name === "step" || name === "sure") return [];
+    if (name === skip || UNLISTED.includes(name)) return [];
     const option = card.options.find((each) => each.name === name);
     if (!option) return [{ code: "ERR_UNKNOWN_OPTION", option: name, command: card.name }];
     const fault = checkValue(option, value);
@@ -46,6 +44,10 @@ export function checkLine(line: string, cards: readonly CommandCard[], skip: str
     .filter(({ name, isRequired }) => isRequired && !parsed.value.options[name])
     .map(({ name }) => name);
   return { card, faults, missing };
+}
+
+function formOf({ name, rest, options }: CommandCard): LineForm {
+  return { name, rest, options: [...options.map((option) => option.name), ...UNLISTED] };
 }
 
 export function checkValue(option: OptionCard, value: string): LineFaultHere | undefined {

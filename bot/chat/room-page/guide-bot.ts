@@ -42,7 +42,9 @@ export interface GuideBot {
   readonly stage: "start" | "planned" | "waiting" | "running" | "over";
 }
 
-const NAMES = ["plan", "run start", "run next", "run correct", "run status", "run stop"];
+const FORMS = ["plan", "run start", "run next", "run correct", "run status", "run stop"].map((name) => ({
+  name,
+}));
 const TANK = {
   number: 1,
   reels: 1,
@@ -104,7 +106,7 @@ export function createGuideBot(): GuideBot {
       return isOver(run) ? "over" : run.phase.kind === "waiting" ? "waiting" : "running";
     },
     say(line, nowMs) {
-      const parsed = parseLine(line, NAMES);
+      const parsed = parseLine(line, FORMS);
       if (!parsed.ok) return undefined;
       const { name, options } = parsed.value;
       if (name === "plan") {

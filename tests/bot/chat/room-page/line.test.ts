@@ -54,7 +54,7 @@ describe("what may come next", () => {
       const caret = at(line);
       if (caret.at !== "value") throw new Error("no value");
       const [choice] = completeFromRoom(caret, line, [{ label: value, value }]);
-      const parsed = parseLine(choice?.line ?? "", ["plan"]);
+      const parsed = parseLine(choice?.line ?? "", [{ name: "plan" }]);
       expect(parsed).toEqual({ ok: true, value: { name: "plan", options: { film: value } } });
     }
     expect(quoteWhereNeeded("Lantern 400")).toBe("Lantern 400");
