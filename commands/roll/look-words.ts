@@ -31,6 +31,16 @@ export function sayFault(kept: string): string {
   return look === undefined ? kept : lookWord(look);
 }
 
+/** Faults as the log keeps them that the one who reads sees in words of which one begins so. */
+export function faultsRead(beginning: string): string[] {
+  const wanted = fold(beginning);
+  const isRead = (look: Look): boolean =>
+    lookWord(look)
+      .split(" ")
+      .some((word) => fold(word).startsWith(wanted));
+  return words() === en || wanted === "" ? [] : LOOKS.filter(isRead).map(keptFault);
+}
+
 /** A fault as somebody typed it, in any language, as the log keeps it; one that is no look's stays as it is. */
 export function readFault(typed: string): string {
   const wanted = fold(typed);

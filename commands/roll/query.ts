@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { faultsRead } from "./look-words.ts";
 
 /** What a person looks for in the log. Words must all occur, each may be begun only; the rest narrows further. */
 export const rollFilterSchema = z.object({
@@ -68,10 +69,18 @@ export function toMatch(classId: number, filter: RollFilter): string {
     `marks : (${marks.join(" AND ")})`,
     ...splitWords(filter.batch ?? "").map((word) => `batches : ${quote(word)}`),
     ...(filter.fault ?? []).map((word) => `fault : ${quote(word)}`),
-    ...filter.words.map(
-      (word) => `{person_name film developer dilution batches fault note} : ${quote(word)} *`,
-    ),
+    ...filter.words.map(wordMatch),
   ].join(" AND ");
+}
+
+/** A word anywhere in it; of a fault also as it is read. */
+function wordMatch(word: string): string {
+  const ways = [
+    `{person_name film developer dilution batches fault note} : ${quote(word)} *`,
+    // The index knows no order of words.
+    ...faultsRead(word).map((fault) => `fault : (${splitWords(fault).map(quote).join(" AND ")})`),
+  ];
+  return `(${ways.join(" OR ")})`;
 }
 
 /** Over more months than this a search finds enough without them. */
