@@ -180,8 +180,7 @@ describe("a fault in German", () => {
     expect(says("/roll find fault:dünn")).toContain(", Fehler: dünn");
     expect(room.says("Ben", "/roll find fault:thin")).toContain(", fault: thin");
     // Among all words as well: by what is read, whole or begun, with or without its accent.
-    for (const word of ["dünn", "dün", "dunn", "thin"])
-      expect(says(`/roll find ${word}`)).toContain("- L1 ");
+    for (const word of ["dünn", "dün", "dunn", "thin"]) expect(says(`/roll find ${word}`)).toContain("- L1 ");
     expect(says("/roll find milchig")).not.toContain("- L1 ");
     expect(room.says("Ben", "/roll find dünn")).not.toContain("- L1 ");
     expect(room.asks("Mina", "/roll show L1").reply.fields?.fault).toBe("thin");
