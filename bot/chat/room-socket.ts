@@ -98,6 +98,10 @@ function languageOf({ stores: { members } }: SocketParts, { classId, personId }:
   return members.find(classId, personId) && members.languageOf(classId, personId);
 }
 
+/** All of this person's, whatever device they are open on. */
+const pagesOf = ({ hub }: SocketParts, { classId, personId }: Page): readonly Page[] =>
+  hub.ofPerson(classId, personId);
+
 async function answer(parts: SocketParts, page: Page, message: FromPage): Promise<void> {
   const { live, now } = parts;
   if (message.type === "ping") return sendTo(page, { type: "pong", sentAt: message.sentAt, now: now() });
@@ -107,6 +111,7 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
   switch (message.type) {
     case "language": {
       parts.stores.members.chooseLanguage(page.classId, page.personId, message.language);
+      for (const other of pagesOf(parts, page)) if (other !== page) sendTo(other, message);
       return live.refreshPerson(page.classId, page.personId);
     }
     case "hello": {
@@ -125,7 +130,8 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
       const refusal = await callLine(callPartsOf(parts), caller, message);
       if (refusal) return sendTo(page, { type: "refused", id: message.id, refusal });
       const language = languageOf(parts, page);
-      if (language && language !== before) sendTo(page, { type: "language", language });
+      if (language && language !== before)
+        for (const each of pagesOf(parts, page)) sendTo(each, { type: "language", language });
       live.refreshPerson(page.classId, page.personId);
       live.refresh(page.classId);
       return sendTo(page, { type: "taken", id: message.id });

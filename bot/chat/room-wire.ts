@@ -116,7 +116,7 @@ export type ToPage =
     }
   /** Something about the class or the person has changed, a role for example. */
   | { readonly type: "facts"; readonly facts: RoomFacts }
-  /** By a line this person has chosen another language. */
+  /** By a line, or on another page, this person has chosen another language. */
   | { readonly type: "language"; readonly language: Language }
   | {
       readonly type: "views";

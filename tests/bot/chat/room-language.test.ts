@@ -95,6 +95,16 @@ test("a page is told when a line typed on it has changed the language, and only 
   expect(page.got.filter(({ type }) => type === "language")).toHaveLength(1);
 });
 
+test("a person's other pages turn with the one they choose on, by its menu or by a line", async () => {
+  const { visitor, page } = await enter("Abeni", "en");
+  const phone = await visitor.open();
+  page.send({ type: "language", language: "de" });
+  expect(await phone.hears("language")).toEqual({ type: "language", language: "de" });
+  await page.says("/mine language en");
+  await phone.hears("language", ({ language }) => language === "en");
+  expect(page.got.filter(({ type }) => type === "language")).toEqual([{ type: "language", language: "en" }]);
+});
+
 test("a plan that waits changes its words with its owner's", async () => {
   const { page } = await enter("Ben", "en");
   await page.says("/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20.5 tank:3");
