@@ -23,7 +23,7 @@ export const guide: GuideWords = {
     },
     {
       title: "Den Rufen folgen",
-      text: "Drück, wenn die Dose voll ist. Von da an ruft die Seite: Sie tönt, summt und füllt den Bildschirm, bis du antwortest. Die Uhr des Rundgangs geht 60-mal so schnell und wartet, während du liest.",
+      text: "Tippe, wenn die Dose voll ist. Von da an ruft die Seite: Sie tönt, summt und füllt den Bildschirm, bis du antwortest. Die Uhr des Rundgangs geht 60-mal so schnell und wartet, während du liest.",
     },
     {
       title: "Bad um Bad",

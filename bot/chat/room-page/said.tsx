@@ -30,7 +30,7 @@ export function Marks({ marks }: { marks: readonly Mark[] }) {
   return (
     <>
       {marks.map((mark, index) => {
-        if (mark.kind === "text") return mark.text;
+        if (mark.kind === "text") return <Plain key={index} text={mark.text} />;
         if (mark.kind === "code") return <code key={index}>{mark.text}</code>;
         if (mark.kind === "instant") return <Instant key={index} atMs={mark.atMs} style={mark.style} />;
         const inner = <Marks marks={mark.parts} />;
@@ -38,6 +38,15 @@ export function Marks({ marks }: { marks: readonly Mark[] }) {
       })}
     </>
   );
+}
+
+/** A number and its unit. */
+const AMOUNT = /(\d (?:°[CF]|%|ml|l|g|s|min|h|mm|cm)(?![\p{L}\p{N}]))/u;
+
+/** No line ends between a number and its unit. */
+function Plain({ text }: { text: string }) {
+  const parts = text.split(AMOUNT);
+  return <>{parts.map((part, at) => (at % 2 === 1 ? <span class="amount">{part}</span> : part))}</>;
 }
 
 function Instant({ atMs, style }: { atMs: number; style: "time" | "date" | "relative" }) {
