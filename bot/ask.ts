@@ -12,8 +12,8 @@ import { StoreError } from "../store/open.ts";
 import { backupFolderOf } from "./backup-make.ts";
 import { createClock } from "./clock.ts";
 import { readConfig } from "./config.ts";
-import { DEMO_KEY, inventDemo } from "./demo.ts";
-import { playDemoEvening } from "./demo-evening.ts";
+import { DEMO_KEY } from "./demo.ts";
+import { openDemo } from "./demo-evening.ts";
 import { createDispatch, type Answered } from "./dispatch.ts";
 import { refuseEmptied } from "./guard.ts";
 import { createLog } from "./log.ts";
@@ -54,10 +54,8 @@ function main(): number {
     refuseEmptied(path, backupFolderOf(config.value));
     const stores = openStores(path);
     try {
-      if (stores.classes.list().length === 0) {
-        inventDemo(stores, config.value.SINKSIDE_ZONE, request.now);
-        playDemoEvening(stores, { now: () => request.now }, createLog(config.value.LOG_LEVEL));
-      }
+      const clock = { now: () => request.now };
+      openDemo(stores, config.value.SINKSIDE_ZONE, clock, createLog(config.value.LOG_LEVEL));
       return ask(request, stores, config.value.LOG_LEVEL);
     } finally {
       stores.close();

@@ -5,7 +5,7 @@ import type { StepKind } from "../commands/plan/plan.ts";
 import { lineFormOf, type Role } from "../commands/define.ts";
 import type { Stores } from "../store/index.ts";
 import type { Clock } from "./clock.ts";
-import { DEMO_KEY, DEMO_NAME } from "./demo.ts";
+import { DEMO_KEY, DEMO_NAME, inventDemo } from "./demo.ts";
 import { createDispatch, type Dispatch } from "./dispatch.ts";
 import type { Log } from "./log.ts";
 
@@ -78,6 +78,15 @@ const FILMS: readonly Film[] = [
   },
 ];
 const TESTED = "batch test batch:B2 clearing:38 s";
+
+/** Makes the demo class with its last evening, where the store holds no class at all. */
+export function openDemo(stores: Stores, zone: string, clock: Clock, log: Log): void {
+  if (stores.classes.list().length > 0) return;
+  stores.atomically(() => {
+    inventDemo(stores, zone, clock.now());
+    playDemoEvening(stores, clock, log);
+  });
+}
 
 /** Plays all of it or, where that can't be, nothing: a class without a past works as well. */
 export function playDemoEvening(stores: Stores, clock: Clock, log: Log): void {

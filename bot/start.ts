@@ -82,10 +82,8 @@ export async function startBot(
   const onChatFatal = (sentence: string): void => onFatal(sentence, "chat");
 
   if (stores.classes.list().length === 0) {
-    const { inventDemo } = await import("./demo.ts");
-    inventDemo(stores, config.SINKSIDE_ZONE, clock.now());
-    const { playDemoEvening } = await import("./demo-evening.ts");
-    playDemoEvening(stores, clock, log);
+    const { openDemo } = await import("./demo-evening.ts");
+    openDemo(stores, config.SINKSIDE_ZONE, clock, log);
   }
   const onGone = (): void => onFatal("The first process of this bot is gone.", "first");
   const role = await takeShard({ config, stores, log, onFatal: onChatFatal, onGone });
