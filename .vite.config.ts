@@ -14,6 +14,8 @@ const ENTRIES = [
   "bot/backup",
   "bot/restore",
   "bot/guard-examine",
+  "bot/tidy-thread",
+  "bot/tidier",
   "bot/log",
   "bot/beat",
   "bot/deliver",

@@ -18,8 +18,9 @@ const MOST_PORTION = 100;
 const SHORT_MS = 5;
 const REST_SHARE = 0.25;
 const LONGEST_REST_MS = 25;
-/** Nothing due for so long: time to tidy the store. */
+/** Nothing due for so long: time to tidy the store. Where it never is, it is tidied after so long all the same. */
 const QUIET_MS = 200;
+const MOST_UNTIDY_MS = 250;
 
 const DISK_FAULT =
   "cues could not be settled: the disk of the store is full or failing. Nobody is called until it can be written; free some space";
@@ -38,13 +39,15 @@ export interface BeatDeps {
   readonly deliverer: Deliverer;
   /** The classes whose runs have just spoken. */
   readonly onSpoken: (classIds: ReadonlySet<number>) => void;
+  /** Moves what was written lately into the database proper; must not take long. */
+  readonly tidy: () => void;
 }
 
 /**
  * Wakes the settling: one timer for the next due row, and a beat each second beside it that also sees what other
  * processes wrote. Both only ask the table what is due, so an extra or a missing wake-up changes nothing.
  */
-export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps): Beat {
+export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy }: BeatDeps): Beat {
   let timer: NodeJS.Timeout | undefined;
   let second: NodeJS.Timeout | undefined;
   let stopped = true;
@@ -53,8 +56,8 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
   /** The first of what waits is committed soon, the rest in larger portions. */
   let most = FIRST_PORTION;
   let restUntil = -Infinity;
-  /** Cues were kept since the store was last tidied. */
-  let isUntidy = false;
+  /** When cues were first kept since the store was last tidied; Infinity: none were. */
+  let untidyAt = Infinity;
   /** Tries in a row that the disk would not take. */
   let faults = 0;
 
@@ -97,8 +100,12 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
       restUntil = after + restOf(after - now);
       // Rounded up, and looked at again on waking: a timer may fire a moment early, a cue must not.
       waitMs = Math.min(LONGEST_WAIT_MS, Math.max(1, Math.ceil(Math.max(nextAt, restUntil) - after)));
-      if (spoken.size > 0) isUntidy = true;
-      else if (isUntidy && waitMs >= QUIET_MS) tidy();
+      if (spoken.size > 0) untidyAt = Math.min(untidyAt, after);
+      const isQuiet = spoken.size === 0 && waitMs >= QUIET_MS;
+      if (isQuiet ? untidyAt < Infinity : after - untidyAt >= MOST_UNTIDY_MS) {
+        untidyAt = Infinity;
+        tidy();
+      }
     } catch (error) {
       // What can't be recorded is not said; the next beat tries again, and what is late then says so.
       tell(error);
@@ -111,16 +118,6 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken }: BeatDeps
     if (!isStorageFault(error)) return log.error({ err: error }, "cues could not be settled");
     if (faults % TOLD_EACH === 0) log.error({ err: error }, DISK_FAULT);
     faults += 1;
-  }
-
-  function tidy(): void {
-    isUntidy = false;
-    try {
-      stores.tidy();
-    } catch (error) {
-      // All of it is recorded, and called on time; it is only not where it belongs yet.
-      log.error({ err: error }, "what was written lately could not be moved into the store; free some space");
-    }
   }
 
   function rearm(): void {

@@ -16,6 +16,7 @@ import { takeLock } from "./lock.ts";
 import type { Log } from "./log.ts";
 import type { Operations } from "./metrics-open.ts";
 import { settleShard, takeShard } from "./shard-role.ts";
+import { createTidier } from "./tidier.ts";
 
 export interface Running {
   /** null where another process of this bot has it. */
@@ -23,6 +24,8 @@ export interface Running {
   /** Stops calling, says what is being said (at most `DRAIN_MS`), closes the store. */
   stop(): Promise<void>;
 }
+
+const UNTIDY = "what was written lately could not be moved into the store; free some space";
 
 /** A supervisor waits longer than this before it kills. */
 const DRAIN_MS = 4000;
@@ -68,11 +71,13 @@ export async function startBot(
     onSettled: () => beat.rearm(),
     onSaid: (owed, now) => operations?.metrics?.onSaid(owed, now),
   });
+  const tidier = createTidier(path, (detail) => log.error({ detail }, UNTIDY));
   const beat = createBeat({
     stores,
     clock,
     log,
     deliverer,
+    tidy: tidier.tidy,
     onSpoken: (classIds) => classIds.forEach((classId) => chats?.refresh(classId)),
   });
   beat.start();
@@ -103,6 +108,8 @@ export async function startBot(
       await Promise.all([role?.stop(), deliverer.drain(DRAIN_MS), quiet()]);
       await Promise.all([stop(), operations?.stop()]);
       guard?.stop(clock.now());
+      // Last, so that whoever closes the store last moves all of it.
+      await tidier.stop();
       stores.close();
       lock.release();
     },

@@ -69,8 +69,6 @@ export interface Stores {
   warnOf(batch: Batch, now: number): number;
   /** The only transaction there is. `work` must not await; one inside another is a savepoint. */
   atomically<T>(work: () => T): T;
-  /** Moves what was written lately into the database proper, for a moment in which nothing is due. */
-  tidy(): void;
   /** For store modules that live apart (backup, room). */
   readonly db: Db;
   close(): void;
@@ -112,7 +110,6 @@ export function openStores(path: string): Stores {
     pendingNeeds: (run) => pendingNeeds(stores, run),
     hasTabularFilm: (classId, plan) => hasTabularFilm(stores, classId, plan),
     warnOf: (batch, now) => warnOf(stores, batch, now),
-    tidy: () => void db.pragma("wal_checkpoint(PASSIVE)"),
     db,
     close: () => db.close(),
   };

@@ -31,8 +31,9 @@ export function openDb(path: string): Db {
   // What is deleted is overwritten: erased means gone, also from free pages.
   db.pragma("secure_delete = ON");
   db.pragma("busy_timeout = 5000");
-  // Moving the log into the database takes milliseconds in which no cue is called: seldom, and best in a quiet moment.
-  db.pragma("wal_autocheckpoint = 4000");
+  // Moving the log into the database takes a while in which no cue is called. The bot has a thread for it; here it is done
+  // only where nobody else does.
+  db.pragma("wal_autocheckpoint = 16000");
   try {
     migrate(db, MIGRATIONS);
   } catch (error) {

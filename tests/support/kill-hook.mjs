@@ -83,3 +83,5 @@ if (isMainThread && place !== "") {
   hookStatements();
   hookFiles();
 }
+// The store is tidied in a thread of its own.
+if (!isMainThread && place.endsWith("checkpoint")) hookStatements();

@@ -7,14 +7,29 @@ import { join } from "node:path";
 const A_CLASS = 30;
 const PORTION = 1000;
 
-const PARTS = ["store/index.js", "bot/beat.js", "bot/deliver.js", "bot/clock.js", "bot/chat/room-say.js"];
+const PARTS = [
+  "store/index.js",
+  "bot/beat.js",
+  "bot/deliver.js",
+  "bot/clock.js",
+  "bot/chat/room-say.js",
+  "bot/tidier.js",
+];
 
 export const loadParts = (dist) => Promise.all(PARTS.map((path) => import(join(dist, path))));
 
 export async function sinkside({ dist, data, run }) {
-  const [{ openStores }, { createBeat }, { createDeliverer }, { createSteadyClock, systemTime }, early] =
-    await loadParts(dist);
-  const stores = openStores(join(data, "sinkside.db"));
+  const [
+    { openStores },
+    { createBeat },
+    { createDeliverer },
+    { createSteadyClock, systemTime },
+    early,
+    { createTidier },
+  ] = await loadParts(dist);
+  const path = join(data, "sinkside.db");
+  const stores = openStores(path);
+  const tidier = createTidier(path, (detail) => console.error(detail));
   const clock = createSteadyClock({
     sources: systemTime(),
     anchor: stores.time.anchor(),
@@ -46,7 +61,7 @@ export async function sinkside({ dist, data, run }) {
       onSettled: () => beat.rearm(),
       onSaid: ({ dueAt, decidedAt }) => decided.push(decidedAt - dueAt),
     });
-    beat = createBeat({ stores, clock, log, deliverer, onSpoken: quiet });
+    beat = createBeat({ stores, clock, log, deliverer, onSpoken: quiet, tidy: tidier.tidy });
     beat.start();
   }
 
@@ -61,6 +76,7 @@ export async function sinkside({ dist, data, run }) {
     },
     async stop() {
       beat.stop();
+      await tidier.stop();
       stores.close();
     },
     figures() {
