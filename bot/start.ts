@@ -86,7 +86,8 @@ export async function startBot(
   guard = watchStore({ path, stores, log, now, isExamined, onFatal: onBroken });
   const onChatFatal = (sentence: string): void => onFatal(sentence, "chat");
 
-  if (stores.classes.list().length === 0) {
+  // The room, and the demo with it, is with the first of several processes.
+  if (config.SINKSIDE_SHARD === undefined && stores.classes.list().length === 0) {
     const { openDemo } = await import("./demo-evening.ts");
     openDemo(stores, config.SINKSIDE_ZONE, clock, log);
   }
