@@ -18,15 +18,21 @@ const bodySchema = z.object({
   pictures: z.array(z.object({ name: z.string(), alt: z.string(), svg: z.string() })).optional(),
 });
 
-/** What the order of saying is decided by. */
-export interface Ready {
-  readonly id: number;
+/** Whose a message is, and the moment it is for. */
+interface Whose {
+  /** At most 25 characters, and never used for anything else: chats recognise a repeat by it. */
   readonly key: string;
   readonly classId: number;
+  /** null: to the class. */
   readonly personId: string | null;
   readonly runId: number | null;
-  readonly priority: number;
   readonly dueAt: number;
+}
+
+/** What the order of saying is decided by. */
+export interface Ready extends Whose {
+  readonly id: number;
+  readonly priority: number;
   readonly usefulUntil: number | null;
   readonly bundle: string | null;
   readonly tries: number;
@@ -34,13 +40,8 @@ export interface Ready {
 
 type State = "owed" | "sending" | "sent" | "failed" | "stale";
 
-export interface Owed {
+export interface Owed extends Whose {
   readonly id: number;
-  readonly key: string;
-  readonly classId: number;
-  readonly personId: string | null;
-  readonly runId: number | null;
-  readonly dueAt: number;
   readonly decidedAt: number;
   readonly body: z.output<typeof bodySchema>;
   readonly state: State;
@@ -57,16 +58,9 @@ const OWED_COLUMNS = `${WHOSE}, decided_at as "decidedAt", body, state, first_tr
 type OwedRow = Omit<Owed, "body"> & { readonly body: string };
 const readOwed = (row: OwedRow): Owed => ({ ...row, body: bodySchema.parse(JSON.parse(row.body)) });
 
-export interface NewOwed {
-  /** At most 25 characters, and never used for anything else: chats recognise a repeat by it. */
-  readonly key: string;
-  readonly classId: number;
-  /** null: to the class. */
-  readonly personId: string | null;
-  readonly runId: number | null;
+export interface NewOwed extends Whose {
   /** 0 pour-out and the next bath, 1 agitation, 2 reminders, 3 warnings and digests. Smaller is sooner. */
   readonly priority: number;
-  readonly dueAt: number;
   readonly decidedAt: number;
   /** Later than this it helps nobody and is kept only as a record; null: always useful. */
   readonly usefulUntil: number | null;
