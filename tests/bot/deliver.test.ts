@@ -85,24 +85,17 @@ describe("saying what is owed", () => {
     expect(stateOf("a")).toBe("sent");
   });
 
-  test("what was said by a try whose answer was lost was said then, and not late", async () => {
+  test.each([
+    ["what was said by a try whose answer was lost was said then, and not late", 40_000, 5000],
+    ["nothing was said before it was first tried, whatever the chat's clock says", 3_600_000, 0],
+  ])("%s", async (_, agoMs, afterFirstMs) => {
     const firstAt = clock.now();
-    outcomes.push({ kind: "unknown", detail: "timeout" }, { kind: "sent", ref: "m", agoMs: 40_000 });
+    outcomes.push({ kind: "unknown", detail: "timeout" }, { kind: "sent", ref: "m", agoMs });
     owe("a");
     await pump();
     clock.advance(45);
     await pump();
-    expect(stores.outbox.findByKey("a")?.sentAt).toBe(firstAt + 5000);
-  });
-
-  test("nothing was said before it was first tried, whatever the chat's clock says", async () => {
-    const firstAt = clock.now();
-    outcomes.push({ kind: "unknown", detail: "timeout" }, { kind: "sent", ref: "m", agoMs: 3_600_000 });
-    owe("a");
-    await pump();
-    clock.advance(45);
-    await pump();
-    expect(stores.outbox.findByKey("a")?.sentAt).toBe(firstAt);
+    expect(stores.outbox.findByKey("a")?.sentAt).toBe(firstAt + afterFirstMs);
   });
 
   test("a chat that asks to wait is waited for", async () => {

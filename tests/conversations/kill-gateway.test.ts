@@ -9,6 +9,7 @@ import { createGateway, type Gateway } from "../support/gateway/gateway.ts";
 import type { StoredMessage } from "../support/gateway/ledger.ts";
 import { aQuickPlan, pourIn } from "../support/developing.ts";
 import { startProcess, type BotProcess } from "../support/process.ts";
+import { countWaiting } from "../support/waiting.ts";
 import { chooseSeed, createRandom, type Random } from "../simulation/random.ts";
 
 /*
@@ -258,13 +259,10 @@ async function untilAsked(gateway: Gateway, times: number): Promise<void> {
 
 async function untilDone(data: string): Promise<void> {
   const stores = openStores(join(data, "sinkside.db"));
-  const count = stores.db.prepare(
-    `select (select count(*) from cues where state = 'pending' and kind != 'nudge')
-       + (select count(*) from outbox where state in ('owed', 'sending') and run_id is not null) as n`,
-  );
   try {
     for (let tries = 0; tries < (DEVELOP_SECONDS + 90) * 10; tries += 1) {
-      if ((count.get() as { n: number }).n === 0) return;
+      const { cues, messagesOfRuns } = countWaiting(stores.db);
+      if (cues + messagesOfRuns === 0) return;
       await wait(100);
     }
     throw new Error("the cues did not come to an end");

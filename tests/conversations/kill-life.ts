@@ -13,7 +13,7 @@ const MAIN = process.env["KILL_MAIN"] ?? join(import.meta.dirname, "..", "..", "
 const HOOK = join(import.meta.dirname, "..", "support", "kill-hook.mjs");
 /** A life that has not come to its place by then is ended from outside. */
 const PATIENCE_MS = 900;
-/** The log is moved into the store in the first quiet second beat, or the one after. */
+/** The log is moved into the store in a quiet moment, by a thread that has to start first. */
 const QUIET_PATIENCE_MS = 2400;
 const LONGEST_MS = 700;
 
@@ -49,13 +49,10 @@ export interface Life {
   readonly endedAt: Place | "outside";
 }
 
-/**
- * Half of the deaths at any moment, the other half at a place; small numbers are as likely as large ones. Where there is no
- * quiet between the calls, the log is not moved into the store.
- */
-export function drawDeath(random: Random, films: number, isQuiet: boolean): Death {
+/** Half of the deaths at any moment, the other half at a place; small numbers are as likely as large ones. */
+export function drawDeath(random: Random, films: number): Death {
   if (random.chance(0.5)) return { afterMs: random.next() * LONGEST_MS };
-  const names = (Object.keys(PLACES) as Place[]).filter((name) => isQuiet || !name.endsWith("checkpoint"));
+  const names = Object.keys(PLACES) as Place[];
   const place = random.pick(names.flatMap((name) => Array.from({ length: PLACES[name].weight }, () => name)));
   const { least, perFilm } = PLACES[place];
   const nth = Math.floor(Math.exp(random.next() * Math.log(least + perFilm * films + 1)));

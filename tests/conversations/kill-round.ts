@@ -4,6 +4,7 @@ import { setTimeout as wait } from "node:timers/promises";
 import Database from "better-sqlite3";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { createRandom } from "../simulation/random.ts";
+import { countWaiting } from "../support/waiting.ts";
 import { pourAllIn, type Filling } from "./kill-films.ts";
 import { drawDeath, drawFirstDeath, live, liveOn, lookAt, type Death } from "./kill-life.ts";
 import { judge, type Figures } from "./kill-verdict.ts";
@@ -67,7 +68,7 @@ export async function playRound({ data, seed, kills, msPerKill, ...rest }: Round
   const begun = performance.now();
   while (total(count) < kills && Date.now() < endsAt) {
     if (awayMs > 0 && total(count) === awayAt) await wait(awayMs);
-    await kill(drawDeath(random, rest.films, groups > 0));
+    await kill(drawDeath(random, rest.films));
   }
   const tookMs = performance.now() - begun - awayMs;
   await liveOn(data, doneIn(data), endsAt - Date.now() + PATIENCE_MS);
@@ -79,13 +80,8 @@ function doneIn(data: string): () => boolean {
   return () => {
     const db = new Database(join(data, "sinkside.db"), { readonly: true });
     try {
-      const { n } = db
-        .prepare(
-          `select (select count(*) from cues where state = 'pending' and kind != 'nudge')
-             + (select count(*) from outbox where state in ('owed', 'sending')) as n`,
-        )
-        .get() as { n: number };
-      return n === 0;
+      const { cues, messages } = countWaiting(db);
+      return cues + messages === 0;
     } finally {
       db.close();
     }

@@ -8,6 +8,7 @@ import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { aQuickPlan, pourIn } from "../support/developing.ts";
 import { startProcess } from "../support/process.ts";
+import { countWaiting } from "../support/waiting.ts";
 import { chooseSeed, createRandom } from "../simulation/random.ts";
 
 /*
@@ -162,13 +163,8 @@ async function untilEnded(data: string): Promise<void> {
   const stores = openStores(join(data, "sinkside.db"));
   try {
     for (let tries = 0; tries < 400; tries += 1) {
-      const left = stores.db
-        .prepare("select count(*) as n from cues where state = 'pending' and kind != 'nudge'")
-        .get() as { n: number };
-      const owed = stores.db
-        .prepare("select count(*) as n from outbox where state in ('owed', 'sending')")
-        .get() as { n: number };
-      if (left.n + owed.n === 0) return;
+      const { cues, messages } = countWaiting(stores.db);
+      if (cues + messages === 0) return;
       await wait(100);
     }
     throw new Error("the cues did not come to an end");

@@ -4,12 +4,12 @@ import { pathToFileURL } from "node:url";
 
 /*
  * What the bot does all evening: one transaction after another, each told on the standard output once it is committed, while
- * a thread beside it moves what was written into the store. Run under a tracer on the built store: node workload.mjs BUILD STORE COMMITS SYNCHRONOUS
+ * a thread beside it moves what was written into the store. Run under a tracer on the built store:
+ * node workload.mjs BUILD STORE COMMITS SYNCHRONOUS
  */
 
 const [build, path, commits, synchronous] = process.argv.slice(2);
 const { openStores } = await import(pathToFileURL(`${build}/store/index.js`).href);
-
 const { createTidier } = await import(pathToFileURL(`${build}/bot/tidier.js`).href);
 
 const stores = openStores(path);

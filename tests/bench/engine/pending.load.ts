@@ -7,7 +7,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import type { Cue } from "../../../commands/run/cues.ts";
 import { openStores, type Stores } from "../../../store/index.ts";
 import { aRun } from "../../support/make.ts";
-import { loadNow, table } from "../whole-bot-figures.ts";
+import { loadNow, percentile, table } from "../whole-bot-figures.ts";
 import { createRandom } from "../../simulation/random.ts";
 
 /*
@@ -24,7 +24,7 @@ interface Load {
   readonly pending: number;
   /** Calls that were made long ago. */
   readonly past: number;
-  /** Bytes of the log of writes that were not moved into the store yet. */
+  /** Megabytes of the log of writes that were not moved into the store yet. */
   readonly walMb: number;
 }
 
@@ -55,7 +55,10 @@ test.each(LOADS)("$name", async (load) => {
   for (let at = 0; at < STARTS; at += 1) starts.push(await start(written));
   for (const end of ENDINGS) rmSync(`${written}${end}`, { force: true });
   const [ready, first, mb] = (["openMs", "firstMs", "mb"] as const).map((name) =>
-    median(starts.map((each) => each[name])),
+    percentile(
+      starts.map((each) => each[name]),
+      0.5,
+    ),
   );
   base ??= { mb: mb ?? 0, bytes };
   const each = (amount: number): string => (load.pending === 0 ? "" : (amount / load.pending).toFixed(0));
@@ -63,7 +66,7 @@ test.each(LOADS)("$name", async (load) => {
     store: load.name,
     "ready ms": ready ?? "",
     "first ms": first ?? "",
-    "floor ms": median(Array.from({ length: STARTS }, floorMs)),
+    "floor ms": percentile(Array.from({ length: STARTS }, floorMs), 0.5),
     MB: (mb ?? 0).toFixed(0),
     "B each in memory": each(((mb ?? 0) - base.mb) * 2 ** 20),
     "B each in the file": load.past > 0 ? "" : each(bytes - base.bytes),
@@ -163,8 +166,4 @@ function floorMs(): number {
   const startedAt = performance.now();
   execFileSync(process.execPath, ["-e", ""]);
   return Math.round(performance.now() - startedAt);
-}
-
-function median(values: readonly number[]): number {
-  return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 }
