@@ -13,18 +13,22 @@ const ENTRIES = [
   "bot/ask",
   "bot/backup",
   "bot/restore",
-  "bot/guard-examine",
-  "bot/tidy-thread",
-  "bot/tidier",
-  "bot/log",
-  "bot/beat",
-  "bot/deliver",
-  "bot/clock",
-  "bot/chat/room-say",
+  "bot/disk/examine",
+  "bot/disk/tidy-thread",
+  "bot/disk/tidier",
+  "bot/process/log",
+  "bot/cues/beat",
+  "bot/deliver/deliver",
+  "bot/process/clock",
+  "bot/chat/room/say",
   "commands/run/machine",
   "store/index",
 ];
 const TAKEN_IN = ["zod", "temporal-polyfill", "temporal-utils", "fastest-levenshtein"];
+
+/** All that the process is built of lies in one folder, so that a part finds another beside it. */
+const builtName = (entry: string): string =>
+  entry.startsWith("bot/") ? `bot/${entry.split("/").at(-1)}` : entry;
 
 export default defineConfig({
   root: import.meta.dirname,
@@ -38,7 +42,9 @@ export default defineConfig({
     target: "node20",
     minify: false,
     rolldownOptions: {
-      input: Object.fromEntries(ENTRIES.map((entry) => [entry, join(import.meta.dirname, `${entry}.ts`)])),
+      input: Object.fromEntries(
+        ENTRIES.map((entry) => [builtName(entry), join(import.meta.dirname, `${entry}.ts`)]),
+      ),
       output: { entryFileNames: "[name].js", chunkFileNames: "bot/part-[name].js" },
     },
   },

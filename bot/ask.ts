@@ -3,20 +3,20 @@ import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { lineFormOf, ROLES, type Role } from "../commands/define.ts";
 import { commands } from "../commands/index.ts";
-import { DEFAULT_LANGUAGE, speaking } from "../commands/language.ts";
-import { lineFaultWords } from "../commands/line-words.ts";
-import { parseLine } from "../commands/line.ts";
-import { sayInstants } from "../commands/wording.ts";
+import { DEFAULT_LANGUAGE, speaking } from "../commands/speech/language.ts";
+import { lineFaultWords } from "../commands/speech/line-words.ts";
+import { parseLine } from "../commands/speech/line.ts";
+import { sayInstants } from "../commands/speech/wording.ts";
 import { openStores } from "../store/index.ts";
 import { StoreError } from "../store/open.ts";
-import { backupFolderOf } from "./backup-make.ts";
-import { createClock } from "./clock.ts";
-import { readConfig } from "./config.ts";
-import { DEMO_KEY } from "./demo.ts";
-import { openDemo } from "./demo-evening.ts";
-import { createDispatch, type Answered } from "./dispatch.ts";
-import { refuseEmptied } from "./guard.ts";
-import { createLog } from "./log.ts";
+import { backupFolderOf } from "./disk/backup.ts";
+import { createClock } from "./process/clock.ts";
+import { readConfig } from "./process/config.ts";
+import { DEMO_KEY } from "./demo/demo.ts";
+import { openDemo } from "./demo/evening.ts";
+import { createDispatch, type Answered } from "./calls/dispatch.ts";
+import { refuseEmptied } from "./disk/guard.ts";
+import { createLog } from "./process/log.ts";
 
 /*
  * One call from a terminal on the class's own store, running bot or not. The owner of the store sees the change at its

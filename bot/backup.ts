@@ -1,7 +1,7 @@
-import { countOf } from "../commands/wording.ts";
+import { countOf } from "../commands/speech/wording.ts";
 import { StoreError } from "../store/open.ts";
-import { backupFolderOf, describeHolding, formatBytes, makeBackup, storePathOf } from "./backup-make.ts";
-import { readConfig } from "./config.ts";
+import { backupFolderOf, describeHolding, formatBytes, makeBackup, storePathOf } from "./disk/backup.ts";
+import { readConfig } from "./process/config.ts";
 
 /* `npm run backup`: one backup now, running bot or not. The schedule calls it too, as a process of its own. */
 

@@ -1,20 +1,20 @@
 import { roleOfMember } from "../commands/class/roles.ts";
 import { commands } from "../commands/index.ts";
-import { speaking } from "../commands/language.ts";
+import { speaking } from "../commands/speech/language.ts";
 import { viewOf } from "../commands/run/view.ts";
 import type { Stores } from "../store/index.ts";
-import { createBoards } from "./board.ts";
-import type { DiscordShard } from "./chat/discord-settings.ts";
+import { createBoards } from "./rounds/board.ts";
+import type { DiscordShard } from "./chat/discord/settings.ts";
 import type { ChatHandlers, ChatPort } from "./chat/port.ts";
-import { createRoom, type Room } from "./chat/room.ts";
-import type { Clock } from "./clock.ts";
-import type { Config } from "./config.ts";
-import { createDigest } from "./digest.ts";
-import { createDirectory } from "./directory.ts";
-import { createDispatch } from "./dispatch.ts";
-import { createEraser } from "./eraser.ts";
-import type { Log } from "./log.ts";
-import { renderPicture } from "./picture.ts";
+import { createRoom, type Room } from "./chat/room/room.ts";
+import type { Clock } from "./process/clock.ts";
+import type { Config } from "./process/config.ts";
+import { createDigest } from "./rounds/digest.ts";
+import { createDirectory } from "./chat/discord/directory.ts";
+import { createDispatch } from "./calls/dispatch.ts";
+import { createEraser } from "./rounds/eraser.ts";
+import type { Log } from "./process/log.ts";
+import { renderPicture } from "./chat/picture.ts";
 
 /* Everything but the cues: the chats and what people say in them. It takes a while to load, and cues don't wait for it. */
 
@@ -112,7 +112,7 @@ async function connectDiscord(
   { config, stores, clock, log, shard }: ChatsDeps,
   token: string,
 ): Promise<ChatPort> {
-  const { createDiscord } = await import("./chat/discord.ts");
+  const { createDiscord } = await import("./chat/discord/discord.ts");
   return createDiscord({
     token,
     api: config.DISCORD_API_URL,

@@ -1,6 +1,6 @@
 import { StoreError } from "../store/open.ts";
-import { readConfig } from "./config.ts";
-import { createLog } from "./log.ts";
+import { readConfig } from "./process/config.ts";
+import { createLog } from "./process/log.ts";
 import { startBot, type Running } from "./start.ts";
 
 /* The process. Exit codes, for whoever supervises it: */

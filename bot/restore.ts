@@ -1,13 +1,13 @@
 import { existsSync, mkdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
-import { countOf } from "../commands/wording.ts";
+import { countOf } from "../commands/speech/wording.ts";
 import { inspectStore } from "../store/backup.ts";
 import { StoreError } from "../store/open.ts";
-import { backupFolderOf, describeHolding, formatBytes, storePathOf } from "./backup-make.ts";
-import { readConfig, type Config } from "./config.ts";
-import { listBackups } from "./guard.ts";
-import { putBack } from "./restore-put.ts";
+import { backupFolderOf, describeHolding, formatBytes, storePathOf } from "./disk/backup.ts";
+import { readConfig, type Config } from "./process/config.ts";
+import { listBackups } from "./disk/guard.ts";
+import { putBack } from "./disk/restore-put.ts";
 
 /* `npm run restore`: lists the backups; with one named (or `newest`) it puts that in the place of the store. */
 

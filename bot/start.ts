@@ -1,22 +1,22 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import type { Stores } from "../store/index.ts";
-import { backupFolderOf } from "./backup-make.ts";
-import { createBeat } from "./beat.ts";
+import { backupFolderOf } from "./disk/backup.ts";
+import { createBeat } from "./cues/beat.ts";
 import type { ChatPort } from "./chat/port.ts";
-import { createEarlyRoom } from "./chat/room-say.ts";
-import type { Room } from "./chat/room.ts";
+import { createEarlyRoom } from "./chat/room/say.ts";
+import type { Room } from "./chat/room/room.ts";
 import type { Chats } from "./chats.ts";
-import { createSteadyClock, systemTime, type Clock } from "./clock.ts";
-import type { Config } from "./config.ts";
-import { createDeliverer } from "./deliver.ts";
-import { isStorageFault } from "./tick.ts";
-import { openGuarded, tapLog, watchStore, type Guard, withReserve } from "./guard.ts";
-import { takeLock } from "./lock.ts";
-import type { Log } from "./log.ts";
-import type { Operations } from "./metrics-open.ts";
-import { settleShard, takeShard } from "./shard-role.ts";
-import { createTidier } from "./tidier.ts";
+import { createSteadyClock, systemTime, type Clock } from "./process/clock.ts";
+import type { Config } from "./process/config.ts";
+import { createDeliverer } from "./deliver/deliver.ts";
+import { isStorageFault } from "./cues/tick.ts";
+import { openGuarded, tapLog, watchStore, type Guard, withReserve } from "./disk/guard.ts";
+import { takeLock } from "./disk/lock.ts";
+import type { Log } from "./process/log.ts";
+import type { Operations } from "./watch/metrics-open.ts";
+import { settleShard, takeShard } from "./shard/role.ts";
+import { createTidier } from "./disk/tidier.ts";
 
 export interface Running {
   /** null where another process of this bot has it. */
@@ -88,7 +88,7 @@ export async function startBot(
 
   // The room, and the demo with it, is with the first of several processes.
   if (config.SINKSIDE_SHARD === undefined && stores.classes.list().length === 0) {
-    const { openDemo } = await import("./demo-evening.ts");
+    const { openDemo } = await import("./demo/evening.ts");
     openDemo(stores, config.SINKSIDE_ZONE, clock, log);
   }
   const onGone = (): void => onFatal("The first process of this bot is gone.", "first");
@@ -99,7 +99,7 @@ export async function startBot(
   const parts = { config, stores, clock, log, ports, shard };
   chats = await openChats({ ...parts, rearm: beat.rearm, onFatal: onChatFatal });
   const { room, quiet, stop } = chats;
-  const { openOperations } = await import("./metrics-open.ts");
+  const { openOperations } = await import("./watch/metrics-open.ts");
   operations = await openOperations({ config, stores, storePath: path, clock, log, ports });
 
   return {

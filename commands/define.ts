@@ -1,7 +1,7 @@
 import type { z } from "zod";
 import type { Stores } from "../store/index.ts";
-import type { SchoolClass } from "./class/habits.ts";
-import type { LineForm } from "./line.ts";
+import type { SchoolClass } from "../store/shapes/school.ts";
+import type { LineForm } from "./speech/line.ts";
 
 /*
  * Glossary. These words are used in code, SQL and on screen alike.

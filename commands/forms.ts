@@ -10,7 +10,7 @@ import { forms as mixForms } from "./mix/words/form.de.ts";
 import { forms as planForms } from "./plan/words/form.de.ts";
 import { forms as sheetForms } from "./sheet/words/form.de.ts";
 import type { Command } from "./define.ts";
-import { spokenLanguage, type Language } from "./language.ts";
+import { spokenLanguage, type Language } from "./speech/language.ts";
 
 /** What stands on a command's form beside the names that are typed: at most 100 characters each. */
 export interface Form {

@@ -1,12 +1,6 @@
 import { z } from "zod";
-import {
-  batchBodySchema,
-  batchSchema,
-  BATCH_KINDS,
-  type Batch,
-  type NewBatch,
-} from "../commands/batch/batch.ts";
-import { lineBodySchema, type Line, type LineBody } from "../commands/batch/ledger.ts";
+import { batchBodySchema, batchSchema, BATCH_KINDS, type Batch, type NewBatch } from "./shapes/batch.ts";
+import { lineBodySchema, type Line, type LineBody } from "./shapes/ledger.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 

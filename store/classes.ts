@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { habitsSchema, type Habits, type SchoolClass } from "../commands/class/habits.ts";
+import { habitsSchema, type Habits, type SchoolClass } from "./shapes/school.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 

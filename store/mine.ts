@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { planSchema } from "../commands/plan/plan.ts";
-import type { Roll } from "../commands/roll/roll.ts";
+import { planSchema } from "./shapes/plan.ts";
+import type { Roll } from "./shapes/roll.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 import { rollRowSchema } from "./rolls.ts";

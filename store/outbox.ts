@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { LANGUAGES } from "../commands/language.ts";
+import { LANGUAGES } from "../commands/speech/language.ts";
 import type { Db } from "./open.ts";
 
 /** What is said, as kept: enough to say it again in the same words. */

@@ -1,4 +1,4 @@
-import { PHOTO_TYPES, type Photo } from "../commands/roll/photo.ts";
+import { PHOTO_TYPES, type Photo } from "../commands/roll/photo/photo.ts";
 import { z } from "zod";
 import type { Db } from "./open.ts";
 

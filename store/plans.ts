@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { planSchema, type Plan } from "../commands/plan/plan.ts";
+import { planSchema, type Plan } from "./shapes/plan.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { phaseSchema, runSchema, type Run } from "../commands/run/run.ts";
+import { phaseSchema, runSchema, type Run } from "./shapes/run.ts";
 import type { Db } from "./open.ts";
 
 /* A run's columns are what SQL must find it by; the rest of it is one JSON body. */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { sayKeys } from "../commands/class/audience.ts";
+import { sayKeys } from "../commands/class/say/audience.ts";
 import type { Db } from "./open.ts";
 
 /* What a teacher said to many at once. Whom it reached, and when, stands in the outbox under the say's keys. */

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { makeDilution } from "../commands/measure.ts";
-import { sheetSchema, type Sheet } from "../commands/sheet/sheet.ts";
+import { makeDilution } from "../commands/speech/measure.ts";
+import { sheetSchema, type Sheet } from "./shapes/sheet.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 

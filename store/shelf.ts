@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { packSchema, type Pack, type Shelved } from "../commands/batch/shelf.ts";
+import { packSchema, type Pack, type Shelved } from "./shapes/shelf.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 

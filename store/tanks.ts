@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { tankSchema, type Tank } from "../commands/tank/tank.ts";
+import { tankSchema, type Tank } from "./shapes/tank.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { shiftRun } from "../commands/run/shift.ts";
+import { shiftRun } from "./shapes/run-shift.ts";
 import type { Db } from "./open.ts";
 import type { RunStore } from "./runs.ts";
 

@@ -21,7 +21,7 @@ test("no command and no store module reads the clock", () => {
 
 test("the process's environment is read where a process begins, and nowhere else", () => {
   // The last one only hands it on to the processes it starts.
-  const allowed = ["bot/main.ts", "bot/ask.ts", "bot/backup.ts", "bot/restore.ts", "bot/shard-others.ts"];
+  const allowed = ["bot/main.ts", "bot/ask.ts", "bot/backup.ts", "bot/restore.ts", "bot/shard/others.ts"];
   expect(holding(sources("bot"), /process\.env/).filter((file) => !allowed.includes(file))).toEqual([]);
 });
 

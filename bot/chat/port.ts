@@ -1,5 +1,5 @@
 import type { Pace } from "./pace.ts";
-import type { Language } from "../../commands/language.ts";
+import type { Language } from "../../commands/speech/language.ts";
 import type { Action, Picture, Attachment, Reply, Role, Suggestion } from "../../commands/define.ts";
 
 /** One call of a command, whichever chat and whichever way (slash, typed line, button). */

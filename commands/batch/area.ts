@@ -1,5 +1,5 @@
-import { inEach } from "../language.ts";
-import type { Plan } from "../plan/plan.ts";
+import { inEach } from "../speech/language.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
 import { UNITS_PER_FILM } from "../plan/volume.ts";
 import { de } from "./words/batch.de.ts";
 import { en } from "./words/batch.en.ts";

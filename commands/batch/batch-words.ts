@@ -1,7 +1,7 @@
-import { inEach } from "../language.ts";
-import { formatDilution, formatMl, formatSeconds, instant, makeNumber, plain } from "../wording.ts";
+import { inEach } from "../speech/language.ts";
+import { formatDilution, formatMl, formatSeconds, instant, makeNumber, plain } from "../speech/wording.ts";
 import { formatRolls } from "./area.ts";
-import type { Batch, BatchKind } from "./batch.ts";
+import type { Batch, BatchKind } from "../../store/shapes/batch.ts";
 import type { BatchState, Standing } from "./state.ts";
 import { de } from "./words/batch.de.ts";
 import { en } from "./words/batch.en.ts";

@@ -1,4 +1,4 @@
-import type { Batch } from "./batch.ts";
+import type { Batch } from "../../store/shapes/batch.ts";
 import {
   clearingAt,
   freshClearing,
@@ -7,7 +7,7 @@ import {
   toppedClearing,
   type Clearing,
 } from "./clearing.ts";
-import { countingLines, type Line } from "./ledger.ts";
+import { countingLines, type Line } from "../../store/shapes/ledger.ts";
 
 /* The bath itself, line by line: what is in the bottle and what it has been through. */
 

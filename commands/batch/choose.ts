@@ -1,11 +1,11 @@
-import type { Plan, Step } from "../plan/plan.ts";
+import type { Plan, Step } from "../../store/shapes/plan.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { foldName } from "../sheet/names.ts";
-import type { Dilution } from "../sheet/sheet.ts";
+import type { Dilution } from "../../store/shapes/sheet.ts";
 import { areaOf, SQ_IN_PER_ROLL } from "./area.ts";
 import { loadOf } from "./bath.ts";
 import { clearingAt } from "./clearing.ts";
-import { kindOfStep, type Batch, type BatchKind } from "./batch.ts";
+import { kindOfStep, type Batch, type BatchKind } from "../../store/shapes/batch.ts";
 import type { BatchState, Standing } from "./state.ts";
 
 /* Which batch a bath of a plan is to come from. */

@@ -1,6 +1,6 @@
 import type { FieldValue } from "../define.ts";
-import { makeDilution } from "../measure.ts";
-import type { Batch } from "./batch.ts";
+import { makeDilution } from "../speech/measure.ts";
+import type { Batch } from "../../store/shapes/batch.ts";
 import { labelOf } from "./batch-words.ts";
 import type { BatchState } from "./state.ts";
 

@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { inEach } from "../language.ts";
+import { inEach } from "../speech/language.ts";
 import { fail, ok, type Result } from "../result.ts";
-import { plain } from "../wording.ts";
+import { plain } from "../speech/wording.ts";
 import { fromSquareMetres, SQ_IN_PER_ROLL } from "./area.ts";
 import { de } from "./words/figures.de.ts";
 import { en, type FigureWords } from "./words/figures.en.ts";

@@ -1,6 +1,6 @@
 import { UserError, type Context } from "../define.ts";
-import type { Plan, StepKind } from "../plan/plan.ts";
-import { parseNumber } from "../wording.ts";
+import type { Plan, StepKind } from "../../store/shapes/plan.ts";
+import { parseNumber } from "../speech/wording.ts";
 import { labelOf } from "./batch-words.ts";
 import { chooseBatch, needOf, type Choice, type Need } from "./choose.ts";
 import { changeBatch } from "./rebatch.ts";

@@ -1,5 +1,5 @@
-import type { Habits } from "../class/habits.ts";
-import { BATCH_KINDS, type BatchKind } from "./batch.ts";
+import type { Habits } from "../../store/shapes/school.ts";
+import { BATCH_KINDS, type BatchKind } from "../../store/shapes/batch.ts";
 
 /** The baths a class needs by its habits. */
 export function kindsKept(habits: Pick<Habits, "stop" | "washAid">): BatchKind[] {

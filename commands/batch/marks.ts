@@ -1,5 +1,5 @@
-import type { Batch } from "./batch.ts";
-import { countingLines, type Line } from "./ledger.ts";
+import type { Batch } from "../../store/shapes/batch.ts";
+import { countingLines, type Line } from "../../store/shapes/ledger.ts";
 import { stateOf, type BatchState } from "./state.ts";
 
 /* The marks at which a batch warns, each once, until a top-up (or a test that shows it good again) re-arms it. */

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { UserError, type Completer, type Context, type Suggestion } from "../define.ts";
-import { parseNumber } from "../wording.ts";
-import { BATCH_KINDS, type Batch, type BatchKind } from "./batch.ts";
+import { parseNumber } from "../speech/wording.ts";
+import { BATCH_KINDS, type Batch, type BatchKind } from "../../store/shapes/batch.ts";
 import { labelOf, stateLine, unknownBatch } from "./batch-words.ts";
 import { parseDay } from "./dates.ts";
 import { figureFaultWords } from "./figures.ts";

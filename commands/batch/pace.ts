@@ -1,5 +1,5 @@
 import type { Stores } from "../../store/index.ts";
-import type { Batch } from "./batch.ts";
+import type { Batch } from "../../store/shapes/batch.ts";
 import { paceOf, type Pace } from "./forecast.ts";
 
 const EIGHT_WEEKS_MS = 56 * 24 * 3_600_000;

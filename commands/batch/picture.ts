@@ -1,9 +1,9 @@
 import { scaleLinear } from "d3-scale";
 import { line } from "d3-shape";
 import type { Picture } from "../define.ts";
-import { inEach } from "../language.ts";
-import { FONT, INK, svgText } from "../sheet/svg.ts";
-import { formatDilution, formatNumber, formatSeconds } from "../wording.ts";
+import { inEach } from "../speech/language.ts";
+import { FONT, INK, svgText } from "../speech/svg.ts";
+import { formatDilution, formatNumber, formatSeconds } from "../speech/wording.ts";
 import { EXHAUSTED_TIMES } from "./clearing.ts";
 import { leftWords, labelOf, standingWord, stateLine } from "./batch-words.ts";
 import type { Trace } from "./trace.ts";

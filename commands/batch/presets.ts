@@ -1,7 +1,7 @@
-import { dilutionSchema } from "../sheet/sheet.ts";
+import { dilutionSchema } from "../../store/shapes/sheet.ts";
 import type { z } from "zod";
 import { SQ_IN_PER_ROLL } from "./area.ts";
-import type { Batch, BatchKind, Usage } from "./batch.ts";
+import type { Batch, BatchKind, Usage } from "../../store/shapes/batch.ts";
 
 /*
  * What is taken for granted of a bath whose maker's figures nobody has given. The label and the maker's sheet come first:

@@ -1,6 +1,6 @@
-import type { Habits } from "../class/habits.ts";
+import type { Habits } from "../../store/shapes/school.ts";
 import { fixTime } from "../plan/fix.ts";
-import type { Plan } from "../plan/plan.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
 import type { Choice } from "./choose.ts";
 import { labelOf } from "./batch-words.ts";
 

@@ -1,7 +1,7 @@
 import type { Action } from "../define.ts";
-import { inEach } from "../language.ts";
-import { makeLine } from "../line.ts";
-import { formatDilution, formatMl, makeNumber, plain } from "../wording.ts";
+import { inEach } from "../speech/language.ts";
+import { makeLine } from "../speech/line.ts";
+import { formatDilution, formatMl, makeNumber, plain } from "../speech/wording.ts";
 import { formatRolls, rollsIn, SQ_IN_PER_ROLL } from "./area.ts";
 import { labelOf, nameOf, standingWord } from "./batch-words.ts";
 import type { ChoiceFault } from "./choose.ts";

@@ -1,5 +1,5 @@
 import { Temporal } from "temporal-polyfill";
-import type { Habits } from "../class/habits.ts";
+import type { Habits } from "../../store/shapes/school.ts";
 
 /* Hours in which a warning that can wait is not said. */
 

@@ -1,8 +1,8 @@
 import { z } from "zod";
 import { SQ_IN_PER_ROLL } from "./area.ts";
 import { bathOf, type Bath } from "./bath.ts";
-import type { Batch } from "./batch.ts";
-import { countingLines, type Line } from "./ledger.ts";
+import type { Batch } from "../../store/shapes/batch.ts";
+import { countingLines, type Line } from "../../store/shapes/ledger.ts";
 
 /*
  * How much silver the collected fixer carries. Measured where somebody measured it; else a rule of thumb, and said so.

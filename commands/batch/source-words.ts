@@ -1,5 +1,5 @@
-import { inEach } from "../language.ts";
-import { plain } from "../wording.ts";
+import { inEach } from "../speech/language.ts";
+import { plain } from "../speech/wording.ts";
 import { HOUSE_SOURCES, OWN_FIRST, type HouseSource } from "./presets.ts";
 import { de } from "./words/source.de.ts";
 import { en } from "./words/source.en.ts";

@@ -1,8 +1,8 @@
 import { ML_PER_FILM } from "../plan/volume.ts";
 import { rollsIn, SQ_IN_PER_ROLL } from "./area.ts";
 import { bathOf, densityOf, hasDoubled, predictedSeconds, type Bath } from "./bath.ts";
-import type { Batch } from "./batch.ts";
-import type { Line } from "./ledger.ts";
+import type { Batch } from "../../store/shapes/batch.ts";
+import type { Line } from "../../store/shapes/ledger.ts";
 
 /* What a batch is good for at an instant, worked out from its ledger. */
 

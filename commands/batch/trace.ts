@@ -1,7 +1,7 @@
 import { SQ_IN_PER_ROLL } from "./area.ts";
 import { bathOf, predictedSeconds } from "./bath.ts";
-import type { Batch } from "./batch.ts";
-import { countingLines, type Line } from "./ledger.ts";
+import type { Batch } from "../../store/shapes/batch.ts";
+import { countingLines, type Line } from "../../store/shapes/ledger.ts";
 import { stateOf, type BatchState } from "./state.ts";
 
 /* A batch as a picture shows it: its state, and how its clearing time went over the films. */

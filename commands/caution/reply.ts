@@ -1,5 +1,5 @@
 import type { Reply } from "../define.ts";
-import { inEach } from "../language.ts";
+import { inEach } from "../speech/language.ts";
 import { TASKS, type Task } from "./tasks.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";

@@ -1,5 +1,5 @@
 import { Temporal } from "temporal-polyfill";
-import type { Period } from "./habits.ts";
+import type { Period } from "../../store/shapes/school.ts";
 
 /* When the bell rings: the periods of the week laid on the class's own wall clock, summer time and all. */
 

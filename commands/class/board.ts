@@ -1,9 +1,9 @@
 import { cuesOf } from "../run/cues.ts";
-import { titleOf } from "../plan/step-words.ts";
-import { stepAt, type Run } from "../run/run.ts";
+import { titleOf } from "../sheet/step-words.ts";
+import { stepAt, type Run } from "../../store/shapes/run.ts";
 import { cueWords } from "../run/view.ts";
-import { inEach } from "../language.ts";
-import { makeNumber } from "../wording.ts";
+import { inEach } from "../speech/language.ts";
+import { makeNumber } from "../speech/wording.ts";
 import { de } from "./words/board.de.ts";
 import { en } from "./words/board.en.ts";
 

@@ -1,8 +1,8 @@
-import { inEach } from "../language.ts";
-import type { Plan } from "../plan/plan.ts";
-import { instant } from "../wording.ts";
+import { inEach } from "../speech/language.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
+import { instant } from "../speech/wording.ts";
 import { sittingNow } from "./bell.ts";
-import type { SchoolClass } from "./habits.ts";
+import type { SchoolClass } from "../../store/shapes/school.ts";
 import { outlast, type Outlast } from "./outlast.ts";
 import { de } from "./words/outlast.de.ts";
 import { en } from "./words/outlast.en.ts";

@@ -1,4 +1,4 @@
-import type { Plan } from "../plan/plan.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
 import { stagesOf } from "./stages.ts";
 
 /* Whether a run begun now is done by the bell, and if not, what of it can be left for tomorrow. */

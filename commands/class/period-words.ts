@@ -1,5 +1,5 @@
-import { inEach } from "../language.ts";
-import { plain } from "../wording.ts";
+import { inEach } from "../speech/language.ts";
+import { plain } from "../speech/wording.ts";
 import { formatMinute, formatPeriod, type PeriodFault } from "./periods.ts";
 import { de } from "./words/periods.de.ts";
 import { en } from "./words/periods.en.ts";

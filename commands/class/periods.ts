@@ -1,6 +1,6 @@
-import { inEach } from "../language.ts";
+import { inEach } from "../speech/language.ts";
 import { fail, ok, type Result } from "../result.ts";
-import type { Period } from "./habits.ts";
+import type { Period } from "../../store/shapes/school.ts";
 import { de } from "./words/periods.de.ts";
 import { en } from "./words/periods.en.ts";
 

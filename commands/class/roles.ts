@@ -1,5 +1,5 @@
 import type { Role } from "../define.ts";
-import type { Habits } from "./habits.ts";
+import type { Habits } from "../../store/shapes/school.ts";
 
 /** A member of a chat that has roles of its own. */
 export interface ChatMember {

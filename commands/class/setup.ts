@@ -1,4 +1,4 @@
-import type { Habits, SchoolClass } from "./habits.ts";
+import type { Habits, SchoolClass } from "../../store/shapes/school.ts";
 
 /* What a class needs to be told once, in the order in which it is asked. Pure. */
 

@@ -1,5 +1,5 @@
-import type { Plan, Step } from "../plan/plan.ts";
-import type { Run } from "../run/run.ts";
+import type { Plan, Step } from "../../store/shapes/plan.ts";
+import type { Run } from "../../store/shapes/run.ts";
 
 /* A plan or a run as the darkroom sees it: so long at the sink, so long in the wash, so long drying. */
 

@@ -3,7 +3,7 @@ import { labelOf } from "../batch/batch-words.ts";
 import { reachedMarks, type Mark } from "../batch/marks.ts";
 import { bellWarning } from "../class/outlast-words.ts";
 import { isSet, keysFor } from "../class/setup.ts";
-import { WHO, whoMay } from "../class/who.ts";
+import { WHO, whoMay } from "../who.ts";
 import { defineCommand, mayActAs, type Context } from "../define.ts";
 import { EVERY_ROLL } from "../roll/query.ts";
 import { viewOf } from "../run/view.ts";

@@ -1,8 +1,8 @@
 import type { Action, Reply, Role } from "../define.ts";
 import { mayActAs } from "../define.ts";
-import { inEach } from "../language.ts";
-import { makeLine } from "../line.ts";
-import { makeNumber } from "../wording.ts";
+import { inEach } from "../speech/language.ts";
+import { makeLine } from "../speech/line.ts";
+import { makeNumber } from "../speech/wording.ts";
 import type { NextStep } from "./next-step.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";

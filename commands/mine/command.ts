@@ -1,8 +1,8 @@
 import { z } from "zod";
-import { whoMay } from "../class/who.ts";
+import { whoMay } from "../who.ts";
 import { defineCommand, UserError, type Context } from "../define.ts";
-import { LANGUAGES, speaking } from "../language.ts";
-import { toRecord } from "../roll/file.ts";
+import { LANGUAGES, speaking } from "../speech/language.ts";
+import { toRecord } from "../roll/export/file.ts";
 import * as words from "./reply.ts";
 
 export const mineShow = defineCommand({

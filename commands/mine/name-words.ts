@@ -1,5 +1,5 @@
-import { inEach } from "../language.ts";
-import { plain } from "../wording.ts";
+import { inEach } from "../speech/language.ts";
+import { plain } from "../speech/wording.ts";
 import { NAMELESS } from "./redact.ts";
 import { de } from "./words/name.de.ts";
 import { en } from "./words/name.en.ts";

@@ -1,6 +1,6 @@
-import { inEach } from "../language.ts";
-import { escapeXml } from "../sheet/svg.ts";
-import { plain } from "../wording.ts";
+import { inEach } from "../speech/language.ts";
+import { escapeXml } from "../speech/svg.ts";
+import { plain } from "../speech/wording.ts";
 import { de } from "./words/name.de.ts";
 import { en } from "./words/name.en.ts";
 

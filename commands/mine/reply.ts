@@ -1,7 +1,7 @@
 import type { Reply } from "../define.ts";
-import { inEach, spokenLanguage } from "../language.ts";
-import { makeLine } from "../line.ts";
-import { instant, makeNumber, plain } from "../wording.ts";
+import { inEach, spokenLanguage } from "../speech/language.ts";
+import { makeLine } from "../speech/line.ts";
+import { instant, makeNumber, plain } from "../speech/wording.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 

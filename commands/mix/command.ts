@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { defineCommand, UserError } from "../define.ts";
 import { splitVolume } from "../plan/volume.ts";
-import { dilutionOption, temperatureOption, volumeOption } from "../quantity.ts";
+import { dilutionOption, temperatureOption, volumeOption } from "../speech/quantity.ts";
 import { dilute } from "./dilute.ts";
 import * as words from "./reply.ts";
 import { temper } from "./temper.ts";

@@ -1,5 +1,5 @@
 import { fail, ok, type Result } from "../result.ts";
-import type { Dilution } from "../sheet/sheet.ts";
+import type { Dilution } from "../../store/shapes/sheet.ts";
 
 /* Dilution either way: V at c+w parts holds V c/(c+w) of concentrate. */
 

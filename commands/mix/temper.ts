@@ -1,5 +1,5 @@
 import { fail, ok, type Result } from "../result.ts";
-import type { Dilution } from "../sheet/sheet.ts";
+import type { Dilution } from "../../store/shapes/sheet.ts";
 
 /*
  * Hot and cold water to a volume at a temperature. Equal heat for each ml: T = (V1 T1 + V2 T2) / (V1 + V2). Between

@@ -1,7 +1,7 @@
-import { inEach } from "../language.ts";
-import { formatNumber, plain } from "../wording.ts";
-import type { AgitationFault } from "./agitation.ts";
-import type { CautionCode, Plan } from "./plan.ts";
+import { inEach } from "../speech/language.ts";
+import { formatNumber, plain } from "../speech/wording.ts";
+import type { AgitationFault } from "../sheet/agitation.ts";
+import type { CautionCode, Plan } from "../../store/shapes/plan.ts";
 import { de } from "./words/caution.de.ts";
 import { en } from "./words/caution.en.ts";
 

@@ -1,10 +1,10 @@
-import type { Habits } from "../class/habits.ts";
-import { judgeAgitation } from "./agitation.ts";
+import type { Habits } from "../../store/shapes/school.ts";
+import { judgeAgitation } from "../sheet/agitation.ts";
 import { LONG_FIX_SECONDS } from "./fix.ts";
-import type { Plan } from "./plan.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
 import type { PlanRequest } from "./request.ts";
 import type { Parts } from "./steps.ts";
-import { betterTemperature, COOL_TENTHS_C, SHORT_SECONDS, WARM_TENTHS_C } from "./suggest.ts";
+import { betterTemperature, COOL_TENTHS_C, SHORT_SECONDS, WARM_TENTHS_C } from "../sheet/suggest.ts";
 import { splitVolume, volumeForConcentrate } from "./volume.ts";
 import {
   HANDBOOK_SECONDS,

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { bathsFor, withBottles } from "../batch/for-plan.ts";
 import { completeBatchOf } from "../batch/options.ts";
 import { defineCommand, UserError, type Completer, type Context } from "../define.ts";
-import { agitationOption, durationOption, temperatureOption, volumeOption } from "../quantity.ts";
+import { agitationOption, durationOption, temperatureOption, volumeOption } from "../speech/quantity.ts";
 import {
   completeDeveloper,
   completeDilution,
@@ -14,9 +14,9 @@ import {
 } from "../sheet/options.ts";
 import { matchSheets } from "../sheet/find.ts";
 import { pickSheet } from "../sheet/pick.ts";
-import type { Sheet } from "../sheet/sheet.ts";
-import type { Tank } from "../tank/tank.ts";
-import { parseNumber } from "../wording.ts";
+import type { Sheet } from "../../store/shapes/sheet.ts";
+import type { Tank } from "../../store/shapes/tank.ts";
+import { parseNumber } from "../speech/wording.ts";
 import { isSameBath } from "./develop.ts";
 import { sayPlanFault } from "./fault-words.ts";
 import { makePlan } from "./process.ts";

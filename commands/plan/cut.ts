@@ -1,4 +1,4 @@
-import type { Plan } from "./plan.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
 
 /* Cutting a film into sleeve strips, and the contact sheet that results. */
 

@@ -1,6 +1,6 @@
 import { ok, type Result } from "../result.ts";
 import { doseBetween } from "./drift.ts";
-import type { Plan } from "./plan.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
 import { fullDose, pathFrom, type Reading, type RetemperFault } from "./retemper.ts";
 
 /**

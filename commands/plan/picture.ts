@@ -1,11 +1,11 @@
 import { scaleLinear } from "d3-scale";
 import type { Picture } from "../define.ts";
-import { inEach } from "../language.ts";
+import { inEach } from "../speech/language.ts";
 import { altOf, drawCurve } from "../sheet/picture.ts";
-import { FONT, INK, svgText } from "../sheet/svg.ts";
-import { formatDilution, formatSeconds } from "../wording.ts";
-import type { Plan, Step } from "./plan.ts";
-import { titleOf } from "./step-words.ts";
+import { FONT, INK, svgText } from "../speech/svg.ts";
+import { formatDilution, formatSeconds } from "../speech/wording.ts";
+import type { Plan, Step } from "../../store/shapes/plan.ts";
+import { titleOf } from "../sheet/step-words.ts";
 import { de } from "./words/picture.de.ts";
 import { en } from "./words/picture.en.ts";
 

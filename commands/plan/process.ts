@@ -1,10 +1,10 @@
-import type { Habits } from "../class/habits.ts";
+import type { Habits } from "../../store/shapes/school.ts";
 import { ok, type Result } from "../result.ts";
 import { cautionsFor } from "./cautions.ts";
 import { cutStrips, FRAMES_PER_FILM, STRIP_FRAMES_120 } from "./cut.ts";
 import { developmentFor } from "./develop.ts";
 import { fixTime } from "./fix.ts";
-import type { Plan } from "./plan.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
 import type { PlanFault, PlanRequest } from "./request.ts";
 import { layOutSteps } from "./steps.ts";
 import { volumeFor } from "./volume.ts";

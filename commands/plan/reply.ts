@@ -1,7 +1,7 @@
 import type { FieldValue, Reply } from "../define.ts";
-import { inEach, speaking } from "../language.ts";
-import { makeLine } from "../line.ts";
-import { makeDilution } from "../measure.ts";
+import { inEach, speaking } from "../speech/language.ts";
+import { makeLine } from "../speech/line.ts";
+import { makeDilution } from "../speech/measure.ts";
 import { sheetName } from "../sheet/pick.ts";
 import {
   formatBothScales,
@@ -11,13 +11,13 @@ import {
   makeNumber,
   plain,
   quoted,
-} from "../wording.ts";
-import { honestyLine, honestyLines, sayBasis } from "./basis-words.ts";
+} from "../speech/wording.ts";
+import { honestyLine, honestyLines, sayBasis } from "../sheet/basis-words.ts";
 import { sayCaution } from "./caution-words.ts";
 import { layContactSheet } from "./cut.ts";
 import { drawPlan } from "./picture.ts";
-import type { Plan, Step } from "./plan.ts";
-import { describeAgitation, titleOf } from "./step-words.ts";
+import type { Plan, Step } from "../../store/shapes/plan.ts";
+import { describeAgitation, titleOf } from "../sheet/step-words.ts";
 import { splitVolume } from "./volume.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";

@@ -1,8 +1,8 @@
-import type { Sheet } from "../sheet/sheet.ts";
-import type { Tank } from "../tank/tank.ts";
-import type { Agitation, Plan, StepKind } from "./plan.ts";
+import type { Sheet } from "../../store/shapes/sheet.ts";
+import type { Tank } from "../../store/shapes/tank.ts";
+import type { Agitation, Plan, StepKind } from "../../store/shapes/plan.ts";
 import type { ReuseFault } from "./reuse.ts";
-import type { TimeFault } from "./time.ts";
+import type { TimeFault } from "../sheet/time.ts";
 import type { VolumeFault } from "./volume.ts";
 import type { WashMethod } from "./wash.ts";
 

@@ -1,7 +1,7 @@
 import { fail, ok, type Result } from "../result.ts";
 import { coolingPath, doseBetween, secondsForDose, type Path } from "./drift.ts";
-import type { Plan } from "./plan.ts";
-import { temperatureRange, timeFor, type TimeFault } from "./time.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
+import { temperatureRange, timeFor, type TimeFault } from "../sheet/time.ts";
 
 /* What a temperature measured in mid-step changes: the dose given so far stays, the rest goes on at the new rate. */
 

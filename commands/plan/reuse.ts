@@ -1,5 +1,5 @@
 import { fail, ok, type Result } from "../result.ts";
-import type { Reuse, Sheet } from "../sheet/sheet.ts";
+import type { Reuse, Sheet } from "../../store/shapes/sheet.ts";
 
 export type ReuseFault =
   | { readonly code: "ERR_ONE_SHOT"; readonly filmsDone: number }

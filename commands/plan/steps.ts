@@ -1,8 +1,8 @@
-import type { Habits } from "../class/habits.ts";
-import { FIXER_AGITATION, NO_REST } from "./agitation.ts";
+import type { Habits } from "../../store/shapes/school.ts";
+import { FIXER_AGITATION, NO_REST } from "../sheet/agitation.ts";
 import type { Development } from "./develop.ts";
 import type { FixTime } from "./fix.ts";
-import type { Basis, Step, StepKind } from "./plan.ts";
+import type { Basis, Step, StepKind } from "../../store/shapes/plan.ts";
 import type { PlanRequest } from "./request.ts";
 import { splitVolume } from "./volume.ts";
 import { AID_SECONDS, BEFORE_AID_SECONDS, type WashTime } from "./wash.ts";

@@ -1,7 +1,7 @@
 import { fail, ok, type Result } from "../result.ts";
-import type { Dilution, Sheet } from "../sheet/sheet.ts";
-import type { Tank } from "../tank/tank.ts";
-import type { Plan } from "./plan.ts";
+import type { Dilution, Sheet } from "../../store/shapes/sheet.ts";
+import type { Tank } from "../../store/shapes/tank.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
 
 /* How much goes into the tank, of what. */
 

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { whoMay } from "../class/who.ts";
+import { whoMay } from "../who.ts";
 import {
   defineCommand,
   mayActAs,
@@ -8,10 +8,10 @@ import {
   type Context,
   type PhotoPlace,
 } from "../define.ts";
-import { makeNumber, parseNumber } from "../wording.ts";
+import { makeNumber, parseNumber } from "../speech/wording.ts";
 import { EVERY_ROLL, splitWords } from "./query.ts";
 import * as words from "./reply.ts";
-import type { Roll } from "./roll.ts";
+import type { Roll } from "../../store/shapes/roll.ts";
 
 export const completeRoll: Completer = (typed, context) => {
   const filter = {

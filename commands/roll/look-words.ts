@@ -1,4 +1,4 @@
-import { inEach } from "../language.ts";
+import { inEach } from "../speech/language.ts";
 import { LOOKS, type Look } from "./looks.ts";
 import { fold } from "./nearest.ts";
 import { de } from "./words/look.de.ts";

@@ -1,7 +1,7 @@
 import { dosePercent } from "../plan/dose.ts";
-import { makeDilution } from "../measure.ts";
-import type { Run } from "../run/run.ts";
-import type { NewRoll, RollBody } from "./roll.ts";
+import { makeDilution } from "../speech/measure.ts";
+import type { Run } from "../../store/shapes/run.ts";
+import type { NewRoll, RollBody } from "../../store/shapes/roll.ts";
 
 /** What the log keeps of a run that is over: one roll for each film in the tank. */
 export function recordRolls(

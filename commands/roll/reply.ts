@@ -1,8 +1,8 @@
 import type { Action, FieldValue, Reply } from "../define.ts";
-import { inEach } from "../language.ts";
-import { makeLine } from "../line.ts";
-import { titleOf } from "../plan/step-words.ts";
-import type { Deviation } from "../run/run.ts";
+import { inEach } from "../speech/language.ts";
+import { makeLine } from "../speech/line.ts";
+import { titleOf } from "../sheet/step-words.ts";
+import type { Deviation } from "../../store/shapes/run.ts";
 import {
   formatBothScales,
   formatSeconds,
@@ -11,10 +11,10 @@ import {
   plain,
   sayDilution,
   saySeconds,
-} from "../wording.ts";
-import { causeTitle } from "./causes.ts";
+} from "../speech/wording.ts";
+import { causeTitle } from "./fault/causes.ts";
 import { sayFault } from "./look-words.ts";
-import type { Roll } from "./roll.ts";
+import type { Roll } from "../../store/shapes/roll.ts";
 import { drawTimeline } from "./timeline.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";

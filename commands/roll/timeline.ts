@@ -1,10 +1,10 @@
 import { scaleLinear, type ScaleLinear } from "d3-scale";
 import type { Picture } from "../define.ts";
-import { inEach } from "../language.ts";
-import { titleOf } from "../plan/step-words.ts";
-import { FONT, INK, svgText } from "../sheet/svg.ts";
-import { formatSeconds, formatTenthsC, makeNumber } from "../wording.ts";
-import type { Roll } from "./roll.ts";
+import { inEach } from "../speech/language.ts";
+import { titleOf } from "../sheet/step-words.ts";
+import { FONT, INK, svgText } from "../speech/svg.ts";
+import { formatSeconds, formatTenthsC, makeNumber } from "../speech/wording.ts";
+import type { Roll } from "../../store/shapes/roll.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 

@@ -3,11 +3,11 @@ import { bellWarning } from "../class/outlast-words.ts";
 import { recheckPlan } from "../batch/for-plan.ts";
 import { defineCommand, mayActAs, UserError, type Completer, type Context } from "../define.ts";
 import { secondsLeftAt } from "../plan/retemper.ts";
-import { durationOption, temperatureOption } from "../quantity.ts";
-import { makeNumber, parseNumber } from "../wording.ts";
+import { durationOption, temperatureOption } from "../speech/quantity.ts";
+import { makeNumber, parseNumber } from "../speech/wording.ts";
 import { advance, type RunEvent } from "./machine.ts";
 import * as words from "./reply.ts";
-import { isOver, type Run } from "./run.ts";
+import { isOver, type Run } from "../../store/shapes/run.ts";
 
 const runOption = z
   .string()

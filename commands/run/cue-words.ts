@@ -1,10 +1,10 @@
 import type { Action } from "../define.ts";
-import { inEach } from "../language.ts";
-import { doingOf, leavingOf, titleOf } from "../plan/step-words.ts";
-import type { Step } from "../plan/plan.ts";
+import { inEach } from "../speech/language.ts";
+import { doingOf, leavingOf, titleOf } from "../sheet/step-words.ts";
+import type { Step } from "../../store/shapes/plan.ts";
 import type { CueKind } from "./cues.ts";
 import { nameOf, nextAction, titled } from "./reply.ts";
-import { stepAt, type Run } from "./run.ts";
+import { stepAt, type Run } from "../../store/shapes/run.ts";
 import type { Said } from "./settle.ts";
 import { LATE_FROM_MS, lateness } from "./settle.ts";
 import { de } from "./words/cue.de.ts";

@@ -1,5 +1,5 @@
-import { pourOutAtMs, stepAt, type Phase, type Run } from "./run.ts";
-import type { Step } from "../plan/plan.ts";
+import { pourOutAtMs, stepAt, type Phase, type Run } from "../../store/shapes/run.ts";
+import type { Step } from "../../store/shapes/plan.ts";
 
 /*
  * When a run speaks. Cues follow from the plan and from when each step really began; nothing else keeps time.

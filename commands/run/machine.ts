@@ -1,5 +1,12 @@
 import { fail, ok, type Result } from "../result.ts";
-import { pourOutAtMs, stepAt, type Deviation, type Mark, type Phase, type Run } from "./run.ts";
+import {
+  pourOutAtMs,
+  stepAt,
+  type Deviation,
+  type Mark,
+  type Phase,
+  type Run,
+} from "../../store/shapes/run.ts";
 
 /*
  * A run as a state machine. `advance` is the only way a run changes. A film in a bath can't be paused, so there is

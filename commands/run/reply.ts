@@ -1,12 +1,12 @@
 import type { Action, Reply } from "../define.ts";
-import { inEach } from "../language.ts";
-import { makeLine } from "../line.ts";
+import { inEach } from "../speech/language.ts";
+import { makeLine } from "../speech/line.ts";
 import type { RetemperFault } from "../plan/retemper.ts";
-import { describeAgitation, doingOf, labelOf, leavingOf, titleInText, titleOf } from "../plan/step-words.ts";
-import type { Step } from "../plan/plan.ts";
-import { makeNumber } from "../wording.ts";
+import { describeAgitation, doingOf, labelOf, leavingOf, titleInText, titleOf } from "../sheet/step-words.ts";
+import type { Step } from "../../store/shapes/plan.ts";
+import { makeNumber } from "../speech/wording.ts";
 import type { RunFault } from "./machine.ts";
-import { currentStep, pourOutAtMs, stepAt, type Run } from "./run.ts";
+import { currentStep, pourOutAtMs, stepAt, type Run } from "../../store/shapes/run.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 import type { Titled } from "./words/titled.ts";

@@ -1,6 +1,6 @@
 import { advance } from "./machine.ts";
 import type { Cue } from "./cues.ts";
-import { isOver, type Run } from "./run.ts";
+import { isOver, type Run } from "../../store/shapes/run.ts";
 
 /* What is said for the cues that have fallen due: pure, so that every late case can be tried without a timer. */
 

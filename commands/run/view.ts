@@ -1,10 +1,10 @@
 import type { Action } from "../define.ts";
-import { makeLine } from "../line.ts";
-import { inEach } from "../language.ts";
-import { doingOf, labelOf, leavingOf, titleInText, titleOf } from "../plan/step-words.ts";
-import { makeNumber } from "../wording.ts";
+import { makeLine } from "../speech/line.ts";
+import { inEach } from "../speech/language.ts";
+import { doingOf, labelOf, leavingOf, titleInText, titleOf } from "../sheet/step-words.ts";
+import { makeNumber } from "../speech/wording.ts";
 import { cuesOf, type Cue } from "./cues.ts";
-import { pourOutAtMs, stepAt, type Run } from "./run.ts";
+import { pourOutAtMs, stepAt, type Run } from "../../store/shapes/run.ts";
 import { de } from "./words/view.de.ts";
 import { en } from "./words/view.en.ts";
 

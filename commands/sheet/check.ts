@@ -1,5 +1,5 @@
-import { isScheme } from "../measure.ts";
-import type { Point, Sheet } from "./sheet.ts";
+import { isScheme } from "../speech/measure.ts";
+import type { Point, Sheet } from "../../store/shapes/sheet.ts";
 
 /* What can't be true of a sheet. */
 

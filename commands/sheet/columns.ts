@@ -8,10 +8,10 @@ import {
   parseDuration,
   parseTemperature,
   pointDecimal,
-} from "../measure.ts";
-import { inEach } from "../language.ts";
-import { formatSeconds } from "../wording.ts";
-import type { Point, Sheet } from "./sheet.ts";
+} from "../speech/measure.ts";
+import { inEach } from "../speech/language.ts";
+import { formatSeconds } from "../speech/wording.ts";
+import type { Point, Sheet } from "../../store/shapes/sheet.ts";
 import { de } from "./words/columns.de.ts";
 import { en, type ColumnName } from "./words/columns.en.ts";
 

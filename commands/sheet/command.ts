@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { defineCommand, UserError, type Context } from "../define.ts";
-import { agitationOption, durationOption, temperatureOption, volumeOption } from "../quantity.ts";
+import { agitationOption, durationOption, temperatureOption, volumeOption } from "../speech/quantity.ts";
 import { writeCsv } from "./csv.ts";
 import { addRow } from "./edit.ts";
 import { LONGEST_FILE, readSheets } from "./file.ts";
@@ -20,7 +20,7 @@ import {
 import { pickSheet } from "./pick.ts";
 import { drawSheet } from "./picture.ts";
 import * as words from "./reply.ts";
-import type { Sheet } from "./sheet.ts";
+import type { Sheet } from "../../store/shapes/sheet.ts";
 
 const yesNo = z.enum(["yes", "no"]);
 const speed = z.coerce.number().int().min(1).max(102_400);

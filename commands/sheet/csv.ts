@@ -1,11 +1,11 @@
 import papa from "papaparse";
-import { NAVY_TANK } from "../plan/agitation.ts";
+import { NAVY_TANK } from "./agitation.ts";
 import { fail, ok, type Result } from "../result.ts";
-import { makeDilution } from "../measure.ts";
+import { makeDilution } from "../speech/measure.ts";
 import { COLUMNS, KEY_COLUMNS, likeOf, POINT_COLUMNS, SHEET_COLUMNS } from "./columns.ts";
 import { checkFile, type FileFault, type Placed } from "./file-faults.ts";
 import { foldName } from "./names.ts";
-import type { Dilution, Point, Sheet } from "./sheet.ts";
+import type { Dilution, Point, Sheet } from "../../store/shapes/sheet.ts";
 
 /* Sheets as lines of a table. The columns are in columns.ts. */
 

@@ -1,4 +1,4 @@
-import type { Point, Sheet } from "./sheet.ts";
+import type { Point, Sheet } from "../../store/shapes/sheet.ts";
 
 /*
  * The time model: ln t is linear in 1/T (absolute) and in stops of exposure index, exact at the sheet's points.

@@ -1,8 +1,8 @@
-import { NAVY_TANK } from "../plan/agitation.ts";
-import type { Agitation } from "../plan/plan.ts";
+import { NAVY_TANK } from "./agitation.ts";
+import type { Agitation } from "../../store/shapes/plan.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { checkSheet, type SheetFault } from "./check.ts";
-import type { Dilution, Point, Reuse, Sheet } from "./sheet.ts";
+import type { Dilution, Point, Reuse, Sheet } from "../../store/shapes/sheet.ts";
 
 /* Adding a row to a sheet, or beginning one. */
 

@@ -1,7 +1,7 @@
-import { makeDilution } from "../measure.ts";
+import { makeDilution } from "../speech/measure.ts";
 import { checkSheet, type SheetFault } from "./check.ts";
 import { foldName } from "./names.ts";
-import type { Point, Sheet } from "./sheet.ts";
+import type { Point, Sheet } from "../../store/shapes/sheet.ts";
 
 /* What can be wrong with a file of sheets; each fault has the line it stands in. Worded in file-words.ts. */
 

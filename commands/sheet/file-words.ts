@@ -1,8 +1,8 @@
-import { inEach } from "../language.ts";
-import { plain, quoted } from "../wording.ts";
+import { inEach } from "../speech/language.ts";
+import { plain, quoted } from "../speech/wording.ts";
 import type { SheetFault } from "./check.ts";
 import type { FileFault } from "./file-faults.ts";
-import type { Point } from "./sheet.ts";
+import type { Point } from "../../store/shapes/sheet.ts";
 import { de } from "./words/file.de.ts";
 import { en } from "./words/file.en.ts";
 

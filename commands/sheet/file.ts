@@ -2,7 +2,7 @@ import { fail, type Result } from "../result.ts";
 import { readCsv } from "./csv.ts";
 import type { FileFault } from "./file-faults.ts";
 import { readJson } from "./json.ts";
-import type { Sheet } from "./sheet.ts";
+import type { Sheet } from "../../store/shapes/sheet.ts";
 
 /** Longer than a class's sheets ever get. */
 export const LONGEST_FILE = 500_000;

@@ -1,6 +1,6 @@
-import { makeDilution } from "../measure.ts";
+import { makeDilution } from "../speech/measure.ts";
 import { foldName } from "./names.ts";
-import type { Dilution, Sheet } from "./sheet.ts";
+import type { Dilution, Sheet } from "../../store/shapes/sheet.ts";
 
 /* Choosing among a class's sheets by what was typed. */
 

@@ -1,11 +1,11 @@
 import { z } from "zod";
 import type { Completer, Context } from "../define.ts";
-import { inEach } from "../language.ts";
-import { dilutionOption } from "../quantity.ts";
-import { makeDilution } from "../measure.ts";
+import { inEach } from "../speech/language.ts";
+import { dilutionOption } from "../speech/quantity.ts";
+import { makeDilution } from "../speech/measure.ts";
 import { matchSheets, offerNames } from "./find.ts";
 import { parseReuse } from "./reuse-text.ts";
-import type { Sheet } from "./sheet.ts";
+import type { Sheet } from "../../store/shapes/sheet.ts";
 import { de } from "./words/options.de.ts";
 import { en } from "./words/options.en.ts";
 

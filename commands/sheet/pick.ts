@@ -1,9 +1,9 @@
-import { inEach } from "../language.ts";
+import { inEach } from "../speech/language.ts";
 import { fail, ok, type Result } from "../result.ts";
-import { formatDilution, joinAnd, plain, quoted } from "../wording.ts";
+import { formatDilution, joinAnd, plain, quoted } from "../speech/wording.ts";
 import { matchSheets, type Wanted } from "./find.ts";
 import { foldName, nearestNames } from "./names.ts";
-import type { Sheet } from "./sheet.ts";
+import type { Sheet } from "../../store/shapes/sheet.ts";
 import { de } from "./words/pick.de.ts";
 import { en } from "./words/pick.en.ts";
 

@@ -1,12 +1,12 @@
 import { scaleLinear, scaleLog, type ScaleContinuousNumeric } from "d3-scale";
 import { area, line } from "d3-shape";
 import type { Picture } from "../define.ts";
-import { inEach } from "../language.ts";
-import { SHORT_SECONDS, COOL_TENTHS_C, WARM_TENTHS_C } from "../plan/suggest.ts";
-import { temperatureRange, timeFor, type Range } from "../plan/time.ts";
-import { formatDilution, formatSeconds, formatTenthsC } from "../wording.ts";
-import type { Sheet } from "./sheet.ts";
-import { FONT, INK, svgText } from "./svg.ts";
+import { inEach } from "../speech/language.ts";
+import { SHORT_SECONDS, COOL_TENTHS_C, WARM_TENTHS_C } from "./suggest.ts";
+import { temperatureRange, timeFor, type Range } from "./time.ts";
+import { formatDilution, formatSeconds, formatTenthsC } from "../speech/wording.ts";
+import type { Sheet } from "../../store/shapes/sheet.ts";
+import { FONT, INK, svgText } from "../speech/svg.ts";
 import { de } from "./words/picture.de.ts";
 import { en } from "./words/picture.en.ts";
 

@@ -1,4 +1,4 @@
-import { reuseSchema, type Reuse } from "./sheet.ts";
+import { reuseSchema, type Reuse } from "../../store/shapes/sheet.ts";
 
 /** A maker's rule for reuse from `1/10%/10` or `4/60s/12` or `4/5%+30s/12`: films in a litre / what they add / most films. */
 export function parseReuse(text: string): Reuse | undefined {

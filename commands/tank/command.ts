@@ -1,13 +1,13 @@
 import { z } from "zod";
-import { whoMay } from "../class/who.ts";
+import { whoMay } from "../who.ts";
 import { defineCommand, UserError, type Completer, type Context } from "../define.ts";
-import { titleOf } from "../plan/step-words.ts";
-import { durationOption, volumeOption } from "../quantity.ts";
-import { currentStep, type Run } from "../run/run.ts";
-import { makeNumber } from "../wording.ts";
+import { titleOf } from "../sheet/step-words.ts";
+import { durationOption, volumeOption } from "../speech/quantity.ts";
+import { currentStep, type Run } from "../../store/shapes/run.ts";
+import { makeNumber } from "../speech/wording.ts";
 import { parseNumbers } from "./numbers.ts";
 import * as words from "./reply.ts";
-import { TANK_FORMATS, type Tank } from "./tank.ts";
+import { TANK_FORMATS, type Tank } from "../../store/shapes/tank.ts";
 
 const tankOption = z.coerce.number().int().min(1).max(999);
 

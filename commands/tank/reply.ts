@@ -1,10 +1,10 @@
 import type { CalibrationFault } from "../plan/drift.ts";
 import type { Action, FieldValue, Reply } from "../define.ts";
-import { inEach } from "../language.ts";
-import { makeLine } from "../line.ts";
-import { plain, quoted } from "../wording.ts";
+import { inEach } from "../speech/language.ts";
+import { makeLine } from "../speech/line.ts";
+import { plain, quoted } from "../speech/wording.ts";
 import { formatNumbers, MOST_TANK_NUMBER, MOST_TANKS_AT_ONCE, type NumbersFault } from "./numbers.ts";
-import type { Tank } from "./tank.ts";
+import type { Tank } from "../../store/shapes/tank.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 

@@ -1,5 +1,5 @@
 import { advance } from "../../commands/run/machine.ts";
-import type { Plan } from "../../commands/plan/plan.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
 import type { Stores } from "../../store/index.ts";
 import { aPlan, aRun, aStep } from "../support/make.ts";
 

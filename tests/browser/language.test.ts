@@ -2,7 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { summaryOf } from "../../commands/forms.ts";
 import { commands } from "../../commands/index.ts";
-import { speaking, type Language } from "../../commands/language.ts";
+import { speaking, type Language } from "../../commands/speech/language.ts";
 import { viewOf } from "../../commands/run/view.ts";
 import { createFakeClock } from "../support/clock.ts";
 import { englishIn } from "../support/english.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { renderPicture } from "../../bot/picture.ts";
+import { renderPicture } from "../../bot/chat/picture.ts";
 import { aNewRoll } from "../support/rolls.ts";
 import { findBarriers } from "./axe.ts";
 import { countBright } from "./bright.ts";

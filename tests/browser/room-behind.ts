@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach } from "vitest";
-import { inventDemo } from "../../bot/demo.ts";
+import { inventDemo } from "../../bot/demo/demo.ts";
 import type { FakeClock } from "../support/clock.ts";
 import { aPlan, aStep, START } from "../support/make.ts";
 import { startRoom, type RoomServer } from "../support/room-server.ts";

@@ -1,10 +1,10 @@
 import { readdirSync } from "node:fs";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
 import type { Command } from "../../commands/define.ts";
 import { aboutOf, summaryOf, type Forms } from "../../commands/forms.ts";
 import { commands } from "../../commands/index.ts";
-import { speaking } from "../../commands/language.ts";
+import { speaking } from "../../commands/speech/language.ts";
 import { ENGLISH_WORDS } from "../support/english.ts";
 
 /* Whether everything a person reads has its German, whoever wrote it. What German means is for each folder's own test. */
@@ -19,9 +19,9 @@ const SAME_IN_BOTH = new Set(["Name", "Film", "Plan", "Start", "Sinkside"]);
 /** Titles of sources are quoted as they are. */
 const TITLES = /The Darkroom Cookbook/g;
 
-function filesUnder(folder: string, ending: string): string[] {
+function filesUnder(folder: string, ending: RegExp): string[] {
   return readdirSync(join(ROOT, folder), { recursive: true, encoding: "utf8" })
-    .filter((name) => name.endsWith(ending))
+    .filter((name) => ending.test(name))
     .map((name) => join(folder, name))
     .sort();
 }
@@ -52,7 +52,7 @@ describe.each(commands.map((command) => [command.name, command] as const))(
   },
 );
 
-describe.each(filesUnder("commands", "words/form.de.ts"))("%s", (file) => {
+describe.each(filesUnder("commands", /words\/form\.de\.ts$/))("%s", (file) => {
   test("speaks of commands and options there are", async () => {
     const { forms } = (await load(file)) as { forms: Forms };
     const known = new Map(commands.map((command) => [command.name, optionsOf(command)]));
@@ -67,13 +67,13 @@ describe.each(filesUnder("commands", "words/form.de.ts"))("%s", (file) => {
   });
 });
 
-const dictionaries = ["commands", "bot"].flatMap((folder) => filesUnder(folder, ".en.ts"));
+const dictionaries = ["commands", "bot"].flatMap((folder) => filesUnder(folder, /[./]en\.ts$/));
 
 test("every folder that speaks has its words in a dictionary", () => {
-  const folders = filesUnder("commands", "reply.ts").map((file) => file.split("/").slice(0, 2).join("/"));
-  expect(new Set(folders).size).toBeGreaterThan(5);
+  const folders = filesUnder("commands", /reply\.ts$/).map((file) => dirname(file));
+  expect(new Set(folders).size).toBeGreaterThan(15);
   const silent = folders.filter(
-    (folder) => !dictionaries.some((file) => file.startsWith(`${folder}/words/`)),
+    (folder) => !dictionaries.some((file) => [folder, `${folder}/words`].includes(dirname(file))),
   );
   expect([...new Set(silent)]).toEqual([]);
 });
@@ -81,7 +81,7 @@ test("every folder that speaks has its words in a dictionary", () => {
 describe.each(dictionaries)("%s", (file) => {
   test("has the same keys in German, and no text that is still English", async () => {
     const { en } = await load(file);
-    const { de } = await load(file.replace(/\.en\.ts$/, ".de.ts"));
+    const { de } = await load(file.replace(/en\.ts$/, "de.ts"));
     const english = textsOf(en);
     const german = speaking("de", () => textsOf(de));
     expect([...german.keys()]).toEqual([...english.keys()]);

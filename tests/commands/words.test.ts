@@ -4,7 +4,7 @@ import { parseSync } from "vite";
 import { expect, test } from "vitest";
 import { ENGLISH_WORDS } from "../support/english.ts";
 import { HOUSE_SOURCES, OWN_FIRST } from "../../commands/batch/presets.ts";
-import { STORED } from "../../commands/plan/words/stored.de.ts";
+import { STORED } from "../../commands/sheet/words/stored.de.ts";
 
 /*
  * Whether sentences stand anywhere but in the dictionaries, where no other language would reach them, and whether the German
@@ -94,8 +94,8 @@ function escape(text: string): string {
 const sources = readdirSync(COMMANDS, { recursive: true, encoding: "utf8" })
   .filter((name) => name.endsWith(".ts"))
   .sort();
-const files = sources.filter((name) => !/\.(en|de)\.ts$/.test(name));
-const germans = sources.filter((name) => name.endsWith(".de.ts"));
+const files = sources.filter((name) => !/[./](en|de)\.ts$/.test(name));
+const germans = sources.filter((name) => /[./]de\.ts$/.test(name));
 
 test("finds a sentence where there is one", () => {
   // The check can fail: a form's own words are sentences, and are found where they are not left out.

@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { inventDemo } from "../../bot/demo.ts";
+import { inventDemo } from "../../bot/demo/demo.ts";
 import { openStores } from "../../store/index.ts";
 import type { Random } from "../simulation/random.ts";
 import { aQuickPlan, pourIn } from "../support/developing.ts";

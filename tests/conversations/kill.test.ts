@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { expect, test } from "vitest";
-import { inventDemo } from "../../bot/demo.ts";
+import { inventDemo } from "../../bot/demo/demo.ts";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { aQuickPlan, pourIn } from "../support/developing.ts";

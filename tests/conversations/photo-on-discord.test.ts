@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { renderPicture } from "../../bot/picture.ts";
-import { MOST_PHOTO_BYTES } from "../../commands/roll/photo.ts";
+import { renderPicture } from "../../bot/chat/picture.ts";
+import { MOST_PHOTO_BYTES } from "../../commands/roll/photo/photo.ts";
 import { openClassroom } from "../support/gateway/classroom.ts";
 import type { SentFile } from "../support/gateway/interactions.ts";
 import type { User } from "../support/gateway/world.ts";

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { PermissionFlagsBits } from "discord-api-types/v10";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { takeLock } from "../../bot/lock.ts";
+import { takeLock } from "../../bot/disk/lock.ts";
 import { openStores } from "../../store/index.ts";
 import { createGateway, type Gateway } from "../support/gateway/gateway.ts";
 import { shardOf } from "../support/gateway/socket.ts";

@@ -1,5 +1,5 @@
-import { createDigest, type Digest } from "../../bot/digest.ts";
-import { DEMO_KEY } from "../../bot/demo.ts";
+import { createDigest, type Digest } from "../../bot/rounds/digest.ts";
+import { DEMO_KEY } from "../../bot/demo/demo.ts";
 import { MARKS, type Mark } from "../../commands/batch/marks.ts";
 import { createRoom, type Room } from "../support/room.ts";
 

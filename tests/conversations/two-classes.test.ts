@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { createDispatch } from "../../bot/dispatch.ts";
+import { createDispatch } from "../../bot/calls/dispatch.ts";
 import type { Role } from "../../commands/define.ts";
 import { commands } from "../../commands/index.ts";
-import { sheetSchema } from "../../commands/sheet/sheet.ts";
+import { sheetSchema } from "../../store/shapes/sheet.ts";
 import { openStores } from "../../store/index.ts";
 import { createFakeClock } from "../support/clock.ts";
 import { EVERY_COMMAND, type Options } from "../support/every-command.ts";

@@ -17,9 +17,9 @@ const SIMULATION = { file: "tests/simulation/simulation.test.ts", test: "no cue 
 const MODEL = { file: "tests/simulation/model.test.ts", test: "any order of commands" };
 const FOUND = "tests/simulation/found.test.ts";
 const CLOCK = "tests/simulation/clock.test.ts";
-const SEND = "tests/bot/chat/discord-send.test.ts";
-const GUARD = "tests/bot/faults-guard.test.ts";
-const BACKUP = "tests/bot/backup.test.ts";
+const SEND = "tests/bot/chat/discord/send.test.ts";
+const GUARD = "tests/bot/disk/faults-guard.test.ts";
+const BACKUP = "tests/bot/disk/backup.test.ts";
 const POWER = { file: "tests/power-loss/power-loss.test.ts", test: "no acknowledged commit is lost" };
 
 export const MUTANTS: readonly Mutant[] = [
@@ -53,28 +53,28 @@ export const MUTANTS: readonly Mutant[] = [
   },
   {
     name: "a message is recorded as decided and not owed",
-    file: "bot/tick.ts",
+    file: "bot/cues/tick.ts",
     find: "for (const each of settled.said) owe(stores, run, each, now);",
     replace: "for (const each of settled.said.slice(1)) owe(stores, run, each, now);",
     caughtBy: MODEL,
   },
   {
     name: "each try has a key of its own",
-    file: "bot/chat/discord-send.ts",
+    file: "bot/chat/discord/send.ts",
     find: "if (plainNonce.length <= 25) return plainNonce;",
     replace: "if (plainNonce.length <= 25) return `${Math.random()}`.slice(0, 25);",
     caughtBy: { file: SEND, test: "" },
   },
   {
     name: "a key is longer than chats take",
-    file: "bot/chat/discord-send.ts",
+    file: "bot/chat/discord/send.ts",
     find: "if (plainNonce.length <= 25) return plainNonce;",
     replace: "if (plainNonce.length <= 60) return plainNonce;",
     caughtBy: { file: SEND, test: "" },
   },
   {
     name: "the chat is not asked to recognise a repeat",
-    file: "bot/chat/discord-send.ts",
+    file: "bot/chat/discord/send.ts",
     find: "enforce_nonce: true",
     replace: "enforce_nonce: false",
     caughtBy: { file: SEND, test: "" },
@@ -151,21 +151,21 @@ export const MUTANTS: readonly Mutant[] = [
   },
   {
     name: "time asleep counts as a clock that was set",
-    file: "bot/clock.ts",
+    file: "bot/process/clock.ts",
     find: "return apartMs - (Math.abs(sleptMs) < STEP_MS ? 0 : sleptMs);",
     replace: "return apartMs;",
     caughtBy: { file: CLOCK, test: "sleeps for 42 minutes" },
   },
   {
     name: "nothing looks beside the one timer",
-    file: "bot/beat.ts",
+    file: "bot/cues/beat.ts",
     find: "second = setInterval(wake, BEAT_MS);",
     replace: "second = undefined;",
     caughtBy: { file: FOUND, test: "what another process writes" },
   },
   {
     name: "a press that the chat delivers twice works twice",
-    file: "bot/dispatch.ts",
+    file: "bot/calls/dispatch.ts",
     find: "!stores.calls.claim(call.callId, now)",
     replace: "!stores.calls.claim(`${call.callId}${now}${process.hrtime.bigint()}`, now)",
     caughtBy: MODEL,
@@ -179,7 +179,7 @@ export const MUTANTS: readonly Mutant[] = [
   },
   {
     name: "an emptied store is replaced by a new one",
-    file: "bot/guard.ts",
+    file: "bot/disk/guard.ts",
     find: "if (!(marker?.held ?? backups > 0)) return;",
     replace: 'if (!(marker?.held ?? backups > 0) || path !== "") return;',
     caughtBy: { file: GUARD, test: "is not silently replaced" },
@@ -194,7 +194,7 @@ export const MUTANTS: readonly Mutant[] = [
   },
   {
     name: "a backup is not opened before it is relied on",
-    file: "bot/restore-put.ts",
+    file: "bot/disk/restore-put.ts",
     find: "const holding = inspectStore(backup);",
     replace:
       "const holding = { classes: [], runs: 0, openRuns: 0, rolls: 0, batches: 0, newestAt: 0 } as ReturnType<typeof inspectStore>;",

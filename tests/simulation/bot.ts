@@ -1,8 +1,8 @@
 import { commands } from "../../commands/index.ts";
-import { createBeat } from "../../bot/beat.ts";
-import { createSteadyClock, type Clock } from "../../bot/clock.ts";
-import { createDeliverer } from "../../bot/deliver.ts";
-import { createDispatch, type Dispatch } from "../../bot/dispatch.ts";
+import { createBeat } from "../../bot/cues/beat.ts";
+import { createSteadyClock, type Clock } from "../../bot/process/clock.ts";
+import { createDeliverer } from "../../bot/deliver/deliver.ts";
+import { createDispatch, type Dispatch } from "../../bot/calls/dispatch.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { createMemoryLog } from "../support/room.ts";
 import type { SimulatedChat } from "./chat.ts";

@@ -1,6 +1,6 @@
 import { createPace } from "../../bot/chat/pace.ts";
 import type { ChatPort, Delivery, Found, Kept, Outcome } from "../../bot/chat/port.ts";
-import { sayInRoom } from "../../bot/chat/room-say.ts";
+import { sayInRoom } from "../../bot/chat/room/say.ts";
 import type { Stores } from "../../store/index.ts";
 import type { Random } from "./random.ts";
 import type { VirtualTime } from "./virtual-time.ts";

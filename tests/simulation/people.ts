@@ -1,4 +1,4 @@
-import { makeNumber } from "../../commands/wording.ts";
+import { makeNumber } from "../../commands/speech/wording.ts";
 import type { Random } from "./random.ts";
 import { SLACK_MS, type Verdict } from "./reference.ts";
 import { drawPlan } from "./plans.ts";

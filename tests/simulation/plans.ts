@@ -1,4 +1,4 @@
-import type { Plan, Step } from "../../commands/plan/plan.ts";
+import type { Plan, Step } from "../../store/shapes/plan.ts";
 import { aPlan, aStep } from "../support/make.ts";
 import type { Random } from "./random.ts";
 

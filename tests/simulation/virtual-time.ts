@@ -1,4 +1,4 @@
-import type { TimeSources } from "../../bot/clock.ts";
+import type { TimeSources } from "../../bot/process/clock.ts";
 import type { Random } from "./random.ts";
 
 /*

@@ -1,8 +1,8 @@
 import { copyFileSync, existsSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Plan } from "../../commands/plan/plan.ts";
-import { makeNumber } from "../../commands/wording.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
+import { makeNumber } from "../../commands/speech/wording.ts";
 import { openStores } from "../../store/index.ts";
 import { START } from "../support/make.ts";
 import { startBot, type SimulatedBot } from "./bot.ts";

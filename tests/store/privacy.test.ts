@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, readdirSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { createEraser } from "../../bot/eraser.ts";
+import { createEraser } from "../../bot/rounds/eraser.ts";
 import { TEXT_COLUMNS } from "../../store/text-columns.ts";
 import { openStores } from "../../store/index.ts";
 import { createFakeClock } from "../support/clock.ts";

@@ -1,4 +1,4 @@
-import type { Roll } from "../../commands/roll/roll.ts";
+import type { Roll } from "../../store/shapes/roll.ts";
 import { createDraw } from "./many-rolls.ts";
 import { START } from "./make.ts";
 import { aRoll } from "./rolls.ts";

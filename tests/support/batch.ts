@@ -1,5 +1,5 @@
-import type { Batch } from "../../commands/batch/batch.ts";
-import type { Line, LineBody } from "../../commands/batch/ledger.ts";
+import type { Batch } from "../../store/shapes/batch.ts";
+import type { Line, LineBody } from "../../store/shapes/ledger.ts";
 import { START } from "./make.ts";
 
 /* Makers of valid batches and ledger lines; a test names only what it is about. All of it is invented. */

@@ -1,4 +1,4 @@
-import type { Clock } from "../../bot/clock.ts";
+import type { Clock } from "../../bot/process/clock.ts";
 import { START } from "./make.ts";
 
 /** A clock that moves only when it is told to. */

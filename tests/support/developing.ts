@@ -1,6 +1,6 @@
 import { advance } from "../../commands/run/machine.ts";
-import type { Plan, Step } from "../../commands/plan/plan.ts";
-import type { Run } from "../../commands/run/run.ts";
+import type { Plan, Step } from "../../store/shapes/plan.ts";
+import type { Run } from "../../store/shapes/run.ts";
 import type { Stores } from "../../store/index.ts";
 import { aPlan, aRun, aStep } from "./make.ts";
 

@@ -1,4 +1,4 @@
-import type { GuardedCommand } from "../../commands/class/who.ts";
+import type { GuardedCommand } from "../../commands/who.ts";
 
 /* For each command options that are valid, so that only the role, or the state of the class, can refuse the call. */
 

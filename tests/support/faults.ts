@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { expect } from "vitest";
-import { writeMarker } from "../../bot/guard-marker.ts";
+import { writeMarker } from "../../bot/disk/marker.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { aQuickPlan, pourIn } from "./developing.ts";
 import type { BotProcess } from "./process.ts";

@@ -1,8 +1,8 @@
-import { DEFAULT_HABITS } from "../../commands/class/habits.ts";
-import type { Agitation, Plan, Step } from "../../commands/plan/plan.ts";
-import { planSchema } from "../../commands/plan/plan.ts";
-import type { Run } from "../../commands/run/run.ts";
-import { sheetSchema, type Sheet } from "../../commands/sheet/sheet.ts";
+import { DEFAULT_HABITS } from "../../store/shapes/school.ts";
+import type { Agitation, Plan, Step } from "../../store/shapes/plan.ts";
+import { planSchema } from "../../store/shapes/plan.ts";
+import type { Run } from "../../store/shapes/run.ts";
+import { sheetSchema, type Sheet } from "../../store/shapes/sheet.ts";
 
 /* Makers of valid values; a test names only what it is about. All of it is invented. */
 

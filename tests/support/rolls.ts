@@ -1,5 +1,5 @@
 import { recordRolls } from "../../commands/roll/record.ts";
-import type { NewRoll, Roll, RollBody } from "../../commands/roll/roll.ts";
+import type { NewRoll, Roll, RollBody } from "../../store/shapes/roll.ts";
 import { aRun, START } from "./make.ts";
 
 /* Makers of rolls as the log has them. All of it is invented. */

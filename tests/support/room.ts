@@ -1,15 +1,15 @@
-import { createDeliverer, type Deliverer } from "../../bot/deliver.ts";
-import { createDispatch, type Answered } from "../../bot/dispatch.ts";
-import { inventDemo, DEMO_KEY, DEMO_NAME } from "../../bot/demo.ts";
-import type { Log } from "../../bot/log.ts";
-import { settleDue } from "../../bot/tick.ts";
+import { createDeliverer, type Deliverer } from "../../bot/deliver/deliver.ts";
+import { createDispatch, type Answered } from "../../bot/calls/dispatch.ts";
+import { inventDemo, DEMO_KEY, DEMO_NAME } from "../../bot/demo/demo.ts";
+import type { Log } from "../../bot/process/log.ts";
+import { settleDue } from "../../bot/cues/tick.ts";
 import type { ChatPort, Delivery, Outcome } from "../../bot/chat/port.ts";
 import { lineFormOf, type Role } from "../../commands/define.ts";
 import { commands } from "../../commands/index.ts";
-import { speaking, type Language } from "../../commands/language.ts";
-import { parseLine } from "../../commands/line.ts";
-import { lineFaultWords } from "../../commands/line-words.ts";
-import { sayInstants } from "../../commands/wording.ts";
+import { speaking, type Language } from "../../commands/speech/language.ts";
+import { parseLine } from "../../commands/speech/line.ts";
+import { lineFaultWords } from "../../commands/speech/line-words.ts";
+import { sayInstants } from "../../commands/speech/wording.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { createFakeClock, type FakeClock } from "./clock.ts";
 

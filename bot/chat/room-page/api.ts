@@ -1,5 +1,5 @@
-import type { Language } from "../../../commands/language.ts";
-import type { CommandCard, DoorCode, DoorSheet, DoorState } from "../room-wire.ts";
+import type { Language } from "../../../commands/speech/language.ts";
+import type { CommandCard, DoorCode, DoorSheet, DoorState } from "../room/wire.ts";
 
 /* The few things asked over plain HTTP: the door, the command cards, the keys. */
 

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import { formatSeconds } from "../../../commands/wording.ts";
+import { formatSeconds } from "../../../commands/speech/wording.ts";
 import { Composer } from "./composer.tsx";
 import { CueScreen } from "./cue-screen.tsx";
 import { Forms } from "./forms.tsx";

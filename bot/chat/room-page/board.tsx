@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import type { DoorSheet } from "../room-wire.ts";
+import type { DoorSheet } from "../room/wire.ts";
 import { api } from "./api.ts";
 import { LinkState, LostBanner } from "./link-state.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";

@@ -1,6 +1,6 @@
-import { parseLine, type LineForm } from "../../../commands/line.ts";
-import { pointDecimal } from "../../../commands/measure.ts";
-import type { CommandCard, OptionCard, Refusal } from "../room-wire.ts";
+import { parseLine, type LineForm } from "../../../commands/speech/line.ts";
+import { pointDecimal } from "../../../commands/speech/measure.ts";
+import type { CommandCard, OptionCard, Refusal } from "../room/wire.ts";
 import type { Words } from "./words.en.ts";
 
 /* What is wrong with a line, told while it is typed. The room checks everything again. */

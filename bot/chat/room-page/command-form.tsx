@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import type { CommandCard } from "../room-wire.ts";
+import type { CommandCard } from "../room/wire.ts";
 import { checkValue, wordFault } from "./check.ts";
 import { quoteWhereNeeded } from "./complete.ts";
 import { OptionField } from "./option-field.tsx";

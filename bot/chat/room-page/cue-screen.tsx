@@ -1,5 +1,5 @@
 import { useEffect, useRef } from "preact/hooks";
-import { formatSeconds } from "../../../commands/wording.ts";
+import { formatSeconds } from "../../../commands/speech/wording.ts";
 import { LATE_FROM_MS, type OpenCue } from "./cues.ts";
 import { readBlocks } from "./marks.ts";
 import { openModal } from "./modal.ts";

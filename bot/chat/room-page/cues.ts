@@ -1,5 +1,5 @@
-import type { PersonView } from "../room-view.ts";
-import type { FeedEvent } from "../room-wire.ts";
+import type { PersonView } from "../room/view.ts";
+import type { FeedEvent } from "../room/wire.ts";
 import { readAsWords } from "./marks.ts";
 
 /* Which call fills the screen. */

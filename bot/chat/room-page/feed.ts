@@ -1,4 +1,4 @@
-import type { FeedEvent } from "../room-wire.ts";
+import type { FeedEvent } from "../room/wire.ts";
 import type { PendingLine } from "./state.ts";
 
 /** More than this no page holds; older rolls are found in the log. */

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import type { CommandCard } from "../room-wire.ts";
+import type { CommandCard } from "../room/wire.ts";
 import { CommandForm } from "./command-form.tsx";
 import { useRoomPart } from "./room-context.ts";
 import { Sheet } from "./sheet.tsx";

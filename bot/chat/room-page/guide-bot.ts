@@ -1,7 +1,7 @@
-import { DEMO_SHEETS } from "../../demo.ts";
-import { DEFAULT_HABITS } from "../../../commands/class/habits.ts";
+import { DEMO_SHEETS } from "../../demo/demo.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/school.ts";
 import type { Reply } from "../../../commands/define.ts";
-import { parseLine } from "../../../commands/line.ts";
+import { parseLine } from "../../../commands/speech/line.ts";
 import { makePlan } from "../../../commands/plan/process.ts";
 import { plannedReply } from "../../../commands/plan/reply.ts";
 import { bareRequest } from "../../../commands/plan/request.ts";
@@ -15,10 +15,10 @@ import {
   overReply,
   startedReply,
 } from "../../../commands/run/reply.ts";
-import { isOver, type Run } from "../../../commands/run/run.ts";
+import { isOver, type Run } from "../../../store/shapes/run.ts";
 import { settle, type DueCue } from "../../../commands/run/settle.ts";
 import { viewOf } from "../../../commands/run/view.ts";
-import type { PersonView } from "../room-view.ts";
+import type { PersonView } from "../room/view.ts";
 
 /*
  * The guided run: the real plan, the real run machine and the real words, in the browser alone. Nothing of it reaches

@@ -1,7 +1,7 @@
-import { DEMO_NAME } from "../../demo.ts";
+import { DEMO_NAME } from "../../demo/demo.ts";
 import type { Action, Reply } from "../../../commands/define.ts";
-import { speaking } from "../../../commands/language.ts";
-import type { FeedEvent } from "../room-wire.ts";
+import { speaking } from "../../../commands/speech/language.ts";
+import type { FeedEvent } from "../room/wire.ts";
 import { moment, openCues } from "./cues.ts";
 import { createGuideBot, type GuideBot } from "./guide-bot.ts";
 import type { PageRoom } from "./room.ts";

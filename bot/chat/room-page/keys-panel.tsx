@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import type { DoorSheet } from "../room-wire.ts";
+import type { DoorSheet } from "../room/wire.ts";
 import { api, type Answer, type DoorFault, type ShownSecrets } from "./api.ts";
 import { useRoomPart } from "./room-context.ts";
 import { sayInstant } from "./said.tsx";

@@ -1,4 +1,4 @@
-import { saySeconds } from "../../../commands/wording.ts";
+import { saySeconds } from "../../../commands/speech/wording.ts";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { useRoomTime } from "./ticking.ts";
 import { useWords } from "./words.ts";

@@ -1,4 +1,4 @@
-import type { FromPage, ToPage } from "../room-wire.ts";
+import type { FromPage, ToPage } from "../room/wire.ts";
 
 /* The socket to the room: opened again whenever it is lost, and never believed to be alive without an answer. */
 

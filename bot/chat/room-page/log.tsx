@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { saySeconds } from "../../../commands/wording.ts";
-import type { FeedEvent } from "../room-wire.ts";
+import { saySeconds } from "../../../commands/speech/wording.ts";
+import type { FeedEvent } from "../room/wire.ts";
 import { Actions } from "./actions.tsx";
 import { LATE_FROM_MS } from "./cues.ts";
 import { Photo } from "./photo.tsx";

@@ -1,4 +1,4 @@
-import { renderInstants, type InstantStyle } from "../../../commands/wording.ts";
+import { renderInstants, type InstantStyle } from "../../../commands/speech/wording.ts";
 
 /* The small markdown of replies, read into plain data; nothing in it can become HTML. */
 

@@ -1,4 +1,4 @@
-import type { PhotoRefusal } from "../room-wire.ts";
+import type { PhotoRefusal } from "../room/wire.ts";
 import type { DoorFault } from "./api.ts";
 import { en } from "./words.en.ts";
 

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { useId, useState } from "preact/hooks";
-import type { FeedEvent } from "../room-wire.ts";
+import type { FeedEvent } from "../room/wire.ts";
 import { sendPhoto } from "./photo-file.ts";
 import { Pictures } from "./picture.tsx";
 import { useWords } from "./words.ts";

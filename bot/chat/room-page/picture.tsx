@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import type { FeedEvent } from "../room-wire.ts";
+import type { FeedEvent } from "../room/wire.ts";
 import { closeModal, openModal } from "./modal.ts";
 import { useWords } from "./words.ts";
 

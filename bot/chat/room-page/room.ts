@@ -1,5 +1,5 @@
 import type { Suggestion } from "../../../commands/define.ts";
-import type { DoorState, FeedEvent, ToPage } from "../room-wire.ts";
+import type { DoorState, FeedEvent, ToPage } from "../room/wire.ts";
 import { drawCallId } from "./call-id.ts";
 import { createAlarm, type Alarm } from "./alarm.ts";
 import { api } from "./api.ts";

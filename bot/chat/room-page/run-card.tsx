@@ -1,5 +1,5 @@
-import { formatSeconds } from "../../../commands/wording.ts";
-import type { PersonView } from "../room-view.ts";
+import { formatSeconds } from "../../../commands/speech/wording.ts";
+import type { PersonView } from "../room/view.ts";
 import { Actions } from "./actions.tsx";
 import { secondsTo, useRoomTime } from "./ticking.ts";
 import { useWords } from "./words.ts";

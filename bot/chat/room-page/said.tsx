@@ -1,4 +1,4 @@
-import { saySeconds } from "../../../commands/wording.ts";
+import { saySeconds } from "../../../commands/speech/wording.ts";
 import { readBlocks, type Mark } from "./marks.ts";
 import { useRoomPart } from "./room-context.ts";
 import { useRoomTime } from "./ticking.ts";

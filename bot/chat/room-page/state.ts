@@ -1,6 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
-import type { CommandCard, DoorState, FeedEvent, RoomFacts, WallRow } from "../room-wire.ts";
-import type { PersonView, ReadyPlan } from "../room-view.ts";
+import type { CommandCard, DoorState, FeedEvent, RoomFacts, WallRow } from "../room/wire.ts";
+import type { ReadyPlan } from "../../../commands/plan/ready.ts";
+import type { PersonView } from "../room/view.ts";
 import type { Language } from "./words.ts";
 
 export interface PendingLine {

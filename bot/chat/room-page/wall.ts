@@ -1,4 +1,4 @@
-import type { WallRow } from "../room-wire.ts";
+import type { WallRow } from "../room/wire.ts";
 
 /* How the tanks are laid out on the wall. */
 

@@ -1,4 +1,4 @@
-import { formatNumber } from "../../wording.ts";
+import { formatNumber } from "../../speech/wording.ts";
 import type { BatchWords } from "./batch.en.ts";
 
 const rolls = (count: number): string => `${formatNumber(count)} ${count === 1 ? "Film" : "Filme"}`;

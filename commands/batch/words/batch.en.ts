@@ -1,5 +1,5 @@
-import { countOf } from "../../wording.ts";
-import type { BatchKind } from "../batch.ts";
+import { countOf } from "../../speech/wording.ts";
+import type { BatchKind } from "../../../store/shapes/batch.ts";
 import type { Standing } from "../state.ts";
 
 /* The words for a batch, shared by everything that speaks of one. */

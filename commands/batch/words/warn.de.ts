@@ -1,4 +1,4 @@
-import type { BatchKind } from "../batch.ts";
+import type { BatchKind } from "../../../store/shapes/batch.ts";
 import { de as batch } from "./batch.de.ts";
 import type { WarnWords } from "./warn.en.ts";
 

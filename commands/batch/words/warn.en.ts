@@ -1,4 +1,4 @@
-import type { BatchKind } from "../batch.ts";
+import type { BatchKind } from "../../../store/shapes/batch.ts";
 import { en as batch } from "./batch.en.ts";
 
 /*

@@ -1,3 +1,4 @@
+import { joinAnd } from "../../speech/wording.ts";
 import type { BoardWords } from "./board.en.ts";
 
 export const de: BoardWords = {
@@ -19,4 +20,6 @@ export const de: BoardWords = {
   isTheTeachers: "Wo die Tafel steht, sagt nur die Lehrkraft. Lass `channel` weg, um sie zu sehen.",
   noChannel:
     "Dieser Befehl kam aus keinem Kanal, in dem ich sprechen kann. Gib ihn in dem Kanal, der die Tafel zeigen soll.",
+  lacks: (missing) =>
+    `**In diesem Kanal fehlt mir ${joinAnd(missing)}.** Öffne die Einstellungen des Kanals, dann die Berechtigungen, wähle meine Rolle und schalte ein: ${joinAnd(missing)}.`,
 };

@@ -1,4 +1,5 @@
-import { countOf } from "../../wording.ts";
+import { joinAnd } from "../../speech/wording.ts";
+import { countOf } from "../../speech/wording.ts";
 
 /* Names come harmless, steps titled, instants marked. */
 
@@ -21,5 +22,7 @@ export const en = {
   isTheTeachers: "Only the teacher says where the board stands. Leave `channel` out to see it.",
   noChannel:
     "This call came from no channel I can speak in. Give the command in the channel that is to show the board.",
+  lacks: (missing: readonly string[]) =>
+    `**I lack ${joinAnd(missing)} in this channel.** Open the channel's settings, then Permissions, choose my role, and turn on ${joinAnd(missing)}.`,
 };
 export type BoardWords = typeof en;

@@ -1,5 +1,5 @@
 import type { Mark } from "../../batch/marks.ts";
-import { countOf } from "../../wording.ts";
+import { countOf } from "../../speech/wording.ts";
 
 const more = (others: number): string => (others > 0 ? ` (and ${countOf(others, "run")} more)` : "");
 

@@ -1,4 +1,4 @@
-import { joinAnd } from "../../wording.ts";
+import { joinAnd } from "../../speech/wording.ts";
 import type { MineWords } from "./reply.en.ts";
 
 const count = (number: number, one: string, many: string): string => `${number} ${number === 1 ? one : many}`;

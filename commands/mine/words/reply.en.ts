@@ -1,4 +1,4 @@
-import { countOf, joinAnd } from "../../wording.ts";
+import { countOf, joinAnd } from "../../speech/wording.ts";
 import type { HeldCounts } from "../reply.ts";
 
 export const en = {

@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatTenthsC } from "../../wording.ts";
+import { formatBothScales, formatMl, formatTenthsC } from "../../speech/wording.ts";
 import type { ReplyWords } from "./reply.en.ts";
 
 export const de: ReplyWords = {

@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatTenthsC } from "../../wording.ts";
+import { formatBothScales, formatMl, formatTenthsC } from "../../speech/wording.ts";
 
 export const en = {
   nothingGiven: "Say how much: `total:300 ml`, or `concentrate:` or `water:` if that is what you have.",

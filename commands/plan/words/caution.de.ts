@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatSeconds, formatTenthsC } from "../../wording.ts";
+import { formatBothScales, formatMl, formatSeconds, formatTenthsC } from "../../speech/wording.ts";
 import type { CautionWords } from "./caution.en.ts";
 
 const uneven = "Unter 5 Minuten kann die Entwicklung ungleichmäßig werden.";

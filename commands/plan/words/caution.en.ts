@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatSeconds, formatTenthsC } from "../../wording.ts";
+import { formatBothScales, formatMl, formatSeconds, formatTenthsC } from "../../speech/wording.ts";
 
 const uneven = "Under 5 minutes development can come out uneven.";
 const better = (seconds: number, tenthsC: number): string =>

@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatSeconds, joinAnd } from "../../wording.ts";
+import { formatBothScales, formatMl, formatSeconds, joinAnd } from "../../speech/wording.ts";
 import type { FaultWords } from "./fault.en.ts";
 
 const doneFilms = (count: number): string => `${count} ${count === 1 ? "Film" : "Filme"}`;

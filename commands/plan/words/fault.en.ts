@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatSeconds, joinAnd } from "../../wording.ts";
+import { formatBothScales, formatMl, formatSeconds, joinAnd } from "../../speech/wording.ts";
 
 export const en = {
   tooCold: (tenthsC: number, nearestTenthsC: number) =>

@@ -1,5 +1,5 @@
 import type { PaperName } from "../cut.ts";
-import { formatMl, formatSeconds, joinAnd } from "../../wording.ts";
+import { formatMl, formatSeconds, joinAnd } from "../../speech/wording.ts";
 import type { ReplyWords } from "./reply.en.ts";
 
 const PAPERS: Record<PaperName, string> = {

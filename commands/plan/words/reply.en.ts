@@ -1,6 +1,6 @@
 import type { PaperName } from "../cut.ts";
-import type { Plan } from "../plan.ts";
-import { countOf, formatMl, formatSeconds, joinAnd } from "../../wording.ts";
+import type { Plan } from "../../../store/shapes/plan.ts";
+import { countOf, formatMl, formatSeconds, joinAnd } from "../../speech/wording.ts";
 
 export const en = {
   noTank: (typed: string) => `There is no tank ${typed} in this class. See the tanks with \`/tank list\`.`,

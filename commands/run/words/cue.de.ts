@@ -1,5 +1,5 @@
-import type { Agitation } from "../../plan/plan.ts";
-import { formatSeconds, instant, saySeconds } from "../../wording.ts";
+import type { Agitation } from "../../../store/shapes/plan.ts";
+import { formatSeconds, instant, saySeconds } from "../../speech/wording.ts";
 import { accusative, nominative } from "./articles.de.ts";
 import type { CueWords } from "./cue.en.ts";
 

@@ -1,5 +1,5 @@
-import type { Agitation } from "../../plan/plan.ts";
-import { countOf, formatSeconds, instant, saySeconds } from "../../wording.ts";
+import type { Agitation } from "../../../store/shapes/plan.ts";
+import { countOf, formatSeconds, instant, saySeconds } from "../../speech/wording.ts";
 import type { Titled } from "./titled.ts";
 
 const MOVE = {

@@ -1,4 +1,4 @@
-import { formatBothScales, formatSeconds, instant, saySeconds } from "../../wording.ts";
+import { formatBothScales, formatSeconds, instant, saySeconds } from "../../speech/wording.ts";
 import { accusative, inside, nominative } from "./articles.de.ts";
 import type { ReplyWords } from "./reply.en.ts";
 

@@ -1,4 +1,4 @@
-import { countOf, formatBothScales, formatSeconds, instant, saySeconds } from "../../wording.ts";
+import { countOf, formatBothScales, formatSeconds, instant, saySeconds } from "../../speech/wording.ts";
 import type { Titled } from "./titled.ts";
 
 /** `name`: `R7, tank 3`. A step that is null lies behind the last one. */

@@ -1,4 +1,4 @@
-import type { Step } from "../../plan/plan.ts";
+import type { Step } from "../../../store/shapes/plan.ts";
 
 /** A step as a sentence speaks of it: its title as it stands in the middle, and its kind, for languages with genders. */
 export interface Titled {

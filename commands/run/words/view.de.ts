@@ -1,4 +1,4 @@
-import { saySeconds } from "../../wording.ts";
+import { saySeconds } from "../../speech/wording.ts";
 import type { ViewWords } from "./view.en.ts";
 
 export const de: ViewWords = {

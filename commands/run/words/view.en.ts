@@ -1,4 +1,4 @@
-import { saySeconds } from "../../wording.ts";
+import { saySeconds } from "../../speech/wording.ts";
 
 /** What a page shows: a few words each. */
 export const en = {

@@ -1,4 +1,4 @@
-import { formatSeconds, formatTenthsC, joinAnd } from "../../wording.ts";
+import { formatSeconds, formatTenthsC, joinAnd } from "../../speech/wording.ts";
 import type { FileWords } from "./file.en.ts";
 
 export const de: FileWords = {

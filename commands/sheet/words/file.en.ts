@@ -1,4 +1,4 @@
-import { formatSeconds, formatTenthsC, joinAnd } from "../../wording.ts";
+import { formatSeconds, formatTenthsC, joinAnd } from "../../speech/wording.ts";
 
 export const en = {
   /** `9:00 at 20 °C, EI 400`. */

@@ -1,4 +1,4 @@
-import { joinOr } from "../../wording.ts";
+import { joinOr } from "../../speech/wording.ts";
 import type { PickWords } from "./pick.en.ts";
 
 export const de: PickWords = {

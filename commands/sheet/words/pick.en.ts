@@ -1,4 +1,4 @@
-import { countOf } from "../../wording.ts";
+import { countOf } from "../../speech/wording.ts";
 
 export const en = {
   noSheets:

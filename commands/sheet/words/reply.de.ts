@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatSeconds, formatTenthsC, joinAnd } from "../../wording.ts";
+import { formatBothScales, formatMl, formatSeconds, formatTenthsC, joinAnd } from "../../speech/wording.ts";
 import type { ReplyWords } from "./reply.en.ts";
 
 const times = (count: number): string => `${count} ${count === 1 ? "Zeit" : "Zeiten"}`;

@@ -1,4 +1,11 @@
-import { countOf, formatBothScales, formatMl, formatSeconds, formatTenthsC, joinAnd } from "../../wording.ts";
+import {
+  countOf,
+  formatBothScales,
+  formatMl,
+  formatSeconds,
+  formatTenthsC,
+  joinAnd,
+} from "../../speech/wording.ts";
 
 export const en = {
   timeRange: "A sheet's time lies between 0:15 and 3:00:00. Check the time.",

@@ -1,5 +1,5 @@
-import { formatMl, saySeconds } from "../../wording.ts";
-import type { Tank } from "../tank.ts";
+import { formatMl, saySeconds } from "../../speech/wording.ts";
+import type { Tank } from "../../../store/shapes/tank.ts";
 import type { ReplyWords } from "./reply.en.ts";
 
 const size = ({ reels, volumeMl, format }: Tank): string =>

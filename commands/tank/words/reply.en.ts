@@ -1,6 +1,6 @@
 import type { CalibrationFault } from "../../plan/drift.ts";
-import { countOf, formatMl, saySeconds } from "../../wording.ts";
-import type { Tank } from "../tank.ts";
+import { countOf, formatMl, saySeconds } from "../../speech/wording.ts";
+import type { Tank } from "../../../store/shapes/tank.ts";
 
 const size = ({ reels, volumeMl, format }: Tank): string =>
   `${countOf(reels, "reel")}, ${formatMl(volumeMl)}, ${format === "any" ? "any format" : format}`;

@@ -12,7 +12,7 @@ const PARTS = [
   "bot/beat.js",
   "bot/deliver.js",
   "bot/clock.js",
-  "bot/chat/room-say.js",
+  "bot/say.js",
   "bot/tidier.js",
 ];
 

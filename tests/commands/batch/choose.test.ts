@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { Batch } from "../../../commands/batch/batch.ts";
+import type { Batch } from "../../../store/shapes/batch.ts";
 import { chooseBatch, needOf, takenMl, type Candidate, type Need } from "../../../commands/batch/choose.ts";
-import type { LineBody } from "../../../commands/batch/ledger.ts";
+import type { LineBody } from "../../../store/shapes/ledger.ts";
 import { stateOf } from "../../../commands/batch/state.ts";
 import { aBatch, aDeveloper, DAY_MS, ledger, mixed, used } from "../../support/batch.ts";
 import { aPlan, aStep, START } from "../../support/make.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { evidenceWords } from "../../../commands/batch/evidence-words.ts";
+import { evidenceWords } from "../../../commands/class/digest/evidence-words.ts";
 import { formatShelfLife, parseCapacity, parseShelfLife } from "../../../commands/batch/figures.ts";
 import { parseDay } from "../../../commands/batch/dates.ts";
 import { gaugesPicture } from "../../../commands/batch/picture.ts";
@@ -9,7 +9,7 @@ import { traceOf } from "../../../commands/batch/trace.ts";
 import { wornAtPourWords } from "../../../commands/batch/refusal-words.ts";
 import { forms } from "../../../commands/batch/words/form.de.ts";
 import { commands } from "../../../commands/index.ts";
-import { speaking } from "../../../commands/language.ts";
+import { speaking } from "../../../commands/speech/language.ts";
 import type { Reply } from "../../../commands/define.ts";
 import { aBatch, aDeveloper, DAY_MS, ledger, mixed, tested, used } from "../../support/batch.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";

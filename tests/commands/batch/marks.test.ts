@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { LineBody } from "../../../commands/batch/ledger.ts";
+import type { LineBody } from "../../../store/shapes/ledger.ts";
 import { newsOf, reachedMarks, type Mark, type Reached } from "../../../commands/batch/marks.ts";
 import { aBatch, aDeveloper, DAY_MS, ledger, mixed, tested, topped, used } from "../../support/batch.ts";
 import { START } from "../../support/make.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { renderPicture } from "../../../bot/picture.ts";
+import { renderPicture } from "../../../bot/chat/picture.ts";
 import { gaugesPicture } from "../../../commands/batch/picture.ts";
 import { traceOf } from "../../../commands/batch/trace.ts";
 import { aBatch, aDeveloper, DAY_MS, ledger, mixed, tested, used } from "../../support/batch.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { LineBody } from "../../../commands/batch/ledger.ts";
+import type { LineBody } from "../../../store/shapes/ledger.ts";
 import { presetFor } from "../../../commands/batch/presets.ts";
 import { stateOf } from "../../../commands/batch/state.ts";
 import { fixTime } from "../../../commands/plan/fix.ts";

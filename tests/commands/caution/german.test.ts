@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { cautionReply } from "../../../commands/caution/reply.ts";
 import { TASKS } from "../../../commands/caution/tasks.ts";
-import { speaking } from "../../../commands/language.ts";
+import { speaking } from "../../../commands/speech/language.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 import { createRoom } from "../../support/room.ts";
 

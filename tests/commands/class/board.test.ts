@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { boardOf } from "../../../commands/class/board.ts";
-import { boardText } from "../../../commands/class/board-reply.ts";
-import { renderInstants } from "../../../commands/wording.ts";
+import { boardText } from "../../../commands/class/board-words.ts";
+import { renderInstants } from "../../../commands/speech/wording.ts";
 import { aPlan, aRun, START } from "../../support/make.ts";
 import { createRoom } from "../../support/room.ts";
 

@@ -4,7 +4,7 @@ import type { Role } from "../../../commands/define.ts";
 import { MARKS } from "../../../commands/batch/marks.ts";
 import type { NextStep } from "../../../commands/help/next-step.ts";
 import { helpReply } from "../../../commands/help/reply.ts";
-import { speaking } from "../../../commands/language.ts";
+import { speaking } from "../../../commands/speech/language.ts";
 import { viewOf } from "../../../commands/run/view.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 import { aRun, START } from "../../support/make.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readJson } from "../../../commands/roll/file.ts";
+import { readJson } from "../../../commands/roll/export/file.ts";
 import { createRoom, type Room } from "../../support/room.ts";
 
 function withARoll(room: Room, person: string): void {

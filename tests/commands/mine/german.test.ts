@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { commands } from "../../../commands/index.ts";
-import { speaking } from "../../../commands/language.ts";
+import { speaking } from "../../../commands/speech/language.ts";
 import { erasedReply, forgottenReply, showReply, statement } from "../../../commands/mine/reply.ts";
 import { forms } from "../../../commands/mine/words/form.de.ts";
 import { forms as helpForms } from "../../../commands/help/words/form.de.ts";

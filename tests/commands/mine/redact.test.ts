@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { namesOf, redactJson, redactText } from "../../../commands/mine/redact.ts";
-import { plain } from "../../../commands/wording.ts";
+import { plain } from "../../../commands/speech/wording.ts";
 
 const redact = (text: string, name: string, others: readonly string[] = []): string =>
   redactText(text, namesOf([name], others));

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { speaking } from "../../../commands/language.ts";
-import { classReply } from "../../../commands/mix/class-reply.ts";
-import type { ClassDay, MixItem } from "../../../commands/mix/class.ts";
+import { speaking } from "../../../commands/speech/language.ts";
+import { classReply } from "../../../commands/mix/class/reply.ts";
+import type { ClassDay, MixItem } from "../../../commands/mix/class/needs.ts";
 import { diluteFault, dilutedReply, temperFault, temperedReply } from "../../../commands/mix/reply.ts";
 import { forms } from "../../../commands/mix/words/form.de.ts";
-import { sayInstants } from "../../../commands/wording.ts";
+import { sayInstants } from "../../../commands/speech/wording.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 import { START } from "../../support/make.ts";
 import { createRoom, type Room } from "../../support/room.ts";

@@ -1,9 +1,9 @@
 import * as fc from "fast-check";
 import { bareRequest, type PlanRequest } from "../../../commands/plan/request.ts";
-import { temperatureRange } from "../../../commands/plan/time.ts";
+import { temperatureRange } from "../../../commands/sheet/time.ts";
 import { checkSheet } from "../../../commands/sheet/check.ts";
-import type { Sheet } from "../../../commands/sheet/sheet.ts";
-import type { Tank } from "../../../commands/tank/tank.ts";
+import type { Sheet } from "../../../store/shapes/sheet.ts";
+import type { Tank } from "../../../store/shapes/tank.ts";
 import { aSheet } from "../../support/make.ts";
 
 /* Anything a class could hold or ask. */

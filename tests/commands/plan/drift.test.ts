@@ -1,6 +1,6 @@
 import { createRequire } from "node:module";
 import { describe, expect, test } from "vitest";
-import { DEFAULT_HABITS } from "../../../commands/class/habits.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/school.ts";
 import { dosePercent } from "../../../commands/plan/dose.ts";
 import {
   calibrateTimeConstant,

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { DEFAULT_HABITS } from "../../../commands/class/habits.ts";
-import { speaking } from "../../../commands/language.ts";
-import { honestyLines } from "../../../commands/plan/basis-words.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/school.ts";
+import { speaking } from "../../../commands/speech/language.ts";
+import { honestyLines } from "../../../commands/sheet/basis-words.ts";
 import { sayCaution } from "../../../commands/plan/caution-words.ts";
 import { sayPlanFault } from "../../../commands/plan/fault-words.ts";
-import { NO_REST } from "../../../commands/plan/agitation.ts";
-import { CAUTION_CODES, STEP_KINDS } from "../../../commands/plan/plan.ts";
+import { NO_REST } from "../../../commands/sheet/agitation.ts";
+import { CAUTION_CODES, STEP_KINDS } from "../../../store/shapes/plan.ts";
 import { makePlan } from "../../../commands/plan/process.ts";
 import { bareRequest, type PlanRequest } from "../../../commands/plan/request.ts";
 import { plannedReply } from "../../../commands/plan/reply.ts";
@@ -16,9 +16,9 @@ import {
   leavingOf,
   titleInText,
   titleOf,
-} from "../../../commands/plan/step-words.ts";
+} from "../../../commands/sheet/step-words.ts";
 import { forms } from "../../../commands/plan/words/form.de.ts";
-import { STORED } from "../../../commands/plan/words/stored.de.ts";
+import { STORED } from "../../../commands/sheet/words/stored.de.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 import { aPlan, aSheet, aStep, EACH_MINUTE } from "../../support/make.ts";
 import { createRoom, type Room } from "../../support/room.ts";

@@ -5,7 +5,7 @@ import {
   NAVY_TANK,
   NO_REST,
   restSeconds,
-} from "../../../commands/plan/agitation.ts";
+} from "../../../commands/sheet/agitation.ts";
 import { cutStrips, layContactSheet } from "../../../commands/plan/cut.ts";
 import { coldFactor, fixTime } from "../../../commands/plan/fix.ts";
 import { reusedSeconds } from "../../../commands/plan/reuse.ts";

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { DEFAULT_HABITS } from "../../../commands/class/habits.ts";
-import { honestyLine } from "../../../commands/plan/basis-words.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/school.ts";
+import { honestyLine } from "../../../commands/sheet/basis-words.ts";
 import { CAUTION_TEXT, sayCaution } from "../../../commands/plan/caution-words.ts";
-import { CAUTION_CODES, planSchema, type Plan } from "../../../commands/plan/plan.ts";
+import { CAUTION_CODES, planSchema, type Plan } from "../../../store/shapes/plan.ts";
 import { makePlan } from "../../../commands/plan/process.ts";
 import { bareRequest, type PlanRequest } from "../../../commands/plan/request.ts";
 import { aSheet } from "../../support/make.ts";

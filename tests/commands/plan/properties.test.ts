@@ -1,12 +1,12 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
-import { DEFAULT_HABITS } from "../../../commands/class/habits.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/school.ts";
 import { cutStrips } from "../../../commands/plan/cut.ts";
 import { dosePercent } from "../../../commands/plan/dose.ts";
-import { planSchema } from "../../../commands/plan/plan.ts";
+import { planSchema } from "../../../store/shapes/plan.ts";
 import { makePlan } from "../../../commands/plan/process.ts";
 import { secondsLeftAt } from "../../../commands/plan/retemper.ts";
-import { timeFor } from "../../../commands/plan/time.ts";
+import { timeFor } from "../../../commands/sheet/time.ts";
 import { splitVolume } from "../../../commands/plan/volume.ts";
 import { makeCurve } from "../../../commands/sheet/curve.ts";
 import { requestArbitrary, sheetArbitrary } from "./arbitrary.ts";

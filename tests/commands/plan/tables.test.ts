@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { pushRange } from "../../../commands/plan/push.ts";
-import { timeFor } from "../../../commands/plan/time.ts";
-import type { Point } from "../../../commands/sheet/sheet.ts";
+import { pushRange } from "../../../commands/sheet/push.ts";
+import { timeFor } from "../../../commands/sheet/time.ts";
+import type { Point } from "../../../store/shapes/sheet.ts";
 import { aSheet } from "../../support/make.ts";
 import { TABLE_1A, TABLE_1B, TABLE_1C } from "./tables.ts";
 

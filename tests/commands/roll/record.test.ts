@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { recordRolls } from "../../../commands/roll/record.ts";
 import { advance, type RunEvent } from "../../../commands/run/machine.ts";
-import type { Run } from "../../../commands/run/run.ts";
+import type { Run } from "../../../store/shapes/run.ts";
 import { aPlan, aRun, aSheet, START } from "../../support/make.ts";
 
 const at = (seconds: number): number => START + seconds * 1000;

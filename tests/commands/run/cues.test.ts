@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { advance } from "../../../commands/run/machine.ts";
 import { cuesAfter, cuesOf } from "../../../commands/run/cues.ts";
 import { settle, type DueCue } from "../../../commands/run/settle.ts";
-import type { Run } from "../../../commands/run/run.ts";
+import type { Run } from "../../../store/shapes/run.ts";
 import { aPlan, aRun, aStep, EACH_MINUTE, START } from "../../support/make.ts";
 
 function developing(over: Partial<Run> = {}): Run {

@@ -1,14 +1,14 @@
 import { describe, expect, test } from "vitest";
 import type { Action } from "../../../commands/define.ts";
-import { speaking } from "../../../commands/language.ts";
-import type { Step } from "../../../commands/plan/plan.ts";
+import { speaking } from "../../../commands/speech/language.ts";
+import type { Step } from "../../../store/shapes/plan.ts";
 import { cueMessage } from "../../../commands/run/cue-words.ts";
 import { CUE_KINDS, type CueKind } from "../../../commands/run/cues.ts";
 import * as replies from "../../../commands/run/reply.ts";
 import type { RunFault } from "../../../commands/run/machine.ts";
-import type { Run } from "../../../commands/run/run.ts";
+import type { Run } from "../../../store/shapes/run.ts";
 import { cueWords, viewOf } from "../../../commands/run/view.ts";
-import { sayInstants } from "../../../commands/wording.ts";
+import { sayInstants } from "../../../commands/speech/wording.ts";
 import { englishIn } from "../../support/english.ts";
 import { aPlan, aRun, someSteps, START } from "../../support/make.ts";
 import { createRoom, type Room } from "../../support/room.ts";

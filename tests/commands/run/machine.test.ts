@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import fc from "fast-check";
 import { advance, type RunEvent } from "../../../commands/run/machine.ts";
-import { isOver, type Run } from "../../../commands/run/run.ts";
+import { isOver, type Run } from "../../../store/shapes/run.ts";
 import { aPlan, aRun, START, someSteps } from "../../support/make.ts";
 
 const at = (seconds: number): number => START + seconds * 1000;

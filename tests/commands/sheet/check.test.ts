@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { checkSheet } from "../../../commands/sheet/check.ts";
 import { saySheetFault } from "../../../commands/sheet/file-words.ts";
-import type { Point } from "../../../commands/sheet/sheet.ts";
+import type { Point } from "../../../store/shapes/sheet.ts";
 import { aSheet } from "../../support/make.ts";
 
 const point = (tenthsC: number, exposureIndex: number, seconds: number): Point => ({

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { makeLine } from "../../../commands/line.ts";
+import { makeLine } from "../../../commands/speech/line.ts";
 import { createRoom } from "../../support/room.ts";
 
 const ADD = '/sheet add film:"Test 400" developer:"Test MQ" dilution:1:9 temp:20C time:9:00';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { exposureRange, temperatureRange, timeFor } from "../../../commands/plan/time.ts";
+import { exposureRange, temperatureRange, timeFor } from "../../../commands/sheet/time.ts";
 import { makeCurve } from "../../../commands/sheet/curve.ts";
-import type { Point } from "../../../commands/sheet/sheet.ts";
+import type { Point } from "../../../store/shapes/sheet.ts";
 import { aSheet } from "../../support/make.ts";
 
 const point = (tenthsC: number, exposureIndex: number, seconds: number): Point => ({

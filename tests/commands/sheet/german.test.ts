@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { speaking } from "../../../commands/language.ts";
+import { speaking } from "../../../commands/speech/language.ts";
 import { COLUMNS, likeOf } from "../../../commands/sheet/columns.ts";
 import type { FileFault } from "../../../commands/sheet/file-faults.ts";
 import { sayFileFault, saySheetFault } from "../../../commands/sheet/file-words.ts";
@@ -7,7 +7,7 @@ import { readSheets } from "../../../commands/sheet/file.ts";
 import { writeJson } from "../../../commands/sheet/json.ts";
 import { pickSheet } from "../../../commands/sheet/pick.ts";
 import * as replies from "../../../commands/sheet/reply.ts";
-import type { Point, Sheet } from "../../../commands/sheet/sheet.ts";
+import type { Point, Sheet } from "../../../store/shapes/sheet.ts";
 import { forms } from "../../../commands/sheet/words/form.de.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 import { aSheet } from "../../support/make.ts";

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { createDiscord, type Directory, type DiscordSettings } from "../../../bot/chat/discord.ts";
+import { createDiscord, type Directory, type DiscordSettings } from "../../../bot/chat/discord/discord.ts";
 import type {
   ChatHandlers,
   CommandCall,

@@ -1,9 +1,9 @@
-import { createDeliverer } from "../../../bot/deliver.ts";
-import { createDirectory } from "../../../bot/directory.ts";
-import { createDispatch } from "../../../bot/dispatch.ts";
-import { createDiscord } from "../../../bot/chat/discord.ts";
-import { renderPicture } from "../../../bot/picture.ts";
-import { settleDue } from "../../../bot/tick.ts";
+import { createDeliverer } from "../../../bot/deliver/deliver.ts";
+import { createDirectory } from "../../../bot/chat/discord/directory.ts";
+import { createDispatch } from "../../../bot/calls/dispatch.ts";
+import { createDiscord } from "../../../bot/chat/discord/discord.ts";
+import { renderPicture } from "../../../bot/chat/picture.ts";
+import { settleDue } from "../../../bot/cues/tick.ts";
 import { roleOfMember } from "../../../commands/class/roles.ts";
 import { commands } from "../../../commands/index.ts";
 import { openStores } from "../../../store/index.ts";

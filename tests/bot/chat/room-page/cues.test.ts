@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { PersonView } from "../../../../bot/chat/room-view.ts";
-import type { FeedEvent } from "../../../../bot/chat/room-wire.ts";
+import type { PersonView } from "../../../../bot/chat/room/view.ts";
+import type { FeedEvent } from "../../../../bot/chat/room/wire.ts";
 import { localCues, openCues, runOf } from "../../../../bot/chat/room-page/cues.ts";
 
 function cue(over: Partial<FeedEvent> = {}): FeedEvent {

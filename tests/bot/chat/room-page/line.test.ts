@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { makeCards } from "../../../../bot/chat/room-cards.ts";
+import { makeCards } from "../../../../bot/chat/room/cards.ts";
 import { readCaret } from "../../../../bot/chat/room-page/caret.ts";
 import { checkLine, wordFault } from "../../../../bot/chat/room-page/check.ts";
 import {
@@ -9,7 +9,7 @@ import {
 } from "../../../../bot/chat/room-page/complete.ts";
 import { en } from "../../../../bot/chat/room-page/words.en.ts";
 import { commands } from "../../../../commands/index.ts";
-import { parseLine } from "../../../../commands/line.ts";
+import { parseLine } from "../../../../commands/speech/line.ts";
 
 const cards = makeCards(commands, "student");
 const at = (line: string) => readCaret(line, cards);

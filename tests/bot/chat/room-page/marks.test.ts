@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { readBlocks, readMarks } from "../../../../bot/chat/room-page/marks.ts";
-import { instant, plain } from "../../../../commands/wording.ts";
+import { instant, plain } from "../../../../commands/speech/wording.ts";
 
 const text = (words: string) => ({ kind: "text", text: words });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { WallRow } from "../../../../bot/chat/room-wire.ts";
+import type { WallRow } from "../../../../bot/chat/room/wire.ts";
 import { columnsFor, orderForWall } from "../../../../bot/chat/room-page/wall.ts";
 
 function row(tank: number, phase: WallRow["phase"], endsAt: number | null): WallRow {

@@ -1,0 +1,139 @@
+import { InteractionResponseType, MessageFlags, Routes } from "discord.js";
+import type { Reply } from "../../../commands/define.ts";
+import { languageOfInteraction } from "./calls.ts";
+import { makeParts, type Part, type PartSettings, type ShownPhoto } from "./message.ts";
+import type { DiscordRest, RestAnswer, RestCall, RestFault } from "./rest.ts";
+
+export type Visibility = "private" | "class";
+
+export interface Answerer {
+  answer(reply: Reply, visibility: Visibility, photo?: ShownPhoto): Promise<void>;
+  /** No answer will come: stops the clock of the deferral. */
+  close(): void;
+}
+
+export interface AnswerSettings extends PartSettings {
+  readonly rest: DiscordRest;
+  readonly deferAfterMs: number;
+}
+
+interface Interaction {
+  readonly id: string;
+  readonly token: string;
+  readonly application_id: string;
+}
+
+const UNKNOWN_INTERACTION = 10062;
+const ALREADY_ACKNOWLEDGED = 40060;
+
+/** The token of an interaction lives 15 minutes; a rate limit is waited out no longer than somebody would look on. */
+const PATIENCE_MS = 30_000;
+
+/**
+ * Answers one interaction: in the first callback where the answer comes in time, else by a deferral and an edit. Who
+ * may read a deferred answer is settled by the deferral, before the answer is known; so the command's own visibility
+ * is asked for at the start. An answer that turns out private after a deferral for all replaces it.
+ */
+export function createAnswerer(
+  interaction: Interaction,
+  expected: Visibility,
+  settings: AnswerSettings,
+): Answerer {
+  const { rest, log } = settings;
+  const ids = { interaction: interaction.id };
+  let deferral: Promise<boolean> | undefined;
+  let answers = 0;
+  const timer = setTimeout(() => {
+    deferral = callBack({
+      type: InteractionResponseType.DeferredChannelMessageWithSource,
+      ...(expected === "private" ? { data: { flags: MessageFlags.Ephemeral } } : {}),
+    });
+  }, settings.deferAfterMs);
+
+  /** True where the interaction is answered now, by this call or an earlier one of which we lost the answer. */
+  async function callBack(body: object, files: Part["files"] = []): Promise<boolean> {
+    const answer = await rest.request({
+      method: "POST",
+      route: Routes.interactionCallback(interaction.id, interaction.token),
+      body,
+      ...(files.length > 0 ? { files } : {}),
+      isInteraction: true,
+      repeats: 2,
+      patienceMs: 2000,
+    });
+    if (answer.ok) return true;
+    if (answer.fault.kind === "denied" && answer.fault.code === ALREADY_ACKNOWLEDGED) return true;
+    report(answer.fault, "an interaction could not be answered");
+    return false;
+  }
+
+  function report(fault: RestFault, message: string): void {
+    const isTooLate = fault.kind === "denied" && fault.code === UNKNOWN_INTERACTION;
+    log.warn({ ...ids, ...fault }, isTooLate ? "an interaction was answered too late" : message);
+  }
+
+  const original = Routes.webhookMessage(interaction.application_id, interaction.token);
+
+  async function request(call: RestCall, message: string): Promise<RestAnswer<unknown>> {
+    const answer = await rest.request({ ...call, isInteraction: true, patienceMs: PATIENCE_MS });
+    if (!answer.ok) report(answer.fault, message);
+    return answer;
+  }
+
+  async function followUp({ body, files }: Part, flags: object): Promise<boolean> {
+    const route = Routes.webhook(interaction.application_id, interaction.token);
+    const query = new URLSearchParams({ wait: "true" });
+    const call: RestCall = { method: "POST", route, query, body: { ...body, ...flags }, files };
+    return (await request(call, "a part of an answer was lost")).ok;
+  }
+
+  async function sayFirst(first: Part, flags: object, visibility: Visibility): Promise<boolean> {
+    const isDeferred = await deferral;
+    if (isDeferred === undefined) {
+      const type = InteractionResponseType.ChannelMessageWithSource;
+      return callBack({ type, data: { ...first.body, ...flags } }, first.files);
+    }
+    if (!isDeferred) return false;
+    if (visibility === "private" && expected === "class") {
+      await request({ method: "DELETE", route: original, repeats: 1 }, "a deferral could not be withdrawn");
+      return followUp(first, flags);
+    }
+    const call: RestCall = {
+      method: "PATCH",
+      route: original,
+      body: first.body,
+      files: first.files,
+      repeats: 1,
+    };
+    return (await request(call, "a deferred answer was lost")).ok;
+  }
+
+  return {
+    async answer(reply, visibility, photo) {
+      const parts = await makeParts(
+        {
+          text: reply.text,
+          actions: reply.actions ?? [],
+          pictures: reply.pictures ?? [],
+          attachments: reply.attachments ?? [],
+          mentions: [],
+          ...(photo ? { photo } : {}),
+          language: languageOfInteraction(interaction),
+        },
+        settings,
+      );
+      clearTimeout(timer);
+      const flags = visibility === "private" ? { flags: MessageFlags.Ephemeral } : {};
+      answers += 1;
+      let isOpen = true;
+      for (const [index, part] of parts.entries()) {
+        if (!isOpen) return;
+        isOpen =
+          index === 0 && answers === 1
+            ? await sayFirst(part, flags, visibility)
+            : await followUp(part, flags);
+      }
+    },
+    close: () => clearTimeout(timer),
+  };
+}

@@ -1,0 +1,166 @@
+import {
+  ApplicationCommandOptionType as OptionType,
+  ApplicationCommandType,
+  ComponentType,
+  InteractionType,
+  PermissionFlagsBits,
+  type APIApplicationCommandAutocompleteInteraction,
+  type APIApplicationCommandInteractionDataBasicOption as GivenOption,
+  type APIApplicationCommandInteractionDataOption as DataOption,
+  type APIAttachment,
+  type APIInteraction,
+} from "discord-api-types/v10";
+import { lineFormOf, type Command, type Role } from "../../../commands/define.ts";
+import { languageOfTag, type Language } from "../../../commands/speech/language.ts";
+import { parseLine } from "../../../commands/speech/line.ts";
+import { discordWords } from "./words/discord.ts";
+import type { CommandMap } from "./options.ts";
+import { makePersonId, type DiscordMember, type DiscordSettings } from "./settings.ts";
+import type { CommandCall, Place } from "../port.ts";
+
+/* What the platform sends, as calls of commands. */
+
+/** A call that still lacks its answer. */
+export type OpenCall = Omit<CommandCall, "answer">;
+
+export type ReadCall =
+  | {
+      readonly kind: "call";
+      readonly call: OpenCall;
+      readonly command: Command | undefined;
+      /** Sent along, and still with the platform. */
+      readonly file: APIAttachment | undefined;
+    }
+  /** Not to be handed on: the person gets this sentence. */
+  | { readonly kind: "sentence"; readonly text: string };
+
+export interface CallSettings extends Pick<DiscordSettings, "commands" | "directory"> {
+  readonly map: CommandMap;
+  readonly roleOf: (member: DiscordMember) => Role;
+  guildName(guildId: string): string | undefined;
+  roleNames(guildId: string, roleIds: readonly string[]): string[];
+  /** What the bot may not do in a channel and should, as the server's settings name it. */
+  missingPermissions?(channelId: string): readonly string[];
+}
+
+/** As the person's own client tells it; undefined where it speaks none that is spoken here. */
+export function languageOfInteraction(interaction: object): Language | undefined {
+  return "locale" in interaction ? languageOfTag(String(interaction.locale)) : undefined;
+}
+
+export interface Caller {
+  readonly person: { readonly id: string; readonly name: string };
+  readonly role: Role;
+  readonly place: Place;
+  readonly language: Language | undefined;
+}
+
+export function createCallReader(settings: CallSettings) {
+  const { map, directory, commands } = settings;
+  const forms = commands.map(lineFormOf);
+
+  /** Who calls, from where: by the server's own word, or, in a direct message, by where they were last seen. */
+  function readCaller(interaction: APIInteraction): Caller | undefined {
+    const { member, guild_id: guildId } = interaction;
+    const user = member?.user ?? interaction.user;
+    if (!user) return undefined;
+    const personId = makePersonId(user.id);
+    const person = { id: personId, name: member?.nick ?? user.global_name ?? user.username };
+    const language = languageOfInteraction(interaction);
+    if (!member || !guildId) {
+      const last = directory.lastPlace(personId);
+      return last ? { person, language, role: last.role, place: last.place } : undefined;
+    }
+    const permissions = BigInt(member.permissions);
+    const managing = PermissionFlagsBits.ManageGuild | PermissionFlagsBits.Administrator;
+    const role = settings.roleOf({
+      personId,
+      guildId,
+      roleIds: member.roles,
+      roleNames: settings.roleNames(guildId, member.roles),
+      managesServer: (permissions & managing) !== 0n,
+    });
+    const channelRef = interaction.channel?.id ?? interaction.channel_id ?? null;
+    const place: Place = {
+      classKey: `discord:${guildId}`,
+      className: settings.guildName(guildId) ?? "Class",
+      channelRef,
+      missingPermissions: channelRef === null ? [] : (settings.missingPermissions?.(channelRef) ?? []),
+    };
+    return { person, language, role, place };
+  }
+
+  return {
+    readCaller,
+
+    /** Undefined for what is no call of ours: other kinds of interaction, other components. */
+    readCall(interaction: APIInteraction): ReadCall | undefined {
+      const asked = readAsked(interaction);
+      if (asked === undefined) return undefined;
+      const words = discordWords(languageOfInteraction(interaction));
+      if (asked === "oldButton") return { kind: "sentence", text: words.oldButton };
+      const caller = readCaller(interaction);
+      if (!caller) return { kind: "sentence", text: words.noClass };
+      const command = commands.find(({ name }) => name === asked.name);
+      const { file, ...line } = asked;
+      return { kind: "call", command, file, call: { callId: interaction.id, ...line, ...caller } };
+    },
+
+    readCompletion(interaction: APIApplicationCommandAutocompleteInteraction) {
+      const caller = readCaller(interaction);
+      const { command, options } = readPath(interaction.data.name, interaction.data.options);
+      const focused = options.find((option) => "focused" in option && option.focused);
+      if (!caller || !command || !focused) return undefined;
+      const others = options
+        .filter((option) => option !== focused)
+        .map(({ name, value }) => [name, String(value)]);
+      return {
+        isNumber: focused.type === OptionType.Integer || focused.type === OptionType.Number,
+        request: {
+          name: command.name,
+          option: focused.name,
+          typed: String(focused.value),
+          others: Object.fromEntries(others) as Record<string, string>,
+          ...caller,
+        },
+      };
+    },
+  };
+
+  function readAsked(
+    interaction: APIInteraction,
+  ): { name: string; options: Record<string, unknown>; file?: APIAttachment } | "oldButton" | undefined {
+    if (interaction.type === InteractionType.ApplicationCommand) {
+      if (interaction.data.type !== ApplicationCommandType.ChatInput) return undefined;
+      const { command, path, options } = readPath(interaction.data.name, interaction.data.options ?? []);
+      const isFile = ({ type }: GivenOption): boolean => type === OptionType.Attachment;
+      const given = options.filter((option) => !isFile(option)).map(({ name, value }) => [name, value]);
+      const fileId = options.find(isFile)?.value;
+      const file = interaction.data.resolved?.attachments?.[String(fileId)];
+      return {
+        name: command?.name ?? path,
+        options: Object.fromEntries(given) as Record<string, unknown>,
+        ...(file ? { file } : {}),
+      };
+    }
+    if (interaction.type !== InteractionType.MessageComponent) return undefined;
+    if (interaction.data.component_type !== ComponentType.Button) return undefined;
+    const line = interaction.data.custom_id;
+    const parsed = parseLine(line, forms);
+    return parsed.ok ? parsed.value : "oldButton";
+  }
+
+  function readPath(group: string, given: readonly DataOption[]) {
+    const [first] = given;
+    const sub = first?.type === OptionType.Subcommand ? first : undefined;
+    const options = sub ? (sub.options ?? []) : given.filter(isGiven);
+    const path = sub ? `${group} ${sub.name}` : group;
+    return { path, options, command: map.find(group, sub?.name) };
+  }
+}
+
+export type CallReader = ReturnType<typeof createCallReader>;
+
+function isGiven(option: DataOption): option is GivenOption {
+  return option.type !== OptionType.Subcommand && option.type !== OptionType.SubcommandGroup;
+}

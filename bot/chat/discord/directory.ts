@@ -1,0 +1,30 @@
+import type { Stores } from "../../../store/index.ts";
+import type { Directory } from "./settings.ts";
+import type { Clock } from "../../process/clock.ts";
+
+/** A refusal is remembered this long; then a person who has opened their messages again is found. */
+const REFUSED_FOR_MS = 60 * 60 * 1000;
+
+/** What the chat adapter needs between calls, kept in the store. */
+export function createDirectory(stores: Stores, clock: Clock): Directory {
+  const { members, classes } = stores;
+  return {
+    lastPlace(personId) {
+      const classId = members.lastClass(personId);
+      const found = classId === undefined ? undefined : classes.get(classId);
+      if (!found) return null;
+      const role = members.find(found.id, personId)?.role ?? "student";
+      const place = { classKey: found.key, className: found.name, channelRef: classes.channelRef(found.id) };
+      return { place, role };
+    },
+    directChannel: (personId) => members.directChannel(personId),
+    isDirectRefused: (personId) => members.directRefusedUntil(personId) > clock.now(),
+    saveDirectChannel: (personId, channelId) => members.saveDirectChannel(personId, channelId),
+    photoOf(classKey, number) {
+      const found = classes.find(classKey);
+      const roll = found && stores.rolls.find(found.id, number);
+      return roll && stores.photos.find(roll.id);
+    },
+    saveDirectRefused: (personId) => members.saveDirectRefused(personId, clock.now() + REFUSED_FOR_MS),
+  };
+}

@@ -1,0 +1,136 @@
+import type { APIInteraction } from "discord.js";
+import { createBoard } from "./board.ts";
+import { createCallReader } from "./calls.ts";
+import { createDirectChannels } from "./direct.ts";
+import { createFileFetcher } from "./files.ts";
+import { createFinder } from "./find.ts";
+import { createDiscordGateway, TOKEN_REJECTED } from "./gateway.ts";
+import { createInteractionHandler } from "./interactions.ts";
+import { isOneMessage } from "./message.ts";
+import { mapCommands } from "./options.ts";
+import { createRegistration } from "./registration.ts";
+import { createDiscordPace, PER_SECOND } from "./pace.ts";
+import { createDiscordRest } from "./rest.ts";
+import { createSender } from "./send.ts";
+import {
+  DISCORD_API,
+  DISCORD_TIMES,
+  makePersonId,
+  roleByPermission,
+  type DiscordSettings,
+} from "./settings.ts";
+import type { ChatHandlers, ChatPort } from "../port.ts";
+
+export type { Directory, DiscordMember, DiscordSettings } from "./settings.ts";
+
+/** Everything a port may do, but that its messages are kept elsewhere. */
+export type DiscordPort = Required<Omit<ChatPort, "keep">>;
+
+/**
+ * The class's server on Discord as a chat. Commands come as slash commands and buttons, cues go to the person alone or,
+ * where that is refused, to the class channel by mention. Throws at once where the platform would refuse a command.
+ */
+export function createDiscord(settings: DiscordSettings): DiscordPort {
+  const { token, commands, log } = settings;
+  const api = settings.api ?? DISCORD_API;
+  const times = { ...DISCORD_TIMES, ...settings.times };
+  const map = mapCommands(commands);
+  const ending = new AbortController();
+  let handlers: ChatHandlers | undefined;
+  let isFatal = false;
+
+  function fail(sentence: string): void {
+    if (isFatal || ending.signal.aborted) return;
+    isFatal = true;
+    ending.abort();
+    handlers?.onFatal(sentence);
+  }
+
+  const { requestTimeoutMs, retryMs, guildWaitMs, deferAfterMs } = times;
+  const onUnauthorized = (): void => fail(TOKEN_REJECTED);
+  const { shard } = settings;
+  // One limit for the whole bot: each of several processes keeps to its share.
+  const perSecond = Math.floor(PER_SECOND / (shard?.count ?? 1));
+  const { pace, targetOf, admit } = createDiscordPace(settings.directory, settings.clock, perSecond);
+  const rest = createDiscordRest({ token, api, requestTimeoutMs, log, onUnauthorized, admit });
+  const direct = createDirectChannels({ ...settings, rest });
+  const registration = createRegistration({
+    rest,
+    bodies: map.bodies,
+    log,
+    retryMs,
+    signal: ending.signal,
+  });
+  let interactions: ReturnType<typeof createInteractionHandler> | undefined;
+  const gateway = createDiscordGateway({
+    token,
+    api,
+    log,
+    requestTimeoutMs,
+    guildWaitMs,
+    retryMs,
+    signal: ending.signal,
+    admit,
+    ...(shard ? { shard } : {}),
+    onInteraction: (interaction) => void receive(interaction),
+    onReady(applicationId, guildIds) {
+      log.info({ guilds: guildIds.length }, "connected to Discord");
+      if ((shard?.id ?? 0) === 0) void registration.forDirect(applicationId);
+      for (const guildId of guildIds) void registration.forGuild(applicationId, guildId);
+    },
+    onGuild: (applicationId, guildId) => void registration.forGuild(applicationId, guildId),
+    onFatal: fail,
+  });
+  /** A direct message comes to the first process, whichever has its person's class. */
+  async function receive(interaction: APIInteraction): Promise<void> {
+    const userId = interaction.guild_id === undefined ? interaction.user?.id : undefined;
+    const isHanded = userId !== undefined && (await shard?.handOver?.(interaction, makePersonId(userId)));
+    if (!isHanded) await interactions?.handle(interaction);
+  }
+  shard?.onHanded?.((interaction) => void interactions?.handle(interaction as APIInteraction));
+
+  const { missingPermissions, ownId } = gateway;
+  const says = { log, renderPicture: settings.renderPicture, sayPaths: map.sayPaths, rest, direct };
+  const sender = createSender({ ...says, missingPermissions });
+  const editBoard = createBoard({ ...says, clock: settings.clock, missingPermissions });
+  const find = createFinder({ ...says, sender, ownId });
+  const reader = createCallReader({
+    commands,
+    directory: settings.directory,
+    map,
+    roleOf: settings.roleOf ?? roleByPermission,
+    guildName: gateway.guildName,
+    roleNames: gateway.roleNames,
+    missingPermissions,
+  });
+
+  return {
+    chat: "discord",
+    async start(given) {
+      handlers = given;
+      const fetchFile = createFileFetcher({ api, signal: ending.signal });
+      const { photoOf } = settings.directory;
+      interactions = createInteractionHandler({
+        ...says,
+        deferAfterMs,
+        reader,
+        handlers,
+        fetchFile,
+        photoOf,
+      });
+      await gateway.start();
+    },
+    send: sender.send,
+    fits: (delivery) => isOneMessage(delivery, map),
+    pace,
+    targetOf,
+    find,
+    editBoard,
+    async stop() {
+      ending.abort();
+      interactions?.stop();
+      rest.stop();
+      await gateway.stop();
+    },
+  };
+}

@@ -1,0 +1,160 @@
+import { setTimeout as sleep } from "node:timers/promises";
+import {
+  Client,
+  DiscordjsErrorCodes,
+  Events,
+  GatewayDispatchEvents,
+  GatewayIntentBits,
+  Partials,
+  PermissionsBitField,
+  type APIInteraction,
+  type PermissionsString,
+} from "discord.js";
+import type { Admitted } from "./pace.ts";
+import type { DiscordLog, DiscordShard } from "./settings.ts";
+import { buildStrategy } from "./shards.ts";
+
+export interface GatewaySettings {
+  readonly token: string;
+  readonly api: string;
+  readonly log: DiscordLog;
+  readonly requestTimeoutMs: number;
+  readonly guildWaitMs: number;
+  readonly retryMs: number;
+  readonly signal: AbortSignal;
+  /** Lets a request out that counts against the bot's own limit: the library asks for the gateway's address itself. */
+  admit?(method: string, path: string): Promise<Admitted>;
+  readonly shard?: DiscordShard;
+  onInteraction(interaction: APIInteraction): void;
+  /** At each first connection: the servers the bot is in. */
+  onReady(applicationId: string, guildIds: readonly string[]): void;
+  onGuild(applicationId: string, guildId: string): void;
+  onFatal(sentence: string): void;
+}
+
+export const TOKEN_REJECTED =
+  "Discord rejected the bot's token. Put a valid one into DISCORD_TOKEN and start again.";
+
+/** Closings after which connecting again is of no use. Source: Discord's documentation, "Gateway Close Event Codes". */
+const FATAL_CLOSINGS: Readonly<Record<number, string>> = {
+  4004: TOKEN_REJECTED,
+  4010: "Discord refused the connection (invalid shard). Start again with this program's own settings.",
+  4011: "The bot is in more servers than one connection may serve. Split it by servers.",
+  4012: "Discord no longer speaks the version of its interface this program uses. Update the program.",
+  4013: "Discord refused the kinds of event this program asks for. Update the program.",
+  4014: "Discord does not allow this bot the kinds of event it asks for. Look at the bot's settings in the developer portal.",
+};
+
+const LONGEST_RETRY_MS = 60_000;
+
+/** The connection on which the platform reports what people do. It asks for servers only, for no privileged intent. */
+export function createDiscordGateway(settings: GatewaySettings) {
+  const { log, signal, retryMs } = settings;
+  let client: Client<true> | undefined;
+  let latest: Client | undefined;
+
+  function createClient(): Client {
+    const { shard } = settings;
+    const made = new Client({
+      intents: [GatewayIntentBits.Guilds],
+      partials: [Partials.Channel],
+      allowedMentions: { parse: [] },
+      waitGuildTimeout: settings.guildWaitMs,
+      rest: { api: settings.api, timeout: settings.requestTimeoutMs, retries: 0 },
+      ...(shard ? { shards: [shard.id], shardCount: shard.count } : {}),
+      ws: {
+        buildStrategy,
+        ...(shard ? { buildIdentifyThrottler: () => ({ waitForIdentify: shard.waitForTurn }) } : {}),
+      },
+    });
+    latest = made;
+    // Without a listener an error here would end the process.
+    made.on(Events.Error, (error) => log.error({ err: error }, "the connection reported an error"));
+    made.on(Events.ShardError, (error) => log.warn({ err: error }, "the connection failed"));
+    made.on(Events.ShardReconnecting, () => log.info({}, "the connection was lost; connecting again"));
+    made.on(Events.ShardResume, (_, replayed) =>
+      log.info({ replayed }, "the connection goes on where it was"),
+    );
+    made.on(Events.ShardDisconnect, ({ code }) => {
+      const sentence = FATAL_CLOSINGS[code];
+      if (sentence !== undefined) settings.onFatal(sentence);
+    });
+    // Straight from the socket: the client itself would hold commands back until it has all servers' data.
+    made.ws.on(GatewayDispatchEvents.InteractionCreate, settings.onInteraction);
+    made.on(Events.ClientReady, (ready) => {
+      client = ready;
+      settings.onReady(ready.application.id, [...ready.guilds.cache.keys()]);
+    });
+    made.on(Events.GuildCreate, (guild) => settings.onGuild(guild.client.application.id, guild.id));
+    return made;
+  }
+
+  async function connect(): Promise<"connected" | "fatal" | "again"> {
+    const made = createClient();
+    const admitted = await settings.admit?.("GET", "/gateway/bot");
+    try {
+      await made.login(settings.token);
+      return "connected";
+    } catch (error) {
+      await made.destroy().catch(() => undefined);
+      if (isTokenFault(error)) settings.onFatal(TOKEN_REJECTED);
+      if (signal.aborted) return "fatal";
+      log.warn({ err: error }, "no connection yet");
+      return "again";
+    } finally {
+      admitted?.end(null);
+    }
+  }
+
+  async function keepTrying(): Promise<void> {
+    for (let pauseMs = retryMs; !signal.aborted; pauseMs = Math.min(pauseMs * 2, LONGEST_RETRY_MS)) {
+      await sleep(pauseMs, undefined, { signal }).catch(() => undefined);
+      if (signal.aborted || (await connect()) !== "again") return;
+    }
+  }
+
+  return {
+    /** Resolves after the first try; where the platform can't be reached, tries go on behind. */
+    async start(): Promise<void> {
+      if ((await connect()) === "again") void keepTrying();
+    },
+    async stop(): Promise<void> {
+      await latest
+        ?.destroy()
+        .catch((error: unknown) => log.warn({ err: error }, "the connection did not end well"));
+    },
+    ownId: (): string | undefined => client?.user.id,
+    guildName: (guildId: string): string | undefined => latest?.guilds.cache.get(guildId)?.name,
+    roleNames: (guildId: string, roleIds: readonly string[]): string[] => {
+      const roles = latest?.guilds.cache.get(guildId)?.roles.cache;
+      return roleIds.flatMap((id) => roles?.get(id)?.name ?? []);
+    },
+    missingPermissions(channelId: string): string[] {
+      const channel = latest?.channels.cache.get(channelId);
+      if (!channel || channel.isDMBased()) return [];
+      const me = channel.guild.members.me;
+      if (!me) return [];
+      const needed: PermissionsString[] = [
+        "ViewChannel",
+        channel.isThread() ? "SendMessagesInThreads" : "SendMessages",
+        "AttachFiles",
+      ];
+      const has = channel.permissionsFor(me);
+      return needed.filter((each) => !has.has(PermissionsBitField.Flags[each])).map(sayPermission);
+    },
+  };
+}
+
+export type DiscordGateway = ReturnType<typeof createDiscordGateway>;
+
+/** `SendMessagesInThreads` as the settings page has it: `Send Messages in Threads`. */
+function sayPermission(permission: PermissionsString): string {
+  return permission.replace(/(?<=[a-z])(?=[A-Z])/g, " ").replace(" In ", " in ");
+}
+
+function isTokenFault(error: unknown): boolean {
+  if (!(error instanceof Error)) return false;
+  const code = "code" in error ? error.code : undefined;
+  const status = "status" in error ? error.status : undefined;
+  return code === DiscordjsErrorCodes.TokenInvalid || status === 401;
+}

@@ -1,0 +1,144 @@
+import {
+  InteractionResponseType,
+  InteractionType,
+  Routes,
+  type APIApplicationCommandAutocompleteInteraction,
+  type APIInteraction,
+} from "discord.js";
+import type { Reply, Suggestion } from "../../../commands/define.ts";
+import { discordWords } from "./words/discord.ts";
+import { createAnswerer, type AnswerSettings } from "./answer.ts";
+import { languageOfInteraction, type CallReader, type ReadCall } from "./calls.ts";
+import type { DirectChannels } from "./direct.ts";
+import type { FetchFile } from "./files.ts";
+import type { ShownPhoto } from "./message.ts";
+import type { Directory } from "./settings.ts";
+import { shorten } from "./text.ts";
+import type { ChatHandlers } from "../port.ts";
+
+export interface InteractionSettings extends AnswerSettings, Pick<Directory, "photoOf"> {
+  readonly fetchFile: FetchFile;
+  readonly reader: CallReader;
+  readonly direct: DirectChannels;
+  readonly handlers: ChatHandlers;
+}
+
+/** After a dropped connection the platform sends again what was seen already: this many ids are kept to tell. */
+const KEPT_IDS = 5000;
+
+/** Returns what is done with each interaction; it never throws, and does nothing for one that came before. */
+export function createInteractionHandler(settings: InteractionSettings) {
+  const { reader, handlers, log, rest, direct, fetchFile, photoOf } = settings;
+  const seen = new Set<string>();
+  const open = new Set<{ close(): void }>();
+
+  function isRepeat(id: string): boolean {
+    if (seen.has(id)) return true;
+    seen.add(id);
+    const [oldest] = seen;
+    if (oldest !== undefined && seen.size > KEPT_IDS) seen.delete(oldest);
+    return false;
+  }
+
+  async function handleCall(interaction: APIInteraction): Promise<void> {
+    const read = reader.readCall(interaction);
+    if (!read) return;
+    const expected = read.kind === "call" ? (read.command?.visibility ?? "private") : "private";
+    const answerer = createAnswerer(interaction, expected, settings);
+    open.add(answerer);
+    let isAnswered = false;
+    try {
+      if (read.kind === "sentence") return await answerer.answer({ text: read.text }, "private");
+      direct.meet(interaction, read.call.person.id);
+      const file = read.file && (await fetchFor(read));
+      if (typeof file === "string") return await answerer.answer({ text: file }, "private");
+      await handlers.onCommand({
+        ...read.call,
+        ...(file ? { file } : {}),
+        answer(reply, visibility) {
+          isAnswered = true;
+          return answerer.answer(reply, visibility, photoFor(reply, read.call.place.classKey));
+        },
+      });
+    } catch (error) {
+      log.error({ err: error, interaction: interaction.id }, "a call failed");
+      const text = discordWords(languageOfInteraction(interaction)).broken;
+      if (!isAnswered) await answerer.answer({ text }, "private");
+    } finally {
+      answerer.close();
+      open.delete(answerer);
+    }
+  }
+
+  function photoFor({ photo }: Reply, classKey: string): ShownPhoto | undefined {
+    const kept = photo?.has ? photoOf(classKey, photo.roll) : undefined;
+    return photo && kept && { ...kept, roll: photo.roll };
+  }
+
+  /** The bytes of the file that came with a call, or the sentence that says why not. */
+  async function fetchFor(read: Extract<ReadCall, { kind: "call" }>): Promise<Uint8Array | string> {
+    const { file, command, call } = read;
+    const mostBytes = command?.file?.mostBytes ?? 0;
+    const bytes = file && (await fetchFile(file, mostBytes));
+    if (bytes) return bytes;
+    const words = discordWords(call.language);
+    return file && file.size > mostBytes
+      ? words.fileTooLarge(file.size / 2 ** 20, mostBytes / 2 ** 20)
+      : words.fileNotFetched;
+  }
+
+  async function handleCompletion(interaction: APIApplicationCommandAutocompleteInteraction): Promise<void> {
+    const read = reader.readCompletion(interaction);
+    let suggestions: readonly Suggestion[] = [];
+    try {
+      if (read) suggestions = handlers.onComplete(read.request);
+    } catch (error) {
+      log.error({ err: error, interaction: interaction.id }, "a completion failed");
+    }
+    const answer = await rest.request({
+      method: "POST",
+      route: Routes.interactionCallback(interaction.id, interaction.token),
+      body: {
+        type: InteractionResponseType.ApplicationCommandAutocompleteResult,
+        data: { choices: makeChoices(suggestions, read?.isNumber ?? false) },
+      },
+      isInteraction: true,
+    });
+    if (!answer.ok) log.debug({ interaction: interaction.id, ...answer.fault }, "a completion came too late");
+  }
+
+  return {
+    async handle(interaction: APIInteraction): Promise<void> {
+      if (isRepeat(interaction.id)) {
+        log.info({ interaction: interaction.id }, "an interaction came again");
+        return;
+      }
+      try {
+        if (interaction.type === InteractionType.ApplicationCommandAutocomplete)
+          await handleCompletion(interaction);
+        else await handleCall(interaction);
+      } catch (error) {
+        log.error({ err: error, interaction: interaction.id }, "an interaction failed");
+      }
+    },
+    stop() {
+      for (const answerer of open) answerer.close();
+    },
+  };
+}
+
+/** At most 25 of at most 100 characters. A value is never cut, for it would be another value. */
+export function makeChoices(
+  suggestions: readonly Suggestion[],
+  isNumber: boolean,
+): { name: string; value: string | number }[] {
+  return suggestions
+    .map(({ label, value }) => ({
+      name: shorten(label.trim() === "" ? value : label, 100),
+      value: isNumber ? Number(value) : value,
+    }))
+    .filter(
+      ({ name, value }) => name !== "" && value !== "" && `${value}`.length <= 100 && !Number.isNaN(value),
+    )
+    .slice(0, 25);
+}

@@ -1,0 +1,193 @@
+import {
+  ButtonStyle,
+  ComponentType,
+  type APIActionRowComponent,
+  type APIAllowedMentions,
+  type APIButtonComponentWithCustomId,
+  type APIMessageTopLevelComponent,
+} from "discord-api-types/v10";
+import type { RawFile } from "discord.js";
+import type { Action, Attachment, Picture } from "../../../commands/define.ts";
+import type { Language } from "../../../commands/speech/language.ts";
+import { photoFileName, type Photo } from "../../../commands/roll/photo/photo.ts";
+import { makeNumber } from "../../../commands/speech/wording.ts";
+import { discordWords } from "./words/discord.ts";
+import { readUserId, type DiscordSettings } from "./settings.ts";
+import { MESSAGE_CHARACTERS, shorten, showInstants, splitText } from "./text.ts";
+
+/** The photo of a roll's contact sheet. */
+export interface ShownPhoto extends Photo {
+  readonly roll: number;
+}
+
+export interface View {
+  readonly text: string;
+  readonly actions: readonly Action[];
+  readonly pictures: readonly Picture[];
+  readonly attachments: readonly Attachment[];
+  /** Person ids. They are called by name, in front of the text. */
+  readonly mentions: readonly string[];
+  readonly photo?: ShownPhoto;
+  /** Of what is added to the text, where something of the view is lost. */
+  readonly language?: Language | undefined;
+}
+
+/** One message of the platform; a long view needs several. */
+export interface Part {
+  readonly body: {
+    readonly content?: string;
+    readonly components?: APIMessageTopLevelComponent[];
+    readonly attachments?: { id: string; filename: string; description?: string }[];
+    /** Always there, in every message and edit: nobody is called but who is meant. */
+    readonly allowed_mentions: APIAllowedMentions;
+  };
+  readonly files: RawFile[];
+}
+
+const FILES_PER_MESSAGE = 10;
+/** Five rows of five. */
+const BUTTONS_PER_MESSAGE = 25;
+const FILE_BYTES = 10 * 1024 * 1024;
+/** 2000 characters hold some 90 bare mentions; the rest of the text needs room as well. */
+const MENTIONS_PER_MESSAGE = 60;
+
+export interface PartSettings extends Pick<DiscordSettings, "renderPicture" | "log"> {
+  /** Commands as they are called on this platform. */
+  sayPaths(text: string): string;
+}
+
+function makeWords(
+  { mentions, text }: Pick<View, "mentions" | "text">,
+  { sayPaths }: Pick<PartSettings, "sayPaths">,
+) {
+  const userIds = [...new Set(mentions.flatMap((personId) => readUserId(personId) ?? []))];
+  const groups = chunk(userIds, MENTIONS_PER_MESSAGE).map((ids) => ids.map((id) => `<@${id}>`).join(" "));
+  const first = [groups[0] ?? "", showInstants(sayPaths(text))].filter((each) => each !== "");
+  return { userIds, groups, first };
+}
+
+/** Whether a view needs one message only, with a button for each of its actions. */
+export function isOneMessage(
+  view: Pick<View, "mentions" | "text" | "actions">,
+  settings: Pick<PartSettings, "sayPaths">,
+): boolean {
+  const { groups, first } = makeWords(view, settings);
+  return (
+    groups.length <= 1 &&
+    view.actions.length <= BUTTONS_PER_MESSAGE &&
+    first.join("\n").length <= MESSAGE_CHARACTERS
+  );
+}
+
+/** The messages a view needs, in order; buttons and files go with the last of the text. */
+export async function makeParts(view: View, { renderPicture, log, sayPaths }: PartSettings): Promise<Part[]> {
+  const { files, lost } = await makeFiles(view, renderPicture, log);
+  const { userIds, groups, first } = makeWords(view, { sayPaths });
+  const text = [...first, ...lost].join("\n");
+  const texts: (string | undefined)[] = [...splitText(text, MESSAGE_CHARACTERS), ...groups.slice(1)];
+  const fileGroups = chunk(files, FILES_PER_MESSAGE);
+  const rows = makeRows(view.actions, log);
+  if (texts.length === 0) texts.push(fileGroups.length > 0 ? undefined : discordWords(view.language).done);
+  const last = texts.length - 1;
+  const parts = texts.map((each, index) =>
+    makePart(each, userIds, index === last ? rows : [], index === last ? (fileGroups[0] ?? []) : []),
+  );
+  return [...parts, ...fileGroups.slice(1).map((group) => makePart(undefined, [], [], group))];
+}
+
+interface NamedFile {
+  readonly name: string;
+  readonly description?: string;
+  readonly data: Buffer;
+  readonly contentType: string;
+}
+
+function makePart(
+  text: string | undefined,
+  userIds: readonly string[],
+  rows: APIMessageTopLevelComponent[],
+  files: readonly NamedFile[],
+): Part {
+  const users = userIds.filter((id) => text?.includes(`<@${id}>`));
+  return {
+    body: {
+      ...(text === undefined ? {} : { content: text }),
+      ...(rows.length > 0 ? { components: rows } : {}),
+      ...(files.length > 0
+        ? {
+            attachments: files.map(({ name, description }, id) => ({
+              id: String(id),
+              filename: name,
+              ...(description === undefined ? {} : { description: shorten(description, 1024) }),
+            })),
+          }
+        : {}),
+      allowed_mentions: { parse: [], ...(users.length > 0 ? { users } : {}) },
+    },
+    files: files.map(({ name, data, contentType }) => ({ name, data, contentType })),
+  };
+}
+
+async function makeFiles(
+  view: View,
+  renderPicture: DiscordSettings["renderPicture"],
+  log: DiscordSettings["log"],
+): Promise<{ files: NamedFile[]; lost: string[] }> {
+  const files: NamedFile[] = [];
+  const lost: string[] = [];
+  for (const { name, alt, svg } of view.pictures) {
+    try {
+      const data = Buffer.from(await renderPicture(svg));
+      files.push({ name: `${name}.png`, description: alt, data, contentType: "image/png" });
+    } catch (error) {
+      log.error({ err: error, picture: name }, "a picture could not be drawn");
+      lost.push(discordWords(view.language).lostPicture(alt));
+    }
+  }
+  if (view.photo) {
+    const { bytes, mediaType, roll } = view.photo;
+    const description = discordWords(view.language).photoOf(makeNumber("roll", roll));
+    const name = photoFileName(roll, mediaType);
+    files.push({ name, description, data: Buffer.from(bytes), contentType: mediaType });
+  }
+  for (const { name, content, mediaType } of view.attachments) {
+    const data = Buffer.from(content, "utf8");
+    if (data.length <= FILE_BYTES) files.push({ name, data, contentType: mediaType });
+    else lost.push(discordWords(view.language).tooLarge(name, Math.ceil(data.length / 1e6)));
+  }
+  return { files, lost };
+}
+
+const STYLES = {
+  main: ButtonStyle.Primary,
+  plain: ButtonStyle.Secondary,
+  danger: ButtonStyle.Danger,
+} as const;
+
+/** A button carries its line; one the platform could not take is left out, and the log says so. */
+function makeRows(actions: readonly Action[], log: DiscordSettings["log"]): APIMessageTopLevelComponent[] {
+  const seen = new Set<string>();
+  const buttons: APIButtonComponentWithCustomId[] = [];
+  for (const { label, line, weight } of actions) {
+    const isFit = line.length >= 1 && line.length <= 100 && label.trim() !== "" && !seen.has(line);
+    if (isFit && buttons.length < BUTTONS_PER_MESSAGE) {
+      seen.add(line);
+      buttons.push({
+        type: ComponentType.Button,
+        style: STYLES[weight ?? "plain"],
+        label: shorten(label, 80),
+        custom_id: line,
+      });
+    } else log.warn({ label, characters: line.length }, "a button was left out");
+  }
+  return chunk(buttons, 5).map((components): APIActionRowComponent<APIButtonComponentWithCustomId> => ({
+    type: ComponentType.ActionRow,
+    components,
+  }));
+}
+
+function chunk<T>(list: readonly T[], size: number): T[][] {
+  const chunks: T[][] = [];
+  for (let at = 0; at < list.length; at += size) chunks.push(list.slice(at, at + size));
+  return chunks;
+}

@@ -1,0 +1,94 @@
+import type { Command, Role } from "../../../commands/define.ts";
+import type { Photo } from "../../../commands/roll/photo/photo.ts";
+import type { Place } from "../port.ts";
+
+/** What the adapter needs of the log: fields first, message last. */
+export interface DiscordLog {
+  debug(fields: object, message: string): void;
+  info(fields: object, message: string): void;
+  warn(fields: object, message: string): void;
+  error(fields: object, message: string): void;
+}
+
+/** What is kept between calls. Person ids carry the chat in front: `discord:81384788765712384`. */
+export interface Directory {
+  /** The class a person was last seen in, and as what: a direct message carries neither. */
+  lastPlace(personId: string): { readonly place: Place; readonly role: Role } | null;
+  directChannel(personId: string): string | null;
+  /** True while this person is not to be tried alone. How long a refusal is remembered is the directory's matter. */
+  isDirectRefused(personId: string): boolean;
+  saveDirectChannel(personId: string, channelId: string): void;
+  saveDirectRefused(personId: string): void;
+  /** The photo that is kept with a roll of this class. */
+  photoOf(classKey: string, roll: number): Photo | undefined;
+}
+
+/** Who calls, as the server's own settings have it. */
+export interface DiscordMember {
+  readonly personId: string;
+  readonly guildId: string;
+  readonly roleIds: readonly string[];
+  readonly roleNames: readonly string[];
+  /** Has the permission “Manage Server” (or is an administrator). */
+  readonly managesServer: boolean;
+}
+
+export interface DiscordSettings {
+  readonly token: string;
+  /** Where the platform's interface is; other than its own address in tests only. */
+  readonly api?: string;
+  readonly commands: readonly Command[];
+  readonly log: DiscordLog;
+  readonly clock: { now(): number };
+  readonly directory: Directory;
+  /** A PNG of one drawing. */
+  renderPicture(svg: string): Promise<Uint8Array>;
+  readonly roleOf?: (member: DiscordMember) => Role;
+  readonly times?: Partial<DiscordTimes>;
+  /** This process serves some of the bot's servers only; absent where it serves all. */
+  readonly shard?: DiscordShard;
+}
+
+/** One of several processes of a bot. */
+export interface DiscordShard {
+  readonly id: number;
+  readonly count: number;
+  /** Resolves when this process may identify itself: the platform takes one at a time of a bot. */
+  waitForTurn(): Promise<void>;
+  /** Where direct messages come in: true where another process takes this one. */
+  handOver?(interaction: object, personId: string): Promise<boolean>;
+  /** Where they don't: what is to be done with those that are handed over. */
+  onHanded?(handle: (interaction: object) => void): void;
+}
+
+/** Milliseconds. */
+export interface DiscordTimes {
+  /** The platform drops an interaction nobody answered for 3 s; the answer is deferred well before. */
+  readonly deferAfterMs: number;
+  readonly requestTimeoutMs: number;
+  /** Commands that come while a server's data are awaited are held back as long as this. */
+  readonly guildWaitMs: number;
+  /** The first pause before a failed login or registration is tried again; doubled up to a minute. */
+  readonly retryMs: number;
+}
+
+export const DISCORD_TIMES: DiscordTimes = {
+  deferAfterMs: 1500,
+  requestTimeoutMs: 4000,
+  guildWaitMs: 2000,
+  retryMs: 1000,
+};
+
+export const DISCORD_API = "https://discord.com/api";
+
+export const makePersonId = (userId: string): string => `discord:${userId}`;
+
+/** The platform's own id of a person of this chat; undefined for people of another. */
+export function readUserId(personId: string): string | undefined {
+  return /^discord:(\d{17,20})$/.exec(personId)?.[1];
+}
+
+/** Managing the server makes a teacher; everybody else is a student until a class says otherwise. */
+export function roleByPermission(member: DiscordMember): Role {
+  return member.managesServer ? "teacher" : "student";
+}

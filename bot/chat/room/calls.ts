@@ -1,0 +1,91 @@
+import { parseLine } from "../../../commands/speech/line.ts";
+import { lineFormOf, type Command, type Reply } from "../../../commands/define.ts";
+import type { ChatHandlers, CommandCall, Place } from "../port.ts";
+import type { FeedBody } from "./feed.ts";
+import type { Entry } from "./keeper.ts";
+import type { FromPage, Refusal } from "./wire.ts";
+
+/* A typed line or a pressed button becomes a call; its answers become entries of the feed. */
+
+const BLANK = { actions: [], pictures: [], attachments: [], dueAt: null, mentions: [] };
+
+/** A reply as an entry of the feed keeps it. */
+export function replyBody(reply: Reply, author: string | null): FeedBody {
+  return {
+    ...BLANK,
+    kind: "reply",
+    text: reply.text,
+    actions: (reply.actions ?? []).map((action) => ({ ...action })),
+    pictures: (reply.pictures ?? []).map((picture) => ({ ...picture })),
+    attachments: (reply.attachments ?? []).map((attachment) => ({ ...attachment })),
+    ...(reply.photo ? { photo: { ...reply.photo } } : {}),
+    author,
+  };
+}
+
+export interface Caller {
+  readonly person: { readonly id: string; readonly name: string };
+  readonly role: CommandCall["role"];
+  readonly place: Place;
+  readonly classId: number;
+}
+
+export interface CallParts {
+  readonly commands: readonly Command[];
+  readonly handlers: ChatHandlers;
+  keep(entry: Entry): Promise<unknown>;
+  isMember(caller: Caller): boolean;
+  /** The last word to somebody whom this call erased: said, and kept nowhere. */
+  bidFarewell(caller: Caller, text: string): void;
+  /** Open pages of the class forget their feed and get what is left of it. */
+  renewFeeds(classId: number): void;
+}
+
+/** After these the feed may hold less than before, and open pages are to show no more than it holds. */
+const ERASING: ReadonlySet<string> = new Set(["mine erase", "class forget"]);
+
+/** Undefined once the call is done; otherwise why it was not made. */
+export async function callLine(
+  parts: CallParts,
+  caller: Caller,
+  { id, text, label }: Extract<FromPage, { type: "line" }>,
+): Promise<Refusal | undefined> {
+  const line = parseLine(text, parts.commands.map(lineFormOf));
+  if (!line.ok) return line.fault;
+  const callId = `${caller.person.id}:${id}`;
+  await parts.keep({
+    classId: caller.classId,
+    personId: caller.person.id,
+    authorId: caller.person.id,
+    key: `l:${callId}`,
+    body: {
+      ...BLANK,
+      kind: "line",
+      text: label ?? text.trim().replace(/^\/?\s*/, "/"),
+      author: caller.person.name,
+    },
+  });
+  let answers = 0;
+  await parts.handlers.onCommand({
+    callId,
+    name: line.value.name,
+    options: line.value.options,
+    person: caller.person,
+    role: caller.role,
+    place: caller.place,
+    async answer(reply, visibility) {
+      if (!parts.isMember(caller)) return parts.bidFarewell(caller, reply.text);
+      answers += 1;
+      const isForClass = visibility === "class";
+      await parts.keep({
+        classId: caller.classId,
+        personId: isForClass ? null : caller.person.id,
+        authorId: isForClass ? caller.person.id : null,
+        key: `a${answers}:${callId}`,
+        body: replyBody(reply, isForClass ? caller.person.name : null),
+      });
+    },
+  });
+  if (ERASING.has(line.value.name)) parts.renewFeeds(caller.classId);
+  return undefined;
+}

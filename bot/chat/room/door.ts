@@ -1,0 +1,121 @@
+import type { Role } from "../../../commands/define.ts";
+import type { SchoolClass } from "../../../store/shapes/school.ts";
+import { fail, ok, type Result } from "../../../commands/result.ts";
+import type { Stores } from "../../../store/index.ts";
+import type { RoomStore } from "../../../store/room.ts";
+import { drawPersonId, drawToken, foldCode, hashToken, isPassphrase } from "./secrets.ts";
+import type { DoorCode } from "./wire.ts";
+
+/* Who comes in, and as whom. */
+
+export interface Entry {
+  /** For the cookie; the store has only its hash. */
+  readonly token: string;
+  readonly classId: number;
+  readonly personId: string;
+}
+
+export interface DoorRequest {
+  readonly name: string;
+  readonly device: string;
+  /** Who this browser is signed in as already, if anybody: their own name is free to them. */
+  readonly current: { readonly classId: number; readonly personId: string } | null;
+  readonly now: number;
+}
+
+export interface Door {
+  join(request: DoorRequest & { readonly code: string }): Result<Entry, DoorCode>;
+  joinAsStaff(
+    request: DoorRequest & { readonly code: string; readonly passphrase: string },
+  ): Promise<Result<Entry, DoorCode>>;
+  joinDemo(request: DoorRequest & { readonly role: "student" | "teacher" }): Result<Entry, DoorCode>;
+  /** For whoever has shown already that they may: no code is asked. */
+  enter(classId: number, role: Role, request: DoorRequest): Result<Entry, DoorCode>;
+}
+
+export interface DoorParts {
+  readonly stores: Stores;
+  readonly rooms: RoomStore;
+  /** The demo class where its door stands open, on loopback only. */
+  openDemo(): SchoolClass | undefined;
+}
+
+const MOST_NAME_CHARACTERS = 40;
+
+/**
+ * A name as it is kept: letters of any script, digits, spaces, dot, dash and apostrophe. Undefined for one that
+ * has no letter or digit, is too long, or holds anything else.
+ */
+export function cleanName(typed: string): string | undefined {
+  const name = typed.normalize("NFC").trim().replace(/\s+/g, " ").replace(/[’ʼ]/g, "'");
+  if ([...name].length > MOST_NAME_CHARACTERS) return undefined;
+  return /^[\p{L}\p{N}][\p{L}\p{M}\p{N} .'-]*$/u.test(name) ? name : undefined;
+}
+
+export function createDoor({ stores, rooms, openDemo }: DoorParts): Door {
+  function enter(classId: number, role: Role, request: DoorRequest): Result<Entry, DoorCode> {
+    const name = cleanName(request.name);
+    if (name === undefined) return fail("ERR_NAME");
+    return stores.atomically(() => {
+      const holder = stores.members.findByName(classId, name);
+      const isOwn = holder?.personId === request.current?.personId && request.current?.classId === classId;
+      if (holder && !isOwn && !mayTakeBack(classId, holder, role)) return fail<DoorCode>("ERR_NAME_TAKEN");
+      const personId = holder?.personId ?? drawPersonId();
+      stores.members.see(classId, { id: personId, name }, role, request.now);
+      const token = drawToken();
+      rooms.addSession(
+        { tokenHash: hashToken(token), classId, personId, device: request.device },
+        request.now,
+      );
+      return ok({ token, classId, personId });
+    });
+  }
+
+  /**
+   * A name is its holder's while they are signed in anywhere. A student whose devices are all signed out gets the
+   * name back with the class code; a staff name needs the passphrase, which was asked for already, and opens further
+   * devices of the same person.
+   */
+  function mayTakeBack(classId: number, holder: { personId: string; role: Role }, role: Role): boolean {
+    if (!holder.personId.startsWith("room:")) return false;
+    if (holder.role !== "student") return holder.role === role;
+    return !rooms.sessionsOf(classId).some(({ personId }) => personId === holder.personId);
+  }
+
+  const classOf = (code: string): number | undefined => rooms.classIdByJoinCode(foldCode(code));
+
+  return {
+    enter,
+    join(request) {
+      const classId = classOf(request.code);
+      return classId === undefined ? fail("ERR_CODE") : enter(classId, "student", request);
+    },
+    async joinAsStaff(request) {
+      const classId = classOf(request.code);
+      if (classId === undefined) return fail("ERR_CODE");
+      const [isTeacher, isAide] = await Promise.all(
+        (["teacher", "aide"] as const).map((role) =>
+          isPassphrase(request.passphrase, rooms.secret(classId, role)),
+        ),
+      );
+      if (!isTeacher && !isAide) return fail("ERR_PASSPHRASE");
+      return enter(classId, isTeacher ? "teacher" : "aide", request);
+    },
+    joinDemo(request) {
+      const demo = openDemo();
+      if (!demo) return fail("ERR_NO_DEMO");
+      return enter(demo.id, request.role, request);
+    },
+  };
+}
+
+/** What a browser says of itself, in a word a teacher understands. */
+export function nameDevice(userAgent: string): string {
+  if (/iPhone/.test(userAgent)) return "iPhone";
+  if (/iPad/.test(userAgent)) return "iPad";
+  if (/Android/.test(userAgent)) return /Mobile/.test(userAgent) ? "Android phone" : "Android tablet";
+  if (/Windows/.test(userAgent)) return "Windows computer";
+  if (/CrOS/.test(userAgent)) return "Chromebook";
+  if (/Mac OS X/.test(userAgent)) return "Mac";
+  return /Linux/.test(userAgent) ? "Linux computer" : "Device";
+}

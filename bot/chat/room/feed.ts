@@ -1,0 +1,70 @@
+import { z } from "zod";
+import type { Message } from "../../../store/messages.ts";
+import type { EventKind, FeedEvent } from "./wire.ts";
+
+/* What the room keeps of each thing said, and how one person sees it. */
+
+const actionSchema = z.object({
+  label: z.string(),
+  line: z.string(),
+  weight: z.enum(["main", "plain", "danger"]).optional(),
+});
+
+export const bodySchema = z.object({
+  kind: z.enum(["line", "reply", "cue", "notice"]) satisfies z.ZodType<EventKind>,
+  text: z.string(),
+  actions: z.array(actionSchema).default([]),
+  pictures: z.array(z.object({ name: z.string(), alt: z.string(), svg: z.string() })).default([]),
+  attachments: z
+    .array(
+      z.object({
+        name: z.string(),
+        mediaType: z.enum(["text/csv", "application/json", "text/html"]),
+        content: z.string(),
+      }),
+    )
+    .default([]),
+  /** Where a roll's photo belongs. The photo itself is not kept here: it goes with its roll. */
+  photo: z.object({ roll: z.int(), has: z.boolean(), mayAdd: z.boolean() }).optional(),
+  dueAt: z.int().nullable().default(null),
+  /** Who caused it, by name as it was then. */
+  author: z.string().nullable().default(null),
+  mentions: z.array(z.string()).default([]),
+});
+export type FeedBody = z.output<typeof bodySchema>;
+
+/** The event as `personId` sees it; undefined where the kept body is none of ours. */
+export function eventFor(message: Message, personId: string): FeedEvent | undefined {
+  const parsed = bodySchema.safeParse(message.body);
+  if (!parsed.success) return undefined;
+  const body = parsed.data;
+  return {
+    id: message.id,
+    at: message.at,
+    kind: body.kind,
+    isPrivate: message.personId !== null,
+    author: body.author === null ? null : { name: body.author, isYou: message.authorId === personId },
+    callsYou: body.mentions.includes(personId),
+    text: body.text,
+    actions: body.actions.map(({ label, line, weight }) =>
+      weight === undefined ? { label, line } : { label, line, weight },
+    ),
+    pictures: body.pictures.map(({ name, alt }, index) => ({
+      name,
+      alt,
+      src: `/pictures/${message.id}/${index}.svg`,
+    })),
+    files: body.attachments.map(({ name }, index) => ({ name, href: `/files/${message.id}/${index}` })),
+    dueAt: body.dueAt,
+    ...(body.photo
+      ? {
+          photo: {
+            roll: body.photo.roll,
+            mayAdd: body.photo.mayAdd,
+            // The entry's number in the address, so that a new photo is a new picture.
+            src: body.photo.has ? `/photos/${body.photo.roll}?${message.id}` : null,
+          },
+        }
+      : {}),
+  };
+}

@@ -1,0 +1,173 @@
+import type { Message } from "../../../store/messages.ts";
+import type { Stores } from "../../../store/index.ts";
+import { eventFor } from "./feed.ts";
+import { dismiss, sendText, sendTo, type Hub, type Page } from "./hub.ts";
+import { readyPlanOf } from "../../../commands/plan/ready.ts";
+import type { ViewOf } from "./view.ts";
+import type { FeedEvent, RoomFacts, ToPage, WallRow } from "./wire.ts";
+
+/* Keeps open pages up to date: what is said, where each run is, who is there. */
+
+const MOST_AT_ONCE = 200;
+/** Several changes within this time go out as one. */
+const GATHER_MS = 40;
+const PRESENCE_GATHER_MS = 500;
+
+export interface Live {
+  /** Says a kept message to every page that may see it. */
+  push(message: Message): void;
+  /** A page said where it stopped reading: it gets the rest, and from now on all that comes. */
+  catchUp(page: Page, after: number | null): void;
+  /** Something changed in this class: views and the wall go out where they differ. */
+  refresh(classId: number): void;
+  refreshPerson(classId: number, personId: string): void;
+  /** Each second, where a bath runs: "agitate" becomes "let it stand" by the clock alone. */
+  beat(): void;
+  present(classId: number): void;
+  sendWall(page: Page): void;
+  stop(): void;
+}
+
+export interface LiveParts {
+  readonly hub: Hub;
+  readonly stores: Stores;
+  readonly viewOf: ViewOf;
+  factsOf(classId: number, personId: string): RoomFacts | undefined;
+  now(): number;
+}
+
+export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Live {
+  const timers = new Map<string, NodeJS.Timeout>();
+
+  function soon(key: string, afterMs: number, work: () => void): void {
+    if (timers.has(key)) return;
+    const timer = setTimeout(() => {
+      timers.delete(key);
+      work();
+    }, afterMs);
+    timers.set(key, timer.unref());
+  }
+
+  function push(message: Message): void {
+    const reached =
+      message.personId === null
+        ? hub.ofClass(message.classId)
+        : hub.ofPerson(message.classId, message.personId);
+    const pages = reached.filter(({ isLive }) => isLive);
+    // Most see the same; only who wrote it and who is called by name see it otherwise.
+    const texts = new Map<string, string>();
+    for (const page of pages) {
+      const reader = message.personId ?? readerOf(message, page.personId);
+      const known = texts.get(reader);
+      const event = known === undefined ? eventFor(message, reader) : undefined;
+      const text = known ?? (event && eventText(event));
+      if (text === undefined) return;
+      texts.set(reader, text);
+      sendText(page, text);
+    }
+  }
+
+  function eventText(event: FeedEvent): string {
+    return JSON.stringify({
+      type: "events",
+      events: [event],
+      isReset: false,
+      hasMore: false,
+    } satisfies ToPage);
+  }
+
+  function catchUp(page: Page, after: number | null): void {
+    const { classId, personId } = page;
+    const missed = after === null ? [] : stores.messages.after(classId, personId, after, MOST_AT_ONCE + 1);
+    const isReset = after === null || missed.length > MOST_AT_ONCE;
+    const messages = isReset ? stores.messages.newest(classId, personId, MOST_AT_ONCE) : missed;
+    const events = messages.flatMap((message) => eventFor(message, personId) ?? []);
+    sendTo(page, { type: "events", events, isReset, hasMore: isReset && messages.length === MOST_AT_ONCE });
+    page.isLive = true;
+  }
+
+  /** A plan changes by its owner's own calls only, so the second's beat need not look for one. */
+  function sendViews(page: Page, isAfterOwnCall: boolean): void {
+    const views = viewOf(page.personId, page.classId);
+    const text = JSON.stringify(views);
+    if (text === page.lastViews && !isAfterOwnCall) return;
+    const plan = readyPlanOf(stores, page.classId, page.personId, now());
+    const planText = JSON.stringify(plan);
+    if (text === page.lastViews && planText === page.lastPlan) return;
+    page.lastViews = text;
+    page.lastPlan = planText;
+    sendTo(page, { type: "views", views, plan, now: now() });
+  }
+
+  function sendFacts(page: Page, facts: RoomFacts): void {
+    const { name, role } = facts.you;
+    if (name === page.name && role === page.role) return;
+    page.name = name;
+    page.role = role;
+    if (role === "student") page.isWatchingWall = false;
+    sendTo(page, { type: "facts", facts });
+  }
+
+  /** The wall is read by all: each run on it speaks the class's language, whatever its owner reads. */
+  function wallRows(classId: number): WallRow[] {
+    const language = stores.classes.get(classId)?.habits.language;
+    return stores.members
+      .list(classId)
+      .flatMap(({ personId, name }) =>
+        viewOf(personId, classId, language).map((view) => ({ ...view, owner: name, ownerId: personId })),
+      );
+  }
+
+  function refreshNow(classId: number): void {
+    const pages = hub.ofClass(classId);
+    for (const page of pages) {
+      // Erased or sent away: the page has no business here any more.
+      const facts = factsOf(classId, page.personId);
+      if (!facts) {
+        dismiss(page);
+        continue;
+      }
+      sendFacts(page, facts);
+      sendViews(page, false);
+    }
+    const watchers = pages.filter(({ isWatchingWall }) => isWatchingWall);
+    if (watchers.length === 0) return;
+    const text = JSON.stringify({ type: "wall", rows: wallRows(classId), now: now() } satisfies ToPage);
+    for (const page of watchers) sendText(page, text);
+  }
+
+  function presentNow(classId: number): void {
+    const pages = hub.ofClass(classId);
+    const names = [...new Set(pages.map(({ name }) => name))].sort();
+    const forStaff = JSON.stringify({ type: "present", count: names.length, names } satisfies ToPage);
+    const forStudents = JSON.stringify({ type: "present", count: names.length, names: [] } satisfies ToPage);
+    for (const page of pages) sendText(page, page.role === "student" ? forStudents : forStaff);
+  }
+
+  return {
+    push,
+    catchUp,
+    refresh: (classId) => soon(`views ${classId}`, GATHER_MS, () => refreshNow(classId)),
+    refreshPerson: (classId, personId) =>
+      hub.ofPerson(classId, personId).forEach((page) => sendViews(page, true)),
+    beat() {
+      for (const classId of hub.classIds()) if (hub.ofClass(classId).some(isCounting)) refreshNow(classId);
+    },
+    present: (classId) => soon(`present ${classId}`, PRESENCE_GATHER_MS, () => presentNow(classId)),
+    sendWall: (page) => sendTo(page, { type: "wall", rows: wallRows(page.classId), now: now() }),
+    stop() {
+      for (const timer of timers.values()) clearTimeout(timer);
+      timers.clear();
+    },
+  };
+}
+
+function isCounting({ lastViews, isWatchingWall }: Page): boolean {
+  return isWatchingWall || lastViews.includes('"running"');
+}
+
+/** Whose eyes an entry for all is seen with: one's own only where one wrote it or is called by name. */
+function readerOf(message: Message, personId: string): string {
+  const { mentions } = message.body as { mentions?: readonly string[] };
+  return message.authorId === personId || mentions?.includes(personId) ? personId : "";
+}

@@ -1,0 +1,134 @@
+import { createHash } from "node:crypto";
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import { UserError, type Context } from "../../../commands/define.ts";
+import { DEFAULT_LANGUAGE, speaking } from "../../../commands/speech/language.ts";
+import { keepPhoto } from "../../../commands/roll/photo/command.ts";
+import { photoFaultWords } from "../../../commands/roll/photo/reply.ts";
+import { MOST_PHOTO_BYTES, photoFileName } from "../../../commands/roll/photo/photo.ts";
+import type { Stores } from "../../../store/index.ts";
+import type { RoomSession } from "../../../store/room.ts";
+import { replyBody } from "./calls.ts";
+import { refuse } from "./http.ts";
+import type { Entry } from "./keeper.ts";
+import type { PhotoRefusal } from "./wire.ts";
+
+/* Photos of contact sheets: sent by a page as bare bytes, and shown to the roll's own class. */
+
+/** Whatever is in the bytes, opened by itself it can do nothing. */
+const NOTHING_ALLOWED = "default-src 'none'; sandbox";
+/** A film's worth of tries; counted by session, since one address may be a whole class. */
+const PHOTO_LIMIT = 30;
+const PHOTO_LIMIT_MS = 5 * 60_000;
+
+export interface PhotoParts {
+  readonly stores: Stores;
+  sessionOf(request: FastifyRequest): RoomSession | undefined;
+  /** Writes the answer into the sender's feed, where the page shows it with the photo. */
+  keep(entry: Entry): Promise<unknown>;
+  now(): number;
+}
+
+export function addPhotoRoutes(app: FastifyInstance, parts: PhotoParts): void {
+  const { stores, sessionOf } = parts;
+
+  app.get<{ Params: { roll: string } }>("/photos/:roll", async (request, reply) => {
+    const session = sessionOf(request);
+    const number = /^\d{1,9}$/.test(request.params.roll) ? Number(request.params.roll) : undefined;
+    const roll = session && number !== undefined ? stores.rolls.find(session.classId, number) : undefined;
+    const photo = roll && stores.photos.find(roll.id);
+    if (!roll || !photo) return refuse(reply, 404, "ERR_NOT_FOUND");
+    const tag = `"${createHash("sha256").update(photo.bytes).digest("base64url").slice(0, 22)}"`;
+    void reply
+      .header("content-security-policy", NOTHING_ALLOWED)
+      // Asked for again each time: a photo that was taken off is not to be seen from a cache.
+      .header("cache-control", "private, no-cache")
+      .header("etag", tag);
+    if (request.headers["if-none-match"] === tag) return reply.code(304).send();
+    return reply
+      .header("content-disposition", `inline; filename="${photoFileName(roll.number, photo.mediaType)}"`)
+      .type(photo.mediaType)
+      .send(Buffer.from(photo.bytes));
+  });
+
+  // In a scope of its own: nowhere else is a body of this size, or of any type, taken.
+  void app.register(async (scope) => {
+    scope.removeAllContentTypeParsers();
+    scope.addContentTypeParser("*", { parseAs: "buffer" }, (_request, body, done) => done(null, body));
+    scope.post<{ Params: { roll: string } }>(
+      "/api/photos/:roll",
+      {
+        bodyLimit: MOST_PHOTO_BYTES,
+        config: {
+          rateLimit: {
+            max: PHOTO_LIMIT,
+            timeWindow: PHOTO_LIMIT_MS,
+            keyGenerator: (request) => sessionOf(request)?.tokenHash ?? request.ip,
+          },
+        },
+        // Before the body is read: a stranger's eight megabytes are not even taken in.
+        onRequest: async (request, reply) => {
+          if (!sessionOf(request)) return refuse(reply, 401, "ERR_SIGNED_OUT");
+          return undefined;
+        },
+        errorHandler: (error, request, reply) => {
+          if (error.statusCode !== 413) throw error;
+          const bytes = Number(request.headers["content-length"]) || MOST_PHOTO_BYTES + 1;
+          const sender = sessionOf(request);
+          const language = sender && stores.members.languageOf(sender.classId, sender.personId);
+          const text = speaking(language ?? DEFAULT_LANGUAGE, () =>
+            photoFaultWords({ code: "ERR_PHOTO_LARGE", bytes }),
+          );
+          return refuseInWords(reply, 413, "ERR_PHOTO_LARGE", text);
+        },
+      },
+      (request, reply) => takePhoto(parts, request, reply),
+    );
+  });
+}
+
+async function takePhoto(
+  { stores, sessionOf, keep, now }: PhotoParts,
+  request: FastifyRequest<{ Params: { roll: string } }>,
+  reply: FastifyReply,
+): Promise<FastifyReply> {
+  // Asked again: the person may have been erased while the bytes came in.
+  const context = contextOf(stores, sessionOf(request), now());
+  if (!context) return refuse(reply, 401, "ERR_SIGNED_OUT");
+  const bytes = Buffer.isBuffer(request.body) ? request.body : Buffer.alloc(0);
+  try {
+    const language = stores.members.languageOf(context.class.id, context.person.id);
+    const answer = speaking(language, () =>
+      stores.atomically(() => keepPhoto(context, request.params.roll.slice(0, 12), bytes)),
+    );
+    await keep({
+      classId: context.class.id,
+      personId: context.person.id,
+      authorId: null,
+      key: `p:${context.person.id}:${context.now}`,
+      body: replyBody(answer, null),
+    });
+    return await reply.header("cache-control", "no-store").send({ ok: true });
+  } catch (error) {
+    if (error instanceof UserError) return refuseInWords(reply, 422, error.code, error.message);
+    throw error;
+  }
+}
+
+/** Whose hand it is, as a command called from the page would have it. */
+function contextOf(stores: Stores, session: RoomSession | undefined, now: number): Context | undefined {
+  const member = session && stores.members.find(session.classId, session.personId);
+  const schoolClass = session && stores.classes.get(session.classId);
+  if (!member || !schoolClass) return undefined;
+  return {
+    now,
+    person: { id: member.personId, name: member.name },
+    role: member.role,
+    class: schoolClass,
+    stores,
+  };
+}
+
+function refuseInWords(reply: FastifyReply, status: number, code: string, text: string): FastifyReply {
+  const refusal: PhotoRefusal = { error: { code, text } };
+  return reply.code(status).header("cache-control", "no-store").send(refusal);
+}

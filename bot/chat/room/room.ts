@@ -1,0 +1,209 @@
+import { join } from "node:path";
+import type { AddressInfo } from "node:net";
+import type { FastifyInstance, FastifyRequest } from "fastify";
+import type { Command } from "../../../commands/define.ts";
+import type { SchoolClass } from "../../../store/shapes/school.ts";
+import type { Stores } from "../../../store/index.ts";
+import { createRoomStore, type RoomSession } from "../../../store/room.ts";
+import type { ChatHandlers, ChatPort, Delivery, Kept, Outcome } from "../port.ts";
+import { addressesOf, isLoopback } from "./address.ts";
+import { addCalendarRoute } from "./calendar.ts";
+import { createDoor } from "./door.ts";
+import { addFileRoutes } from "./files.ts";
+import { createHttp } from "./http.ts";
+import { createHub, dismiss } from "./hub.ts";
+import { createKeeper } from "./keeper.ts";
+import { createLive } from "./live.ts";
+import { builtPath } from "../../process/built.ts";
+import type { Log } from "../../process/log.ts";
+import { addKeyRoutes } from "./keys.ts";
+import { addNewClassRoute } from "./new-class.ts";
+import { addPhotoRoutes } from "./photos.ts";
+import { addDoorRoutes, findSession } from "./routes.ts";
+import { ensureSecrets, resetPassphrases, type FirstSecrets } from "./first.ts";
+import { factsOf, openPage } from "./socket.ts";
+import { sayInRoom } from "./say.ts";
+import type { ViewOf } from "./view.ts";
+
+export interface RoomOptions {
+  /** The address to listen on; anything but loopback lets other computers in. */
+  readonly host: string;
+  /** 0: any free one. */
+  readonly port: number;
+  /** The address a proxy in front gives the room, with its scheme; null where there is none. */
+  readonly publicUrl: string | null;
+  readonly stores: Stores;
+  readonly commands: readonly Command[];
+  readonly log: Log;
+  readonly viewOf: ViewOf;
+  renderPicture(svg: string): Promise<Buffer>;
+  now(): number;
+  /** How many of the room's seconds pass in one real second; 1 unless this is the guided demo. */
+  readonly speed?: number;
+  /** Where the built page lies, if not beside this file. */
+  readonly pageDir?: string;
+}
+
+export interface Room extends ChatPort {
+  /** Codes and passphrases made by this start, to be shown once. Filled by `start`. */
+  readonly firstSecrets: readonly FirstSecrets[];
+  /** The addresses to show, once started. */
+  readonly urls: readonly string[];
+  /** Says that runs of this class have changed by other ways than a call or a delivery. */
+  refresh(classKey: string): void;
+  /** New passphrases for a class whose old ones are lost. */
+  resetPassphrases(classKey: string): Promise<FirstSecrets | undefined>;
+}
+
+const PING_MS = 25_000;
+const FORGET_DEVICES_MS = 60 * 24 * 3600_000;
+
+/** The school's own chat: a page served by this process on the school's own network. */
+export function createRoom(options: RoomOptions): Room {
+  const { host, publicUrl, stores, commands, log, viewOf, now } = options;
+  const speed = options.speed ?? 1;
+  const rooms = createRoomStore(stores.db);
+  const hub = createHub();
+  const live = createLive({
+    hub,
+    stores,
+    viewOf,
+    factsOf: (classId, personId) => factsOf({ stores, speed }, classId, personId),
+    now,
+  });
+  const keeper = createKeeper(stores, now, live.push);
+  const firstSecrets: FirstSecrets[] = [];
+  const urls: string[] = [];
+  let app: FastifyInstance | undefined;
+  const heartbeats: NodeJS.Timeout[] = [];
+
+  const roomClasses = (): SchoolClass[] => stores.classes.list().filter(({ key }) => key.startsWith("room:"));
+  // The demo's door needs no code as long as nobody but this computer can reach it.
+  const openDemo = (): SchoolClass | undefined =>
+    isLoopback(host) && publicUrl === null ? roomClasses().find(({ demo }) => demo) : undefined;
+  const sessionOf = (request: FastifyRequest): RoomSession | undefined => findSession(request, rooms, stores);
+  const signedOut = (session: RoomSession): void =>
+    hub
+      .ofPerson(session.classId, session.personId)
+      .filter(({ tokenHash }) => tokenHash === session.tokenHash)
+      .forEach((page) => dismiss(page));
+
+  async function start(given: ChatHandlers): Promise<void> {
+    for (const each of roomClasses()) {
+      const fresh = await ensureSecrets(rooms, each, now());
+      if (fresh) firstSecrets.push(fresh);
+    }
+    rooms.removeUnseenSince(now() - FORGET_DEVICES_MS);
+    app = await createHttp({
+      host,
+      publicUrl,
+      pageDir: options.pageDir ?? builtPath(join("chat", "room-page")),
+      log,
+    });
+    const door = createDoor({ stores, rooms, openDemo });
+    const isSecure = publicUrl?.startsWith("https:") ?? false;
+    addDoorRoutes(app, {
+      stores,
+      rooms,
+      commands,
+      door,
+      isSecure,
+      speed,
+      openDemo,
+      sessionOf,
+      signedOut,
+      now,
+    });
+    addFileRoutes(app, { stores, sessionOf, renderPicture: options.renderPicture });
+    addPhotoRoutes(app, { stores, sessionOf, keep: keeper.keep, now });
+    addKeyRoutes(app, { stores, rooms, hub, urls: () => urls, sessionOf, signedOut, now });
+    addCalendarRoute(app, { stores, rooms, now });
+    addNewClassRoute(app, { stores, rooms, door, isSecure, sessionOf, now });
+    const socketParts = {
+      hub,
+      live,
+      stores,
+      rooms,
+      commands,
+      log,
+      viewOf,
+      speed,
+      now,
+      handlers: () => given,
+      keep: keeper.keep,
+    };
+    app.get(
+      "/live",
+      {
+        websocket: true,
+        preValidation: async (request, reply) => {
+          if (!sessionOf(request)) await reply.code(401).send({ error: { code: "ERR_SIGNED_OUT" } });
+        },
+      },
+      (socket, request) => {
+        const session = sessionOf(request);
+        if (session) openPage(socketParts, socket, session);
+        else socket.close(4001);
+      },
+    );
+    await app.listen({ host, port: options.port });
+    const { port } = app.server.address() as AddressInfo;
+    urls.push(...addressesOf(host, port, publicUrl));
+    heartbeats.push(setInterval(ping, PING_MS).unref(), setInterval(live.beat, 1000).unref());
+    log.info({ urls, host, port }, "the room is open");
+  }
+
+  /** A phone that went out of reach says no goodbye: it is missed at the second unanswered ping. */
+  const unanswered = new WeakSet<object>();
+  function ping(): void {
+    for (const socket of app?.websocketServer.clients ?? []) {
+      if (unanswered.has(socket)) {
+        socket.terminate();
+        continue;
+      }
+      unanswered.add(socket);
+      socket.once("pong", () => unanswered.delete(socket));
+      socket.ping();
+    }
+  }
+
+  function keep(delivery: Delivery): Kept {
+    const { outcome, classId, fresh } = sayInRoom(stores, delivery, now());
+    return {
+      outcome,
+      announce() {
+        if (fresh) live.push(fresh);
+        if (classId !== null) live.refresh(classId);
+      },
+    };
+  }
+
+  async function send(delivery: Delivery): Promise<Outcome> {
+    const kept = stores.atomically(() => keep(delivery));
+    kept.announce();
+    return kept.outcome;
+  }
+
+  return {
+    chat: "room",
+    firstSecrets,
+    urls,
+    start,
+    send,
+    keep,
+    refresh(classKey) {
+      const classId = stores.classes.idOf(classKey);
+      if (classId !== undefined) live.refresh(classId);
+    },
+    async resetPassphrases(classKey) {
+      const schoolClass = stores.classes.find(classKey);
+      return schoolClass && resetPassphrases(rooms, schoolClass, now());
+    },
+    async stop() {
+      for (const each of heartbeats) clearInterval(each);
+      live.stop();
+      hub.closeAll();
+      await app?.close();
+    },
+  };
+}

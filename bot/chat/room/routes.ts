@@ -1,0 +1,140 @@
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import { z } from "zod";
+import type { Command } from "../../../commands/define.ts";
+import type { Stores } from "../../../store/index.ts";
+import type { RoomSession, RoomStore } from "../../../store/room.ts";
+import { DEFAULT_LANGUAGE, LANGUAGES, speaking } from "../../../commands/speech/language.ts";
+import { makeCards } from "./cards.ts";
+import { nameDevice, type Door, type DoorRequest, type Entry } from "./door.ts";
+import { refuse } from "./http.ts";
+import { hashToken } from "./secrets.ts";
+import { factsOf } from "./socket.ts";
+import type { DoorCode, DoorState } from "./wire.ts";
+import type { Result } from "../../../commands/result.ts";
+
+/* The room's door as the browser knocks at it: join, leave, who am I, and what may I call. */
+
+const COOKIE = "sinkside";
+const SESSION_SECONDS = 60 * 24 * 3600;
+
+const name = z.string().min(1).max(200);
+const code = z.string().min(1).max(40);
+const joinSchema = z.object({ code, name });
+const staffSchema = z.object({ code, name, passphrase: z.string().min(1).max(100) });
+const demoSchema = z.object({ name, role: z.enum(["student", "teacher"]) });
+
+export interface RouteParts {
+  readonly stores: Stores;
+  readonly rooms: RoomStore;
+  readonly commands: readonly Command[];
+  readonly door: Door;
+  readonly isSecure: boolean;
+  readonly speed: number;
+  openDemo(): { readonly name: string } | undefined;
+  /** The session of this request, if it has one that still holds. */
+  sessionOf(request: FastifyRequest): RoomSession | undefined;
+  signedOut(session: RoomSession): void;
+  now(): number;
+}
+
+/** The session a cookie names, as long as its person is a member. */
+export function findSession(
+  request: FastifyRequest,
+  rooms: RoomStore,
+  stores: Stores,
+): RoomSession | undefined {
+  const token = request.cookies[COOKIE];
+  if (token === undefined || token.length > 100) return undefined;
+  const session = rooms.findSession(hashToken(token));
+  return session && stores.members.find(session.classId, session.personId) ? session : undefined;
+}
+
+/** No script can read it and no other site can send it. */
+export function setSessionCookie(reply: FastifyReply, token: string, isSecure: boolean): void {
+  void reply.setCookie(COOKIE, token, {
+    path: "/",
+    httpOnly: true,
+    sameSite: "strict",
+    secure: isSecure,
+    maxAge: SESSION_SECONDS,
+  });
+}
+
+/** A few wrong tries are human; a list of guesses is not. One address may be a whole class. */
+const JOIN_LIMIT = { rateLimit: { max: 60, timeWindow: 5 * 60_000 } };
+const STAFF_LIMIT = { rateLimit: { max: 10, timeWindow: 5 * 60_000 } };
+
+const cardsQuery = z.object({ language: z.enum(LANGUAGES).catch(DEFAULT_LANGUAGE) });
+
+export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
+  const { stores, rooms, door, now } = parts;
+
+  app.get("/api/me", async (request, reply): Promise<DoorState> => {
+    void reply.header("cache-control", "no-store");
+    const session = parts.sessionOf(request);
+    const facts = session && factsOf(parts, session.classId, session.personId);
+    if (session && facts) {
+      rooms.touchSession(session.tokenHash, now());
+      return { state: "in", facts };
+    }
+    const demo = parts.openDemo();
+    return { state: "out", demo: demo ? { className: demo.name } : null };
+  });
+
+  app.get("/api/commands", async (request, reply) => {
+    const session = parts.sessionOf(request);
+    const member = session && stores.members.find(session.classId, session.personId);
+    if (!member) return refuse(reply, 401, "ERR_SIGNED_OUT");
+    const { language } = cardsQuery.parse(request.query);
+    const cards = speaking(language, () => makeCards(parts.commands, member.role));
+    return reply.header("cache-control", "no-store").send(cards);
+  });
+
+  app.post("/api/join", { config: JOIN_LIMIT }, async (request, reply) =>
+    withBody(joinSchema, request, reply, (body) => door.join({ ...body, ...requestOf(request) })),
+  );
+  app.post("/api/staff", { config: STAFF_LIMIT }, async (request, reply) =>
+    withBody(staffSchema, request, reply, (body) => door.joinAsStaff({ ...body, ...requestOf(request) })),
+  );
+  app.post("/api/demo", { config: JOIN_LIMIT }, async (request, reply) =>
+    withBody(demoSchema, request, reply, (body) => door.joinDemo({ ...body, ...requestOf(request) })),
+  );
+
+  app.post("/api/leave", async (request, reply) => {
+    const session = parts.sessionOf(request);
+    if (session) {
+      rooms.removeSession(session.tokenHash);
+      parts.signedOut(session);
+    }
+    return reply.clearCookie(COOKIE, { path: "/" }).send({ ok: true });
+  });
+
+  function requestOf(request: FastifyRequest): Omit<DoorRequest, "name"> {
+    const session = parts.sessionOf(request);
+    return {
+      device: nameDevice(request.headers["user-agent"] ?? ""),
+      current: session ? { classId: session.classId, personId: session.personId } : null,
+      now: now(),
+    };
+  }
+
+  async function withBody<T>(
+    schema: z.ZodType<T>,
+    request: FastifyRequest,
+    reply: FastifyReply,
+    enter: (body: T) => Result<Entry, DoorCode> | Promise<Result<Entry, DoorCode>>,
+  ): Promise<FastifyReply> {
+    const body = schema.safeParse(request.body);
+    if (!body.success) return refuse(reply, 400, "ERR_NOT_UNDERSTOOD");
+    const before = parts.sessionOf(request);
+    const entry = await enter(body.data);
+    if (!entry.ok) return refuse(reply, 403, entry.fault);
+    // One browser is one person: the seat it had before is given up.
+    if (before) {
+      rooms.removeSession(before.tokenHash);
+      parts.signedOut(before);
+    }
+    setSessionCookie(reply, entry.value.token, parts.isSecure);
+    return reply.header("cache-control", "no-store").send({ ok: true });
+  }
+}

@@ -1,0 +1,61 @@
+import type { Stores } from "../../../store/index.ts";
+import type { Message } from "../../../store/messages.ts";
+import type { ChatPort, Delivery, Kept, Outcome } from "../port.ts";
+import type { FeedBody } from "./feed.ts";
+
+/* What the bot says unasked in the room. Needs nothing of the page's server, so it can be said before that is open. */
+
+export interface SaidInRoom {
+  readonly outcome: Outcome;
+  readonly classId: number | null;
+  /** What pages are to be shown; undefined where nothing new was said. */
+  readonly fresh: Message | undefined;
+}
+
+/** Keeps a delivery as a message of the room, once for each key; a part of the caller's transaction. */
+export function sayInRoom(
+  stores: Pick<Stores, "classes" | "members" | "messages">,
+  delivery: Delivery,
+  now: number,
+): SaidInRoom {
+  const { classKey, key, personId, text, dueAt } = delivery;
+  const classId = stores.classes.idOf(classKey);
+  if (classId === undefined) return refused(`no class ${classKey} in the room`);
+  if (personId !== null && !stores.members.find(classId, personId)) return refused("no such member");
+  const body: FeedBody = {
+    kind: personId === null ? "notice" : "cue",
+    text,
+    dueAt,
+    author: null,
+    actions: delivery.actions.map((action) => ({ ...action })),
+    pictures: delivery.pictures.map((picture) => ({ ...picture })),
+    attachments: delivery.attachments.map((attachment) => ({ ...attachment })),
+    mentions: [...delivery.mentions],
+  };
+  const message = { classId, personId, authorId: null, key: `d:${key}`, at: now, body };
+  const { id, fresh } = stores.messages.add(message);
+  return {
+    outcome: { kind: "sent", ref: String(id) },
+    classId,
+    fresh: fresh ? { ...message, id } : undefined,
+  };
+}
+
+function refused(detail: string): SaidInRoom {
+  return { outcome: { kind: "refused", detail }, classId: null, fresh: undefined };
+}
+
+/** The room while its page's server is being loaded: what is said is kept, and shown to whoever comes. */
+export function createEarlyRoom(stores: Stores, now: () => number): ChatPort {
+  const keep = (delivery: Delivery): Kept => ({
+    outcome: sayInRoom(stores, delivery, now()).outcome,
+    announce: () => {},
+  });
+  return {
+    chat: "room",
+    start: async () => {},
+    send: async (delivery) => stores.atomically(() => keep(delivery)).outcome,
+    keep,
+    stop: async () => {},
+  };
+}

@@ -1,0 +1,195 @@
+import type { WebSocket } from "ws";
+import type { Command } from "../../../commands/define.ts";
+import { mayActAs } from "../../../commands/define.ts";
+import type { Language } from "../../../commands/speech/language.ts";
+import type { Stores } from "../../../store/index.ts";
+import type { RoomStore } from "../../../store/room.ts";
+import type { ChatHandlers, Place } from "../port.ts";
+import { callLine, type CallParts, type Caller } from "./calls.ts";
+import { dismiss, sendTo, type Hub, type Page } from "./hub.ts";
+import type { Live } from "./live.ts";
+import type { Log } from "../../process/log.ts";
+import { createPace } from "./pace.ts";
+import { fromPageSchema, type FromPage, type RefusalCode, type RoomFacts } from "./wire.ts";
+import { readyPlanOf } from "../../../commands/plan/ready.ts";
+import type { ViewOf } from "./view.ts";
+
+/* One open page: what it asks and what it is told. */
+
+/** A fast typist with completion sends some six messages a second; a loop sends hundreds. */
+const MESSAGES_A_SECOND = 12;
+const MESSAGES_AT_ONCE = 40;
+const MOST_PAGES_OF_ONE_SESSION = 8;
+
+export interface SocketParts {
+  readonly hub: Hub;
+  readonly live: Live;
+  readonly stores: Stores;
+  readonly rooms: RoomStore;
+  readonly commands: readonly Command[];
+  readonly log: Log;
+  readonly viewOf: ViewOf;
+  readonly keep: CallParts["keep"];
+  readonly speed: number;
+  handlers(): ChatHandlers;
+  now(): number;
+}
+
+export interface Admitted {
+  readonly tokenHash: string;
+  readonly classId: number;
+  readonly personId: string;
+}
+
+/** Takes over a socket whose session has been checked already. */
+export function openPage(parts: SocketParts, socket: WebSocket, session: Admitted): void {
+  const { hub, live } = parts;
+  const { classId, personId, tokenHash } = session;
+  const member = parts.stores.members.find(classId, personId);
+  const name = member?.name ?? "";
+  const page: Page = {
+    socket,
+    classId,
+    personId,
+    tokenHash,
+    name,
+    role: member?.role ?? "student",
+    isLive: false,
+    isWatchingWall: false,
+    lastViews: "",
+    lastPlan: "",
+  };
+  const others = hub.ofPerson(classId, personId).filter((each) => each.tokenHash === tokenHash);
+  if (others.length >= MOST_PAGES_OF_ONE_SESSION) others[0]?.socket.close(4002);
+  hub.add(page);
+  live.present(classId);
+  const pace = createPace(MESSAGES_A_SECOND, MESSAGES_AT_ONCE, performance.now());
+  const refuse = (code: RefusalCode, id: string | null = null): void =>
+    sendTo(page, { type: "refused", id, refusal: { code } });
+
+  socket.on("close", () => {
+    hub.remove(page);
+    live.present(classId);
+  });
+  socket.on("error", (error) => parts.log.debug({ error: error.message }, "room socket failed"));
+  socket.on("message", (data, isBinary) => {
+    const took = pace.take(performance.now());
+    if (took === "flood") return socket.close(1008);
+    if (took === "fast") return refuse("ERR_TOO_FAST");
+    const message = isBinary ? undefined : readMessage(String(data));
+    if (!message) return refuse("ERR_NOT_UNDERSTOOD");
+    answer(parts, page, message).catch((error: unknown) => {
+      parts.log.error({ error: String(error), type: message.type }, "room message failed");
+      refuse("ERR_BROKE", message.type === "line" ? message.id : null);
+    });
+  });
+}
+
+function readMessage(text: string): FromPage | undefined {
+  try {
+    return fromPageSchema.safeParse(JSON.parse(text)).data;
+  } catch {
+    return undefined;
+  }
+}
+
+/** undefined: nobody any more, who has just been erased. */
+function languageOf({ stores: { members } }: SocketParts, { classId, personId }: Page): Language | undefined {
+  return members.find(classId, personId) && members.languageOf(classId, personId);
+}
+
+/** All of this person's, whatever device they are open on. */
+const pagesOf = ({ hub }: SocketParts, { classId, personId }: Page): readonly Page[] =>
+  hub.ofPerson(classId, personId);
+
+async function answer(parts: SocketParts, page: Page, message: FromPage): Promise<void> {
+  const { live, now } = parts;
+  if (message.type === "ping") return sendTo(page, { type: "pong", sentAt: message.sentAt, now: now() });
+  const caller = callerOf(parts, page);
+  // The role is the store's, read at each message: nothing a page says of itself counts.
+  if (!caller) return dismiss(page);
+  switch (message.type) {
+    case "language": {
+      parts.stores.members.chooseLanguage(page.classId, page.personId, message.language);
+      for (const other of pagesOf(parts, page)) if (other !== page) sendTo(other, message);
+      return live.refreshPerson(page.classId, page.personId);
+    }
+    case "hello": {
+      if (message.language) parts.stores.members.hearLanguage(page.classId, page.personId, message.language);
+      const views = parts.viewOf(page.personId, page.classId);
+      const plan = readyPlanOf(parts.stores, page.classId, page.personId, now());
+      page.lastViews = JSON.stringify(views);
+      page.lastPlan = JSON.stringify(plan);
+      const facts = factsOf(parts, page.classId, page.personId);
+      if (!facts) return dismiss(page);
+      sendTo(page, { type: "welcome", facts, now: now(), views, plan });
+      return live.catchUp(page, message.after);
+    }
+    case "line": {
+      const before = languageOf(parts, page);
+      const refusal = await callLine(callPartsOf(parts), caller, message);
+      if (refusal) return sendTo(page, { type: "refused", id: message.id, refusal });
+      const language = languageOf(parts, page);
+      if (language && language !== before)
+        for (const each of pagesOf(parts, page)) sendTo(each, { type: "language", language });
+      live.refreshPerson(page.classId, page.personId);
+      live.refresh(page.classId);
+      return sendTo(page, { type: "taken", id: message.id });
+    }
+    case "complete": {
+      const { seq, name, option, typed, others } = message;
+      const { person, role, place } = caller;
+      const choices = parts
+        .handlers()
+        .onComplete({ name, option, typed, others, person, role, place })
+        .slice(0, 25);
+      return sendTo(page, { type: "choices", seq, choices });
+    }
+    case "watch": {
+      if (!mayActAs(caller.role, "aide"))
+        return sendTo(page, { type: "refused", id: null, refusal: { code: "ERR_NOT_YOURS" } });
+      page.isWatchingWall = message.on;
+      return message.on ? live.sendWall(page) : undefined;
+    }
+  }
+}
+
+function callPartsOf({ commands, handlers, keep, stores, hub, live }: SocketParts): CallParts {
+  return {
+    commands,
+    handlers: handlers(),
+    keep,
+    isMember: ({ classId, person }) => stores.members.find(classId, person.id) !== undefined,
+    bidFarewell: ({ classId, person }, text) =>
+      hub.ofPerson(classId, person.id).forEach((page) => dismiss(page, text)),
+    renewFeeds: (classId) => hub.ofClass(classId).forEach((page) => live.catchUp(page, null)),
+  };
+}
+
+function callerOf(parts: SocketParts, page: Page): Caller | undefined {
+  const member = parts.stores.members.find(page.classId, page.personId);
+  const schoolClass = parts.stores.classes.get(page.classId);
+  if (!member || !schoolClass || !parts.rooms.findSession(page.tokenHash)) return undefined;
+  const place: Place = { classKey: schoolClass.key, className: schoolClass.name, channelRef: null };
+  return {
+    person: { id: member.personId, name: member.name },
+    role: member.role,
+    place,
+    classId: page.classId,
+  };
+}
+
+export function factsOf(
+  { stores, speed }: Pick<SocketParts, "stores" | "speed">,
+  classId: number,
+  personId: string,
+): RoomFacts | undefined {
+  const member = stores.members.find(classId, personId);
+  const schoolClass = stores.classes.get(classId);
+  if (!member || !schoolClass) return undefined;
+  return {
+    you: { id: member.personId, name: member.name, role: member.role },
+    class: { name: schoolClass.name, zone: schoolClass.zone, isDemo: schoolClass.demo },
+    speed,
+  };
+}

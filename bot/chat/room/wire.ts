@@ -1,0 +1,202 @@
+import { z } from "zod";
+import type { Action, Role, Suggestion } from "../../../commands/define.ts";
+import { LANGUAGES, type Language } from "../../../commands/speech/language.ts";
+import type { LineFault } from "../../../commands/speech/line.ts";
+import type { ReadyPlan } from "../../../commands/plan/ready.ts";
+import type { PersonView } from "./view.ts";
+
+/*
+ * What goes over the room's socket. What a page sends is checked by these schemas; what it gets is typed only, since
+ * we write both ends.
+ */
+
+export const MOST_LINE_CHARACTERS = 20_000;
+/** A page names its calls, so that one sent again after a lost link does its work once. */
+const callId = z.string().regex(/^[A-Za-z0-9_-]{8,40}$/);
+
+export const fromPageSchema = z.discriminatedUnion("type", [
+  /** First word of a page: `after` is the last event it has seen, null on a fresh page. */
+  z.object({
+    type: z.literal("hello"),
+    after: z.int().min(0).nullable(),
+    language: z.enum(LANGUAGES).optional(),
+  }),
+  /** Picked on the page: from now on this person is spoken to in it. */
+  z.object({ type: z.literal("language"), language: z.enum(LANGUAGES) }),
+  z.object({ type: z.literal("ping"), sentAt: z.number() }),
+  z.object({
+    type: z.literal("line"),
+    id: callId,
+    text: z.string().min(1).max(MOST_LINE_CHARACTERS),
+    /** What stood on the button it came from: shown to its sender in place of the line. */
+    label: z.string().max(80).nullish(),
+  }),
+  z.object({
+    type: z.literal("complete"),
+    seq: z.int().min(0),
+    name: z.string().max(40),
+    option: z.string().max(40),
+    typed: z.string().max(200),
+    others: z.record(z.string().max(40), z.string().max(2000)),
+  }),
+  /** The wall: send every run of the class, now and at each change. Staff only. */
+  z.object({ type: z.literal("watch"), on: z.boolean() }),
+]);
+export type FromPage = z.output<typeof fromPageSchema>;
+
+export type EventKind = "line" | "reply" | "cue" | "notice";
+
+/** One entry of the feed as this person sees it. */
+export interface FeedEvent {
+  readonly id: number;
+  readonly at: number;
+  readonly kind: EventKind;
+  readonly isPrivate: boolean;
+  /** Who caused it, where that was a person. */
+  readonly author: { readonly name: string; readonly isYou: boolean } | null;
+  /** True where it calls this person by name. */
+  readonly callsYou: boolean;
+  readonly text: string;
+  readonly actions: readonly Action[];
+  readonly pictures: readonly { readonly alt: string; readonly name: string; readonly src: string }[];
+  readonly files: readonly { readonly name: string; readonly href: string }[];
+  readonly dueAt: number | null;
+  /** Where a roll's photo of its contact sheet belongs; `src` is null where there is none. */
+  readonly photo?: {
+    readonly roll: number;
+    readonly mayAdd: boolean;
+    readonly src: string | null;
+  };
+}
+
+export interface You {
+  readonly id: string;
+  readonly name: string;
+  readonly role: Role;
+}
+
+export interface RoomFacts {
+  readonly you: You;
+  readonly class: { readonly name: string; readonly zone: string; readonly isDemo: boolean };
+  /** How many of the room's seconds pass in one real second: 1, but in the guided demo. */
+  readonly speed: number;
+}
+
+/** A run with its owner, for the wall. */
+export interface WallRow extends PersonView {
+  readonly owner: string;
+  readonly ownerId: string;
+}
+
+export type RefusalCode =
+  LineFault["code"] | "ERR_TOO_FAST" | "ERR_NOT_UNDERSTOOD" | "ERR_NOT_YOURS" | "ERR_TOO_LONG" | "ERR_BROKE";
+
+export interface Refusal {
+  readonly code: RefusalCode;
+  readonly word?: string;
+  readonly option?: string;
+  readonly words?: string;
+  readonly command?: string;
+  readonly near?: readonly string[];
+}
+
+export type ToPage =
+  | {
+      readonly type: "welcome";
+      readonly facts: RoomFacts;
+      readonly now: number;
+      readonly views: readonly PersonView[];
+      readonly plan: ReadyPlan | null;
+    }
+  /** `isReset`: forget what you have, this is the newest part of the feed. */
+  | {
+      readonly type: "events";
+      readonly events: readonly FeedEvent[];
+      readonly isReset: boolean;
+      readonly hasMore: boolean;
+    }
+  /** Something about the class or the person has changed, a role for example. */
+  | { readonly type: "facts"; readonly facts: RoomFacts }
+  /** By a line, or on another page, this person has chosen another language. */
+  | { readonly type: "language"; readonly language: Language }
+  | {
+      readonly type: "views";
+      readonly views: readonly PersonView[];
+      readonly plan: ReadyPlan | null;
+      readonly now: number;
+    }
+  | { readonly type: "wall"; readonly rows: readonly WallRow[]; readonly now: number }
+  | { readonly type: "choices"; readonly seq: number; readonly choices: readonly Suggestion[] }
+  | { readonly type: "taken"; readonly id: string }
+  | { readonly type: "refused"; readonly id: string | null; readonly refusal: Refusal }
+  | { readonly type: "pong"; readonly sentAt: number; readonly now: number }
+  | { readonly type: "present"; readonly count: number; readonly names: readonly string[] }
+  /** The session is over: the page goes back to the door. `farewell`: this person was erased, and this is the last word to them. */
+  | { readonly type: "gone"; readonly farewell: string | null };
+
+/** Why a door stays shut; the page has the words. */
+export type DoorCode =
+  | "ERR_CODE"
+  | "ERR_NAME"
+  | "ERR_NAME_TAKEN"
+  | "ERR_PASSPHRASE"
+  | "ERR_TOO_OFTEN"
+  | "ERR_NO_DEMO"
+  | "ERR_ORIGIN"
+  | "ERR_HOST"
+  | "ERR_SIGNED_OUT"
+  | "ERR_FORBIDDEN"
+  | "ERR_NOT_UNDERSTOOD"
+  | "ERR_NOT_FOUND"
+  | "ERR_BROKE";
+
+/** What comes back of a photo that was sent: where it was refused in words, they are `text`. */
+export interface PhotoRefusal {
+  readonly error: { readonly code: string; readonly text?: string };
+}
+
+/** What stands at the door before anybody has come in. */
+export type DoorState =
+  | { readonly state: "in"; readonly facts: RoomFacts }
+  | { readonly state: "out"; readonly demo: { readonly className: string } | null };
+
+/** A command as the page needs it: for completion, for errors while typing and for its form. */
+export interface CommandCard {
+  readonly name: string;
+  readonly summary: string;
+  readonly rest: string | null;
+  readonly options: readonly OptionCard[];
+}
+
+export interface OptionCard {
+  readonly name: string;
+  readonly about: string;
+  readonly isRequired: boolean;
+  readonly kind: "text" | "whole" | "number" | "choice" | "yes-no";
+  readonly choices: readonly string[];
+  readonly least: number | null;
+  readonly most: number | null;
+  readonly longest: number | null;
+  readonly preset: string | null;
+  /** Values are offered while typing. */
+  readonly hasOffers: boolean;
+}
+
+/** What staff see of the door: who has come in, on which devices. */
+export interface DoorSheet {
+  readonly joinCode: string;
+  readonly joinUrls: readonly string[];
+  /** Where a calendar looks the class's times up; null where the teacher has made no such address. */
+  readonly calendarUrl: string | null;
+  readonly people: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly role: Role;
+    readonly isHere: boolean;
+    readonly devices: readonly {
+      readonly handle: string;
+      readonly device: string;
+      readonly seenAt: number;
+    }[];
+  }[];
+}

@@ -1,0 +1,151 @@
+import type { Stores } from "../../store/index.ts";
+import type { Clock } from "../process/clock.ts";
+import type { Deliverer, Step } from "../deliver/deliver.ts";
+import type { Log } from "../process/log.ts";
+import { isStorageFault, settleSome } from "./tick.ts";
+
+/** Never armed further ahead: a clock step or a suspended machine is noticed this soon. */
+const LONGEST_WAIT_MS = 30_000;
+const BEAT_MS = 1000;
+
+/** After a fault of the disk it is tried again this soon, and told again after so many tries. */
+const RETRY_MS = 1000;
+const TOLD_EACH = 60;
+/** Runs settled with one flush of the disk. */
+const FIRST_PORTION = 10;
+const MOST_PORTION = 100;
+/** Where a wake-up takes long (a slow disk, many runs at once) the loop gets a share of it for everything else. */
+const SHORT_MS = 5;
+const REST_SHARE = 0.25;
+const LONGEST_REST_MS = 25;
+/** Nothing due for so long: time to tidy the store. Where it never is, it is tidied after so long all the same. */
+const QUIET_MS = 200;
+const MOST_UNTIDY_MS = 250;
+
+const DISK_FAULT =
+  "cues could not be settled: the disk of the store is full or failing. Nobody is called until it can be written; free some space";
+
+export interface Beat {
+  start(): void;
+  /** Looks again, before long, at what is due; to be called whenever that may have changed. */
+  rearm(): void;
+  stop(): void;
+}
+
+export interface BeatDeps {
+  readonly stores: Stores;
+  readonly clock: Clock;
+  readonly log: Log;
+  readonly deliverer: Deliverer;
+  /** The classes whose runs have just spoken. */
+  readonly onSpoken: (classIds: ReadonlySet<number>) => void;
+  /** Moves what was written lately into the database proper; must not take long. */
+  readonly tidy: () => void;
+}
+
+/**
+ * Wakes the settling: one timer for the next due row, and a beat each second beside it that also sees what other
+ * processes wrote. Both only ask the table what is due, so an extra or a missing wake-up changes nothing.
+ */
+export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy }: BeatDeps): Beat {
+  let timer: NodeJS.Timeout | undefined;
+  let second: NodeJS.Timeout | undefined;
+  let stopped = true;
+  /** Many changes in one turn of the loop are looked at once. */
+  let isLookPending = false;
+  /** The first of what waits is committed soon, the rest in larger portions. */
+  let most = FIRST_PORTION;
+  let restUntil = -Infinity;
+  /** When cues were first kept since the store was last tidied; Infinity: none were. */
+  let untidyAt = Infinity;
+  /** Tries in a row that the disk would not take. */
+  let faults = 0;
+
+  /** Recording what came back, deciding, and taking up what leaves: one flush of the disk for all three. */
+  function settleAndPlan(now: number, spoken: Set<number>): Step {
+    const step = deliverer.plan(now);
+    let announce: (() => void) | undefined;
+    try {
+      announce = stores.atomically(() => {
+        step.write();
+        const ahead = deliverer.decideUntil(now);
+        return settleSome({ stores, log, keep: deliverer.keep }, now, ahead, spoken, most);
+      });
+    } catch (error) {
+      step.undo();
+      throw error;
+    }
+    step.done();
+    announce?.();
+    return step;
+  }
+
+  function wake(): void {
+    if (stopped) return;
+    clearTimeout(timer);
+    isLookPending = false;
+    let waitMs = RETRY_MS;
+    try {
+      const now = clock.now();
+      const spoken = new Set<number>();
+      const step = settleAndPlan(now, spoken);
+      if (faults > 0) log.warn({ tries: faults }, "the disk can be written again; what is late says so");
+      faults = 0;
+      const nextCueAt = stores.cues.nextDecideAt() ?? Infinity;
+      most = nextCueAt <= now ? Math.min(most * 2, MOST_PORTION) : FIRST_PORTION;
+      // What was decided just now may leave at once.
+      const nextAt = Math.min(nextCueAt, spoken.size > 0 ? deliverer.pump() : Infinity, step.lookAt());
+      if (spoken.size > 0) onSpoken(spoken);
+      const after = clock.now();
+      restUntil = after + restOf(after - now);
+      // Rounded up, and looked at again on waking: a timer may fire a moment early, a cue must not.
+      waitMs = Math.min(LONGEST_WAIT_MS, Math.max(1, Math.ceil(Math.max(nextAt, restUntil) - after)));
+      if (spoken.size > 0) untidyAt = Math.min(untidyAt, after);
+      const isQuiet = spoken.size === 0 && waitMs >= QUIET_MS;
+      if (isQuiet ? untidyAt < Infinity : after - untidyAt >= MOST_UNTIDY_MS) {
+        untidyAt = Infinity;
+        tidy();
+      }
+    } catch (error) {
+      // What can't be recorded is not said; the next beat tries again, and what is late then says so.
+      tell(error);
+    }
+    timer = setTimeout(wake, waitMs);
+  }
+
+  /** Not each second: the log may lie on the same disk. */
+  function tell(error: unknown): void {
+    if (!isStorageFault(error)) return log.error({ err: error }, "cues could not be settled");
+    if (faults % TOLD_EACH === 0) log.error({ err: error }, DISK_FAULT);
+    faults += 1;
+  }
+
+  function rearm(): void {
+    if (stopped || isLookPending) return;
+    isLookPending = true;
+    const restMs = restUntil - clock.now();
+    // Longer than the longest rest: the clock was set.
+    if (restMs <= 0 || restMs > LONGEST_REST_MS) return void setImmediate(wake);
+    clearTimeout(timer);
+    timer = setTimeout(wake, Math.ceil(restMs));
+  }
+
+  return {
+    start() {
+      stopped = false;
+      // By elapsed time: a wall clock that is set must neither still this beat nor make it catch up second by second.
+      second = setInterval(wake, BEAT_MS);
+      wake();
+    },
+    rearm,
+    stop() {
+      stopped = true;
+      clearTimeout(timer);
+      clearInterval(second);
+    },
+  };
+}
+
+function restOf(tookMs: number): number {
+  return tookMs < SHORT_MS ? 0 : Math.min(tookMs * REST_SHARE, LONGEST_REST_MS);
+}

@@ -1,0 +1,112 @@
+import { speaking } from "../../commands/speech/language.ts";
+import { cueMessage } from "../../commands/run/cue-words.ts";
+import { cuesOf, priorityOf } from "../../commands/run/cues.ts";
+import { lateness, LATE_FROM_MS, settle, type DueCue, type Said } from "../../commands/run/settle.ts";
+import type { Run } from "../../store/shapes/run.ts";
+import type { Stores } from "../../store/index.ts";
+import type { Log } from "../process/log.ts";
+
+export interface TickDeps {
+  readonly stores: Stores;
+  readonly log: Log;
+  /** Says, in the same transaction, what can be said in it; what it returns is done after the commit. */
+  readonly keep?: (now: number) => () => void;
+}
+
+/** So many runs are settled in one transaction: enough to amortise its flush, few enough to let the loop breathe. */
+const BATCH = 100;
+/** A run that can't be read is looked at again after this long. */
+const PUT_OFF_MS = 60_000;
+
+/** Settles every cue to be decided by `now`; returns the classes whose runs spoke. */
+export function settleDue(deps: TickDeps, now: number, ahead = now): Set<number> {
+  const spoken = new Set<number>();
+  for (;;) {
+    const announce = deps.stores.atomically(() => settleSome(deps, now, ahead, spoken));
+    if (!announce) return spoken;
+    announce();
+  }
+}
+
+/**
+ * Settles the cues to be decided by `now`, or, in chats with a lead, due by `ahead`, of `most` runs: reading a run, advancing
+ * it, keeping it and owing what it says are one transaction, the caller's, with no await in it. A missed, late or doubled
+ * call changes nothing. Adds the classes whose runs spoke to `spoken`. Returns what is to be done after the commit;
+ * undefined where nothing was due.
+ */
+export function settleSome(
+  { stores, log, keep }: TickDeps,
+  now: number,
+  ahead: number,
+  spoken: Set<number>,
+  most = BATCH,
+): (() => void) | undefined {
+  const ids = stores.cues.dueRuns(now, most, ahead);
+  if (ids.length === 0) return undefined;
+  for (const id of ids) {
+    try {
+      // A savepoint of its own: one bad row must not silence the others.
+      stores.atomically(() => settleRun(stores, id, now, ahead, spoken));
+    } catch (error) {
+      if (isStorageFault(error)) throw error;
+      stores.cues.putOff(id, now + PUT_OFF_MS);
+      log.error({ run: id, err: error }, "a run could not be settled");
+    }
+  }
+  return keep?.(now) ?? (() => {});
+}
+
+function settleRun(stores: Stores, id: number, now: number, ahead: number, touched: Set<number>): void {
+  const run = stores.runs.get(id);
+  if (!run) return;
+  const due = withoutEnd(stores.cues.due(id, now, ahead), now);
+  const settled = settle(run, due, now);
+  const said = new Set(settled.said.map(({ cue }) => cue.id));
+  for (const cue of due) stores.cues.settle(cue.id, said.has(cue.id) ? "said" : "merged", now);
+  if (settled.moved) stores.keepRun(settled.run, now);
+  for (const each of settled.said) owe(stores, run, each, now);
+  touched.add(run.classId);
+}
+
+/** The end of a step stands for all before it; while it is still ahead it must not, and is settled after them. */
+function withoutEnd(due: readonly DueCue[], now: number): readonly DueCue[] {
+  const others = due.filter(({ kind, dueAtMs }) => kind !== "next-bath" || dueAtMs <= now);
+  return others.length > 0 ? others : due;
+}
+
+function owe(stores: Stores, run: Run, said: Said, now: number): void {
+  const language = stores.members.languageOf(run.classId, run.personId);
+  const { text, about, actions } = speaking(language, () => cueMessage(run, said, now));
+  const late = said.lateMs < LATE_FROM_MS ? undefined : speaking(language, () => latePartsOf(run, said, now));
+  stores.outbox.owe({
+    key: `${run.id.toString(36)}.${said.cue.key}`,
+    classId: run.classId,
+    personId: run.personId,
+    runId: run.id,
+    priority: priorityOf(said.cue.kind),
+    dueAt: Math.max(said.cue.dueAtMs, said.cue.madeAtMs),
+    decidedAt: now,
+    usefulUntil: usefulUntil(run, said),
+    body: { text, late, language, about, actions: [...actions], mentions: [] },
+  });
+}
+
+/** How late it is changes while it waits for its chat; nothing else does. */
+function latePartsOf(run: Run, said: Said, now: number) {
+  const missed = said.merged.filter((each) => lateness(each, now) >= LATE_FROM_MS).length;
+  const { text } = cueMessage(run, { cue: said.cue, lateMs: 0, merged: [] }, now);
+  return { missed, forMs: said.cue.dueAtMs, line: text };
+}
+
+/** A call to agitate helps nobody once the next call is due; pour-out and the next bath always help. */
+function usefulUntil(run: Run, { cue }: Said): number | null {
+  if (cue.kind === "pour-out" || cue.kind === "next-bath" || cue.kind === "nudge") return null;
+  const following = cuesOf(run).find(({ dueAtMs }) => dueAtMs > cue.dueAtMs);
+  return following?.dueAtMs ?? null;
+}
+
+/** A fault of the disk, not of a row: what can't be recorded must not be said. */
+export function isStorageFault(error: unknown): boolean {
+  const code = (error as { code?: string }).code ?? "";
+  return /^SQLITE_(FULL|IOERR|READONLY|CORRUPT|NOTADB|BUSY|CANTOPEN)/.test(code);
+}

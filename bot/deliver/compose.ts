@@ -1,0 +1,90 @@
+import type { Action } from "../../commands/define.ts";
+import { deliveredEarly, deliveredLate, lateWords } from "../../commands/run/cue-words.ts";
+import { DEFAULT_LANGUAGE, speaking } from "../../commands/speech/language.ts";
+import { LATE_FROM_MS } from "../../commands/run/settle.ts";
+import { joinAnd } from "../../commands/speech/wording.ts";
+import type { Owed } from "../../store/outbox.ts";
+import type { Delivery } from "../chat/port.ts";
+
+/* What is said for one message that is owed, or for several that go out as one. Pure. */
+
+/** Up to this much ahead nobody notices; beyond it a message says its moment. */
+const EARLY_FROM_MS = 500;
+type Where = Pick<Delivery, "classKey" | "channelRef">;
+
+export function composeOne(owed: Owed, where: Where, now: number): Delivery {
+  const { about } = owed.body;
+  return {
+    ...shared(owed, where),
+    personId: owed.personId,
+    mentions: owed.body.mentions,
+    text: [textAt(owed, now), about === "" ? "" : `_${about}_`].filter(Boolean).join("\n"),
+    actions: actionsOf(owed),
+  };
+}
+
+/**
+ * One line for each thing to do, in the words of those it is for, with their runs; everyone who is meant is called by
+ * name.
+ */
+export function composeBundle(key: string, several: readonly Owed[], where: Where, now: number): Delivery {
+  const lines = new Map<string, Owed["body"][]>();
+  for (const owed of several) {
+    const text = textAt(owed, now);
+    lines.set(text, [...(lines.get(text) ?? []), owed.body]);
+  }
+  const text = [...lines].map(([line, bodies]) => `**${runsOf(bodies)}**\n${line}`).join("\n\n");
+  const people = several.flatMap(({ personId, body }) => [
+    ...(personId === null ? [] : [personId]),
+    ...body.mentions,
+  ]);
+  const first = several[0];
+  return {
+    ...where,
+    key,
+    personId: null,
+    mentions: [...new Set(people)],
+    text,
+    actions: several.flatMap(namedActions),
+    pictures: several.flatMap(({ body }) => body.pictures ?? []),
+    attachments: [],
+    dueAt: first?.dueAt ?? now,
+    ...(first ? { language: first.body.language } : {}),
+  };
+}
+
+/** Those who read the same line read the same language. */
+function runsOf(bodies: readonly Owed["body"][]): string {
+  const abouts = bodies.map(({ about }) => about).filter((about) => about !== "");
+  return speaking(bodies[0]?.language ?? DEFAULT_LANGUAGE, () => joinAnd(abouts));
+}
+
+function shared({ key, dueAt, body: { pictures = [], language } }: Owed, where: Where) {
+  return { ...where, key, pictures, attachments: [], dueAt, language };
+}
+
+function textAt(owed: Owed, now: number): string {
+  return speaking(owed.body.language, () => wordsAt(owed, now));
+}
+
+/** Its text, with words on the moment where it leaves before it, and on how late it is as it leaves. */
+function wordsAt({ dueAt, decidedAt, body }: Owed, now: number): string {
+  // To the second, as it is read: those who started together get one line.
+  if (dueAt - now > EARLY_FROM_MS) return `${deliveredEarly(Math.round(dueAt / 1000) * 1000)}\n${body.text}`;
+  const lateMs = now - dueAt;
+  const { late } = body;
+  if (late && now !== decidedAt) return `${lateWords(lateMs, late.missed, late.forMs)}\n${late.line}`;
+  const isDecidedOnTime = decidedAt - dueAt < LATE_FROM_MS;
+  return isDecidedOnTime && lateMs >= LATE_FROM_MS
+    ? `${deliveredLate(lateMs, dueAt)}\n${body.text}`
+    : body.text;
+}
+
+function actionsOf(owed: Owed): Action[] {
+  return owed.body.actions.map(({ weight, ...action }) => (weight ? { ...action, weight } : action));
+}
+
+/** In a message for many a button says whose it is. */
+function namedActions(owed: Owed): Action[] {
+  return actionsOf(owed).map((action) => ({ ...action, label: `${owed.body.about}: ${action.label}` }));
+}

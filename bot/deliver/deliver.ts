@@ -1,0 +1,242 @@
+import type { Owed } from "../../store/outbox.ts";
+import type { Stores } from "../../store/index.ts";
+import { createAhead } from "./ahead.ts";
+import type { ChatPort, Delivery, Outcome } from "../chat/port.ts";
+import type { Clock } from "../process/clock.ts";
+import { composeBundle, composeOne } from "./compose.ts";
+import { gatherReady, type GatherDeps, type Waiting } from "./gather.ts";
+import type { Log } from "../process/log.ts";
+import { recordOutcome, retryMs, saidAt, type Settled } from "./outcomes.ts";
+import { pickPaced } from "./pick.ts";
+import { isStorageFault } from "../cues/tick.ts";
+import type { Unit } from "./units.ts";
+
+export interface Deliverer {
+  /** What is to be done at `now`: recording what came back, and saying what is owed and may leave. */
+  plan(now: number): Step;
+  /** Plans and does it, in a transaction of its own; the instant to look again. */
+  pump(): number;
+  /** Cues due up to here are to be decided now, so that a burst ahead can begin in time. */
+  decideUntil(now: number): number;
+  /** Says what is owed in chats kept in this store, in the caller's transaction; what it returns is for after the commit. */
+  keep(now: number): () => void;
+  /** Waits until nothing is being said, at most `ms`, and records it. */
+  drain(ms: number): Promise<void>;
+}
+
+export interface Step {
+  /** In a transaction: before anything leaves, the store knows that it may have been said, and under which key. */
+  write(): void;
+  /** After its commit. */
+  done(): void;
+  /** Instead, where there was none. */
+  undo(): void;
+  /** When to look again; asked after it is done. */
+  lookAt(): number;
+}
+
+export interface DeliverDeps extends GatherDeps {
+  readonly stores: Stores;
+  readonly clock: Clock;
+  readonly log: Log;
+  /** Called after each outcome: there may be room for more. */
+  readonly onSettled: () => void;
+  /** Called for each message that was said, for the figures. */
+  readonly onSaid?: (owed: Owed, at: number) => void;
+}
+
+/** Said at the same time at most; more wait their turn. */
+const MOST_AT_ONCE = 500;
+/** A chat remembers a key for "a few minutes" only; after this a message of unknown outcome is looked for first. */
+const REMEMBERED_MS = 120_000;
+
+export function createDeliverer(deps: DeliverDeps): Deliverer {
+  const { stores, clock, log, ports } = deps;
+  const ahead = createAhead(stores, ports);
+  const inFlight = new Map<number, Promise<void>>();
+  /** Paced chats take one message at a time in each channel. */
+  const busyChannels = new Set<string>();
+  let outcomes: Settled[] = [];
+
+  function plan(now: number): Step {
+    const settled = outcomes;
+    const leaving: Waiting[] = [];
+    const kept: { readonly port: ChatPort; readonly waiting: readonly Waiting[] }[] = [];
+    const overtaken: number[] = [];
+    let moreAt = Infinity;
+    for (const [port, waiting] of gatherReady(deps, inFlight, now)) {
+      const most = Math.max(0, MOST_AT_ONCE - inFlight.size - leaving.length);
+      if (port.keep) kept.push({ port, waiting });
+      else if (port.pace) {
+        const picked = pickPaced(waiting, ahead.demand(port.chat, now), port.pace, busyChannels, most, now);
+        leaving.push(...picked.leaving.map((each) => fit(each, now)));
+        overtaken.push(...picked.overtaken);
+        moreAt = Math.min(moreAt, picked.lookAt);
+      } else leaving.push(...waiting.slice(0, most));
+    }
+    let announces: (() => void)[] = [];
+    return {
+      lookAt: () => Math.min(moreAt, stores.outbox.nextReadyAt(now) ?? Infinity, ahead.nextAt(now)),
+      write() {
+        for (const each of settled) recordOutcome(stores, log, each, now);
+        announces = kept.map(({ port, waiting }) => keepAll(port, waiting, now));
+        if (overtaken.length > 0) stores.outbox.markEnded(overtaken, "stale", "overtaken by the next", now);
+        for (const { unit } of leaving) stores.outbox.markSending(unit.ids, unit.bundle, now);
+      },
+      done() {
+        outcomes = outcomes.slice(settled.length);
+        for (const { unit } of settled) for (const id of unit.ids) inFlight.delete(id);
+        for (const each of settled) tell(each);
+        for (const announce of announces) announce();
+        for (const each of leaving) {
+          const saying = say(each);
+          for (const id of each.unit.ids) inFlight.set(id, saying);
+        }
+      },
+      undo() {
+        for (const { unit, place } of leaving) release(unit, place.port);
+      },
+    };
+  }
+
+  function pump(): number {
+    const step = plan(clock.now());
+    try {
+      stores.atomically(step.write);
+    } catch (error) {
+      step.undo();
+      throw error;
+    }
+    step.done();
+    return step.lookAt();
+  }
+
+  function keep(now: number): () => void {
+    const announces = [...gatherReady(deps, inFlight, now)].map(([port, waiting]) =>
+      port.keep ? keepAll(port, waiting, now) : undefined,
+    );
+    return () => announces.forEach((announce) => announce?.());
+  }
+
+  function release({ target }: Unit, port: ChatPort): void {
+    if (!port.pace) return;
+    port.pace.settle(target.channel, clock.now());
+    busyChannels.delete(target.channel);
+  }
+
+  /** As many of a bundle as one message holds with all their buttons; the others go out with the next. */
+  function fit(waiting: Waiting, now: number): Waiting {
+    const { unit, place } = waiting;
+    if (unit.bundle === null || unit.isTried || !place.port.fits) return waiting;
+    const several = stores.outbox.load(unit.ids);
+    let count = several.length;
+    while (count > 1 && !place.port.fits(compose(waiting, several.slice(0, count), now))) count -= 1;
+    const ids = several.slice(0, count).map(({ id }) => id);
+    return { place, unit: { ...unit, ids, bundle: count > 1 ? unit.key : null } };
+  }
+
+  async function say({ unit, place }: Waiting): Promise<void> {
+    const { port } = place;
+    const now = clock.now();
+    let several: Owed[] = [];
+    let outcome: Outcome | undefined;
+    try {
+      several = stores.outbox.load(unit.ids);
+      const delivery = compose({ unit, place }, several, now);
+      const isForgotten = now - (several[0]?.firstTryAt ?? now) > REMEMBERED_MS;
+      if (isForgotten && port.find) {
+        const found = await port.find(delivery);
+        if (found.kind === "found") outcome = { ...found, kind: "sent" };
+        if (found.kind === "unknown") outcome = { kind: "later", afterMs: retryMs(several[0]?.tries ?? 0) };
+      }
+      outcome ??= await port.send(delivery);
+    } catch (error) {
+      outcome = { kind: "unknown", detail: String(error) };
+    }
+    release(unit, port);
+    outcomes.push({ unit, several, outcome, knownAt: clock.now() });
+    // What comes back in one turn of the loop is recorded with one flush of the disk.
+    if (outcomes.length === 1) setImmediate(deps.onSettled);
+  }
+
+  /** Inside a transaction; returns what is to be done after its commit. */
+  function keepAll(port: ChatPort, waiting: readonly Waiting[], now: number): () => void {
+    const announces: (() => void)[] = [];
+    for (const each of waiting) {
+      try {
+        // A savepoint of its own: one that can't be kept must not hold up the others.
+        stores.atomically(() => announces.push(keepOne(port, each, now)));
+      } catch (error) {
+        if (isStorageFault(error)) throw error;
+        log.error({ key: each.unit.key, err: error }, "a message could not be kept");
+        stores.outbox.markLater(each.unit.ids, now + retryMs(RETRY_SLOWLY), String(error));
+      }
+    }
+    return () => announces.forEach((announce) => announce());
+  }
+
+  function keepOne(port: ChatPort, waiting: Waiting, now: number): () => void {
+    const { unit } = waiting;
+    const several = stores.outbox.load(unit.ids);
+    const kept = port.keep?.(compose(waiting, several, now));
+    if (!kept) return () => {};
+    const settled = { unit, several, outcome: kept.outcome, knownAt: now };
+    recordOutcome(stores, log, settled, now);
+    return () => {
+      kept.announce();
+      tell({ ...settled, knownAt: clock.now() });
+    };
+  }
+
+  /** After it is recorded. */
+  function tell(settled: Settled): void {
+    if (settled.outcome.kind !== "sent") return;
+    const at = saidAt(settled);
+    for (const owed of settled.several) {
+      deps.onSaid?.(owed, at);
+      const { key, decidedAt, dueAt } = owed;
+      log.info({ key, decidedMs: decidedAt - dueAt, deliveredMs: at - dueAt }, "said");
+    }
+  }
+
+  /** Without saying anything new. */
+  function recordAll(): void {
+    const settled = outcomes;
+    try {
+      stores.atomically(() => {
+        for (const each of settled) recordOutcome(stores, log, each, clock.now());
+      });
+    } catch (error) {
+      // It stays "sending" and is said again under the same key, which chats recognise.
+      return log.error({ err: error }, "what was said could not be recorded");
+    }
+    outcomes = outcomes.slice(settled.length);
+    for (const { unit } of settled) for (const id of unit.ids) inFlight.delete(id);
+    for (const each of settled) tell(each);
+  }
+
+  return {
+    plan,
+    pump,
+    keep,
+    decideUntil: ahead.decideUntil,
+    async drain(ms) {
+      const timeout = new Promise<void>((resolve) => setTimeout(resolve, ms).unref());
+      await Promise.race([Promise.allSettled(inFlight.values()), timeout]);
+      recordAll();
+    },
+  };
+}
+
+/** A message that breaks the chat's own code will do so again. */
+const RETRY_SLOWLY = 4;
+
+function compose({ unit, place }: Waiting, several: readonly Owed[], now: number): Delivery {
+  const [first] = several;
+  if (!first) throw new Error("a message that was ready is gone");
+  const { classKey, channelRef } = place;
+  const where = { classKey, channelRef };
+  return unit.bundle === null
+    ? composeOne(first, where, now)
+    : composeBundle(unit.bundle, several, where, now);
+}

@@ -1,0 +1,94 @@
+import { LATE_FROM_MS } from "../../commands/run/settle.ts";
+import type { Pace } from "../chat/pace.ts";
+import type { Waiting } from "./gather.ts";
+import { latestStarts, type Demand } from "./hold.ts";
+import { isCue } from "./units.ts";
+
+/* Which messages leave a paced chat now. Pure but for the pace, which counts what is taken. */
+
+export interface Picked {
+  readonly leaving: readonly Waiting[];
+  /** Messages that are of no use any more, since a later one of the same run leaves to the same person before them. */
+  readonly overtaken: readonly number[];
+  /** When more may leave. */
+  readonly lookAt: number;
+}
+
+/** What is no cue leaves this share of the limit free for cues, what is late already a little. */
+const SPARE = 0.4;
+const GAP = 0.1;
+
+/**
+ * Takes what may leave now, in order of its moment, at most `most`. A cue is held until its moment, and let go ahead of it
+ * only as far as the burst it is part of demands. A channel takes one message at a time: `busy` names those that have one.
+ * Where there are too many (the bot was away) those on time go first, and what is late already fills the gaps, so that
+ * not everybody is late for ever after; calls to pour out never wait for others.
+ */
+export function pickPaced(
+  waiting: readonly Waiting[],
+  ahead: readonly Demand[],
+  pace: Pace,
+  busy: Set<string>,
+  most: number,
+  now: number,
+): Picked {
+  const late = waiting.filter((each) => isTooLate(each, now));
+  const onTime = waiting.filter((each) => isCue(each.unit) && !isTooLate(each, now));
+  const others = waiting.filter((each) => !isCue(each.unit));
+  const starts = latestStarts(
+    onTime.map(({ unit }) => unit.dueAt),
+    ahead,
+    pace.perSecond,
+  ).waiting;
+  const leaving: Waiting[] = [];
+  let lookAt = Infinity;
+
+  /** False where nothing more can leave. */
+  function tryEach(
+    list: readonly Waiting[],
+    spare: number,
+    heldUntil: (position: number) => number,
+  ): boolean {
+    for (const [position, each] of list.entries()) {
+      if (leaving.length >= most) return false;
+      const { channel } = each.unit.target;
+      // Whatever is under way looks again when it is settled.
+      if (busy.has(channel)) continue;
+      const channelFreeAt = Math.max(heldUntil(position), pace.channelFreeAt(channel, now));
+      if (channelFreeAt > now) {
+        lookAt = Math.min(lookAt, channelFreeAt);
+        continue;
+      }
+      const freeAt = pace.freeAt(now, spare);
+      if (freeAt > now) {
+        lookAt = Math.min(lookAt, freeAt);
+        return spare > 0;
+      }
+      pace.take(channel, now);
+      busy.add(channel);
+      leaving.push(each);
+    }
+    return true;
+  }
+
+  const mayGoOn =
+    tryEach(onTime, 0, (position) => starts[position] ?? now) &&
+    // The least late first: they are of most use.
+    tryEach(late.toReversed(), GAP, () => now);
+  if (mayGoOn) tryEach(others, SPARE, () => now);
+  return { leaving, overtaken: listOvertaken(late, leaving), lookAt };
+}
+
+function isTooLate({ unit }: Waiting, now: number): boolean {
+  return isCue(unit) && unit.priority > 0 && !unit.target.isShared && now - unit.dueAt >= LATE_FROM_MS;
+}
+
+function listOvertaken(late: readonly Waiting[], leaving: readonly Waiting[]): number[] {
+  const left = new Map(leaving.map(({ unit }) => [unit.target.channel, unit]));
+  return late.flatMap(({ unit }) => {
+    const next = left.get(unit.target.channel);
+    // Who has several tanks is to hear of each.
+    const isOfSameRun = unit.runId !== null && unit.runId === next?.runId;
+    return isOfSameRun && unit.dueAt < next.dueAt ? unit.ids : [];
+  });
+}

@@ -1,0 +1,165 @@
+import { commands } from "../../commands/index.ts";
+import { parseLine } from "../../commands/speech/line.ts";
+import { currentStep, isOver, type Run } from "../../store/shapes/run.ts";
+import type { StepKind } from "../../store/shapes/plan.ts";
+import { lineFormOf, type Role } from "../../commands/define.ts";
+import type { Stores } from "../../store/index.ts";
+import type { Clock } from "../process/clock.ts";
+import { DEMO_KEY, DEMO_NAME, inventDemo } from "./demo.ts";
+import { createDispatch, type Dispatch } from "../calls/dispatch.ts";
+import type { Log } from "../process/log.ts";
+
+/*
+ * The last evening of the invented class, so that a fresh install has bottles, a ledger and a log to look at. Nobody in it
+ * exists. It is played through the commands everybody uses, at instants a week ago.
+ */
+
+const WEEK_MS = 7 * 24 * 3_600_000;
+const MINUTE_MS = 60_000;
+const MOST_OWED = 100;
+/** A step without a time of its own takes so long. */
+const BY_HAND_MS = 4 * MINUTE_MS;
+
+interface Film {
+  readonly person: string;
+  readonly afterMinutes: number;
+  readonly plan: string;
+  /** Baths that stayed in otherwise than planned: longer where the next was not at hand, shorter where somebody hurried. */
+  readonly seconds?: Partial<Record<StepKind, number>>;
+  /** What its owner made of it afterwards. */
+  readonly afterwards: readonly string[];
+}
+
+const MIXED: readonly string[] = [
+  "batch mix kind:developer product:House MQ volume:2 l bottle:2 l use:once full:6 months part:2 months source:invented for the demo",
+  "batch mix kind:fixer product:Harbour Fix volume:1 l dilution:1+4 clearing:30 s capacity:12 films/l tabular:6 films/l full:2 months part:1 month source:invented for the demo",
+  "batch mix kind:wetting-agent product:Gull Rinse volume:1 l dilution:1+200 full:1 month part:2 weeks source:invented for the demo",
+];
+
+const LANTERN = "plan film:Lantern 400 developer:House MQ dilution:1+1";
+const QUAY = "plan film:Quay 100 developer:House MQ dilution:1+1";
+
+const FILMS: readonly Film[] = [
+  {
+    person: "Ines",
+    afterMinutes: 0,
+    plan: `${LANTERN} temp:20 tank:1`,
+    afterwards: ["roll rate rating:4", "roll note note:Boats at low tide. Shadows hold."],
+  },
+  { person: "Tomas", afterMinutes: 2, plan: `${LANTERN} temp:20 tank:2`, afterwards: ["roll rate rating:3"] },
+  {
+    person: "Wanda",
+    afterMinutes: 5,
+    plan: `${LANTERN} temp:20 tank:3 ei:800`,
+    seconds: { develop: 735 },
+    afterwards: ["roll rate rating:3", "roll note note:Crane at night, one stop under on purpose."],
+  },
+  {
+    person: "Bao",
+    afterMinutes: 9,
+    plan: `${QUAY} temp:20 tank:4`,
+    afterwards: ["roll rate rating:5", "roll note note:Rope and rust, sharp to the corners."],
+  },
+  {
+    person: "Ines",
+    afterMinutes: 60,
+    plan: `${LANTERN} temp:20 tank:1`,
+    seconds: { fix: 50 },
+    afterwards: [
+      "roll fault look:milky place:everywhere cause:short-fixing",
+      "roll note note:In a hurry before the bell, and out of the fixer before a minute was over.",
+    ],
+  },
+  {
+    person: "Runa",
+    afterMinutes: 63,
+    plan: `${LANTERN} temp:22 tank:2`,
+    afterwards: ["roll note note:First roll ever."],
+  },
+];
+const TESTED = "batch test batch:B2 clearing:38 s";
+
+/** Makes the demo class with its last evening, where the store holds no class at all. */
+export function openDemo(stores: Stores, zone: string, clock: Clock, log: Log): void {
+  if (stores.classes.list().length > 0) return;
+  stores.atomically(() => {
+    inventDemo(stores, zone, clock.now());
+    playDemoEvening(stores, clock, log);
+  });
+}
+
+/** Plays all of it or, where that can't be, nothing: a class without a past works as well. */
+export function playDemoEvening(stores: Stores, clock: Clock, log: Log): void {
+  try {
+    stores.atomically(() => play(stores, clock, log));
+  } catch (error) {
+    log.error({ err: error }, "the demo class starts without its last evening");
+  }
+}
+
+function play(stores: Stores, clock: Clock, log: Log): void {
+  const dispatch = createDispatch({ commands, stores, clock, log });
+  const begunAt = clock.now() - WEEK_MS;
+  for (const line of MIXED) say(dispatch, "Jo", line, begunAt - 30 * MINUTE_MS, "aide");
+  const films = FILMS.map((film) => {
+    const at = begunAt + film.afterMinutes * MINUTE_MS;
+    return { at, calls: develop(stores, dispatch, film, at) };
+  });
+  // Whoever's turn it is: all that evening's calls in their order of time.
+  for (;;) {
+    const [next] = films.sort((a, b) => a.at - b.at);
+    if (!next || next.at === Infinity) break;
+    const { value, done } = next.calls.next();
+    next.at = done ? Infinity : value;
+  }
+  say(dispatch, "Jo", TESTED, begunAt + 150 * MINUTE_MS, "aide");
+  // Whatever had to be said was said that evening.
+  const owed = stores.outbox.ready(clock.now(), MOST_OWED).map(({ id }) => id);
+  stores.outbox.markEnded(owed, "stale", "of the demo's past", clock.now());
+}
+
+/** One film's calls, each at the instant the call before has given. */
+function* develop(stores: Stores, dispatch: Dispatch, film: Film, at: number): Generator<number, void> {
+  const { person } = film;
+  say(dispatch, person, film.plan, at);
+  say(dispatch, person, "run start", at);
+  let now = at + 2 * MINUTE_MS;
+  for (let run = runOf(stores, person); run && !isOver(run); run = runOf(stores, person)) {
+    yield now;
+    say(dispatch, person, `run next run:${run.number} sure:yes`, now);
+    now += lengthOf(runOf(stores, person), film);
+  }
+  yield now;
+  for (const line of film.afterwards) say(dispatch, person, line, now);
+}
+
+const runOf = ({ classes, runs }: Stores, person: string): Run | undefined =>
+  runs.latest(classes.find(DEMO_KEY)?.id ?? 0, idOf(person));
+
+/** How long the bath that has just gone in stays. */
+function lengthOf(run: Run | undefined, { seconds }: Film): number {
+  const step = run && currentStep(run);
+  if (!step || run.phase.kind !== "running") return BY_HAND_MS;
+  return (seconds?.[step.kind] ?? step.seconds ?? 0) * 1000;
+}
+
+const idOf = (person: string): string => `room:demo-${person.toLowerCase()}`;
+
+function say(dispatch: Dispatch, person: string, text: string, now: number, role: Role = "student"): void {
+  const line = parseLine(`/${text}`, commands.map(lineFormOf));
+  if (!line.ok) throw new Error(`the demo's line is none: ${text}`);
+  const { name, options } = line.value;
+  const answered = dispatch.run(
+    {
+      callId: null,
+      name,
+      options,
+      person: { id: idOf(person), name: person },
+      role,
+      place: { classKey: DEMO_KEY, className: DEMO_NAME, channelRef: null },
+    },
+    now,
+  );
+  if (answered.kind !== "done")
+    throw new Error(`the demo's line was refused: ${text}: ${answered.reply.text}`);
+}

@@ -1,0 +1,50 @@
+import { execFile } from "node:child_process";
+import { constants, setPriority } from "node:os";
+import type { Db } from "../../store/open.ts";
+import { builtPath } from "../process/built.ts";
+
+/* Whether a store is whole, looked at page by page. That takes its while: some 3 ms for each MB of it. */
+
+const isDamage = /^SQLITE_(CORRUPT|NOTADB)/;
+
+/**
+ * What is broken in the store, in the engine's words; undefined where it is whole.
+ * @throws the driver's error where it could not be looked at.
+ */
+export function findDamage(db: Db): string | undefined {
+  try {
+    const found = String(db.pragma("quick_check(1)", { simple: true }));
+    return found === "ok" ? undefined : found;
+  } catch (error) {
+    if (isDamage.test((error as { code?: string }).code ?? "")) return String(error);
+    throw error;
+  }
+}
+
+/** What came of looking at a store. */
+export type Examined =
+  | { readonly kind: "whole" }
+  | { readonly kind: "damaged"; readonly found: string }
+  | { readonly kind: "unknown"; readonly detail: string };
+
+/**
+ * Looks at the store in a process of its own, which gets the processor when nobody else wants it. `tell` is called once, unless
+ * what is returned was called before: that ends it at once.
+ */
+export function examineBeside(path: string, tell: (examined: Examined) => void): () => void {
+  let isOver = false;
+  const child = execFile(process.execPath, [builtPath("examine.js"), path], (error, found) => {
+    if (isOver) return;
+    if (error) tell({ kind: "unknown", detail: String(error) });
+    else tell(found === "" ? { kind: "whole" } : { kind: "damaged", found });
+  });
+  try {
+    if (child.pid !== undefined) setPriority(child.pid, constants.priority.PRIORITY_LOW);
+  } catch {
+    // It is over already, or may not be set back: then it looks as fast as anybody.
+  }
+  return () => {
+    isOver = true;
+    child.kill("SIGKILL");
+  };
+}

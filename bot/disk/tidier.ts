@@ -1,0 +1,54 @@
+import { once } from "node:events";
+import { Worker } from "node:worker_threads";
+import { builtPath } from "../process/built.ts";
+
+export interface Tidier {
+  /** Moves what was written lately into the database proper, before long and beside everything else. */
+  tidy(): void;
+  stop(): Promise<void>;
+}
+
+/** Whoever is told to stop is not waited for any longer. */
+const STOP_MS = 1000;
+
+/**
+ * Tidies a store in a thread of its own, with a connection of its own: on a slow disk it takes long, and no call may wait
+ * for it. `onFault` hears what went wrong; all of it is recorded then, only not where it belongs yet.
+ */
+export function createTidier(path: string, onFault: (detail: string) => void): Tidier {
+  let thread: Worker | undefined;
+  let isBusy = false;
+
+  function begin(): Worker {
+    const begun = new Worker(builtPath("tidy-thread.js"), { workerData: { path } });
+    begun.unref();
+    begun.on("message", (fault: string | null) => {
+      isBusy = false;
+      if (fault !== null) onFault(fault);
+    });
+    begun.on("error", (error) => onFault(String(error)));
+    begun.on("exit", () => {
+      isBusy = false;
+      if (thread === begun) thread = undefined;
+    });
+    return begun;
+  }
+
+  return {
+    tidy() {
+      if (isBusy) return;
+      isBusy = true;
+      thread ??= begin();
+      thread.postMessage("tidy");
+    },
+    async stop() {
+      const ending = thread;
+      if (!ending) return;
+      const ended = once(ending, "exit");
+      const late = setTimeout(() => void ending.terminate(), STOP_MS);
+      ending.postMessage("stop");
+      await ended;
+      clearTimeout(late);
+    },
+  };
+}

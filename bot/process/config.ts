@@ -1,0 +1,80 @@
+import { z } from "zod";
+import { fail, ok, type Result } from "../../commands/result.ts";
+
+const port = z.coerce
+  .number("a port is a whole number from 0 to 65535")
+  .int("a port is a whole number from 0 to 65535")
+  .min(0, "a port is a whole number from 0 to 65535")
+  .max(65_535, "a port is a whole number from 0 to 65535");
+
+const zone = z.string().refine(isZone, "not a time zone; write it like Europe/Lisbon");
+
+const CRON_FIELD = String.raw`(\*|\w+(-\w+)?)(/\d+)?`;
+/** Five fields or six, each of them a list. What a field may hold is examined where it is used. */
+const CRON = new RegExp(String.raw`^(${CRON_FIELD}(,${CRON_FIELD})*\s+){4,5}${CRON_FIELD}(,${CRON_FIELD})*$`);
+
+/** The process's settings. README.md lists them for the operator. */
+const schema = z.object({
+  /** Folder of the store. */
+  SINKSIDE_DATA: z.string().min(1).default("data"),
+  SINKSIDE_ZONE: zone.default(() => Intl.DateTimeFormat().resolvedOptions().timeZone),
+  /** Beyond loopback only by choice: the room's page is then open to the network it is bound to. */
+  ROOM_HOST: z.string().min(1).default("127.0.0.1"),
+  ROOM_PORT: port.default(4170),
+  /** The address people use where a proxy stands in front: https://darkroom.example.org */
+  ROOM_URL: z.url({ protocol: /^https?$/, error: "not a web address" }).optional(),
+  DISCORD_TOKEN: z.string().min(1).optional(),
+  DISCORD_API_URL: z
+    .url({ protocol: /^https?$/, error: "not a web address" })
+    .default("https://discord.com/api"),
+  /** Over how many processes the classes on Discord are spread. */
+  DISCORD_SHARDS: z.coerce
+    .number("a whole number from 1 to 64")
+    .int("a whole number from 1 to 64")
+    .min(1, "a whole number from 1 to 64")
+    .max(64, "a whole number from 1 to 64")
+    .default(1),
+  /** Set by the first of several processes for each of the others: which one it is. */
+  SINKSIDE_SHARD: z.coerce.number().int().min(1).max(63).optional(),
+  /** When backups are made, as cron writes it, on the clock of SINKSIDE_ZONE; `off`: never by itself. */
+  BACKUP_CRON: z
+    .string()
+    .refine(
+      (text) => text === "off" || CRON.test(text),
+      'not a time as cron writes it; like "30 3 * * *", or off',
+    )
+    .default("30 3 * * *"),
+  /** How many backups are kept, the newest. */
+  BACKUP_KEEP: z.coerce
+    .number("a whole number from 1 to 1000")
+    .int("a whole number from 1 to 1000")
+    .min(1, "a whole number from 1 to 1000")
+    .max(1000, "a whole number from 1 to 1000")
+    .default(14),
+  /** Where they go; another disk is best. Left out: `backups` in SINKSIDE_DATA. */
+  BACKUP_FOLDER: z.string().min(1).optional(),
+  /** Figures and health for whoever runs the bot, on loopback only; left out: none. */
+  METRICS_PORT: port.optional(),
+  LOG_LEVEL: z
+    .enum(["debug", "info", "warn", "error", "silent"], "one of debug, info, warn, error, silent")
+    .default("warn"),
+});
+export type Config = z.output<typeof schema>;
+
+/** Reads the environment; a fault names every setting that is wrong, not just the first. */
+export function readConfig(env: Readonly<Record<string, string | undefined>>): Result<Config, string[]> {
+  const given = Object.fromEntries(
+    Object.entries(env).filter(([, value]) => value !== undefined && value !== ""),
+  );
+  const parsed = schema.safeParse(given);
+  if (parsed.success) return ok(parsed.data);
+  return fail(parsed.error.issues.map((issue) => `${issue.path.join(".")}: ${issue.message}`));
+}
+
+function isZone(name: string): boolean {
+  try {
+    return Boolean(Intl.DateTimeFormat("en", { timeZone: name }));
+  } catch {
+    return false;
+  }
+}

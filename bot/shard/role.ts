@@ -1,0 +1,53 @@
+import type { Stores } from "../../store/index.ts";
+import type { DiscordShard } from "../chat/discord/settings.ts";
+import type { Config } from "../process/config.ts";
+import type { Log } from "../process/log.ts";
+import { checkShard, splitStores } from "./split.ts";
+
+/* Which of several processes this is, and what it does for it. */
+
+export interface ShardRole {
+  readonly shard: DiscordShard;
+  /** This process calls its cues. */
+  started(): void;
+  /** Ends what depends on it. */
+  stop(): Promise<void>;
+}
+
+export interface ShardDeps {
+  readonly config: Config;
+  readonly stores: Stores;
+  readonly log: Log;
+  readonly onFatal: (sentence: string) => void;
+  /** The first process is gone. */
+  readonly onGone: () => void;
+}
+
+/**
+ * Sees to it that this store holds the classes of this process, before any cue is called.
+ * @throws StoreError ERR_SHARDS where it is not so, and can't be made so.
+ */
+export function settleShard({ config, stores }: Pick<ShardDeps, "config" | "stores">): void {
+  const { SINKSIDE_SHARD: id, DISCORD_SHARDS: count } = config;
+  if (id === undefined) splitStores(config.SINKSIDE_DATA, stores.db, count);
+  else checkShard(stores.db, { id, count });
+}
+
+/** undefined where this process has all classes. The others are started by the first. */
+export async function takeShard(deps: ShardDeps): Promise<ShardRole | undefined> {
+  const { config, stores, log, onFatal, onGone } = deps;
+  const { SINKSIDE_SHARD: id, DISCORD_SHARDS: count } = config;
+  if (count === 1 || config.DISCORD_TOKEN === undefined) return undefined;
+  const seenAt = (personId: string): number | null => {
+    const classId = stores.members.lastClass(personId);
+    return classId === undefined ? null : (stores.members.find(classId, personId)?.seenAt ?? null);
+  };
+  if (id !== undefined) {
+    const { linkToFirst } = await import("./first.ts");
+    const { waitForTurn, onHanded, started } = linkToFirst({ seenAt, onGone });
+    return { shard: { id, count, waitForTurn, onHanded }, started, stop: async () => {} };
+  }
+  const { startOthers } = await import("./others.ts");
+  const { waitForTurn, handOver, stop } = startOthers({ config, log, seenAt, onFatal });
+  return { shard: { id: 0, count, waitForTurn, handOver }, started: () => {}, stop };
+}

@@ -1,0 +1,69 @@
+import { existsSync, mkdirSync, renameSync, rmSync } from "node:fs";
+import { join } from "node:path";
+import { openDb, StoreError, type Db } from "../../store/open.ts";
+import { createShardStore } from "../../store/shards.ts";
+import { dataOf, ownerOf, type Shard } from "./shard.ts";
+
+/** Whoever looks for a store that is gone from its place finds it under this name. */
+const ASIDE = (): string => `before-${new Date().toISOString().replaceAll(/[:.]/g, "-")}`;
+
+/**
+ * Gives each of `count` processes the store of its classes. Called by the first process before any cue: `db` is its own
+ * store. To go from m to n processes, n a multiple of m, store i is copied for i + m, i + 2m …, and then each drops what
+ * is another's. A class's old store lets it go last, so that a crash at any point leaves it whole; it is then done again.
+ * @throws StoreError ERR_SHARDS for any other change of number.
+ */
+export function splitStores(data: string, db: Db, count: number): void {
+  const before = createShardStore(db).count();
+  if (before === count) return;
+  if (count % before !== 0) throw countFault(before, count);
+  // The first store last: its number says how far this has come.
+  for (let from = before - 1; from >= 0; from -= 1) {
+    const source = from === 0 ? db : openDb(pathOf(data, from));
+    try {
+      splitOne(data, source, { id: from, count: before }, count);
+    } finally {
+      if (source !== db) source.close();
+    }
+  }
+}
+
+/**
+ * A process that is not the first must find the store made for it.
+ * @throws StoreError ERR_SHARDS.
+ */
+export function checkShard(db: Db, { count }: Shard): void {
+  const kept = createShardStore(db).count();
+  if (kept !== count) throw countFault(kept, count);
+}
+
+function splitOne(data: string, source: Db, from: Shard, count: number): void {
+  const own = createShardStore(source);
+  if (own.count() === count) return;
+  for (let to = from.id + from.count; to < count; to += from.count) {
+    const path = pathOf(data, to);
+    mkdirSync(dataOf(data, to), { recursive: true });
+    const part = `${path}.part`;
+    for (const side of ["", "-wal", "-shm"]) rmSync(part + side, { force: true });
+    own.copyTo(part);
+    const copy = openDb(part);
+    createShardStore(copy).keepOwn((key) => ownerOf(key, count) === to, count);
+    copy.pragma("wal_checkpoint(TRUNCATE)");
+    copy.close();
+    // Never over what may be the only copy of something.
+    const aside = ASIDE();
+    for (const side of ["", "-wal", "-shm"])
+      if (existsSync(path + side)) renameSync(path + side, `${path}.${aside}${side}`);
+    renameSync(part, path);
+  }
+  own.keepOwn((key) => ownerOf(key, count) === from.id, count);
+}
+
+const pathOf = (data: string, id: number): string => join(dataOf(data, id), "sinkside.db");
+
+function countFault(before: number, count: number): StoreError {
+  return new StoreError(
+    "ERR_SHARDS",
+    `The classes are spread over ${before} ${before === 1 ? "process" : "processes"}, and DISCORD_SHARDS is ${count}. Set it to ${before}, or to a multiple of it to spread them further.`,
+  );
+}

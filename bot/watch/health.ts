@@ -1,0 +1,77 @@
+import { createServer } from "node:http";
+import { once } from "node:events";
+import type { AddressInfo } from "node:net";
+import type { Registry } from "prom-client";
+import type { Stores } from "../../store/index.ts";
+
+/** `late`: a cue waits undecided; `failing`: the store can't be read; `behind`: much is owed and not said. */
+export interface Health {
+  readonly status: "ok" | "behind" | "late" | "failing";
+  readonly overdueSeconds: number;
+  readonly outboxDepth: number;
+}
+
+/** From then on the beat, which comes every second, must have stopped. */
+const LATE_MS = 5000;
+const BEHIND_MS = 60_000;
+
+/** Whether the bot does what it is for; never whether a chat says that it is connected. */
+export function checkHealth(stores: Stores, now: number): Health {
+  try {
+    const overdueMs = Math.max(0, now - (stores.cues.nextDecideAt() ?? Infinity));
+    const oldest = stores.db
+      .prepare("select min(due_at) as at from outbox where state in ('owed', 'sending') and priority <= 2")
+      .get() as { at: number | null };
+    const behindMs = oldest.at === null ? 0 : now - oldest.at;
+    const status = overdueMs > LATE_MS ? "late" : behindMs > BEHIND_MS ? "behind" : "ok";
+    return { status, overdueSeconds: overdueMs / 1000, outboxDepth: stores.outbox.depth() };
+  } catch {
+    return { status: "failing", overdueSeconds: 0, outboxDepth: 0 };
+  }
+}
+
+export interface HealthServer {
+  readonly url: string;
+  stop(): Promise<void>;
+}
+
+/** `/metrics` and `/health` for programs on the same computer; nobody else can reach it. */
+export async function serveHealth(
+  port: number,
+  registry: Registry,
+  check: () => Health,
+): Promise<HealthServer> {
+  const server = createServer((request, response) => {
+    const send = (status: number, type: string, body: string): void => {
+      response.writeHead(status, { "content-type": type, "cache-control": "no-store" });
+      response.end(request.method === "HEAD" ? undefined : body);
+    };
+    if (request.method !== "GET" && request.method !== "HEAD")
+      return send(405, "text/plain", "Only GET is answered here.\n");
+    switch (request.url?.split("?")[0]) {
+      case "/health": {
+        const health = check();
+        const isWell = health.status === "ok" || health.status === "behind";
+        return send(isWell ? 200 : 503, "application/json", `${JSON.stringify(health)}\n`);
+      }
+      case "/metrics":
+        registry.metrics().then(
+          (text) => send(200, registry.contentType, text),
+          (error: unknown) => send(500, "text/plain", `${String(error)}\n`),
+        );
+        return undefined;
+      default:
+        return send(404, "text/plain", "Here are /health and /metrics.\n");
+    }
+  });
+  server.listen(port, "127.0.0.1");
+  await once(server, "listening");
+  return {
+    url: `http://127.0.0.1:${(server.address() as AddressInfo).port}`,
+    async stop() {
+      server.closeAllConnections();
+      server.close();
+      await once(server, "close");
+    },
+  };
+}

@@ -1,0 +1,208 @@
+import { z } from "zod";
+import { defineCommand, UserError, type Context } from "../../define.ts";
+import { durationOption, volumeOption } from "../../speech/quantity.ts";
+import { SQ_IN_PER_ROLL } from "../area.ts";
+import type { Batch } from "../../../store/shapes/batch.ts";
+import * as words from "./reply.ts";
+import { DESTINATIONS, type Destination, type LineBody } from "../../../store/shapes/ledger.ts";
+import { batchOption, completeBatch, findBatch, noteOption, readState } from "../options.ts";
+
+const complete = { batch: completeBatch };
+const toOption = z.enum(DESTINATIONS);
+
+/** Writes one line in the caller's name. */
+function write(context: Context, batch: Batch, body: LineBody): void {
+  const line = {
+    batchId: batch.id,
+    key: null,
+    runId: null,
+    atMs: context.now,
+    person: context.person,
+    about: null,
+  };
+  context.stores.keepLine(batch, { ...line, body }, context.now);
+}
+
+function standing(context: Context, text: string): Batch {
+  const batch = findBatch(context, text);
+  if (readState(context, batch).standing === "discarded")
+    throw new UserError("ERR_DISCARDED", words.discarded(batch));
+  return batch;
+}
+
+export const batchTest = defineCommand({
+  name: "batch test",
+  summary: "Note a test: clearing time of a scrap of film, pH by paper, silver by strip",
+  options: z.object({
+    batch: batchOption.describe("Which bottle, like B3"),
+    clearing: durationOption.optional().describe("Until a scrap of undeveloped film is clear, like 0:45"),
+    ph: z.coerce.number().min(0).max(14).optional().describe("pH by paper, like 5.5"),
+    silver: z.coerce
+      .number()
+      .min(0)
+      .max(20)
+      .optional()
+      .describe("Silver by test strip, grams per litre, like 3.5"),
+    note: noteOption.describe("What else you saw: yellow, cloudy, smell"),
+  }),
+  who: "aide",
+  visibility: "class",
+  complete,
+  handle({ batch: text, clearing, ph, silver, note }, context) {
+    const batch = standing(context, text);
+    if (clearing === undefined && ph === undefined && silver === undefined && note === "")
+      throw new UserError("ERR_NO_READING", words.noReading());
+    if (clearing !== undefined && batch.kind !== "fixer")
+      throw new UserError("ERR_NOT_A_FIXER", words.notAFixer(batch));
+    const before = readState(context, batch);
+    write(context, batch, {
+      kind: "tested",
+      clearingSeconds: clearing ?? null,
+      phTenths: ph === undefined ? null : Math.round(ph * 10),
+      silverMgPerLitre: silver === undefined ? null : Math.round(silver * 1000),
+      note,
+    });
+    return words.testedReply(batch, before, readState(context, batch), clearing ?? null);
+  },
+});
+
+export const batchTopup = defineCommand({
+  name: "batch topup",
+  summary: "Note fresh bath added to a bottle, and used bath taken out for it",
+  options: z.object({
+    batch: batchOption.describe("Which bottle, like B3"),
+    add: volumeOption.describe("Fresh bath added, at the bottle's own strength, like 300 ml"),
+    remove: volumeOption.optional().describe("Used bath taken out first, like 300 ml"),
+    to: toOption.optional().describe("Where that went: silver collection, drain where allowed, supplier"),
+    note: noteOption.describe("A note"),
+  }),
+  who: "aide",
+  visibility: "class",
+  complete,
+  handle({ batch: text, add, remove, to, note }, context) {
+    const batch = standing(context, text);
+    const before = readState(context, batch);
+    if (remove !== undefined) {
+      if (remove > before.volumeMl)
+        throw new UserError("ERR_NOT_SO_MUCH", words.notSoMuch(batch, before.volumeMl));
+      if (to === undefined) throw new UserError("ERR_WHERE_TO", words.whereTo());
+      checkDrain(batch, to);
+    }
+    if (before.volumeMl - (remove ?? 0) + add > batch.bottleMl)
+      throw new UserError("ERR_OVERFLOW", words.overflow(batch, before.volumeMl));
+    write(context, batch, {
+      kind: "topped",
+      addedMl: add,
+      removedMl: remove ?? 0,
+      to: remove === undefined ? null : (to ?? null),
+      note,
+    });
+    return words.toppedReply(batch, before, readState(context, batch));
+  },
+});
+
+export const batchDiscard = defineCommand({
+  name: "batch discard",
+  summary: "Note that a bottle, or a part of it, is thrown away, and where it went",
+  options: z.object({
+    batch: batchOption.describe("Which bottle, like B3"),
+    to: toOption.describe("silver collection, drain (where local rules allow), back to the supplier"),
+    ml: volumeOption.optional().describe("How much, if not all of it"),
+    note: noteOption.describe("Why, or a note"),
+  }),
+  who: "aide",
+  visibility: "class",
+  complete,
+  handle({ batch: text, to, ml, note }, context) {
+    const batch = standing(context, text);
+    checkDrain(batch, to);
+    const left = Math.max(0, readState(context, batch).volumeMl);
+    if (ml !== undefined && ml > left) throw new UserError("ERR_NOT_SO_MUCH", words.notSoMuch(batch, left));
+    const isAll = ml === undefined || ml === left;
+    write(context, batch, { kind: "discarded", ml: ml ?? left, to, isAll, note });
+    return words.discardedReply(batch, readState(context, batch), ml ?? left, to);
+  },
+});
+
+/** Used fixer carries silver; what another kind may do, local rules decide. */
+function checkDrain(batch: Batch, to: Destination): void {
+  if (batch.kind === "fixer" && to === "drain")
+    throw new UserError("ERR_SILVER_DRAIN", words.silverDrain(batch));
+}
+
+export const batchCorrect = defineCommand({
+  name: "batch correct",
+  summary: "Put the ledger right by a new line: take a line back, or add or take off ml or rolls",
+  options: z.object({
+    batch: batchOption.describe("Which bottle, like B3"),
+    reason: z.string().trim().min(3).max(300).describe("Why; it stays in the ledger"),
+    line: z.coerce.number().int().min(1).optional().describe("Number of the line that was wrong"),
+    ml: z.coerce
+      .number()
+      .int()
+      .min(-200_000)
+      .max(200_000)
+      .optional()
+      .describe("ml more in the bottle than the ledger says; below 0: less"),
+    rolls: z.coerce
+      .number()
+      .multipleOf(0.25, { error: () => words.quarters() })
+      .min(-999)
+      .max(999)
+      .optional()
+      .describe("Rolls more through it than the ledger says; below 0: fewer"),
+  }),
+  who: "aide",
+  visibility: "class",
+  complete,
+  handle({ batch: text, reason, line: position, ml = 0, rolls = 0 }, context) {
+    const batch = findBatch(context, text);
+    if (position === undefined && ml === 0 && rolls === 0)
+      throw new UserError("ERR_NOTHING_TO_CORRECT", words.nothingToCorrect());
+    const before = readState(context, batch);
+    const lines = context.stores.batches.lines(batch.id);
+    const wrong = position === undefined ? undefined : lines[position - 1];
+    if (position !== undefined && !wrong)
+      throw new UserError("ERR_NO_SUCH_LINE", words.noSuchLine(batch, position, lines.length));
+    if (wrong && (wrong.body.kind === "mixed" || wrong.body.kind === "corrected"))
+      throw new UserError("ERR_LINE_STAYS", words.lineStays());
+    if (lines.some(({ body }) => body.kind === "corrected" && body.reverses === wrong?.id && wrong))
+      throw new UserError("ERR_TAKEN_BACK", words.takenBack());
+    write(context, batch, {
+      kind: "corrected",
+      reverses: wrong?.id ?? null,
+      ml,
+      areaSqIn: rolls * SQ_IN_PER_ROLL,
+      reason,
+    });
+    return words.correctedReply(batch, before, readState(context, batch));
+  },
+});
+
+export const batchAllow = defineCommand({
+  name: "batch allow",
+  summary: "Let one person use a worn-out bath for one tank, on your name; the ledger keeps it",
+  options: z.object({
+    batch: batchOption.describe("Which bottle, like B3"),
+    reason: z.string().trim().min(3).max(300).describe("Why; it stays in the ledger"),
+    person: z.string().trim().min(1).max(60).optional().describe("Who may; you if left out"),
+  }),
+  who: "aide",
+  visibility: "class",
+  complete,
+  handle({ batch: text, reason, person: name }, context) {
+    const { stores, now } = context;
+    const batch = standing(context, text);
+    const state = readState(context, batch);
+    if (state.standing === "ready") throw new UserError("ERR_NOT_WORN", words.notWorn(batch));
+    const member =
+      name === undefined
+        ? { personId: context.person.id, name: context.person.name }
+        : stores.members.findByName(context.class.id, name);
+    if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.unknownPerson(name ?? ""));
+    const line = { batchId: batch.id, key: null, runId: null, atMs: now, person: context.person } as const;
+    const about = { id: member.personId, name: member.name };
+    stores.keepLine(batch, { ...line, about, body: { kind: "allowed", reason } }, now);
+    return words.allowedReply(batch, state, member.name);
+  },
+});

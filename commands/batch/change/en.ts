@@ -1,0 +1,67 @@
+import type { BatchKind } from "../../../store/shapes/batch.ts";
+import type { Destination } from "../../../store/shapes/ledger.ts";
+import { en as batch } from "../words/batch.en.ts";
+
+/* What is said to somebody who changed a batch. `label` is a batch's number said aloud, `name` the same with its bath. */
+
+export const en = {
+  fault: {
+    discarded: (label: string) =>
+      `${label} was thrown away: nothing can be added to it. If that was a slip, take that line back with \`/batch correct\`.`,
+    noReading: "Say what you measured: `clearing:0:45`, `ph:5.5`, `silver:3.5`, or a `note:`.",
+    notAFixer: (name: string, kind: BatchKind) =>
+      `${name} is a ${batch.kind[kind]}: only a fixer has a clearing time. Give \`ph:\` or a \`note:\`.`,
+    notSoMuch: (label: string, ml: string) =>
+      `${label} holds ${ml} by its ledger. If there is more, put that right first with \`/batch correct\`.`,
+    whereTo:
+      "Say where the used bath went: `to:silver` (the silver collection), `to:drain` or `to:supplier`.",
+    overflow: (label: string, bottle: string, left: string) =>
+      `${label}'s bottle holds ${bottle}, and ${left} are in it. Take used bath out first: \`remove:300 ml to:silver\`.`,
+    silverDrain: (label: string) =>
+      `**Not down the drain**: used fixer carries silver. Collect ${label} (\`to:silver\`) or give it back to its supplier (\`to:supplier\`).`,
+    nothingToCorrect:
+      "Say what is wrong: `line:4` takes that line back, `ml:-200` or `rolls:2` add to what the ledger says.",
+    quarters: "Write rolls in quarters: a sheet of 4x5 is 0.25.",
+    noSuchLine: (label: string, line: number, lines: number) =>
+      `${label}'s ledger has no line ${line}: it has ${lines}. See them with \`/batch ledger batch:${label}\`.`,
+    lineStays:
+      "That line stays: a mixing is undone by `/batch discard`, a correction by one more correction.",
+    takenBack: "That line was taken back before. Nothing is changed.",
+    notWorn: (label: string) => `${label} is ready for use: nobody needs leave for it.`,
+    unknownPerson: (name: string) =>
+      `I know nobody called ${name} in this class. Write the name as the class uses it.`,
+  },
+  fit: (name: string, state: string) => `${name}: ${state}.`,
+  unfit: (name: string, standing: string, why: string) => `${name} is ${standing}: ${why}.`,
+  noted: (name: string) => `Noted for ${name}.`,
+  reckoned: (seconds: string) => ` Between tests I had reckoned with ${seconds}.`,
+  exhausted: (label: string, clearing: string, fresh: string) =>
+    `**${label} is exhausted: don't use it.** It clears in ${clearing}, and fresh it did in ${fresh}: at twice that it ends (US Navy NAVEDTRA 14209). It goes into the silver collection.`,
+  cleared: (label: string, clearing: string, twice: string, thrice: string, end: string) =>
+    `**${clearing}** to clear: plans with ${label} fix at least ${twice} from now on, tabular-grain film ${thrice}. It ends at ${end}.`,
+  topped: (label: string, now: string, before: string) =>
+    `**${now}** in ${label} now, ${before} before. Its warnings begin anew.`,
+  testNext: "Test its clearing time before the next roll.",
+  noRevival: "Fresh bath does not revive a dead one: when in doubt, mix new.",
+  went: {
+    silver: (ml: string, name: string) => `**${ml}** of ${name} into the silver collection.`,
+    drain: (ml: string, name: string) => `**${ml}** of ${name} to the drain.`,
+    supplier: (ml: string, name: string) => `**${ml}** of ${name} back to the supplier.`,
+  } satisfies ByDestination<(ml: string, name: string) => string>,
+  gone: (label: string) => ` ${label} is gone; its label is not used again.`,
+  stays: (ml: string) => ` ${ml} are left in it.`,
+  cautions: {
+    silver:
+      "Close and label the collecting vessel; keep acids out of it. See what is collected with `/batch waste`.",
+    drain: "Only where local rules allow it, with much water, and never into a septic tank.",
+    supplier: "Ask the supplier how it is to be packed.",
+  } satisfies ByDestination<string> as ByDestination<string>,
+  rulesFirst: "The label, the safety data sheet and local rules come first.",
+  corrected: "Corrected by a new line; what was written stays to be read.",
+  beforeAndNow: (before: string, now: string) => `Before: ${before}. Now: ${now}`,
+  allowed: (person: string, label: string, why: string) =>
+    `**${person}** may use ${label} for one tank, although ${why}. The ledger keeps who allowed it.`,
+  fixLonger: "Fix twice as long as it takes to clear, and once more in fresh fixer as soon as there is some.",
+};
+type ByDestination<T> = Record<Destination, T>;
+export type ChangeWords = typeof en;

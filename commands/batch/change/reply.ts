@@ -1,0 +1,89 @@
+import type { Reply } from "../../define.ts";
+import { inEach } from "../../speech/language.ts";
+import { formatMl, formatSeconds, plain } from "../../speech/wording.ts";
+import type { Batch } from "../../../store/shapes/batch.ts";
+import { clearingWords, labelOf, leftWords, nameOf, standingWord, wornWords } from "../batch-words.ts";
+import { EXHAUSTED_TIMES } from "../clearing.ts";
+import { fieldsOf } from "../fields.ts";
+import type { Destination } from "../../../store/shapes/ledger.ts";
+import type { BatchState } from "../state.ts";
+import { de } from "./de.ts";
+import { en } from "./en.ts";
+
+/* What is said to somebody who changed a batch. */
+
+const words = inEach({ en, de });
+
+export const discarded = (batch: Batch): string => words().fault.discarded(labelOf(batch));
+export const noReading = (): string => words().fault.noReading;
+export const notAFixer = (batch: Batch): string => words().fault.notAFixer(nameOf(batch), batch.kind);
+export const notSoMuch = (batch: Batch, leftMl: number): string =>
+  words().fault.notSoMuch(labelOf(batch), formatMl(Math.max(0, leftMl)));
+export const whereTo = (): string => words().fault.whereTo;
+export const overflow = (batch: Batch, leftMl: number): string =>
+  words().fault.overflow(labelOf(batch), formatMl(batch.bottleMl), formatMl(leftMl));
+export const silverDrain = (batch: Batch): string => words().fault.silverDrain(labelOf(batch));
+export const nothingToCorrect = (): string => words().fault.nothingToCorrect;
+export const quarters = (): string => words().fault.quarters;
+export const noSuchLine = (batch: Batch, line: number, lines: number): string =>
+  words().fault.noSuchLine(labelOf(batch), line, lines);
+export const lineStays = (): string => words().fault.lineStays;
+export const takenBack = (): string => words().fault.takenBack;
+export const notWorn = (batch: Batch): string => words().fault.notWorn(labelOf(batch));
+export const unknownPerson = (name: string): string => words().fault.unknownPerson(plain(name));
+
+function reply(batch: Batch, state: BatchState, lines: readonly string[]): Reply {
+  return { text: lines.filter(Boolean).join("\n"), fields: fieldsOf(batch, state) };
+}
+
+const summary = (batch: Batch, state: BatchState): string =>
+  state.standing === "ready"
+    ? words().fit(nameOf(batch), [leftWords(batch, state), clearingWords(state)].filter(Boolean).join(", "))
+    : words().unfit(nameOf(batch), standingWord(state.standing), wornWords(state));
+
+export function testedReply(
+  batch: Batch,
+  before: BatchState,
+  after: BatchState,
+  clearing: number | null,
+): Reply {
+  const { noted, reckoned, exhausted, cleared } = words();
+  if (clearing === null) return reply(batch, after, [noted(nameOf(batch))]);
+  const fresh = after.clearing?.freshSeconds ?? clearing;
+  const predicted = before.predictedSeconds === null ? "" : reckoned(formatSeconds(before.predictedSeconds));
+  const isOut = clearing >= EXHAUSTED_TIMES * fresh;
+  const [label, times] = [labelOf(batch), (count: number): string => formatSeconds(count * clearing)];
+  const verdict = isOut
+    ? exhausted(label, times(1), formatSeconds(fresh))
+    : cleared(label, times(1), times(2), times(3), formatSeconds(EXHAUSTED_TIMES * fresh));
+  return reply(batch, after, [`${verdict}${predicted}`, isOut ? "" : summary(batch, after)]);
+}
+
+export function toppedReply(batch: Batch, before: BatchState, after: BatchState): Reply {
+  return reply(batch, after, [
+    words().topped(labelOf(batch), formatMl(after.volumeMl), formatMl(Math.max(0, before.volumeMl))),
+    summary(batch, after),
+    batch.kind === "fixer" ? words().testNext : "",
+    words().noRevival,
+  ]);
+}
+
+export function discardedReply(batch: Batch, state: BatchState, ml: number, to: Destination): Reply {
+  const { went, gone, stays, cautions, rulesFirst } = words();
+  const rest = state.standing === "discarded" ? gone(labelOf(batch)) : stays(formatMl(state.volumeMl));
+  return reply(batch, state, [`${went[to](formatMl(ml), nameOf(batch))}${rest}`, cautions[to], rulesFirst]);
+}
+
+export function correctedReply(batch: Batch, before: BatchState, after: BatchState): Reply {
+  return reply(batch, after, [
+    words().corrected,
+    words().beforeAndNow(leftWords(batch, before), summary(batch, after)),
+  ]);
+}
+
+export function allowedReply(batch: Batch, state: BatchState, name: string): Reply {
+  return reply(batch, state, [
+    words().allowed(plain(name), labelOf(batch), wornWords(state)),
+    batch.kind === "fixer" ? words().fixLonger : "",
+  ]);
+}

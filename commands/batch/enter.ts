@@ -1,0 +1,86 @@
+import type { Batch } from "../../store/shapes/batch.ts";
+import type { Line } from "../../store/shapes/ledger.ts";
+import { MARKS, newsOf, reachedMarks, type Reached } from "./marks.ts";
+import { afterSilence } from "./silence.ts";
+import { stateOf } from "./state.ts";
+import { classWarning, teacherWarning, type Warning } from "./warn-words.ts";
+import { speaking } from "../speech/language.ts";
+import type { NewLine } from "../../store/batches.ts";
+import { candidatesFor } from "./candidates.ts";
+import type { Stores } from "../../store/index.ts";
+import { redirectRuns, rescueRuns } from "./redirect.ts";
+
+/** Warnings come after what a run says: nobody's film waits for them. */
+const PRIORITY = 3;
+
+/**
+ * Writes a line into a batch's ledger together with the warnings it causes and the runs it turns to another bottle;
+ * inside `atomically` only. undefined: a line of this key was there, and nothing is changed.
+ */
+export function keepLine(stores: Stores, batch: Batch, line: NewLine, now: number): Line | undefined {
+  const kept = stores.batches.append(line);
+  if (!kept) return undefined;
+  warnOf(stores, batch, now);
+  if (line.body.kind !== "used") rescueRuns(stores, batch.classId, now);
+  return kept;
+}
+
+/** Owes every warning this batch has come to and not given; each once. Returns how many. */
+export function warnOf(stores: Stores, batch: Batch, now: number): number {
+  const lines = stores.batches.lines(batch.id);
+  const state = stateOf(batch, lines, now);
+  if (state.standing !== "ready") redirectRuns(stores, batch, state, now);
+  const { say, keep } = newsOf(reachedMarks(batch, lines, now), ({ mark, arm }) =>
+    stores.batches.isMarked(batch.id, mark, arm),
+  );
+  for (const { mark, arm } of keep) stores.batches.mark(batch.id, mark, arm, now);
+  for (const reached of say)
+    owe(stores, { batch, state, instead: insteadOf(stores, batch, now), now }, reached);
+  return say.length;
+}
+
+function insteadOf(stores: Stores, batch: Batch, now: number): Batch | null {
+  const others = candidatesFor(stores, batch.classId, null, now).filter(
+    (each) =>
+      each.batch.id !== batch.id &&
+      each.batch.kind === batch.kind &&
+      each.state.standing === "ready" &&
+      each.state.leftRolls !== 0 &&
+      (batch.kind !== "developer" || each.batch.product.toLowerCase() === batch.product.toLowerCase()),
+  );
+  return others[0]?.batch ?? null;
+}
+
+function owe(stores: Stores, warning: Warning, { mark, arm }: Reached): void {
+  const { batch, now } = warning;
+  const found = stores.classes.get(batch.classId);
+  if (!found) return;
+  const key = `b${batch.id.toString(36)}.${MARKS.indexOf(mark)}.${arm.toString(36)}`;
+  const dueAt = afterSilence(now, found.zone, found.habits);
+  const shared = {
+    classId: batch.classId,
+    runId: null,
+    priority: PRIORITY,
+    dueAt,
+    decidedAt: now,
+    notBefore: dueAt,
+    usefulUntil: null,
+  };
+  const { language } = found.habits;
+  stores.outbox.owe({
+    ...shared,
+    key,
+    personId: null,
+    body: { ...speaking(language, () => classWarning(mark, warning)), language, mentions: [] },
+  });
+  const teachers = stores.members.list(batch.classId).filter(({ role }) => role === "teacher");
+  for (const [index, { personId }] of teachers.entries()) {
+    const own = stores.members.languageOf(batch.classId, personId);
+    stores.outbox.owe({
+      ...shared,
+      key: `${key}.${index.toString(36)}`,
+      personId,
+      body: { ...speaking(own, () => teacherWarning(mark, warning)), language: own, mentions: [] },
+    });
+  }
+}

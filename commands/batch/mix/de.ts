@@ -1,0 +1,28 @@
+import { de as batch } from "../words/batch.de.ts";
+import type { MixWords } from "./en.ts";
+
+export const de: MixWords = {
+  notYet: "Dieser Tag kommt erst noch. Notiere eine Flasche, wenn sie angesetzt ist.",
+  bottleTooSmall: (bottle, volume) =>
+    `In eine Flasche mit ${bottle} passen keine ${volume}. Notiere jede Flasche als eigenen Ansatz: jede altert für sich.`,
+  tabularAbove:
+    "Flachkristallfilm belastet ein Fixierbad mehr als anderer Film: seine Ergiebigkeit kann nicht höher sein. Gib auch `capacity:` an.",
+  mixed: (label, ml, bath, kind, date) =>
+    `**${label}**: schreib das auf die Flasche. ${ml} ${bath}, ${batch.kind[kind]}, angesetzt am ${date}.`,
+  goodFor: (rolls) => `reicht für ${batch.rolls(rolls)}`,
+  orTabular: (rolls) =>
+    `oder ${rolls} ${rolls === 1 ? "Film mit Flachkristallen" : "Filme mit Flachkristallen"}`,
+  until: (date) => `haltbar bis ${date}`,
+  partFull: (life) => ` (angebrochen: ${life})`,
+  freshTested: (fresh) => `Frisch klärt es Film in ${fresh}; beim Doppelten ist es verbraucht.`,
+  testNext: (label) =>
+    `Jetzt eine Klärprobe: miss, wie lang ein Schnipsel unentwickelter Film darin klärt, und notiere es: \`/batch test batch:${label} clearing:0:45\`.`,
+  concentrateShort: (taken, missing) =>
+    `${taken} Konzentrat genommen: das sind ${missing} mehr, als im Regal waren. Stell das Regal mit \`/batch stock\` richtig.`,
+  powderShort: (taken, missing) =>
+    `Pulver für ${taken} genommen: das ist für ${missing} mehr, als im Regal war. Stell das Regal mit \`/batch stock\` richtig.`,
+  concentrateTaken: (taken, left) => `${taken} Konzentrat aus dem Regal genommen, ${left} sind noch da.`,
+  powderTaken: (taken, left) => `Pulver für ${taken} aus dem Regal genommen, es reicht noch für ${left}.`,
+  wasRatio: "Das Verhältnis lese ich als Teile Konzentrat + Teile Wasser.",
+  figures: (source) => `_Angaben: ${source}. Das Etikett der Packung geht vor._`,
+};

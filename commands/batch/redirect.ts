@@ -1,0 +1,67 @@
+import type { Batch } from "../../store/shapes/batch.ts";
+import { labelOf, wornWords } from "./batch-words.ts";
+import { chooseBatch } from "./choose.ts";
+import { changeBatch } from "./rebatch.ts";
+import { stateOf, type BatchState } from "./state.ts";
+import { redirectedWords } from "./warn-words.ts";
+import { speaking } from "../speech/language.ts";
+import { makeNumber, parseNumber } from "../speech/wording.ts";
+import { candidatesFor, pendingNeeds } from "./candidates.ts";
+import type { Stores } from "../../store/index.ts";
+
+/**
+ * A batch has gone bad: runs under way that were to use it get another, and their owners are told at once, silence or
+ * not, since their film is in a tank. Who was allowed it by name keeps it.
+ */
+export function redirectRuns(stores: Stores, batch: Batch, state: BatchState, now: number): void {
+  const habits = stores.classes.get(batch.classId)?.habits;
+  if (!habits) return;
+  for (const run of stores.runs.open(batch.classId)) {
+    for (const { index, label, need } of pendingNeeds(stores, run)) {
+      if (label !== labelOf(batch)) continue;
+      const candidates = candidatesFor(stores, batch.classId, run.personId, now, run.id);
+      const isAllowed = candidates.some((each) => each.batch.id === batch.id && each.isAllowed);
+      if (isAllowed && state.standing !== "discarded") continue;
+      const ready = candidates.filter((each) => each.state.standing === "ready");
+      const chosen = chooseBatch(need, ready, null, true);
+      const choice = chosen.ok ? chosen.value : null;
+      const changed = choice ? changeBatch(run.plan, index, choice, need.isTabular, habits) : undefined;
+      if (changed) stores.runs.save({ ...run, plan: changed });
+      const to = changed && choice ? labelOf(choice.batch) : null;
+      const language = stores.members.languageOf(run.classId, run.personId);
+      stores.outbox.owe({
+        key: `x${run.id.toString(36)}.${index.toString(36)}.${batch.id.toString(36)}.${to ?? "-"}`.slice(
+          0,
+          25,
+        ),
+        classId: run.classId,
+        personId: run.personId,
+        runId: null,
+        priority: 1,
+        dueAt: now,
+        decidedAt: now,
+        usefulUntil: null,
+        body: {
+          about: makeNumber("run", run.number),
+          text: speaking(language, () => redirectedWords(batch.kind, label, wornWords(state), to)),
+          language,
+          actions: [],
+          mentions: [],
+        },
+      });
+      break;
+    }
+  }
+}
+
+/** Something is ready again: runs that wait for a bottle gone bad may now have another. */
+export function rescueRuns(stores: Stores, classId: number, now: number): void {
+  const wanted = new Set(
+    stores.runs.open(classId).flatMap((run) => pendingNeeds(stores, run).map(({ label }) => label)),
+  );
+  for (const label of wanted) {
+    const batch = stores.batches.find(classId, parseNumber("batch", label) ?? 0);
+    const state = batch && stateOf(batch, stores.batches.lines(batch.id), now);
+    if (state && state.standing !== "ready") redirectRuns(stores, batch, state, now);
+  }
+}

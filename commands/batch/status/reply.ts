@@ -1,0 +1,149 @@
+import type { Action, Reply } from "../../define.ts";
+import { inEach } from "../../speech/language.ts";
+import { makeLine } from "../../speech/line.ts";
+import { formatMl, formatNumber, formatSeconds, instant } from "../../speech/wording.ts";
+import { formatRolls } from "../area.ts";
+import type { Batch } from "../../../store/shapes/batch.ts";
+import {
+  clearingWords,
+  labelOf,
+  leftWords,
+  nameOf,
+  standingWord,
+  stateLine,
+  wornWords,
+} from "../batch-words.ts";
+import { fieldsOf } from "../fields.ts";
+import type { Forecast, Pace } from "../forecast.ts";
+import type { Line } from "../../../store/shapes/ledger.ts";
+import { numberedLine } from "./ledger-words.ts";
+import { sourceWords } from "../source-words.ts";
+import type { BatchState } from "../state.ts";
+import { de } from "./de.ts";
+import { en } from "./en.ts";
+
+const words = inEach({ en, de });
+
+export interface Shown {
+  readonly batch: Batch;
+  readonly state: BatchState;
+  readonly forecast: Forecast;
+}
+
+export function allReply(shown: readonly Shown[], now: number): Reply {
+  if (shown.length === 0) return { text: words().noneYet, fields: { batches: [] } };
+  const worn = shown.filter(({ state }) => state.standing !== "ready");
+  const head =
+    worn.length === 0
+      ? words().allFit(shown.length)
+      : words().someWorn(worn.map(({ batch }) => labelOf(batch)).join(", "), shown.length - worn.length);
+  const lines = shown.map(
+    ({ batch, state, forecast }) => `- ${stateLine(batch, state)}${endWords(forecast, now)}`,
+  );
+  return {
+    text: [head, ...lines].join("\n"),
+    fields: {
+      batches: shown.map(({ batch, state, forecast }) => ({ ...fieldsOf(batch, state), ...forecast })),
+    },
+    actions: shown.slice(0, 5).map(({ batch }) => see(batch)),
+  };
+}
+
+const see = (batch: Batch): Action => ({
+  label: labelOf(batch),
+  line: makeLine("batch status", { batch: labelOf(batch) }),
+});
+
+function endWords({ endsAtMs, ends }: Forecast, now: number): string {
+  if (endsAtMs === null || endsAtMs <= now) return "";
+  const { usedUpBy, keepsUntil } = words();
+  return (ends === "used-up" ? usedUpBy : keepsUntil)(instant(endsAtMs, "date"));
+}
+
+export function oneReply({ batch, state, forecast }: Shown, pace: Pace | null): Reply {
+  const head =
+    state.standing === "ready"
+      ? words().one(leftWords(batch, state), nameOf(batch), batch.kind)
+      : words().oneWorn(labelOf(batch), standingWord(state.standing), nameOf(batch), wornWords(state));
+  const lines = [
+    head,
+    words().inBottle(
+      formatMl(Math.max(0, state.volumeMl)),
+      formatRolls(state.usedSqIn),
+      instant(batch.mixedAtMs, "date"),
+    ),
+    testWords(batch, state),
+    state.standing === "ready" ? forecastWords(state, forecast, pace) : "",
+    words().limits(sourceWords(batch.source)),
+  ];
+  return {
+    text: lines.filter(Boolean).join("\n"),
+    fields: {
+      ...fieldsOf(batch, state),
+      ...forecast,
+      rollsPerWeek: pace && Math.round(pace.rollsPerWeek * 10) / 10,
+    },
+    actions: [{ label: words().itsLedger, line: makeLine("batch ledger", { batch: labelOf(batch) }) }],
+  };
+}
+
+function testWords(batch: Batch, state: BatchState): string {
+  if (batch.kind !== "fixer") return "";
+  const clears = clearingWords(state);
+  if (clears === "") return words().neverTested;
+  const { testedAtMs, testedSeconds } = state;
+  return words().tested(
+    clears,
+    testedAtMs === null
+      ? null
+      : { date: instant(testedAtMs, "date"), seconds: formatSeconds(testedSeconds ?? 0) },
+  );
+}
+
+function forecastWords(state: BatchState, forecast: Forecast, pace: Pace | null): string {
+  const { keeps: sayKeeps, tooEarly, usedUp, between, keepsAndUsedUp } = words();
+  const keeps =
+    state.expiresAtMs === null ? null : sayKeeps(instant(state.expiresAtMs, "date"), state.isPartFull);
+  if (pace === null || state.leftRolls === null || forecast.usedUpAtMs === null)
+    return keeps === null ? "" : tooEarly(keeps);
+  const range =
+    forecast.earliestMs === null || forecast.latestMs === null
+      ? ""
+      : between(instant(forecast.earliestMs, "date"), instant(forecast.latestMs, "date"));
+  const used = `${usedUp(formatNumber(pace.rollsPerWeek, 1), pace.weeks, instant(forecast.usedUpAtMs, "date"))}${range}`;
+  return forecast.ends === "used-up" || keeps === null ? `${used}.` : keepsAndUsedUp(keeps, used);
+}
+
+export function ledgerReply(
+  batch: Batch,
+  state: BatchState,
+  lines: readonly Line[],
+  page: number,
+  pageSize: number,
+): Reply {
+  const shown = lines.slice((page - 1) * pageSize, page * pageSize);
+  const pages = Math.max(1, Math.ceil(lines.length / pageSize));
+  const turn = (to: number, label: string): Action[] =>
+    to < 1 || to > pages
+      ? []
+      : [{ label, line: makeLine("batch ledger", { batch: labelOf(batch), page: to }) }];
+  return {
+    text: [
+      `**${stateLine(batch, state)}**`,
+      ...shown.map((line) => numberedLine(line, lines)),
+      pages > 1 ? words().page(page, pages) : "",
+    ]
+      .filter(Boolean)
+      .join("\n"),
+    fields: {
+      ...fieldsOf(batch, state),
+      lines: shown.map(({ id: _id, batchId: _batch, body, ...line }) => ({
+        line: lines.findIndex(({ id }) => id === _id) + 1,
+        atMs: line.atMs,
+        person: line.personName,
+        ...body,
+      })),
+    },
+    actions: [...turn(page - 1, words().earlier), ...turn(page + 1, words().later)],
+  };
+}

@@ -1,0 +1,144 @@
+import { z } from "zod";
+import { Temporal } from "temporal-polyfill";
+import { defineCommand, UserError, type Context } from "../../define.ts";
+import { fixTime } from "../../plan/fix.ts";
+import { washTime } from "../../plan/wash.ts";
+import { durationOption } from "../../speech/quantity.ts";
+import { makeNumber } from "../../speech/wording.ts";
+import { nextSitting, sittingNow } from "../bell.ts";
+import { answerFit, type Load } from "./answer.ts";
+import * as words from "./reply.ts";
+import type { Habits } from "../../../store/shapes/school.ts";
+import { periodFaultWords } from "../period-words.ts";
+import { parseClock } from "../periods.ts";
+import { stagesLeft, stagesOf, type Stages } from "../stages.ts";
+import { whoMay } from "../../who.ts";
+
+/** A plan older than this is not today's. */
+const PLAN_LIVES_MS = 12 * 3600_000;
+/** Where nobody says how long: a middling developing time. */
+const USUAL_DEVELOPING_SECONDS = 540;
+
+export const classFit = defineCommand({
+  name: "class fit",
+  summary: "Will all tanks be done by the bell? The order, the latest pour-ins, who must wait",
+  options: z.object({
+    loads: z.coerce
+      .number()
+      .int()
+      .min(0)
+      .max(60)
+      .default(0)
+      .describe("So many tank loads more than have a plan or a run"),
+    developing: durationOption.optional().describe("Developing time of these: 9:00"),
+    films: z.coerce.number().int().min(1).max(8).default(1).describe("Films in each of these"),
+    by: z.string().trim().min(1).max(12).optional().describe("Another bell than the class's, like 20:30"),
+  }),
+  who: whoMay("class fit"),
+  visibility: "private",
+  handle({ loads, developing, films, by }, context) {
+    const { habits, zone } = context.class;
+    const on = sittingNow(habits.periods, zone, context.now);
+    const next = on ?? nextSitting(habits.periods, zone, context.now);
+    const bellAtMs = by === undefined ? (next?.endsAtMs ?? null) : bellOf(by, context);
+    // Before the class has begun, its clock starts with it.
+    const fromMs = on === null && by === undefined && next !== null ? next.startsAtMs : context.now;
+    const all = [
+      ...loadsUnderWay(context),
+      ...loadsPlanned(context),
+      ...loadsAsked(loads, films, developing ?? USUAL_DEVELOPING_SECONDS, habits),
+    ];
+    if (all.length === 0) throw new UserError("ERR_NOTHING_TO_FIT", words.nothingToFit());
+    const sound = context.stores.tanks.list(context.class.id).filter(({ condition }) => condition === null);
+    const places = {
+      sinks: habits.sinks,
+      washPlaces: habits.washPlaces,
+      drySlots: habits.drySlots,
+      tanks: sound.length === 0 ? null : sound.length,
+    };
+    return words.fitReply(answerFit(all, places, fromMs, bellAtMs));
+  },
+});
+
+/** Today, on the class's own clock. */
+function bellOf(typed: string, { class: { zone }, now }: Context): number {
+  const minute = parseClock(typed);
+  if (!minute.ok) throw new UserError(minute.fault.code, periodFaultWords(minute.fault));
+  const here = Temporal.Instant.fromEpochMilliseconds(now).toZonedDateTimeISO(zone);
+  const bellAtMs = here.startOfDay().add({ minutes: minute.value }).epochMilliseconds;
+  if (bellAtMs <= now) throw new UserError("ERR_BELL_PAST", words.bellPast(typed));
+  return bellAtMs;
+}
+
+function loadsUnderWay({ stores, class: { id }, now }: Context): Load[] {
+  return stores.runs.open(id).map((run) => {
+    const hasBegun = run.phase.kind === "running" || (run.phase.kind === "waiting" && run.phase.step > 0);
+    return {
+      id: makeNumber("run", run.number),
+      label: `${nameOf(stores, id, run.personId)} (${makeNumber("run", run.number)})`,
+      stages: stagesLeft(run, now),
+      films: run.plan.rolls,
+      isUnderWay: hasBegun,
+    };
+  });
+}
+
+/** Each person's newest plan of today that no run has been started from since. */
+function loadsPlanned({ stores, class: { id }, now }: Context): Load[] {
+  return stores.members.list(id).flatMap(({ personId, name }) => {
+    const stored = stores.plans.latest(id, personId);
+    if (!stored || stored.madeAt < now - PLAN_LIVES_MS) return [];
+    const run = stores.runs.latest(id, personId);
+    if (run && run.startedAtMs >= stored.madeAt) return [];
+    const number = makeNumber("plan", stored.number);
+    return [
+      {
+        id: number,
+        label: `${name} (${number})`,
+        stages: stagesOf(stored.plan),
+        films: stored.plan.rolls,
+        isUnderWay: false,
+      },
+    ];
+  });
+}
+
+function loadsAsked(count: number, films: number, developingSeconds: number, habits: Habits): Load[] {
+  return Array.from({ length: count }, (_, at) => ({
+    id: `load ${at + 1}`,
+    label: words.loadLabel(at + 1),
+    stages: usualStages(developingSeconds, films, habits),
+    films,
+    isUnderWay: false,
+  }));
+}
+
+/** The class's own way with every bath after the developer. */
+function usualStages(developingSeconds: number, rolls: number, habits: Habits): Stages {
+  const { seconds: fixing } = fixTime(null, false, habits.fixMinSeconds, 200);
+  const wash = washTime(habits.washMethod, habits.washAid, habits.washMinSeconds, 200, 300);
+  const bath = { ordinal: 0, agitation: null, pourOutSeconds: 0, ml: null, concentrateMl: null, batch: null };
+  const basis = [{ kind: "house" as const, rule: "the class's usual" }];
+  const step = (kind: "develop" | "rinse" | "fix" | "wash" | "wetting-agent" | "dry", seconds: number) => ({
+    ...bath,
+    basis,
+    kind,
+    seconds,
+  });
+  return stagesOf({
+    rolls,
+    steps: [
+      step("develop", developingSeconds),
+      step("rinse", 60),
+      step("fix", fixing),
+      step("wash", wash.seconds),
+      step("wetting-agent", habits.wettingSeconds),
+      step("dry", habits.drySeconds),
+      { ...bath, basis, kind: "cut", seconds: null },
+    ],
+  });
+}
+
+function nameOf(stores: Context["stores"], classId: number, personId: string): string {
+  return stores.members.find(classId, personId)?.name ?? words.somebody();
+}

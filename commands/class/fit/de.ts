@@ -1,0 +1,51 @@
+import { joinAnd } from "../../speech/wording.ts";
+import type { FitWords } from "./en.ts";
+
+export const de: FitWords = {
+  somebody: "jemand",
+  load: (number) => `Dosenfüllung ${number}`,
+  loads: (numbers) => `Dosenfüllungen ${numbers}`,
+  noBell: (tanks, last) =>
+    `**${tanks === 1 ? "1 Dose" : `${tanks} Dosen`}**: alles trocken um ${last}. Der Kurs hat keine Klingel, an der sich das messen ließe: \`/class bell\`.`,
+  allDone: (tanks, bell) =>
+    tanks === 1
+      ? `**Die eine Dose** kann bis zur Klingel um ${bell} trocken, geschnitten und eingehüllt sein.`
+      : `**Alle ${tanks} Dosen** können bis zur Klingel um ${bell} trocken, geschnitten und eingehüllt sein.`,
+  allHung: (tanks, bell, done) =>
+    tanks === 1
+      ? `**Die eine Dose** kann bis zur Klingel um ${bell} hängen und über Nacht trocknen. ${doneBy(done)}`
+      : `**Alle ${tanks} Dosen** können bis zur Klingel um ${bell} hängen und über Nacht trocknen. ${doneBy(done)}`,
+  someHung: (hung, tanks, bell, done) =>
+    `**${hung} von ${tanks}** Dosen ${hung === 1 ? "kann" : "können"} bis zur Klingel um ${bell} hängen. ${doneBy(done)}`,
+  stages: {
+    sinks: ({ sinks }) => `die Becken (${places(sinks)})`,
+    wash: ({ washPlaces }) => `die Wässerung (${places(washPlaces)})`,
+    dryer: ({ drySlots }) => `das Trocknen (${drySlots === 1 ? "1 Film" : `${drySlots} Filme`} zugleich)`,
+    tanks: ({ tanks }) =>
+      `die Dosen (${tanks === 1 ? "1 heile" : `${tanks ?? 0} heile`}, dazwischen gespült und neu geladen)`,
+    longest: () => "der längste Plan allein; auf einen Platz muss niemand warten",
+  },
+  bottleneck: (stage, least) => `Engpass: ${stage}. Keine Reihenfolge ist in weniger als ${least} fertig.`,
+  mustWait: (labels) => `**Bis zum nächsten Mal warten:** ${joinAnd(labels)}.`,
+  begunLate: (labels) =>
+    `Begonnen und zu spät: ${joinAnd(labels)}. Nach dem Fixierbad darf das in klarem Wasser liegen, bis die Lehrkraft etwas sagt.`,
+  dry: (time) => `trocken ${time}`,
+  hung: (time) => `aufgehängt ${time}`,
+  underWay: (label, end) => `${label}: läuft, ${end}`,
+  pourIn: (label, time, latest, end) =>
+    `${label}: eingießen ${time}${latest === null ? "" : `, spätestens **${latest}**`}; ${end}`,
+  nothing:
+    "Niemand hat jetzt einen Plan oder einen Lauf. Frag nach so vielen Dosen: `/class fit loads:12 developing:9:00`.",
+  bellPast: (typed) =>
+    `${typed} ist schon vorbei. Nenn eine spätere Klingel, oder lass sie weg: dann gilt die des Kurses.`,
+};
+
+function places(count: number): string {
+  return count === 1 ? "1 Platz" : `${count} Plätze`;
+}
+
+function doneBy(done: number): string {
+  return done === 0
+    ? "Keine kann bis dahin trocken und eingehüllt sein."
+    : `${done} ${done === 1 ? "kann" : "können"} bis dahin trocken und eingehüllt sein.`;
+}

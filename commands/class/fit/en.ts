@@ -1,0 +1,49 @@
+import { countOf, joinAnd } from "../../speech/wording.ts";
+import type { Stage } from "./order.ts";
+import type { Places } from "./fit.ts";
+
+/* Labels come harmless, instants marked, durations as `saySeconds` has them. */
+
+export const en = {
+  somebody: "somebody",
+  load: (number: number) => `Tank load ${number}`,
+  loads: (numbers: string) => `Tank loads ${numbers}`,
+  noBell: (tanks: number, last: string) =>
+    `**${countOf(tanks, "tank")}**: all dry at ${last}. The class has no bell to hold this against: \`/class bell\`.`,
+  allDone: (tanks: number, bell: string) =>
+    `${allOf(tanks)} can be dry, cut and sleeved by the bell at ${bell}.`,
+  allHung: (tanks: number, bell: string, done: number) =>
+    `${allOf(tanks)} can hang by the bell at ${bell} and dry overnight. ${doneBy(done)}`,
+  someHung: (hung: number, tanks: number, bell: string, done: number) =>
+    `**${hung} of ${tanks}** tanks can hang by the bell at ${bell}. ${doneBy(done)}`,
+  stages: {
+    sinks: ({ sinks }: Places) => `the sinks (${countOf(sinks, "place")})`,
+    wash: ({ washPlaces }: Places) => `the wash (${countOf(washPlaces, "place")})`,
+    dryer: ({ drySlots }: Places) => `the dryer (${countOf(drySlots, "film")} at once)`,
+    tanks: ({ tanks }: Places) =>
+      `the tanks (${countOf(tanks ?? 0, "sound one")}, each rinsed and loaded anew in between)`,
+    longest: () => "the longest plan alone: nobody has to wait for a place",
+  } satisfies Record<Stage, (places: Places) => string>,
+  bottleneck: (stage: string, least: string) =>
+    `Bottleneck: ${stage}. No order is done in less than ${least}.`,
+  mustWait: (labels: readonly string[]) => `**Must wait for next time:** ${joinAnd(labels)}.`,
+  begunLate: (labels: readonly string[]) =>
+    `Under way and late: ${joinAnd(labels)}. After the fixer these may lie in clean water until the teacher says.`,
+  dry: (time: string) => `dry ${time}`,
+  hung: (time: string) => `hung ${time}`,
+  underWay: (label: string, end: string) => `${label}: under way, ${end}`,
+  pourIn: (label: string, time: string, latest: string | null, end: string) =>
+    `${label}: pour in ${time}${latest === null ? "" : `, at the latest **${latest}**`}; ${end}`,
+  nothing: "Nobody has a plan or a run now. Ask for so many tanks: `/class fit loads:12 developing:9:00`.",
+  bellPast: (typed: string) =>
+    `${typed} is over already. Name a later bell, or leave it out for the class's own.`,
+};
+export type FitWords = typeof en;
+
+function allOf(tanks: number): string {
+  return tanks === 1 ? "**The one tank**" : `**All ${tanks} tanks**`;
+}
+
+function doneBy(done: number): string {
+  return `${done === 0 ? "None" : done} can be dry and sleeved by then.`;
+}

@@ -1,0 +1,42 @@
+import type { ReportWords } from "./en.ts";
+
+export const de: ReportWords = {
+  language: "de",
+  locale: "de-DE",
+  head: (from, to, rolls, people) =>
+    `${from} bis ${to}: ${rolls === 1 ? "1 Film" : `${rolls} Filme`} von ${people === 1 ? "1 Person" : `${people} Personen`}`,
+  finished: (finished, rolls) =>
+    rolls === 1
+      ? `${finished} von 1 Film kam bis zum Ende.`
+      : `${finished} von ${rolls} Filmen ${finished === 1 ? "kam" : "kamen"} bis zum Ende.`,
+  noneCalled: "Noch wurde kein Lauf gerufen.",
+  onTime: (percent, runs) =>
+    `Jeder Ruf rechtzeitig: ${percent} von ${runs === 1 ? "1 Lauf" : `${runs} Läufen`}.`,
+  dose: (median, low, high) =>
+    `Entwicklung: in der Mitte ${median} % des Plans; neun von zehn zwischen ${low} und ${high} %.`,
+  faulty: (percent) => `${percent} zeigen einen Fehler.`,
+  rated: (mean, count) => `Im Mittel mit ${mean} von 5 gewertet (${count} gewertet).`,
+  used: (developer, litres) => `${developer}: ${litres} verbraucht`,
+  usedConcentrate: (developer, litres, concentrate) =>
+    `${developer}: ${litres}, davon ${concentrate} Konzentrat`,
+  mixed: (list) => `Angesetzt: ${list}`,
+  noFixer: "Fixierbad gesammelt: keines",
+  fixer: (litres, silver) => `Fixierbad gesammelt: ${litres}, Silber ${silver}`,
+  grams: (low, high) => (low === high ? `${low} g` : `${low} bis ${high} g`),
+  ruleOfThumb: "(das Silber nach einer Faustregel, nicht gemessen)",
+  cut: "Nur die neuesten 5000 Filme sind darin: Wähl einen kürzeren Zeitraum.",
+  noRolls: "In dieser Zeit endete kein Film, also gibt es noch nichts zu berichten.",
+  weeks: "Filme je Woche",
+  doses: "Entwicklungsgrad, Prozent des Plans",
+  noDose: "Noch ist kein Entwicklungsgrad verzeichnet.",
+  faults: "Gesehene Fehler",
+  noFaults: "Keine verzeichnet.",
+  chemistry: "Chemie",
+  weekFrom: "Woche ab",
+  films: "Filme",
+  film: "Film",
+  fault: "Fehler",
+  rolls: "Filme",
+  silver:
+    "Verbrauchtes Fixierbad enthält Silber: Es wird gesammelt, nie weggegossen. Etiketten, Sicherheitsdatenblätter und die Regeln vor Ort entscheiden.",
+};

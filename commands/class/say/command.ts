@@ -1,0 +1,116 @@
+import { z } from "zod";
+import type { Reach } from "../../../store/says.ts";
+import { defineCommand, UserError, type Action, type Context } from "../../define.ts";
+import { speaking } from "../../speech/language.ts";
+import { makeLine } from "../../speech/line.ts";
+import { STEP_KINDS } from "../../../store/shapes/plan.ts";
+import { AUDIENCES, makeAudience, peopleOf, sayKey, type Audience } from "./audience.ts";
+import * as words from "./reply.ts";
+import { whoMay } from "../../who.ts";
+
+export const classSay = defineCommand({
+  name: "class say",
+  summary: "Say something to everyone, or to those at a given step",
+  options: z.object({
+    text: z.string().trim().min(1).max(1000).describe("What to say, like: fixer B4 is retired, use B5"),
+    to: z
+      .enum(AUDIENCES)
+      .optional()
+      .describe("everyone; working: with a run under way; at, before: by the step of their film"),
+    step: z.enum(STEP_KINDS).optional().describe("Which step, with to:at (if left out) or to:before"),
+  }),
+  who: whoMay("class say"),
+  visibility: "private",
+  rest: "text",
+  handle({ text, to, step }, context) {
+    const { stores, class: school, now, person } = context;
+    const audience = audienceOf(to ?? (step === undefined ? "everyone" : "at"), step);
+    const people = peopleOf(audience, stores.runs.open(school.id));
+    if (audience.kind !== "everyone" && people.length === 0)
+      throw new UserError("ERR_NOBODY", words.nobody(audience), toEveryone(text));
+    const say = stores.says.add(school.id, makeAudience(audience), text, now);
+    const targets: (string | null)[] = audience.kind === "everyone" ? [null] : people;
+    for (const [part, personId] of targets.entries()) {
+      const language =
+        personId === null ? school.habits.language : stores.members.languageOf(school.id, personId);
+      stores.outbox.owe({
+        key: sayKey(say.id, part),
+        classId: school.id,
+        personId,
+        runId: null,
+        // After pour-out and the next bath, before reminders.
+        priority: 1,
+        dueAt: now,
+        decidedAt: now,
+        usefulUntil: null,
+        body: {
+          text: speaking(language, () => words.saidText(text, person.name)),
+          language,
+          actions: [],
+          mentions: [],
+        },
+      });
+    }
+    return words.saidReply(
+      say.number,
+      audience,
+      people.map((id) => nameOf(context, id)),
+    );
+  },
+});
+
+function audienceOf(to: (typeof AUDIENCES)[number], step: (typeof STEP_KINDS)[number] | undefined): Audience {
+  if (to === "everyone" || to === "working") return { kind: to };
+  if (step === undefined) throw new UserError("ERR_NO_STEP", words.noStep());
+  return { kind: to, step };
+}
+
+/** A button carries at most 100 characters; a longer text is typed again. */
+function toEveryone(text: string): Action[] {
+  const line = makeLine("class say", { to: "everyone", text });
+  return line.length <= 100 ? [{ label: words.sayToEveryone(), line }] : [];
+}
+
+function nameOf({ stores, class: { id } }: Context, personId: string): string {
+  return stores.members.find(id, personId)?.name ?? words.somebody();
+}
+
+export const classSaid = defineCommand({
+  name: "class said",
+  summary: "Whom the last word to many has reached",
+  options: z.object({
+    say: z.coerce
+      .number()
+      .int()
+      .min(1)
+      .max(1_000_000)
+      .optional()
+      .describe("Which one; the newest if left out"),
+  }),
+  who: whoMay("class said"),
+  visibility: "private",
+  rest: "say",
+  handle({ say: number }, context) {
+    const { says } = context.stores;
+    const say = number === undefined ? says.newest(context.class.id) : says.find(context.class.id, number);
+    if (!say)
+      throw number === undefined
+        ? new UserError("ERR_NO_SAY", words.noSay())
+        : new UserError("ERR_UNKNOWN_SAY", words.unknownSay(number));
+    return words.reachReply(
+      say,
+      says.reached(say).map((each) => reachedPerson(context, each)),
+    );
+  },
+});
+
+function reachedPerson(context: Context, reach: Reach): words.ReachedPerson {
+  const mentioned = reach.personId === null ? reach.mentions[0] : undefined;
+  const personId = reach.personId ?? mentioned;
+  return {
+    name: personId === undefined ? null : nameOf(context, personId),
+    state: reach.state === "sent" ? "has it" : reach.state === "failed" ? "not reached" : "on its way",
+    atMs: reach.sentAt,
+    byMention: mentioned !== undefined,
+  };
+}

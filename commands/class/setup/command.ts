@@ -1,0 +1,214 @@
+import { z } from "zod";
+import { defineCommand, ROLES, UserError, type Context } from "../../define.ts";
+import { LANGUAGES } from "../../speech/language.ts";
+import { parseAgitation } from "../../speech/measure.ts";
+import { durationOption, temperatureOption, wordMeasureFault } from "../../speech/quantity.ts";
+import type { Habits } from "../../../store/shapes/school.ts";
+import { answer, type SetupFacts, type SetupKey } from "../setup.ts";
+import * as words from "./reply.ts";
+import { whoMay } from "../../who.ts";
+import { findZone, suggestZones } from "./zones.ts";
+
+const whole = (least: number, most: number) => z.coerce.number().int().min(least).max(most);
+const yesNo = z.enum(["yes", "no"]);
+
+const options = z.object({
+  name: z.string().trim().min(1).max(100).optional().describe("What the class is called"),
+  language: z
+    .enum(LANGUAGES)
+    .optional()
+    .describe("Language of the class's channel, board and digests: en, de"),
+  zone: z.string().trim().min(1).max(60).optional().describe("Its time zone, like Europe/Lisbon"),
+  channel: z.enum(["here"]).optional().describe("here: this channel speaks to the whole class"),
+  sinks: whole(1, 60).optional().describe("How many can work at the sinks at once"),
+  washplaces: whole(1, 60).optional().describe("How many tanks can wash at once"),
+  dryslots: whole(1, 300).optional().describe("How many films can hang to dry at once"),
+  fixmin: durationOption.optional().describe("The least time in the fixer: 5 min"),
+  washmin: durationOption.optional().describe("The least time in running water: 20 min"),
+  washmethod: z.enum(["running", "fill-dump"]).optional().describe("running water, or fill and empty"),
+  washaid: yesNo.optional().describe("yes: a wash aid is used"),
+  stop: z.enum(["water", "acid"]).optional().describe("water: two rinses; acid: a stop bath"),
+  agitation: z
+    .string()
+    .trim()
+    .min(1)
+    .max(60)
+    .optional()
+    .describe("first/burst/cycle in seconds, like 30/5/60; or sheet: as each sheet has it"),
+  dry: durationOption.optional().describe("How long films hang to dry: 25 min"),
+  room: temperatureOption.optional().describe("The room's usual temperature: 19C"),
+  sleeves: whole(2, 12).optional().describe("Frames in one strip of your sleeves"),
+  pourout: whole(0, 60)
+    .optional()
+    .describe("Seconds before the end of developing at which pouring out begins"),
+  warn: whole(0, 120).optional().describe("Seconds before pour-out at which the next bath is called for"),
+  aiderole: z
+    .string()
+    .trim()
+    .min(1)
+    .max(100)
+    .optional()
+    .describe("The chat's role that makes an aide; or none"),
+  teacherrole: z
+    .string()
+    .trim()
+    .min(1)
+    .max(100)
+    .optional()
+    .describe("The chat's role that makes a teacher; or none"),
+});
+type Input = z.output<typeof options>;
+
+export const classSetup = defineCommand({
+  name: "class setup",
+  summary: "Set the class up, part by part; without options it shows what is set and asks the next",
+  options,
+  who: whoMay("class setup"),
+  visibility: "private",
+  complete: {
+    zone: (typed) => suggestZones(typed, 25).map((zone) => ({ label: zone, value: zone })),
+  },
+  handle(input, context) {
+    const { stores, class: school } = context;
+    const chat = chatOf(context);
+    if (input.channel !== undefined) setChannel(context, chat);
+    if (chat === "room" && (input.aiderole !== undefined || input.teacherrole !== undefined))
+      throw new UserError("ERR_ROLES_BY_PASSPHRASE", words.rolesByPassphrase());
+    const zone = input.zone === undefined ? school.zone : readZone(input.zone);
+    stores.classes.rename(school.id, input.name ?? school.name, zone);
+    const changes = changesOf(input);
+    const answered = answeredBy(input);
+    stores.classes.setHabits(school.id, answer({ ...school.habits, ...changes }, answered as SetupKey[]));
+    return words.setupReply(factsOf(context, chat), answered);
+  },
+});
+
+function chatOf({ class: { key } }: Context): string {
+  return key.split(":")[0] ?? "";
+}
+
+function setChannel({ here, stores, class: { id } }: Context, chat: string): void {
+  if (chat === "room") throw new UserError("ERR_NO_CHANNELS", words.noChannels());
+  if (here?.channelRef == null) throw new UserError("ERR_NO_CHANNEL", words.noChannel());
+  stores.classes.setChannelRef(id, here.channelRef);
+}
+
+function readZone(typed: string): string {
+  const zone = findZone(typed);
+  if (zone !== undefined) return zone;
+  throw new UserError("ERR_UNKNOWN_ZONE", words.unknownZone(typed, suggestZones(typed, 3)));
+}
+
+/** What a call changes in the habits; what it leaves out stays. */
+function changesOf(input: Input): Partial<Habits> {
+  const changes = {
+    language: input.language,
+    sinks: input.sinks,
+    washPlaces: input.washplaces,
+    drySlots: input.dryslots,
+    fixMinSeconds: between(input.fixmin, 60, 1800, "fixmin"),
+    washMinSeconds: between(input.washmin, 60, 3600, "washmin"),
+    washMethod: input.washmethod,
+    washAid: input.washaid === undefined ? undefined : input.washaid === "yes",
+    stop: input.stop,
+    agitation: readAgitation(input.agitation),
+    drySeconds: between(input.dry, 60, 86_400, "dry"),
+    roomTenthsC: input.room,
+    stripFrames: input.sleeves,
+    pourOutSeconds: input.pourout,
+    warnSeconds: input.warn,
+    aideRole: readRole(input.aiderole),
+    teacherRole: readRole(input.teacherrole),
+  };
+  return Object.fromEntries(Object.entries(changes).filter(([, value]) => value !== undefined));
+}
+
+function between(
+  seconds: number | undefined,
+  least: number,
+  most: number,
+  option: string,
+): number | undefined {
+  if (seconds !== undefined && (seconds < least || seconds > most))
+    throw new UserError("ERR_HABIT_RANGE", words.habitRange(option, least, most));
+  return seconds;
+}
+
+function readAgitation(typed: string | undefined): Habits["agitation"] | undefined {
+  if (typed === undefined) return undefined;
+  if (/^(sheet|none)$/i.test(typed)) return null;
+  const read = parseAgitation(typed);
+  if (!read.ok) throw new UserError(read.fault.code, wordMeasureFault(read.fault));
+  return read.value;
+}
+
+function readRole(typed: string | undefined): string | null | undefined {
+  return typed === undefined ? undefined : /^none$/i.test(typed) ? null : typed;
+}
+
+const ANSWERS = {
+  name: ["name"],
+  language: ["language"],
+  zone: ["zone"],
+  channel: ["channel"],
+  roles: ["aiderole", "teacherrole"],
+  sinks: ["sinks"],
+  washplaces: ["washplaces"],
+  dryslots: ["dryslots"],
+  fix: ["fixmin"],
+  wash: ["washmin", "washmethod", "washaid", "stop"],
+  agitation: ["agitation"],
+  dry: ["dry"],
+  room: ["room"],
+  sleeves: ["sleeves"],
+  pourout: ["pourout"],
+  warn: ["warn"],
+} as const satisfies Record<words.NamedKey, readonly (keyof Input)[]>;
+
+function answeredBy(input: Input): words.NamedKey[] {
+  return (Object.keys(ANSWERS) as words.NamedKey[]).filter((key) =>
+    ANSWERS[key].some((option) => input[option] !== undefined),
+  );
+}
+
+/** Read anew, since the call has changed it. */
+function factsOf({ stores, class: school, here }: Context, chat: string): SetupFacts {
+  return {
+    class: stores.classes.get(school.id) ?? school,
+    chat,
+    channelRef: stores.classes.channelRef(school.id),
+    missingPermissions: here?.missingPermissions ?? [],
+    tanks: stores.tanks.list(school.id).length,
+    sheets: stores.sheets.list(school.id).length,
+    joinCode: stores.rooms.secret(school.id, "join") ?? null,
+  };
+}
+
+export const classRole = defineCommand({
+  name: "class role",
+  summary: "Make somebody of the class a student, an aide or a teacher",
+  options: z.object({
+    person: z.string().trim().min(1).max(60).describe("Whose role"),
+    role: z.enum(ROLES).describe("What they are to the class"),
+  }),
+  who: whoMay("class role"),
+  visibility: "private",
+  complete: {
+    person: (typed, { stores, class: { id } }) =>
+      stores.members
+        .list(id)
+        .filter(({ name }) => name.toLowerCase().includes(typed.toLowerCase()))
+        .map(({ name, role }) => ({ label: words.memberLabel(name, role), value: name })),
+  },
+  handle({ person, role }, context) {
+    const { stores, class: school } = context;
+    if (chatOf(context) !== "room") throw new UserError("ERR_ROLES_BY_CHAT", words.rolesByChat());
+    const member = stores.members.findByName(school.id, person);
+    if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.unknownPerson(person));
+    const teachers = stores.members.list(school.id).filter((each) => each.role === "teacher");
+    if (role !== "teacher" && teachers.length === 1 && teachers[0]?.personId === member.personId)
+      throw new UserError("ERR_LAST_TEACHER", words.lastTeacher(member.name));
+    stores.members.setRole(school.id, member.personId, role);
+    return words.roleReply(member.name, role);
+  },
+});

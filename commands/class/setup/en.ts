@@ -1,0 +1,119 @@
+import type { Role } from "../../define.ts";
+import type { Language } from "../../speech/language.ts";
+import { countOf, joinAnd } from "../../speech/wording.ts";
+import type { Habits } from "../../../store/shapes/school.ts";
+import type { SetupKey, ShownKey } from "../setup.ts";
+
+/* Names and other words of people come made harmless, times and temperatures formatted. */
+
+export const en = {
+  titles: {
+    name: "Name",
+    language: "Language",
+    zone: "Time zone",
+    channel: "Class channel",
+    roles: "Roles",
+    bell: "Bell",
+    sinks: "Places at the sinks",
+    washplaces: "Wash places",
+    dryslots: "Drying places",
+    tanks: "Tanks",
+    fix: "Least fixing",
+    wash: "Least washing",
+    agitation: "Agitation",
+    sheets: "Films and developers",
+  } satisfies Record<ShownKey, string>,
+
+  languages: { en: "English", de: "German" } satisfies Record<Language, string>,
+  noneYet: "none yet",
+  noChannelYet: "none yet",
+  channelSet: "set",
+  channelLacks: (missing: readonly string[]) => `set, but I may not ${joinAnd(missing)} there`,
+  roles: (teacher: string | null, aide: string | null) =>
+    `teacher: ${teacher ?? "whoever manages the server"}; aide: ${aide ?? "nobody"}`,
+  noPeriods: "no periods yet",
+  washPlaces: (tanks: number) => countOf(tanks, "tank"),
+  drySlots: (films: number, time: string) => `${countOf(films, "film")}, ${time}`,
+  wash: (time: string, { washMethod, washAid, stop }: Pick<Habits, "washMethod" | "washAid" | "stop">) =>
+    `${time} ${washMethod === "running" ? "of running water" : "in fills"}${washAid ? ", with wash aid" : ""}, after ${stop === "acid" ? "a stop bath" : "rinses in place of a stop bath"}`,
+  asSheet: "as each sheet has it",
+  sheets: (count: number) => countOf(count, "sheet"),
+
+  questions: {
+    name: "What is the class called? `/class setup name:…`",
+    zone: (zone: string) => `In which time zone does its clock hang? \`/class setup zone:…\` (${zone} now)`,
+    channel: "Which channel speaks to the whole class? Go there and press the button.",
+    roles:
+      "Which of the server's roles makes an aide, which a teacher? `/class setup aiderole:… teacherrole:…`",
+    bell: "When does the class meet? `/class bell days:mon, wed from:18:00 to:20:30`",
+    sinks: "How many can stand at the sinks with a tank at once, from pour-in to the end of the fixer?",
+    washplaces: "How many tanks can wash at once?",
+    dryslots: "How many films can hang to dry at once?",
+    tanks: "Which tanks are there? `/tank add numbers:1-12 reels:2 volume:500 ml`; once for each kind.",
+    fix: "How long does every film fix at least? (A slow fixer makes a plan longer, never shorter.)",
+    wash: "How long does every film wash at least, and how? Handbooks ask for 20 to 30 min of running water, or 5 min after a wash aid.",
+    agitation:
+      "Does the class agitate in one way for every film? Times of a sheet hold for the sheet's own way. `/class setup agitation:30/5/60`",
+    sheets: "Which film in which developer? Add the times from the maker's own sheet: `/sheet add`.",
+  } satisfies Record<SetupKey, string | ((zone: string) => string)>,
+  labels: {
+    keepName: "Keep this name",
+    keepZone: "Keep this zone",
+    thisChannel: "This channel",
+    managersOnly: "Nobody but the server's managers",
+    running: (time: string) => `${time} running`,
+    afterAid: (time: string) => `${time} after wash aid`,
+    fills: (count: number) => `${count} fills, no running water`,
+    asSheet: "As each sheet has it",
+    sheets: "Films and developers",
+    /** For a teacher who reads English, in a class that is spoken to in another language. */
+    speakMine: "Speak English to the class",
+  },
+
+  done: (named: readonly string[]) => `Noted: ${joinAnd(named)}.`,
+  allSet: (parts: number) => `**All ${parts} parts are set.** Any of them can be set again.`,
+  someSet: (count: number, parts: number) => `**${count} of ${parts}** parts are set.`,
+  part: (title: string, value: string, isSet: boolean) =>
+    `- ${title}: ${value}${isSet ? "" : " _(not set)_"}`,
+  next: (title: string, question: string) => `**Next: ${title}.** ${question}`,
+  inviteToChannel: "Invite: everybody who can see the class's channel can use me there.",
+  inviteToRoom: (code: string) =>
+    `Invite: open the room's page and enter the class code **${code}** with a name. Aides and teachers add the passphrase that was shown at the first start.`,
+
+  named: {
+    name: "the name",
+    language: "the language",
+    zone: "the time zone",
+    channel: "the class channel",
+    roles: "the roles",
+    sinks: "the places at the sinks",
+    washplaces: "the wash places",
+    dryslots: "the drying places",
+    fix: "the least fixing",
+    wash: "the washing",
+    agitation: "the agitation",
+    dry: "the drying time",
+    room: "the room's temperature",
+    sleeves: "the frames in a strip",
+    pourout: "the seconds for pouring out",
+    warn: "the call to get ready",
+  },
+
+  unknownZone: (typed: string, near: readonly string[]) =>
+    `I know no time zone "${typed}". ${near.length > 0 ? `Is it ${near.join(", ")}?` : "Write it like Europe/Lisbon."}`,
+  noChannel:
+    "This call came from no channel I can speak in. Give the command in the channel that is to be the class's.",
+  noChannels: "The room has no channels: what is said to the class is seen by everyone in it.",
+  rolesByPassphrase:
+    "In the room, roles go by passphrase: an aide or a teacher joins with the one shown at the first start. Or give a person a role: `/class role person:… role:aide`.",
+  habitRange: (option: string, least: string, most: string) => `${option} goes from ${least} to ${most}.`,
+
+  roleWords: { student: "student", aide: "aide", teacher: "teacher" } satisfies Record<Role, string>,
+  role: (name: string, role: Role) =>
+    `${name} is ${{ student: "a student", aide: "an aide", teacher: "a teacher" }[role]} of this class from now on.`,
+  rolesByChat:
+    "Here, roles come from the server's own roles. Name them with `/class setup aiderole:… teacherrole:…`, then give the person that role in the server.",
+  unknownPerson: (name: string) => `I know nobody called ${name} in this class.`,
+  lastTeacher: (name: string) => `${name} is the class's only teacher. Make somebody else a teacher first.`,
+};
+export type SetupWords = typeof en;

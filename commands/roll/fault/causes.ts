@@ -1,0 +1,25 @@
+import { inEach } from "../../speech/language.ts";
+import { CAUSES, type Cause } from "./cause-table.ts";
+import { de } from "./cause.de.ts";
+import { en, type CauseCode } from "./cause.en.ts";
+
+const words = inEach({ en, de });
+
+export function findCause(code: string): Cause | undefined {
+  return CAUSES.find((cause) => cause.code === code);
+}
+
+/** What a cause is called, what to do about it now and next time, and whence we have it. */
+export function wordsOfCause(code: CauseCode): (typeof en)[CauseCode] {
+  return words()[code];
+}
+
+/** The source as programs read it: in one language, whoever asks. */
+export function sourceOfCause(code: CauseCode): string {
+  return en[code].source;
+}
+
+export function causeTitle(code: string): string | undefined {
+  const cause = findCause(code);
+  return cause && wordsOfCause(cause.code).title;
+}

@@ -1,0 +1,84 @@
+import { z } from "zod";
+import { stateOf } from "../../batch/state.ts";
+import { whoMay } from "../../who.ts";
+import { defineCommand, UserError, type Context } from "../../define.ts";
+import { parseNumber } from "../../speech/wording.ts";
+import { findCause } from "./causes.ts";
+import { completeRoll, findRoll, ownRoll } from "../command.ts";
+import { findingsOf, type BathFacts, type Surroundings } from "./evidence.ts";
+import * as words from "./reply.ts";
+import { keptFault } from "../look-words.ts";
+import { EDGES, LOOKS, MARGINS, PLACES, questionFor } from "../looks.ts";
+import type { Roll } from "../../../store/shapes/roll.ts";
+import { weighCauses } from "./weigh.ts";
+
+export const rollFault = defineCommand({
+  name: "roll fault",
+  summary: "From what you see on the negative to its cause, weighed by the roll's own record",
+  options: z.object({
+    roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
+    look: z
+      .enum([...LOOKS, "none"])
+      .optional()
+      .describe("What you see; none: no fault after all"),
+    edge: z.enum(EDGES).optional().describe("The maker's names and numbers on the border"),
+    margin: z.enum(MARGINS).optional().describe("The border outside and between the frames"),
+    place: z.enum(PLACES).optional().describe("Everywhere, or only in patches"),
+    sure: z.enum(["yes", "no"]).default("yes").describe("no: don't ask further"),
+    cause: z.string().trim().min(1).max(40).optional().describe("Which cause it was; or unknown"),
+  }),
+  who: whoMay("roll fault"),
+  visibility: "private",
+  rest: "roll",
+  complete: { roll: completeRoll },
+  handle({ roll: text, look, edge, margin, place, sure, cause }, context) {
+    if (look === "none") {
+      const roll = ownRoll(context, text);
+      context.stores.rolls.blame(roll.id, "", null);
+      return words.clearedReply(roll);
+    }
+    if (look === undefined) return words.askLook(findRoll(context, text));
+    if (cause !== undefined) {
+      const roll = ownRoll(context, text);
+      const code = cause === "unknown" ? null : cause;
+      if (code !== null && !findCause(code))
+        throw new UserError("ERR_UNKNOWN_CAUSE", words.unknownCause(cause));
+      context.stores.rolls.blame(roll.id, keptFault(look), code);
+      return words.blamedReply(roll, look, code);
+    }
+    const roll = findRoll(context, text);
+    const answers = { look, edge: edge ?? null, margin: margin ?? null, place: place ?? null };
+    const question = sure === "yes" ? questionFor(answers) : undefined;
+    if (question) return words.askQuestion(roll, answers, question);
+    return words.causesReply(roll, answers, weighCauses(answers, findingsOf(roll, around(context, roll))));
+  },
+});
+
+function around(context: Context, roll: Roll): Surroundings {
+  const { stores, class: school } = context;
+  const tank = roll.tank === null ? undefined : stores.tanks.find(school.id, roll.tank);
+  return {
+    developer: bathOf(context, roll, "developer"),
+    fixer: bathOf(context, roll, "fixer"),
+    tankCondition: tank?.condition ?? null,
+  };
+}
+
+/** How the bottle stood just before this film went in. */
+function bathOf(
+  { stores, class: { id } }: Context,
+  roll: Roll,
+  kind: "developer" | "fixer",
+): BathFacts | null {
+  const step = roll.body.steps.find((each) => each.kind === (kind === "fixer" ? "fix" : "develop"));
+  const atMs = step?.startedAtMs ?? roll.endedAt;
+  for (const label of roll.batches.split(" ").filter(Boolean)) {
+    const number = parseNumber("batch", label);
+    const batch = number === undefined ? undefined : stores.batches.find(id, number);
+    if (batch?.kind !== kind) continue;
+    const lines = stores.batches.lines(batch.id).filter((line) => line.atMs < atMs);
+    const state = stateOf(batch, lines, atMs);
+    return { label, standing: state.standing, clearingSeconds: state.predictedSeconds };
+  }
+  return null;
+}

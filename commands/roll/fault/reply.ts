@@ -1,0 +1,135 @@
+import type { Action, FieldValue, Reply } from "../../define.ts";
+import { inEach } from "../../speech/language.ts";
+import { makeLine } from "../../speech/line.ts";
+import { joinAnd, makeNumber, plain } from "../../speech/wording.ts";
+import { causeTitle, sourceOfCause, wordsOfCause } from "./causes.ts";
+import { findingWords } from "./finding-words.ts";
+import { keptFault, lookHelp, lookWord } from "../look-words.ts";
+import {
+  EDGES,
+  LOOKS,
+  MARGINS,
+  PLACES,
+  type Answers,
+  type Edge,
+  type Look,
+  type Margin,
+  type Place,
+  type Question,
+} from "../looks.ts";
+import type { Roll } from "../../../store/shapes/roll.ts";
+import type { Weighed } from "./weigh.ts";
+import { de } from "./de.ts";
+import { en } from "./en.ts";
+
+const words = inEach({ en, de });
+
+const faultLine = (roll: Roll, answers: Partial<Answers>, more: Record<string, string> = {}): string =>
+  makeLine("roll fault", {
+    roll: roll.number,
+    ...Object.fromEntries(Object.entries(answers).filter(([, value]) => value !== null)),
+    ...more,
+  });
+
+/** The first question: what is seen? */
+export function askLook(roll: Roll): Reply {
+  const lines = LOOKS.map((look) => `- ${words().look(lookWord(look), lookHelp(look))}`);
+  return {
+    text: [words().ask(makeNumber("roll", roll.number)), ...lines].join("\n"),
+    fields: { roll: roll.number, question: "look", choices: [...LOOKS] },
+    actions: LOOKS.map((look) => ({ label: lookWord(look), line: faultLine(roll, { look }) })),
+  };
+}
+
+const CHOICES = { edge: EDGES, margin: MARGINS, place: PLACES } as const satisfies Record<
+  Question,
+  readonly (Edge | Margin | Place)[]
+>;
+
+export function askQuestion(roll: Roll, answers: Answers, question: Question): Reply {
+  const choices: readonly (Edge | Margin | Place)[] = CHOICES[question];
+  return {
+    text: words()
+      .asked(lookWord(answers.look), words().questions[question])
+      .replace(/^./, (letter) => letter.toUpperCase()),
+    fields: { roll: roll.number, question, choices: [...choices] },
+    actions: [
+      ...choices.map((value) => ({
+        label: words().choices[value],
+        line: faultLine(roll, { ...answers, [question]: value }),
+      })),
+      { label: words().cannotTell, line: faultLine(roll, answers, { sure: "no" }) },
+    ],
+  };
+}
+
+const MOST_CAUSES = 4;
+
+export function causesReply(roll: Roll, answers: Answers, weighed: readonly Weighed[]): Reply {
+  const shown = weighed.slice(0, MOST_CAUSES);
+  const name = makeNumber("roll", roll.number);
+  return {
+    text: [
+      words().causes(name, lookWord(answers.look)),
+      ...shown.map((each, at) => causeWords(each, at)),
+      words().whichWasIt,
+    ].join("\n\n"),
+    fields: {
+      roll: roll.number,
+      look: answers.look,
+      causes: shown.map(({ cause, likelihood, speaksFor, speaksAgainst }): FieldValue => ({
+        code: cause.code,
+        likelihood,
+        for: speaksFor.map(({ kind }) => kind),
+        against: speaksAgainst.map(({ kind }) => kind),
+        source: sourceOfCause(cause.code),
+      })),
+    },
+    actions: [
+      ...shown.map(({ cause }, at): Action => ({
+        label: `${at + 1}: ${wordsOfCause(cause.code).title}`.slice(0, 80),
+        line: makeLine("roll fault", { roll: roll.number, look: answers.look, cause: cause.code }),
+      })),
+      {
+        label: words().unknownToo,
+        line: makeLine("roll fault", { roll: roll.number, look: answers.look, cause: "unknown" }),
+      },
+    ],
+  };
+}
+
+function causeWords({ cause, likelihood, speaksFor, speaksAgainst }: Weighed, at: number): string {
+  const { title, now, next, source } = wordsOfCause(cause.code);
+  return [
+    `**${at + 1}. ${title}** (${words().likelihoods[likelihood]})`,
+    speaksFor.length > 0 ? words().speaksFor(joinAnd(speaksFor.map(findingWords))) : "",
+    speaksAgainst.length > 0 ? words().speaksAgainst(joinAnd(speaksAgainst.map(findingWords))) : "",
+    at < 2 ? words().now(now) : "",
+    words().next(next),
+    words().source(source),
+  ]
+    .filter(Boolean)
+    .join("\n");
+}
+
+export function blamedReply(roll: Roll, look: Look, cause: string | null): Reply {
+  const title = cause === null ? undefined : causeTitle(cause);
+  const name = makeNumber("roll", roll.number);
+  return {
+    text:
+      title === undefined
+        ? words().notedUnknown(name, lookWord(look))
+        : words().noted(name, lookWord(look), title),
+    fields: { roll: roll.number, fault: keptFault(look), cause },
+    actions: [{ label: words().others, line: makeLine("roll find", { fault: keptFault(look) }) }],
+  };
+}
+
+export function clearedReply(roll: Roll): Reply {
+  return {
+    text: words().cleared(makeNumber("roll", roll.number)),
+    fields: { roll: roll.number, fault: "", cause: null },
+  };
+}
+
+export const unknownCause = (code: string): string => words().unknownCause(plain(code));

@@ -1,0 +1,24 @@
+import { recordRolls } from "../roll/record.ts";
+import type { Roll } from "../../store/shapes/roll.ts";
+import { cuesAfter } from "./cues.ts";
+import { leadMsOf } from "./lead.ts";
+import { isOver, type Run } from "../../store/shapes/run.ts";
+import { LATE_FROM_MS } from "./settle.ts";
+import type { Stores } from "../../store/index.ts";
+import { recordPours } from "../batch/pour.ts";
+
+/**
+ * Keeps a run that has changed, with the cues its new schedule owes, the baths that went in and, once it is over, its
+ * rolls in the log. Must be called inside `atomically`: these are one matter.
+ */
+export function keepRun(stores: Stores, run: Run, now: number): Roll[] {
+  stores.runs.save(run);
+  stores.outbox.withdraw(run.id, now);
+  const leadMs = leadMsOf(stores.classes.placeOf(run.classId)?.key ?? "");
+  stores.cues.reschedule(run.id, cuesAfter(run, now), leadMs, now);
+  recordPours(stores, run, now);
+  if (!isOver(run)) return [];
+  const owner = stores.members.find(run.classId, run.personId);
+  const cues = { late: stores.outbox.lateOf(run.id, LATE_FROM_MS), missed: stores.cues.mergedOf(run.id) };
+  return recordRolls(run, owner?.name ?? "Somebody", cues).map((roll) => stores.rolls.add(roll));
+}

@@ -1,0 +1,55 @@
+import { inEach } from "../speech/language.ts";
+import { plain } from "../speech/wording.ts";
+import type { Agitation, Step } from "../../store/shapes/plan.ts";
+import { de } from "./words/step.de.ts";
+import { en } from "./words/step.en.ts";
+
+/* The words for steps and baths, shared by the plan, the run and the log. */
+
+const words = inEach({ en, de });
+
+/** `Developer`, `Rinse 2`; in German `Entwickler`, `Zwischenwässerung 2`. */
+export function titleOf(step: Pick<Step, "kind" | "ordinal">): string {
+  const title = words().titles[step.kind];
+  return step.ordinal > 0 ? `${title} ${step.ordinal}` : title;
+}
+
+/** The title in the middle of a sentence: `developer`, `rinse 2`; a German noun keeps its capital. */
+export function titleInText(step: Pick<Step, "kind" | "ordinal">): string {
+  return words().titleInText(titleOf(step));
+}
+
+/** What a person does to begin this step, and from which bottle. */
+export function doingOf(step: Pick<Step, "kind" | "batch">): string {
+  return words().doing[step.kind](bottleOf(step));
+}
+
+/** The button that begins this step. */
+export function labelOf(step: Pick<Step, "kind">): string {
+  return words().labels[step.kind];
+}
+
+/** What a person does when this step's time is up, and where its bath goes. */
+export function leavingOf(step: Pick<Step, "kind" | "batch" | "isPouredBack">): string {
+  const { back, leaving } = words();
+  const bottle = bottleOf(step);
+  const again = bottle !== null && step.isPouredBack ? back[step.kind] : undefined;
+  return again && bottle !== null ? again(bottle) : leaving[step.kind](bottle);
+}
+
+function bottleOf({ batch }: Pick<Step, "batch">): string | null {
+  return batch === null ? null : plain(batch);
+}
+
+/** `first 30 s, then 5 s each minute: turn the tank over and back; then rap it 2 times on the bench`. */
+export function describeAgitation(agitation: Agitation): string {
+  const { initialSeconds, burstSeconds, cycleSeconds, taps } = agitation;
+  const { manners, rhythm, firstOnly, taps: sayTaps } = words();
+  const manner = manners[agitation.manner];
+  if (agitation.manner === "continuous") return manner;
+  const when =
+    cycleSeconds > 0 && burstSeconds > 0
+      ? rhythm(initialSeconds, burstSeconds, cycleSeconds)
+      : firstOnly(initialSeconds);
+  return `${when}: ${manner}${taps > 0 ? `; ${sayTaps(taps)}` : ""}`;
+}

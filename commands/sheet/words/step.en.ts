@@ -1,0 +1,84 @@
+import { saySeconds } from "../../speech/wording.ts";
+import type { Agitation, StepKind } from "../../../store/shapes/plan.ts";
+
+/** ` from B3`; empty where the bottle is not known. */
+type From = string | null;
+const from = (bottle: From): string => (bottle === null ? "" : ` from ${bottle}`);
+
+const titles: Record<StepKind, string> = {
+  develop: "Developer",
+  stop: "Stop bath",
+  rinse: "Rinse",
+  fix: "Fixer",
+  wash: "Wash",
+  "wash-aid": "Wash aid",
+  "wetting-agent": "Wetting agent",
+  dry: "Dryer",
+  cut: "Cut and sleeve",
+};
+
+const doing: Record<StepKind, (bottle: From) => string> = {
+  develop: (bottle) => `Pour in the developer${from(bottle)}. Tap when the tank is full.`,
+  stop: (bottle) => `Pour in the stop bath${from(bottle)}. Tap when it is in.`,
+  rinse: (bottle) => `Fill the tank with water${from(bottle)}. Tap when it is full.`,
+  fix: (bottle) => `Pour in the fixer${from(bottle)}. Tap when it is in.`,
+  wash: (bottle) => `Start the wash${from(bottle)}. Tap when water runs through the tank.`,
+  "wash-aid": (bottle) => `Pour in the wash aid${from(bottle)}. Tap when it is in.`,
+  "wetting-agent": (bottle) => `Pour in the wetting agent${from(bottle)}. Tap when it is in.`,
+  dry: () => "Hang the film up to dry, a clip at each end. Tap when it hangs.",
+  cut: () => "Cut the film into strips and sleeve them. Tap when done.",
+};
+
+const labels: Record<StepKind, string> = {
+  develop: "Tank is full",
+  stop: "Stop is in",
+  rinse: "Water is in",
+  fix: "Fixer is in",
+  wash: "Wash is running",
+  "wash-aid": "Wash aid is in",
+  "wetting-agent": "Wetting agent is in",
+  dry: "Film hangs",
+  cut: "Cut and sleeved",
+};
+
+const leaving: Record<StepKind, (bottle: string | null) => string> = {
+  develop: () =>
+    "Pour out the developer. It is used once: into the waste jug or drain your class uses for it.",
+  stop: () => "Pour out the stop bath.",
+  rinse: () => "Pour out the water.",
+  fix: (bottle) => `Pour the fixer back into ${bottle ?? "its bottle"}, never down the drain.`,
+  wash: () => "The wash is done.",
+  "wash-aid": () => "Pour out the wash aid.",
+  "wetting-agent": () => "Lift the film out of the wetting agent. Let it drip.",
+  dry: () => "The film should be dry. Check the ends.",
+  cut: () => "",
+};
+
+const back: Partial<Record<StepKind, (bottle: string) => string>> = {
+  develop: (bottle) => `Pour the developer back into ${bottle}.`,
+  stop: (bottle) => `Pour the stop bath back into ${bottle}.`,
+  "wash-aid": (bottle) => `Pour the wash aid back into ${bottle}.`,
+};
+
+const manners: Record<Agitation["manner"], string> = {
+  inversion: "turn the tank over and back",
+  rotation: "turn the reel",
+  continuous: "keep the tank moving all the time",
+};
+
+export const en = {
+  titles,
+  titleInText: (title: string) => title.toLowerCase(),
+  doing,
+  labels,
+  leaving,
+  /** Where a bath is used again: said instead of pouring it out. */
+  back,
+  manners,
+  /** `first 30 s, then 5 s each minute`. */
+  rhythm: (firstSeconds: number, burstSeconds: number, cycleSeconds: number) =>
+    `first ${saySeconds(firstSeconds)}, then ${saySeconds(burstSeconds)} ${cycleSeconds === 60 ? "each minute" : `every ${saySeconds(cycleSeconds)}`}`,
+  firstOnly: (firstSeconds: number) => `first ${saySeconds(firstSeconds)}`,
+  taps: (taps: number) => `then rap it ${taps === 1 ? "once" : `${taps} times`} on the bench`,
+};
+export type StepWords = typeof en;

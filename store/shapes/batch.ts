@@ -1,0 +1,55 @@
+import { z } from "zod";
+import type { StepKind } from "./plan.ts";
+import { dilutionSchema } from "./sheet.ts";
+
+/* What a batch is. What has become of it is never stored: it follows from its ledger (ledger.ts, state.ts). */
+
+export const BATCH_KINDS = ["developer", "stop", "fixer", "wash-aid", "wetting-agent"] as const;
+export type BatchKind = (typeof BATCH_KINDS)[number];
+
+/** The step of a plan that a batch of this kind serves. */
+export const STEP_OF_KIND = {
+  developer: "develop",
+  stop: "stop",
+  fixer: "fix",
+  "wash-aid": "wash-aid",
+  "wetting-agent": "wetting-agent",
+} as const satisfies Record<BatchKind, StepKind>;
+
+export function kindOfStep(step: StepKind): BatchKind | undefined {
+  return BATCH_KINDS.find((kind) => STEP_OF_KIND[kind] === step);
+}
+
+/** `once`: portioned, used and thrown away, counted in ml. `again`: poured back, counted in film area. */
+export const USAGES = ["once", "again"] as const;
+export type Usage = (typeof USAGES)[number];
+
+export const batchBodySchema = z.object({
+  dilution: dilutionSchema,
+  /** As mixed. */
+  volumeMl: z.int().min(1).max(200_000),
+  /** What the bottle holds: clearly less in it than this, and it ages as a part-full one. */
+  bottleMl: z.int().min(1).max(200_000),
+  usage: z.enum(USAGES),
+  /** Shelf life in hours, in a full and in a part-full bottle; null: not known. */
+  fullHours: z.int().min(1).nullable(),
+  partHours: z.int().min(1).nullable(),
+  /** Film a litre takes, sq in (a roll of 135-36 or 120 is 80); null: no limit is known. */
+  capacitySqInPerLitre: z.int().min(1).nullable(),
+  /** The same for tabular-grain film, which loads a fixer more. */
+  tabularSqInPerLitre: z.int().min(1).nullable(),
+  /** Where capacity and shelf life come from. */
+  source: z.string().min(1).max(300),
+});
+
+export const batchSchema = batchBodySchema.extend({
+  id: z.int(),
+  classId: z.int(),
+  /** The label: B7. Never used again in this class. */
+  number: z.int().min(1),
+  kind: z.enum(BATCH_KINDS),
+  product: z.string().min(1).max(60),
+  mixedAtMs: z.int(),
+});
+export type Batch = z.output<typeof batchSchema>;
+export type NewBatch = Omit<Batch, "id" | "number">;

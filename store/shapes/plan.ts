@@ -1,0 +1,147 @@
+import { z } from "zod";
+import { sheetSchema } from "./sheet.ts";
+
+/* What a plan is. How its numbers come about is in the other files of this folder. */
+
+export const STEP_KINDS = [
+  "develop",
+  "stop",
+  "rinse",
+  "fix",
+  "wash",
+  "wash-aid",
+  "wetting-agent",
+  "dry",
+  "cut",
+] as const;
+export type StepKind = (typeof STEP_KINDS)[number];
+
+/** How a tank is agitated: constant for `initialSeconds`, then `burstSeconds` at the start of each cycle. */
+export const agitationSchema = z.object({
+  initialSeconds: z.int().min(0).max(3600),
+  /** 0 with `manner: "continuous"`: the tank never rests. */
+  cycleSeconds: z.int().min(0).max(3600),
+  burstSeconds: z.int().min(0).max(3600),
+  manner: z.enum(["inversion", "rotation", "continuous"]),
+  /** Raps on the bench after each agitation, to free air bells. */
+  taps: z.int().min(0).max(10),
+});
+export type Agitation = z.output<typeof agitationSchema>;
+
+/** What a step's time rests on; each is worded in reply.ts with its source. */
+export const basisSchema = z.discriminatedUnion("kind", [
+  /** Exactly a row of the sheet. */
+  z.object({ kind: z.literal("point"), source: z.string() }),
+  /** Between rows of the sheet. */
+  z.object({ kind: z.literal("between"), sources: z.array(z.string()) }),
+  /** One row and the developer's temperature coefficient: the true time lies somewhere in the spread. */
+  z.object({
+    kind: z.literal("one-point"),
+    source: z.string(),
+    factorPer10C: z.number(),
+    lowSeconds: z.int(),
+    highSeconds: z.int(),
+  }),
+  /** Beyond the sheet's temperatures, from its nearest row and a temperature coefficient. */
+  z.object({
+    kind: z.literal("beyond"),
+    source: z.string(),
+    factorPer10C: z.number(),
+    lowSeconds: z.int(),
+    highSeconds: z.int(),
+  }),
+  /** A rule of thumb, never a measured value. */
+  z.object({
+    kind: z.literal("rule-of-thumb"),
+    lowSeconds: z.int(),
+    highSeconds: z.int(),
+    source: z.string(),
+  }),
+  /** The class's own rule. */
+  z.object({ kind: z.literal("house"), rule: z.string() }),
+  /** A published rule, named. */
+  z.object({ kind: z.literal("rule"), rule: z.string(), source: z.string() }),
+]);
+export type Basis = z.output<typeof basisSchema>;
+
+export const stepSchema = z.object({
+  kind: z.enum(STEP_KINDS),
+  /** Which of several alike: rinse 1, rinse 2. 0 where there is one only. */
+  ordinal: z.int().min(0),
+  /** null: the step waits for a person's word, not for the clock (cut and sleeve). */
+  seconds: z.int().positive().nullable(),
+  agitation: agitationSchema.nullable(),
+  /** Pour-out begins this long before the end; 0 where the bath is not poured out by the clock. */
+  pourOutSeconds: z.int().min(0),
+  /** What goes into the tank, in ml; null where nothing is measured out. */
+  ml: z.int().positive().nullable(),
+  /** Concentrate or stock in it, in ml, where the dilution is known. */
+  concentrateMl: z.int().min(0).nullable(),
+  /** The label of the batch it comes from, as known when the plan was made. */
+  batch: z.string().nullable(),
+  /** The bath goes back into that bottle; absent: it is used once, or its bottle is not known. */
+  isPouredBack: z.boolean().optional(),
+  /** How often the tank is filled with fresh water and emptied (a wash without running water). */
+  changes: z.int().positive().optional(),
+  basis: z.array(basisSchema).min(1),
+});
+export type Step = z.output<typeof stepSchema>;
+
+export const CAUTION_CODES = [
+  "WARN_SHORT_TIME",
+  "WARN_COOL",
+  "WARN_WARM",
+  "WARN_ONE_POINT",
+  "WARN_RULE_OF_THUMB",
+  "WARN_WASH_SHORT",
+  "WARN_RETICULATION",
+  "WARN_LONG_FIX",
+  "WARN_LITTLE_CONCENTRATE",
+  "WARN_AGITATION",
+  "WARN_DRIFT",
+  "WARN_TANK_LEAKS",
+  "WARN_SHARED_TANK",
+  "WARN_WATER_TEMPERATURE",
+  "NOTE_CHEMICALS",
+] as const;
+export type CautionCode = (typeof CAUTION_CODES)[number];
+
+/** A tank that follows the room by Newton's law of cooling. */
+export const driftSchema = z.object({
+  roomTenthsC: z.int(),
+  /** Seconds to 63 % of the way to the room. */
+  timeConstantSeconds: z.int().positive(),
+});
+export type Drift = z.output<typeof driftSchema>;
+
+export const planSchema = z.object({
+  sheet: sheetSchema,
+  exposureIndex: z.int().positive(),
+  /** The developer in the tank, tenths of a degree Celsius. */
+  tenthsC: z.int(),
+  rolls: z.int().positive(),
+  format: z.enum(["135", "120", "4x5"]),
+  frames: z.int().positive(),
+  /** Number of the tank in the class, where one was named. */
+  tank: z.int().positive().nullable(),
+  /** Working-strength volume in the tank, ml. */
+  volumeMl: z.int().positive(),
+  steps: z.array(stepSchema).min(1),
+  cautions: z.array(
+    z.object({
+      code: z.enum(CAUTION_CODES),
+      detail: z.record(z.string(), z.union([z.string(), z.number()])),
+    }),
+  ),
+  /** Strip lengths in frames, in the order they are cut. */
+  strips: z.array(z.int().positive()),
+  /** What the developing time would be without drift, agitation or reuse allowances; seconds. */
+  sheetSeconds: z.int().positive(),
+  /** Where the true developing time lies, if it does not rest on the sheet's points alone. */
+  spread: z.object({ lowSeconds: z.int().positive(), highSeconds: z.int().positive() }).nullish(),
+  /** The cooling (or warming) the developing time allows for; absent or null: none. */
+  drift: driftSchema.nullish(),
+  /** Other films that share the tank. */
+  alsoFilms: z.array(z.string()).optional(),
+});
+export type Plan = z.output<typeof planSchema>;

@@ -1,0 +1,73 @@
+import { z } from "zod";
+import { deviationSchema } from "./run.ts";
+import { STEP_KINDS } from "./plan.ts";
+
+/* A roll in the log: one film of a run, as planned and as it really went. */
+
+export const rollStepSchema = z.object({
+  kind: z.enum(STEP_KINDS),
+  ordinal: z.int(),
+  plannedSeconds: z.int().nullable(),
+  /** null: the step was not reached. */
+  actualSeconds: z.int().nullable(),
+  startedAtMs: z.int().nullable(),
+  /** Measured in the bath, where somebody did. */
+  tenthsC: z.int().nullable(),
+  /** The label of the bottle it came from. */
+  batch: z.string().nullable().default(null),
+});
+
+export const rollBodySchema = z.object({
+  exposureIndex: z.int(),
+  tenthsC: z.int(),
+  format: z.string(),
+  frames: z.int(),
+  strips: z.array(z.int()),
+  /** This film among those of its run. */
+  film: z.object({ index: z.int(), count: z.int() }),
+  plannedSeconds: z.int(),
+  /** How long the developer really acted; null where it never went in. */
+  developedSeconds: z.int().nullable(),
+  /** The dose of development really given, in thousandths of the plan's; null where the film was not developed. */
+  dosePerMille: z.int().nullable().default(null),
+  steps: z.array(rollStepSchema),
+  deviations: z.array(deviationSchema),
+  reason: z.string().nullable(),
+  missedCues: z.int(),
+  /** Working developer and concentrate in it for this film, ml. */
+  developerMl: z.int().nullable().default(null),
+  concentrateMl: z.int().nullable().default(null),
+  isTabular: z.boolean().default(false),
+  /** What the fault was put down to, by its code. */
+  cause: z.string().nullable().default(null),
+});
+export type RollBody = z.output<typeof rollBodySchema>;
+
+export const OUTCOMES = ["finished", "stopped"] as const;
+
+export interface NewRoll {
+  readonly classId: number;
+  readonly runId: number;
+  readonly personId: string;
+  readonly personName: string;
+  readonly film: string;
+  readonly developer: string;
+  readonly dilution: string;
+  readonly tank: number | null;
+  /** Labels of the batches it went through, as given: `B3 B7`. */
+  readonly batches: string;
+  readonly outcome: (typeof OUTCOMES)[number];
+  readonly endedAt: number;
+  readonly lateCues: number;
+  readonly body: RollBody;
+}
+
+export interface Roll extends Omit<NewRoll, "runId" | "personId"> {
+  readonly id: number;
+  readonly number: number;
+  readonly runId: number | null;
+  readonly personId: string | null;
+  readonly rating: number | null;
+  readonly fault: string;
+  readonly note: string;
+}

@@ -1,0 +1,77 @@
+import { z } from "zod";
+import { planSchema, type Step } from "./plan.ts";
+
+/* What a run is. How it changes is in machine.ts; when it speaks, in cues.ts. */
+
+export const phaseSchema = z.discriminatedUnion("kind", [
+  /** The bath of `step` is not in yet (a step without a time waits to be done). */
+  z.object({ kind: z.literal("waiting"), step: z.int().min(0), sinceMs: z.int() }),
+  z.object({ kind: z.literal("running"), step: z.int().min(0), startedAtMs: z.int(), endsAtMs: z.int() }),
+  z.object({ kind: z.literal("finished"), atMs: z.int() }),
+  z.object({ kind: z.literal("stopped"), step: z.int().min(0), atMs: z.int(), reason: z.string() }),
+]);
+export type Phase = z.output<typeof phaseSchema>;
+
+/** How a step really went. A bath acts until the next one is in: that instant is its `endedAtMs`. */
+export const markSchema = z.object({
+  step: z.int().min(0),
+  plannedSeconds: z.int().nullable(),
+  startedAtMs: z.int(),
+  endedAtMs: z.int().nullable(),
+  /** Measured in the bath, where somebody measured it. */
+  tenthsC: z.int().nullable(),
+});
+export type Mark = z.output<typeof markSchema>;
+
+/** What went otherwise than planned, and is kept for the log. */
+export const deviationSchema = z.discriminatedUnion("kind", [
+  z.object({ kind: z.literal("moved"), step: z.int(), bySeconds: z.int(), atMs: z.int() }),
+  z.object({
+    kind: z.literal("new-temperature"),
+    step: z.int(),
+    tenthsC: z.int(),
+    fromSeconds: z.int(),
+    toSeconds: z.int(),
+    atMs: z.int(),
+  }),
+  z.object({ kind: z.literal("cut-short"), step: z.int(), bySeconds: z.int(), atMs: z.int() }),
+  z.object({ kind: z.literal("overrun"), step: z.int(), bySeconds: z.int(), atMs: z.int() }),
+]);
+export type Deviation = z.output<typeof deviationSchema>;
+
+export const runSchema = z.object({
+  id: z.int(),
+  number: z.int(),
+  classId: z.int(),
+  personId: z.string(),
+  plan: planSchema,
+  /** The class's call to get ready, before pour-out; kept, so that a changed habit doesn't move a running film. */
+  warnSeconds: z.int().min(0),
+  startedAtMs: z.int(),
+  /** Counts the schedules this run has had: a correction makes a new one. */
+  schedule: z.int().min(0),
+  phase: phaseSchema,
+  marks: z.array(markSchema),
+  deviations: z.array(deviationSchema),
+});
+export type Run = z.output<typeof runSchema>;
+
+export function isOver(run: Run): boolean {
+  return run.phase.kind === "finished" || run.phase.kind === "stopped";
+}
+
+export function stepAt(run: Run, index: number): Step | undefined {
+  return run.plan.steps[index];
+}
+
+/** The step the run is at; undefined once it is over. */
+export function currentStep(run: Run): Step | undefined {
+  return run.phase.kind === "waiting" || run.phase.kind === "running"
+    ? stepAt(run, run.phase.step)
+    : undefined;
+}
+
+/** Pour-out begins at this instant of a running step. */
+export function pourOutAtMs(step: Step, endsAtMs: number): number {
+  return endsAtMs - step.pourOutSeconds * 1000;
+}

@@ -1,0 +1,80 @@
+import { z } from "zod";
+import { DEFAULT_LANGUAGE, LANGUAGES } from "../../commands/speech/language.ts";
+import { agitationSchema } from "./plan.ts";
+
+/** A stretch of the week in which the class works; its end is the bell. */
+export const periodSchema = z.object({
+  /** ISO: 1 is Monday. */
+  weekday: z.int().min(1).max(7),
+  /** Minutes of the day, on the class's own wall clock. */
+  startMinute: z.int().min(0).max(1439),
+  endMinute: z.int().min(1).max(1440),
+  name: z.string().max(60),
+});
+export type Period = z.output<typeof periodSchema>;
+
+/** How one class works: what the plan and the cues take for granted. Every value can be set by the teacher. */
+export const habitsSchema = z.object({
+  /** Pour-out begins this long before the developing time ends, so that the tank is empty at its end (US Navy NAVEDTRA 14209). */
+  pourOutSeconds: z.int().min(0).max(60).default(10),
+  /** In which the whole class is spoken to: its channel, its board. */
+  language: z.enum(LANGUAGES).default(DEFAULT_LANGUAGE),
+  /** A call to get the next bath ready, this long before pour-out begins. */
+  warnSeconds: z.int().min(0).max(120).default(15),
+  /** `full`: the time starts when the tank is full (NAVEDTRA 14209); `pour`: when pouring in begins. */
+  timing: z.enum(["full", "pour"]).default("full"),
+  /** How long pouring in takes, used where `timing` is `pour`. NAVEDTRA 14209: 10-20 s. */
+  pourInSeconds: z.int().min(0).max(60).default(15),
+  stop: z.enum(["water", "acid"]).default("water"),
+  /** The house minimum of fixing. */
+  fixMinSeconds: z.int().min(60).max(1800).default(300),
+  /** The house minimum of a running wash. Handbooks ask for 20-30 min without a wash aid. */
+  washMinSeconds: z.int().min(60).max(3600).default(180),
+  washMethod: z.enum(["running", "fill-dump"]).default("running"),
+  washAid: z.boolean().default(false),
+  wettingSeconds: z.int().min(15).max(600).default(60),
+  drySeconds: z.int().min(60).max(86_400).default(1200),
+  /** Frames in one strip of the class's sleeves. Five: common practice, no source. */
+  stripFrames: z.int().min(2).max(12).default(5),
+  /** Room temperature, for drift and tempering. */
+  roomTenthsC: z.int().min(0).max(450).default(200),
+  /** The class's periods, on its own wall clock. */
+  periods: z.array(periodSchema).max(60).default([]),
+  /** How many can stand at the sinks with a tank at once: two sinks with six round each, our estimate, no source. */
+  sinks: z.int().min(1).max(60).default(12),
+  /** Tanks that can wash at once. */
+  washPlaces: z.int().min(1).max(60).default(6),
+  /** Films that can hang to dry at once. */
+  drySlots: z.int().min(1).max(300).default(12),
+  /** The class's own agitation, where it does not follow the sheet. */
+  agitation: agitationSchema.nullable().default(null),
+  /** Names or numbers of the chat's own roles that make an aide and a teacher. */
+  aideRole: z.string().max(100).nullable().default(null),
+  teacherRole: z.string().max(100).nullable().default(null),
+  /** Which parts of the set-up somebody has answered; the others stand at their defaults. */
+  answered: z.array(z.string().max(30)).max(40).default([]),
+  /** Warnings that can wait are not said between these minutes of the day; equal: never silent. */
+  silenceFrom: z.int().min(0).max(1439).default(1320),
+  silenceTo: z.int().min(0).max(1439).default(420),
+  /** How long before a period the class is told what is ready and what to mix. */
+  digestLeadMinutes: z.int().min(0).max(720).default(60),
+  /** The week's figures: ISO weekday and minute of the day. */
+  weekDigestWeekday: z.int().min(1).max(7).default(1),
+  weekDigestMinute: z.int().min(0).max(1439).default(480),
+});
+export type Habits = z.output<typeof habitsSchema>;
+
+export const DEFAULT_HABITS: Habits = habitsSchema.parse({});
+
+/** A class as the rest of the program sees it. */
+export interface SchoolClass {
+  readonly id: number;
+  /** Its place in a chat: `room:1`, `discord:<guild id>`. */
+  readonly key: string;
+  readonly name: string;
+  /** IANA time zone, for wall-clock words and digests. */
+  readonly zone: string;
+  /** True for the invented class that a fresh install shows. */
+  readonly demo: boolean;
+  readonly habits: Habits;
+}

@@ -1,0 +1,172 @@
+import { beforeEach, describe, expect, test } from "vitest";
+import { z } from "zod";
+import { createDispatch, type PlainCall } from "../../../bot/calls/dispatch.ts";
+import type { CommandCall } from "../../../bot/chat/port.ts";
+import { defineCommand, UserError, type Reply } from "../../../commands/define.ts";
+import { openStores, type Stores } from "../../../store/index.ts";
+import { createFakeClock } from "../../support/clock.ts";
+import { aPlan, START } from "../../support/make.ts";
+import { createMemoryLog } from "../../support/room.ts";
+
+const echo = defineCommand({
+  name: "try echo",
+  summary: "says it back",
+  options: z.object({
+    word: z.string().min(1).max(10).describe("A word"),
+    count: z.coerce.number().int().min(1).max(3).default(1).describe("How often"),
+    way: z.enum(["loud", "soft"]).optional().describe("Which way"),
+  }),
+  who: "student",
+  visibility: "class",
+  complete: { word: (typed) => [{ label: `${typed}!`, value: typed }] },
+  handle: ({ word, count }, { person }) => ({ text: `${person.name}: ${word.repeat(count)}` }),
+});
+const aides = defineCommand({
+  name: "try mix",
+  summary: "for aides",
+  options: z.object({}),
+  who: "aide",
+  visibility: "private",
+  handle: (_, { now }) => ({ text: String(now) }),
+});
+const breaks = defineCommand({
+  name: "try break",
+  summary: "breaks half-way",
+  options: z.object({ how: z.enum(["bug", "user"]).describe("How") }),
+  who: "student",
+  visibility: "private",
+  handle({ how }, context) {
+    context.stores.plans.add(context.class.id, context.person.id, aPlan(), context.now);
+    throw how === "user"
+      ? new UserError("ERR_TRY", "Try something else.")
+      : new Error("secret: connection string");
+  },
+});
+
+let stores: Stores;
+let log: ReturnType<typeof createMemoryLog>;
+let dispatch: ReturnType<typeof createDispatch>;
+
+beforeEach(() => {
+  stores = openStores(":memory:");
+  log = createMemoryLog();
+  dispatch = createDispatch({ commands: [echo, aides, breaks], stores, clock: createFakeClock(), log });
+});
+
+const call = (name: string, options: object = {}, over: Partial<PlainCall> = {}): PlainCall => ({
+  callId: null,
+  name,
+  options: options as Record<string, unknown>,
+  person: { id: "room:mina", name: "Mina" },
+  role: "student",
+  place: { classKey: "room:1", className: "Invented class", channelRef: null },
+  ...over,
+});
+
+describe("a call", () => {
+  test("is answered by its handler, with what the options say", () => {
+    expect(dispatch.run(call("try echo", { word: "hi", count: "2" }), START)).toMatchObject({
+      kind: "done",
+      visibility: "class",
+      reply: { text: "Mina: hihi" },
+    });
+  });
+
+  test("names every option that is wrong, and what would be right", () => {
+    const { reply, visibility } = dispatch.run(
+      call("try echo", { count: "9", way: "odd", wrod: "x" }),
+      START,
+    );
+    expect(reply.text.split("\n")).toEqual([
+      "`/try echo` has no option wrod. Did you mean word?",
+      "word is missing. Add `word:…` (a word).",
+      "count:9 is too large: at most 3.",
+      "way:odd is not one I know. Use loud or soft.",
+    ]);
+    expect(visibility).toBe("private");
+  });
+
+  test("with a text far too long says how long it may be", () => {
+    expect(dispatch.run(call("try echo", { word: "x".repeat(5000) }), START).reply.text).toBe(
+      "word is too long: 5000 characters, at most 10.",
+    );
+  });
+
+  test("of an unknown command offers the near ones", () => {
+    expect(dispatch.run(call("try eco"), START).reply.text).toBe(
+      "I know no `/try eco`. Did you mean `/try echo`?",
+    );
+  });
+
+  test("beyond the caller's role is refused", () => {
+    expect(dispatch.run(call("try mix"), START)).toMatchObject({ kind: "refused", code: "ERR_ROLE" });
+    expect(dispatch.run(call("try mix", {}, { role: "teacher" }), START).kind).toBe("done");
+  });
+
+  test("that breaks shows nothing of the fault, logs it, and leaves nothing half-done", () => {
+    const { reply, kind } = dispatch.run(call("try break", { how: "bug" }), START);
+    expect(kind).toBe("broken");
+    expect(reply.text).not.toContain("secret");
+    expect(log.lines.some(({ level }) => level === "error")).toBe(true);
+    expect(stores.db.prepare("select count(*) as n from plans").get()).toEqual({ n: 0 });
+  });
+
+  test("that is refused leaves nothing half-done either", () => {
+    expect(dispatch.run(call("try break", { how: "user" }), START).reply.text).toBe("Try something else.");
+    expect(stores.db.prepare("select count(*) as n from plans").get()).toEqual({ n: 0 });
+  });
+
+  test("delivered twice does its work once", () => {
+    const twice = call("try echo", { word: "hi" }, { callId: "discord:1" });
+    expect(dispatch.run(twice, START).kind).toBe("done");
+    expect(dispatch.run(twice, START + 5).kind).toBe("repeat");
+  });
+
+  test("from a terminal does not change who the person is", () => {
+    dispatch.run(call("try echo", { word: "a" }), START);
+    dispatch.run(call("try mix", {}, { role: "teacher", isVisit: true }), START);
+    expect(stores.members.find(1, "room:mina")?.role).toBe("student");
+  });
+
+  test("two people of one name stay two people", () => {
+    dispatch.run(call("try echo", { word: "a" }), START);
+    const other = dispatch.run(
+      call("try echo", { word: "a" }, { person: { id: "room:other", name: "mina" } }),
+      START,
+    );
+    expect(other.reply.text).toBe("mina 2: a");
+  });
+});
+
+describe("answering", () => {
+  const answers: Reply[] = [];
+  const asking = (answer: CommandCall["answer"]): CommandCall => ({
+    ...call("try echo", { word: "hi" }, { callId: "c1" }),
+    answer,
+  });
+
+  test("an answer that can't be given is logged and not tried again", async () => {
+    let tries = 0;
+    await dispatch.onCommand(
+      asking(async () => {
+        tries += 1;
+        throw new Error("socket closed");
+      }),
+    );
+    expect(tries).toBe(1);
+    expect(log.lines.map(({ message }) => message)).toContain("an answer could not be given");
+  });
+
+  test("a repeat is not answered again", async () => {
+    const answer = async (reply: Reply): Promise<void> => void answers.push(reply);
+    await dispatch.onCommand(asking(answer));
+    await dispatch.onCommand(asking(answer));
+    expect(answers).toHaveLength(1);
+  });
+
+  test("completions come from the command", () => {
+    const request = { ...call("try echo"), option: "word", typed: "la", others: {} };
+    expect(dispatch.onComplete(request)).toEqual([{ label: "la!", value: "la" }]);
+    expect(dispatch.onComplete({ ...request, option: "count" })).toEqual([]);
+  });
+});

@@ -1,0 +1,95 @@
+import { expect, test } from "vitest";
+import { settleDue } from "../../../bot/cues/tick.ts";
+import { advance } from "../../../commands/run/machine.ts";
+import { openStores } from "../../../store/index.ts";
+import { aRun, START } from "../../support/make.ts";
+import { createMemoryLog } from "../../support/room.ts";
+
+function aClassOf(count: number) {
+  const stores = openStores(":memory:");
+  const log = createMemoryLog();
+  const classId = stores.classes.add("room:1", "Invented class", "UTC", false, START).id;
+  const runs = Array.from({ length: count }, () => {
+    const { id: _id, number: _number, ...run } = aRun({ classId });
+    const kept = stores.runs.add(run);
+    const begun = advance(kept, { kind: "next", step: 0, sure: false, atMs: START });
+    if (!begun.ok) throw new Error(begun.fault.code);
+    stores.atomically(() => stores.keepRun(begun.value, START));
+    return begun.value;
+  });
+  const owed = (): { key: string; run_id: number }[] =>
+    stores.db.prepare("select key, run_id from outbox order by id").all() as {
+      key: string;
+      run_id: number;
+    }[];
+  return { stores, log, runs, owed };
+}
+
+test("nothing is said one millisecond early", () => {
+  const { stores, log, owed } = aClassOf(1);
+  settleDue({ stores, log }, START);
+  settleDue({ stores, log }, START + 59_999);
+  expect(owed()).toHaveLength(1);
+  settleDue({ stores, log }, START + 60_000);
+  expect(owed()).toHaveLength(2);
+});
+
+test("two beats at once say everything once", () => {
+  const { stores, log, owed } = aClassOf(30);
+  settleDue({ stores, log }, START + 60_000);
+  settleDue({ stores, log }, START + 60_000);
+  const keys = owed().map(({ key }) => key);
+  expect(new Set(keys).size).toBe(keys.length);
+  expect(keys).toHaveLength(30);
+});
+
+test("a run that can't be read does not silence the others", () => {
+  const { stores, log, runs, owed } = aClassOf(3);
+  stores.db.prepare("update runs set body = '{}' where id = ?").run(runs[1]?.id);
+  settleDue({ stores, log }, START);
+  expect(owed().map(({ run_id }) => run_id)).toEqual([runs[0]?.id, runs[2]?.id]);
+  expect(log.lines.filter(({ level }) => level === "error")).toHaveLength(1);
+});
+
+test("a run is settled and its message owed in one transaction, or neither", () => {
+  const { stores, log, owed } = aClassOf(1);
+  stores.db.exec("create trigger refuse before insert on outbox begin select raise(abort, 'no'); end");
+  settleDue({ stores, log }, START + 540_000);
+  expect(owed()).toEqual([]);
+  expect(stores.runs.get(1)?.phase.kind).toBe("running");
+  expect(stores.cues.pending(1).length).toBeGreaterThan(0);
+});
+
+test("a process that was away through the end of a step moves the run on once", () => {
+  const { stores, log, owed } = aClassOf(1);
+  settleDue({ stores, log }, START + 3_600_000);
+  expect(stores.runs.get(1)?.phase).toEqual({ kind: "waiting", step: 1, sinceMs: START + 540_000 });
+  expect(owed()).toHaveLength(1);
+});
+
+test("a call to pour out is not swallowed by an end that is still ahead", () => {
+  const { stores, log, owed } = aClassOf(1);
+  // A beat that comes late, on a chat with a lead: both are to be decided, only one is due.
+  stores.db.prepare("update cues set decide_at = due_at - 20000").run();
+  settleDue({ stores, log }, START + 531_000);
+  expect(owed().map(({ key }) => key.replace(/^.*?\.\d+\.0/, ""))).toEqual(
+    expect.arrayContaining(["p0", "n0"]),
+  );
+});
+
+test("what can be said in the same transaction is shown after its commit, and not at all where there is none", () => {
+  const { stores, log } = aClassOf(2);
+  const steps: string[] = [];
+  const keep = () => {
+    steps.push(`kept ${stores.outbox.depth()}, in a transaction: ${stores.db.inTransaction}`);
+    return () => void steps.push(`shown, in a transaction: ${stores.db.inTransaction}`);
+  };
+  settleDue({ stores, log, keep }, START);
+  expect(steps).toEqual(["kept 2, in a transaction: true", "shown, in a transaction: false"]);
+  const full = Object.assign(new Error("full"), { code: "SQLITE_FULL" });
+  const refuse = () => {
+    throw full;
+  };
+  expect(() => settleDue({ stores, log, keep: refuse }, START + 60_000)).toThrow(full);
+  expect(stores.outbox.depth()).toBe(2);
+});

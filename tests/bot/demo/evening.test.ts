@@ -1,0 +1,51 @@
+import { beforeEach, expect, test } from "vitest";
+import { playDemoEvening } from "../../../bot/demo/evening.ts";
+import { createRoom, type Room } from "../../support/room.ts";
+
+/* What a fresh install has to look at: all of it invented. */
+
+let room: Room;
+beforeEach(() => {
+  room = createRoom();
+  playDemoEvening(room.stores, room.clock, room.log);
+});
+
+test("the log, the shelf and a ledger have something in them, and nothing was refused", () => {
+  expect(room.log.lines).toEqual([]);
+  const found = room.says("Mina", "/roll find");
+  expect(found).toMatch(/^\*\*6 rolls\*\*/);
+  expect(room.says("Mina", "/batch status")).toMatch(/^\*\*3 bottles\*\*, all fit for use/);
+  // Six films through it, one of them tabular-grain, which loads it twice: 7 of 12 (its invented capacity).
+  expect(room.says("Mina", "/batch status batch:B2")).toMatch(/^\*\*5 rolls left\*\*/);
+  expect(room.says("Jo", "/batch ledger batch:B2", "teacher").match(/, used: 1 roll/g)).toHaveLength(6);
+});
+
+test("one film has a fault, and its cause stands in what was done to it", () => {
+  expect(room.says("Mina", "/roll show roll:L5")).toMatch(/Fixer: 0:50 .*put down to: fixed too short/s);
+  expect(room.says("Mina", "/roll fault roll:L5 look:milky place:everywhere")).toMatch(
+    /1\. Fixed too short\*\* \(likely\)/,
+  );
+});
+
+test("it is over: nobody is called, no tank is in use, and whoever comes begins as ever", async () => {
+  await room.pass(5);
+  expect(room.heard).toEqual([]);
+  expect(room.says("Mina", "/class board")).toContain("No tank is in use");
+  expect(room.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20")).toMatch(
+    /^\*\*9:00\*\*/,
+  );
+  // A name that is taken is not shared.
+  room.says("Ines", "/help");
+  const rolls = room.says("Ines", "/mine show");
+  expect(rolls).toContain("0 rolls");
+});
+
+test("where it can't be played the class has no past, and that is told", () => {
+  const other = createRoom();
+  other.stores.db.exec("delete from sheets");
+  playDemoEvening(other.stores, other.clock, other.log);
+  expect(other.log.lines.filter(({ level }) => level === "error").map(({ message }) => message)).toEqual([
+    "the demo class starts without its last evening",
+  ]);
+  expect(other.says("Mina", "/batch status")).toContain("No bottle is noted yet");
+});

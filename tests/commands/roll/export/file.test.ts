@@ -1,0 +1,74 @@
+import * as fc from "fast-check";
+import papa from "papaparse";
+import { describe, expect, it } from "vitest";
+import {
+  readCsv,
+  readJson,
+  toRecord,
+  writeCsv,
+  writeJson,
+  writeLog,
+  type LogRecord,
+} from "../../../../commands/roll/export/file.ts";
+import { aRoll } from "../../../support/rolls.ts";
+
+const text = fc.string({ unit: "grapheme", maxLength: 30 });
+
+const records: fc.Arbitrary<LogRecord[]> = fc.array(
+  fc
+    .record({
+      note: text,
+      person: text,
+      film: text,
+      reason: text,
+      fault: text,
+      rating: fc.option(fc.integer({ min: 1, max: 5 })),
+      tank: fc.option(fc.integer({ min: 1, max: 99 })),
+    })
+    .map((over) => ({
+      ...toRecord(aRoll()),
+      ...over,
+    })),
+  { minLength: 1, maxLength: 5 },
+);
+
+describe("the log as a file", () => {
+  it("comes back from JSON as it went", () => {
+    fc.assert(
+      fc.property(records, (list) => {
+        expect(readJson(writeJson(list))).toEqual(list);
+      }),
+    );
+  });
+
+  it("comes back from CSV as it went, whatever people wrote", () => {
+    fc.assert(
+      fc.property(records, (list) => {
+        expect(readCsv(writeCsv(list))).toEqual(list);
+      }),
+    );
+    for (const note of ["=1+1", "'=1", "-", "a,b", 'say "x"', "two\nlines", "\ttab", "  ", "'"]) {
+      const list = [{ ...toRecord(aRoll()), note }];
+      expect(readCsv(writeCsv(list))).toEqual(list);
+    }
+  });
+
+  it("lets no table program take a text for a formula", () => {
+    const cells = papa
+      .parse<string[]>(writeLog([aRoll({ note: '=HYPERLINK("x")', personName: "@x" })], "csv"))
+      .data.flat();
+    expect(cells.filter((cell) => /^[=+\-@\t\r]/.test(cell))).toEqual([]);
+  });
+
+  it("names the unit in each column and gives nobody's inner number away", () => {
+    const csv = writeLog([aRoll({ personId: "room:secret" })], "csv");
+    expect(csv.split("\r\n")[0]).toContain("temperature_c");
+    expect(csv).not.toContain("room:secret");
+    expect(csv).toContain("2026-01-15T19:00:00.000Z");
+  });
+
+  it("refuses a file that is not one", () => {
+    expect(() => readJson("{}")).toThrow();
+    expect(() => readCsv("roll,person\n1,Mina")).toThrow();
+  });
+});
