@@ -1,7 +1,7 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
-import { lineFormOf, ROLES, type Role } from "../commands/define.ts";
+import { lineFormsOf, ROLES, type Role } from "../commands/define.ts";
 import { commands } from "../commands/index.ts";
 import { DEFAULT_LANGUAGE, speaking } from "../commands/speech/language.ts";
 import { lineFaultWords } from "../commands/speech/line-words.ts";
@@ -75,7 +75,7 @@ function ask(request: Request, stores: ReturnType<typeof openStores>, logLevel: 
   );
   if (!found)
     return complain(`Say which class: ${classes.map(({ name }) => `--class "${name}"`).join(", ")}.`);
-  const line = parseLine(request.line, commands.map(lineFormOf));
+  const line = parseLine(request.line, lineFormsOf(commands));
   const known = stores.members.findByName(found.id, request.as);
   const own = known ? stores.members.languageOf(found.id, known.personId) : DEFAULT_LANGUAGE;
   if (!line.ok) return complain(speaking(own, () => lineFaultWords(line.fault)));

@@ -134,6 +134,8 @@ export interface FileOption {
 export interface Command {
   /** One or two words; the first is the group: `plan`, `run start`. */
   readonly name: string;
+  /** What it was called before: typed so it goes on working, and the answer says the name of today. */
+  readonly was?: readonly string[];
   /** At most 100 characters. */
   readonly summary: string;
   /** Every option has a description (`.describe`), at most 100 characters; at most 25 options. */
@@ -150,12 +152,11 @@ export interface Command {
   handle(input: Record<string, unknown>, context: Context): Reply;
 }
 
-/** What a typed line of it is read by. */
-export const lineFormOf = ({ name, rest, options }: Command): LineForm => ({
-  name,
-  rest,
-  options: Object.keys(options.shape),
-});
+/** What typed lines are read by: a form for each name, those of before included. */
+export const lineFormsOf = (commands: readonly Command[]): LineForm[] =>
+  commands.flatMap(({ name, was = [], rest, options }) =>
+    [name, ...was].map((each) => ({ name: each, rest, options: Object.keys(options.shape) })),
+  );
 
 /** Keeps the handler's input type tied to the option schema while the registry holds plain commands. */
 export function defineCommand<S extends z.ZodObject>(

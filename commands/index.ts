@@ -1,15 +1,15 @@
 import { batchAllow, batchCorrect, batchDiscard, batchTest, batchTopup } from "./batch/change/command.ts";
 import { batchMix } from "./batch/mix/command.ts";
-import { batchShelf, batchStock } from "./batch/shelf/command.ts";
+import { batchShelf, batchRestock } from "./batch/shelf/command.ts";
 import { batchLedger, batchStatus } from "./batch/status/command.ts";
 import { batchTake } from "./batch/take/command.ts";
 import { batchHandover, batchWaste } from "./batch/waste/command.ts";
 import { caution } from "./caution/command.ts";
-import { classBell } from "./class/bell/command.ts";
+import { classPeriods } from "./class/periods/command.ts";
 import { classBoard } from "./class/board/command.ts";
 import { classDigest } from "./class/digest/command.ts";
 import { classErase } from "./class/erase/command.ts";
-import { classFit } from "./class/fit/command.ts";
+import { classTurns } from "./class/turns/command.ts";
 import { classReport } from "./class/report/command.ts";
 import { classSaid, classSay } from "./class/say/command.ts";
 import { classRole, classSetup } from "./class/setup/command.ts";
@@ -65,14 +65,14 @@ export const commands: readonly Command[] = [
   batchWaste,
   batchHandover,
   batchShelf,
-  batchStock,
+  batchRestock,
   classSetup,
-  classBell,
+  classPeriods,
   classDigest,
   classRole,
   classSay,
   classSaid,
-  classFit,
+  classTurns,
   classBoard,
   classReport,
   classForget,

@@ -52,7 +52,9 @@ export interface DispatchDeps {
 }
 
 export function createDispatch({ commands, stores, clock, log, onChange }: DispatchDeps): Dispatch {
-  const byName = new Map(commands.map((command) => [command.name, command]));
+  const byName = new Map(
+    commands.flatMap((command) => [command.name, ...(command.was ?? [])].map((name) => [name, command])),
+  );
 
   function contextOf(call: Caller, now: number): Context {
     const found = stores.classes.ensure(call.place.classKey, call.place.className, now);
@@ -84,7 +86,7 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
     const context = contextOf(call, now);
     return speaking(readerLanguage(context), () => {
       if (!command) throw new UserError("ERR_UNKNOWN_COMMAND", unknownCommandWords(call.name, commands));
-      const reply = handle(command, call, context);
+      const reply = sayNewName(command, call.name, handle(command, call, context));
       return { kind: "done", code: null, reply, visibility: command.visibility, classId: context.class.id };
     });
   }
@@ -182,6 +184,11 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
       }
     },
   };
+}
+
+/** A call by a name of before is answered like any, with the name of today. */
+function sayNewName({ name }: Command, called: string, reply: Reply): Reply {
+  return called === name ? reply : { ...reply, text: `${reply.text}\n\n${words().renamed(called, name)}` };
 }
 
 function unknownCommandWords(name: string, commands: readonly Command[]): string {

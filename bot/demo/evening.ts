@@ -2,7 +2,7 @@ import { commands } from "../../commands/index.ts";
 import { parseLine } from "../../commands/speech/line.ts";
 import { currentStep, isOver, type Run } from "../../store/shapes/run.ts";
 import type { StepKind } from "../../store/shapes/plan.ts";
-import { lineFormOf, type Role } from "../../commands/define.ts";
+import { lineFormsOf, type Role } from "../../commands/define.ts";
 import type { Stores } from "../../store/index.ts";
 import type { Clock } from "../process/clock.ts";
 import { DEMO_KEY, DEMO_NAME, inventDemo } from "./demo.ts";
@@ -146,7 +146,7 @@ function lengthOf(run: Run | undefined, { seconds }: Film): number {
 const idOf = (person: string): string => `room:demo-${person.toLowerCase()}`;
 
 function say(dispatch: Dispatch, person: string, text: string, now: number, role: Role = "student"): void {
-  const line = parseLine(`/${text}`, commands.map(lineFormOf));
+  const line = parseLine(`/${text}`, lineFormsOf(commands));
   if (!line.ok) throw new Error(`the demo's line is none: ${text}`);
   const { name, options } = line.value;
   const answered = dispatch.run(

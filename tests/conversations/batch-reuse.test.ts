@@ -89,8 +89,8 @@ test("a stop bath of a bottle goes back into it, and counts its rolls", () => {
 describe("/mix class", () => {
   test("says what to mix, from what, into which bottles, and what to buy", () => {
     const room = createRoom();
-    must(room, "/batch stock product:House MQ kind:developer form:powder size:1 l packs:2");
-    must(room, "/batch stock product:Pier Fix kind:fixer size:500 ml dilution:1+4 packs:1");
+    must(room, "/batch restock product:House MQ kind:developer form:powder size:1 l packs:2");
+    must(room, "/batch restock product:Pier Fix kind:fixer size:500 ml dilution:1+4 packs:1");
     must(room, "/batch mix kind:developer product:House MQ dilution:stock volume:1 l");
     const said = room.says(
       "Mina",

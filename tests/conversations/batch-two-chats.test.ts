@@ -22,7 +22,7 @@ const FORBIDDEN: readonly [string, Readonly<Record<string, string | number>>][] 
   ["batch discard", { batch: "B1", to: "silver" }],
   ["batch correct", { batch: "B1", reason: "slipped", rolls: 1 }],
   ["batch allow", { batch: "B1", reason: "no other" }],
-  ["batch stock", { product: "Pier Fix", kind: "fixer", size: "1 l", dilution: "1+4", packs: 1 }],
+  ["batch restock", { product: "Pier Fix", kind: "fixer", size: "1 l", dilution: "1+4", packs: 1 }],
   ["batch handover", { to: "county collection" }],
 ];
 const lineOf = ([name, options]: (typeof FORBIDDEN)[number]): string =>

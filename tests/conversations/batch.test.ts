@@ -55,7 +55,7 @@ describe("mixing", () => {
 
   test("takes its concentrate from the shelf", () => {
     const room = open(
-      "/batch stock product:Pier Fix kind:fixer size:1 l dilution:1+4 packs:1",
+      "/batch restock product:Pier Fix kind:fixer size:1 l dilution:1+4 packs:1",
       "/batch mix kind:fixer product:Pier Fix volume:2 l",
     );
     expect(room.says("Mina", "/batch shelf")).toContain("Pier Fix: 600 ml of concentrate for fixer 1+4");
@@ -79,7 +79,7 @@ describe("who may", () => {
     ["/batch correct batch:B1 rolls:1 reason:slipped", "aide"],
     ["/batch allow batch:B1 reason:no other fixer", "aide"],
     ["/batch discard batch:B1 to:silver", "aide"],
-    ["/batch stock product:Pier Fix kind:fixer size:1 l dilution:1+4 packs:2", "aide"],
+    ["/batch restock product:Pier Fix kind:fixer size:1 l dilution:1+4 packs:2", "aide"],
     ["/batch handover to:county collection", "teacher"],
   ];
 

@@ -20,7 +20,7 @@ test("a class of three, from set-up to the weekly report", async () => {
   };
   expect(count(teacher("/class setup"))).toContain("**Next: Name.**");
   count(teacher("/class setup name:Harbour Thursday zone:lisbon"));
-  expect(count(teacher("/class bell days:thu from:18:00 to:20:30 name:Evening class"))).toContain(
+  expect(count(teacher("/class periods days:thu from:18:00 to:20:30 name:Evening class"))).toContain(
     "The bell rings at 20:30:00",
   );
   expect(count(teacher("/class setup"))).toContain("**Next: Places at the sinks.**");
@@ -37,7 +37,7 @@ test("a class of three, from set-up to the weekly report", async () => {
   teacher("/batch mix kind:fixer product:Pier Fix volume:1 l dilution:1+4 capacity:10 films/l clearing:0:45");
   for (const [at, person] of STUDENTS.entries())
     room.says(person, `/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:${at + 1}`);
-  const fit = teacher("/class fit");
+  const fit = teacher("/class turns");
   expect(fit).toContain("**All 3 tanks** can be dry, cut and sleeved by the bell");
   expect(fit).toContain("Bottleneck: the sinks (2 places).");
 
@@ -49,7 +49,7 @@ test("a class of three, from set-up to the weekly report", async () => {
   }
   await room.pass(60);
   expect(teacher("/class board")).toContain("**T1** Mina, Developer: until");
-  expect(room.says("Ola", "/class fit")).toMatch(/Ola \(P3\): pour in .*, at the latest \*\*/);
+  expect(room.says("Ola", "/class turns")).toMatch(/Ola \(P3\): pour in .*, at the latest \*\*/);
 
   // Ben's tank is warmer than planned; his calls move, Mina's do not. From here on everybody acts when called.
   expect(room.says("Ben", "/run correct temp:22")).toContain("22 °C");

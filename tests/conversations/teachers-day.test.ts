@@ -6,7 +6,7 @@ import { createRoom } from "../support/room.ts";
 test("a teacher's day, from the first leak to the last film", async () => {
   const room = createRoom();
   const teacher = (line: string): string => room.says("Iris", line, "teacher");
-  teacher("/class bell days:thu from:18:00 to:19:30");
+  teacher("/class periods days:thu from:18:00 to:19:30");
   teacher("/class setup sinks:2 washplaces:2 dryslots:6");
   teacher("/batch mix kind:fixer product:Pier Fix volume:1 l dilution:1+4 capacity:10 films/l clearing:0:45");
 
@@ -18,10 +18,10 @@ test("a teacher's day, from the first leak to the last film", async () => {
   expect(teacher("/tank list")).toContain("**4 of 5** tanks are free and sound.");
 
   // How many can be done tonight?
-  const fit = teacher("/class fit loads:8 films:1");
+  const fit = teacher("/class turns loads:8 films:1");
   expect(fit).toMatch(/\*\*(All \d+ tanks|\d of \d+ tanks|\d of \d+)\*\*/);
   expect(fit).toContain("Bottleneck:");
-  const { fields } = room.asks("Iris", "/class fit loads:8 films:1", "teacher").reply;
+  const { fields } = room.asks("Iris", "/class turns loads:8 films:1", "teacher").reply;
   expect(fields?.["hungByBell"]).toBeLessThan(9);
 
   // Three at work; the board has them in the order of urgency.
@@ -56,7 +56,7 @@ test("a teacher's day, from the first leak to the last film", async () => {
   room.says("Ola", "/run stop run:R3 reason:no time left sure:yes");
   room.says("Ola", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:4");
   expect(room.press("Ola", "Start")).toContain("**Don't pour in.**");
-  const late = teacher("/class fit");
+  const late = teacher("/class turns");
   expect(late).toContain("Must wait for next time:** Ola");
 
   // Somebody has left the class; the log keeps what they did, nameless.

@@ -47,11 +47,11 @@ function fill({ stores, clock, inOne }: ReturnType<typeof setUp>): void {
   ask("tank add", { numbers: "1-3", reels: 2, volume: "500 ml" });
   ask("tank report", { tank: 1, fault: `${MARK} leak` });
   ask("batch mix", { kind: "fixer", product: `${MARK} Fix`, volume: "1 l" });
-  ask("batch stock", { product: `${MARK} Fix`, kind: "fixer", size: "1 l", dilution: "1+4", packs: 1 });
+  ask("batch restock", { product: `${MARK} Fix`, kind: "fixer", size: "1 l", dilution: "1+4", packs: 1 });
   ask("plan", { film, temp: "20C", tank: "T2" });
   ask("run start", {});
   ask("run next", {});
-  ask("class bell", { days: "daily", from: "0:00", to: "24:00", name: `${MARK} hours` });
+  ask("class periods", { days: "daily", from: "0:00", to: "24:00", name: `${MARK} hours` });
   ask("class say", { text: `${MARK} says` });
   stores.rolls.add(
     aNewRoll({

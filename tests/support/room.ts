@@ -4,7 +4,7 @@ import { inventDemo, DEMO_KEY, DEMO_NAME } from "../../bot/demo/demo.ts";
 import type { Log } from "../../bot/process/log.ts";
 import { settleDue } from "../../bot/cues/tick.ts";
 import type { ChatPort, Delivery, Outcome } from "../../bot/chat/port.ts";
-import { lineFormOf, type Role } from "../../commands/define.ts";
+import { lineFormsOf, type Role } from "../../commands/define.ts";
 import { commands } from "../../commands/index.ts";
 import { speaking, type Language } from "../../commands/speech/language.ts";
 import { parseLine } from "../../commands/speech/line.ts";
@@ -96,7 +96,7 @@ export function createRoom(path = ":memory:", clock: FakeClock = createFakeClock
   }
 
   function asks(person: string, line: string, role: Role = "student"): Answered {
-    const parsed = parseLine(line, commands.map(lineFormOf));
+    const parsed = parseLine(line, lineFormsOf(commands));
     if (!parsed.ok) {
       return {
         kind: "refused",

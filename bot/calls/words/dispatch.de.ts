@@ -11,4 +11,5 @@ export const de: DispatchWords = {
       : `\`/${command}\` darf nur die Lehrkraft. Frag sie.`,
   unknownCommand: (name, near) =>
     `Den Befehl \`/${name}\` gibt es nicht. ${near.length > 0 ? `Meintest du ${near.map((each) => `\`/${each}\``).join(" oder ")}?` : "Versuch `/help`."}`,
+  renamed: (old, now) => `\`/${old}\` heißt jetzt \`/${now}\`.`,
 };

@@ -10,7 +10,7 @@ import {
   type APIAttachment,
   type APIInteraction,
 } from "discord-api-types/v10";
-import { lineFormOf, type Command, type Role } from "../../../commands/define.ts";
+import { lineFormsOf, type Command, type Role } from "../../../commands/define.ts";
 import { languageOfTag, type Language } from "../../../commands/speech/language.ts";
 import { parseLine } from "../../../commands/speech/line.ts";
 import { discordWords } from "./words/discord.ts";
@@ -57,7 +57,7 @@ export interface Caller {
 
 export function createCallReader(settings: CallSettings) {
   const { map, directory, commands } = settings;
-  const forms = commands.map(lineFormOf);
+  const forms = lineFormsOf(commands);
 
   /** Who calls, from where: by the server's own word, or, in a direct message, by where they were last seen. */
   function readCaller(interaction: APIInteraction): Caller | undefined {

@@ -1,5 +1,5 @@
 import { parseLine } from "../../../commands/speech/line.ts";
-import { lineFormOf, type Command, type Reply } from "../../../commands/define.ts";
+import { lineFormsOf, type Command, type Reply } from "../../../commands/define.ts";
 import type { ChatHandlers, CommandCall, Place } from "../port.ts";
 import type { FeedBody } from "./feed.ts";
 import type { Entry } from "./keeper.ts";
@@ -50,7 +50,7 @@ export async function callLine(
   caller: Caller,
   { id, text, label }: Extract<FromPage, { type: "line" }>,
 ): Promise<Refusal | undefined> {
-  const line = parseLine(text, parts.commands.map(lineFormOf));
+  const line = parseLine(text, lineFormsOf(parts.commands));
   if (!line.ok) return line.fault;
   const callId = `${caller.person.id}:${id}`;
   await parts.keep({

@@ -18,9 +18,9 @@ export const de: MixWords = {
   testNext: (label) =>
     `Jetzt eine Klärprobe: miss, wie lang ein Schnipsel unentwickelter Film darin klärt, und notiere es: \`/batch test batch:${label} clearing:0:45\`.`,
   concentrateShort: (taken, missing) =>
-    `${taken} Konzentrat genommen: das sind ${missing} mehr, als im Regal waren. Stell das Regal mit \`/batch stock\` richtig.`,
+    `${taken} Konzentrat genommen: das sind ${missing} mehr, als im Regal waren. Stell das Regal mit \`/batch restock\` richtig.`,
   powderShort: (taken, missing) =>
-    `Pulver für ${taken} genommen: das ist für ${missing} mehr, als im Regal war. Stell das Regal mit \`/batch stock\` richtig.`,
+    `Pulver für ${taken} genommen: das ist für ${missing} mehr, als im Regal war. Stell das Regal mit \`/batch restock\` richtig.`,
   concentrateTaken: (taken, left) => `${taken} Konzentrat aus dem Regal genommen, ${left} sind noch da.`,
   powderTaken: (taken, left) => `Pulver für ${taken} aus dem Regal genommen, es reicht noch für ${left}.`,
   wasRatio: "Das Verhältnis lese ich als Teile Konzentrat + Teile Wasser.",

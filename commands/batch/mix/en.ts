@@ -18,9 +18,9 @@ export const en = {
   testNext: (label: string) =>
     `Next: time how long a scrap of undeveloped film takes to clear in it, and note it: \`/batch test batch:${label} clearing:0:45\`.`,
   concentrateShort: (taken: string, missing: string) =>
-    `${taken} of concentrate taken: that is ${missing} more than the shelf had. Put the shelf right with \`/batch stock\`.`,
+    `${taken} of concentrate taken: that is ${missing} more than the shelf had. Put the shelf right with \`/batch restock\`.`,
   powderShort: (taken: string, missing: string) =>
-    `${taken} worth of powder taken: that is ${missing} more than the shelf had. Put the shelf right with \`/batch stock\`.`,
+    `${taken} worth of powder taken: that is ${missing} more than the shelf had. Put the shelf right with \`/batch restock\`.`,
   concentrateTaken: (taken: string, left: string) =>
     `${taken} of concentrate taken from the shelf, ${left} left.`,
   powderTaken: (taken: string, left: string) =>

@@ -14,8 +14,9 @@ export const batchShelf = defineCommand({
   handle: (_, { stores, class: { id } }) => words.shelfReply(stores.shelf.list(id)),
 });
 
-export const batchStock = defineCommand({
-  name: "batch stock",
+export const batchRestock = defineCommand({
+  name: "batch restock",
+  was: ["batch stock"],
   summary: "Note packs that came to the shelf, or put right how much is left",
   options: z.object({
     product: z.string().trim().min(1).max(60).describe("Name on the pack"),

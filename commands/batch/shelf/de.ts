@@ -12,7 +12,7 @@ export const de: ShelfWords = {
   powder: (product, ml, kind, strength, size) =>
     `${product}: Pulver für ${ml} ${batch.kind[kind]} (${strength}), Packungen für ${size}`,
   empty:
-    "Im Regal ist nichts notiert. Eine Hilfskraft oder die Lehrkraft notiert, was kommt: `/batch stock`.",
+    "Im Regal ist nichts notiert. Eine Hilfskraft oder die Lehrkraft notiert, was kommt: `/batch restock`.",
   title: "**Im Regal**",
   now: (ml, line) => `Jetzt **${ml}**. ${line}.`,
 };

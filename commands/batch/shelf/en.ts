@@ -10,7 +10,7 @@ export const en = {
     `${product}: ${ml} of concentrate for ${batch.kind[kind]} ${strength}, bottles of ${size}`,
   powder: (product: string, ml: string, kind: BatchKind, strength: string, size: string) =>
     `${product}: powder for ${ml} of ${batch.kind[kind]} ${strength}, packs for ${size}`,
-  empty: "Nothing is noted on the shelf. An aide or the teacher notes what comes: `/batch stock`.",
+  empty: "Nothing is noted on the shelf. An aide or the teacher notes what comes: `/batch restock`.",
   title: "**On the shelf**",
   now: (ml: string, line: string) => `**${ml}** now. ${line}.`,
 };

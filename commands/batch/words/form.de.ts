@@ -103,7 +103,7 @@ export const forms: Forms = {
     summary: "Welche Konzentrate und Pulver der Kurs hat",
     options: {},
   },
-  "batch stock": {
+  "batch restock": {
     summary: "Notieren, was ins Regal kam, oder richtigstellen, wie viel noch da ist",
     options: {
       product: "Name auf der Packung",

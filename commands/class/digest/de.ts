@@ -5,7 +5,7 @@ export const de: DigestWords = {
   before: (lead, upcoming) =>
     `**${lead}** vor jeder Stunde: was bereitsteht, was müde ist, was anzusetzen ist. ${upcoming}`,
   nextComes: (relative) => `Das nächste Mal ${relative}.`,
-  noPeriods: "Der Kurs hat noch keine Stunden: `/class bell`.",
+  noPeriods: "Der Kurs hat noch keine Stunden: `/class periods`.",
   week: (day, time) => `**${day} ${time}**: Filme, Liter und Abfall der Woche.`,
   quiet: (from, to) =>
     `**${from}-${to}** Ruhe: Warnungen, die warten können, warten. Rufe am Becken warten nie.`,

@@ -5,7 +5,7 @@ export const en = {
   before: (lead: string, upcoming: string) =>
     `**${lead}** before each period: what is ready, what is tired, what to mix. ${upcoming}`,
   nextComes: (relative: string) => `The next one comes ${relative}.`,
-  noPeriods: "The class has no periods yet: `/class bell`.",
+  noPeriods: "The class has no periods yet: `/class periods`.",
   week: (day: string, time: string) => `**${day} ${time}**: the week's rolls, litres and waste.`,
   quiet: (from: string, to: string) =>
     `**${from}-${to}** quiet: warnings that can wait do. Calls at the sink never do.`,

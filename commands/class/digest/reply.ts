@@ -35,7 +35,7 @@ export function digestReply(habits: Habits, zone: string, next: Sitting | null, 
       zone,
     },
     actions: [
-      { label: words().periods, line: makeLine("class bell", {}) },
+      { label: words().periods, line: makeLine("class periods", {}) },
       { label: words().setup, line: makeLine("class setup", {}) },
     ],
   };

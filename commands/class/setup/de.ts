@@ -40,7 +40,7 @@ export const de: SetupWords = {
     channel: "Welcher Kanal spricht zum ganzen Kurs? Geh dorthin und drück den Knopf.",
     roles:
       "Welche Rolle des Servers macht zur Hilfskraft, welche zur Lehrkraft? `/class setup aiderole:… teacherrole:…`",
-    bell: "Wann trifft sich der Kurs? `/class bell days:mo, mi from:18:00 to:20:30`",
+    bell: "Wann trifft sich der Kurs? `/class periods days:mo, mi from:18:00 to:20:30`",
     sinks:
       "Wie viele können zugleich mit einer Dose an den Becken stehen, vom Eingießen bis zum Ende des Fixierbads?",
     washplaces: "Wie viele Dosen können zugleich wässern?",

@@ -45,7 +45,7 @@ export const en = {
     channel: "Which channel speaks to the whole class? Go there and press the button.",
     roles:
       "Which of the server's roles makes an aide, which a teacher? `/class setup aiderole:… teacherrole:…`",
-    bell: "When does the class meet? `/class bell days:mon, wed from:18:00 to:20:30`",
+    bell: "When does the class meet? `/class periods days:mon, wed from:18:00 to:20:30`",
     sinks: "How many can stand at the sinks with a tank at once, from pour-in to the end of the fixer?",
     washplaces: "How many tanks can wash at once?",
     dryslots: "How many films can hang to dry at once?",

@@ -1,7 +1,7 @@
 import type { Forms } from "../../forms.ts";
 
 export const forms: Forms = {
-  "class bell": {
+  "class periods": {
     summary: "Die Stunden des Kurses; ihr Ende ist die Klingel, an der jeder Plan gemessen wird",
     options: {
       days: "Welche Tage, zum Beispiel mo, mi oder mo-fr",
@@ -36,7 +36,7 @@ export const forms: Forms = {
       keep: "yes: den Kurs doch behalten",
     },
   },
-  "class fit": {
+  "class turns": {
     summary: "Werden alle Dosen bis zur Klingel fertig? Reihenfolge, spätestes Eingießen, wer wartet",
     options: {
       loads: "So viele Dosenfüllungen mehr, als einen Plan oder einen Lauf haben",

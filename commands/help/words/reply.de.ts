@@ -42,7 +42,7 @@ export const de: HelpWords = {
       "`/caution` (Sicherheit und Abfall)",
     ],
     aide: ["`/batch status` (Flaschen)"],
-    teacher: ["`/class board`, `/class fit`, `/class say`"],
+    teacher: ["`/class board`, `/class turns`, `/class say`"],
   },
   alwaysThere: (list) => `Immer da: ${list}. Was ich von dir behalte: \`/mine show\`.`,
 };

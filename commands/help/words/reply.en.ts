@@ -43,7 +43,7 @@ export const en = {
       "`/caution` (safety and waste)",
     ],
     aide: ["`/batch status` (bottles)"],
-    teacher: ["`/class board`, `/class fit`, `/class say`"],
+    teacher: ["`/class board`, `/class turns`, `/class say`"],
   },
   alwaysThere: (list: string) => `Always there: ${list}. What I keep of you: \`/mine show\`.`,
 };

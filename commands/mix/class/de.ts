@@ -29,9 +29,9 @@ export const de: ClassWords = {
   ofSize: (count, ml) => `${count} zu ${formatMl(ml)}`,
   bottles: (sizes) => `Flaschen: ${joinAnd(sizes)}.`,
 
-  usualNotNoted: "Was der Kurs benutzt, ist nicht eingetragen: `/batch stock`.",
+  usualNotNoted: "Was der Kurs benutzt, ist nicht eingetragen: `/batch restock`.",
   notOnShelf: (ml) =>
-    `Im Regal ist nichts eingetragen (\`/batch stock\`): Halte ${formatMl(ml)} davon bereit.`,
+    `Im Regal ist nichts eingetragen (\`/batch restock\`): Halte ${formatMl(ml)} davon bereit.`,
   shelfEnough: (ml) => `Im Regal sind ${formatMl(ml)}: genug.`,
   buy: (shelfMl, packs, packMl) =>
     `Im Regal sind ${formatMl(shelfMl)}: **Kauf ${packs} ${packs === 1 ? "Packung" : "Packungen"}** zu ${formatMl(packMl)}.`,

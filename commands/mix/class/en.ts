@@ -34,8 +34,8 @@ export const en = {
   ofSize: (count: number, ml: number) => `${count} of ${formatMl(ml)}`,
   bottles: (sizes: readonly string[]) => `Bottles: ${joinAnd(sizes)}.`,
 
-  usualNotNoted: "What the class uses is not noted: `/batch stock`.",
-  notOnShelf: (ml: number) => `Not noted on the shelf (\`/batch stock\`): have ${formatMl(ml)} of it.`,
+  usualNotNoted: "What the class uses is not noted: `/batch restock`.",
+  notOnShelf: (ml: number) => `Not noted on the shelf (\`/batch restock\`): have ${formatMl(ml)} of it.`,
   shelfEnough: (ml: number) => `The shelf has ${formatMl(ml)}: enough.`,
   buy: (shelfMl: number, packs: number, packMl: number) =>
     `The shelf has ${formatMl(shelfMl)}: **buy ${countOf(packs, "pack")}** of ${formatMl(packMl)}.`,

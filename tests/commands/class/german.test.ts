@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { boardOf } from "../../../commands/class/board.ts";
 import { boardText } from "../../../commands/class/board-words.ts";
-import { sayCalendarFaults, sayCalendarNotes } from "../../../commands/class/bell/file-words.ts";
-import { fitReply, type FitAnswer, type FitLine } from "../../../commands/class/fit/reply.ts";
+import { sayCalendarFaults, sayCalendarNotes } from "../../../commands/class/periods/file-words.ts";
+import { fitReply, type FitAnswer, type FitLine } from "../../../commands/class/turns/reply.ts";
 import { outlastWords } from "../../../commands/class/outlast-words.ts";
 import type { OutlastVerdict } from "../../../commands/class/outlast.ts";
 import { clockFaultWords, periodFaultWords } from "../../../commands/class/period-words.ts";
@@ -64,17 +64,17 @@ describe("every command for the class", () => {
     "/class setup channel:here",
     "/class setup aiderole:Labor",
     "/class setup sinks:1 washplaces:1 dryslots:1",
-    "/class bell",
-    "/class bell days:mo, mi from:18 Uhr to:20:30 name:Abendkurs",
-    "/class bell days:do from:17:00 to:20:30",
-    "/class bell days:xx from:18:00 to:19:00",
-    "/class bell days:mo from:1 to:2",
-    "/class bell days:mo from:19:00 to:18:00",
-    "/class bell days:mo from:19:00 to:21:00",
-    "/class bell days:mo",
-    "/class bell remove:9",
-    "/class bell remove:1",
-    '/class bell file:"x"',
+    "/class periods",
+    "/class periods days:mo, mi from:18 Uhr to:20:30 name:Abendkurs",
+    "/class periods days:do from:17:00 to:20:30",
+    "/class periods days:xx from:18:00 to:19:00",
+    "/class periods days:mo from:1 to:2",
+    "/class periods days:mo from:19:00 to:18:00",
+    "/class periods days:mo from:19:00 to:21:00",
+    "/class periods days:mo",
+    "/class periods remove:9",
+    "/class periods remove:1",
+    '/class periods file:"x"',
     "/class digest",
     "/class digest before:90 min day:montags at:8:00 quietfrom:0:00 quietto:0:00",
     "/class digest day:xx",
@@ -82,10 +82,10 @@ describe("every command for the class", () => {
     "/class digest before:20 h",
     "/class board",
     "/class board channel:here",
-    "/class fit",
-    "/class fit loads:1",
-    "/class fit loads:14 by:19:30",
-    "/class fit loads:3 by:1:00",
+    "/class turns",
+    "/class turns loads:1",
+    "/class turns loads:14 by:19:30",
+    "/class turns loads:3 by:1:00",
     "/class role person:Iris role:student",
     "/class role person:Niemand role:aide",
     "/class say hallo",
@@ -138,12 +138,12 @@ describe("the bell in German", () => {
   it("lists its periods, one or several", () => {
     const room = germanRoom();
     // The clock stands at Thursday 18:00.
-    const one = room.teacher("/class bell days:do from:17:00 to:20:30 name:Abendkurs");
+    const one = room.teacher("/class periods days:do from:17:00 to:20:30 name:Abendkurs");
     expect(one).toContain(
       "Notiert: 1 Stunde.\n**1 Stunde** in der Woche (UTC):\n1. Donnerstag 17:00-20:30, Abendkurs",
     );
     expect(one).toContain("Die Klingel läutet um 20:30:00, in 150 min.");
-    expect(room.teacher("/class bell days:mo from:8:00 to:9:30")).toContain(
+    expect(room.teacher("/class periods days:mo from:8:00 to:9:30")).toContain(
       "**2 Stunden** in der Woche (UTC):",
     );
   });

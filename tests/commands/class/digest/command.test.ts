@@ -12,7 +12,7 @@ describe("/class digest", () => {
 
   test("sets each part, and the others stay", () => {
     const room = createRoom();
-    room.says("Iris", "/class bell days:mon from:18:00 to:20:30", "teacher");
+    room.says("Iris", "/class periods days:mon from:18:00 to:20:30", "teacher");
     const { reply } = room.asks(
       "Iris",
       "/class digest before:90 min day:fri at:6 pm quietfrom:21:00",

@@ -68,26 +68,30 @@ describe("/class setup", () => {
   });
 });
 
-describe("/class bell", () => {
+describe("/class periods", () => {
   it("adds, lists and takes off periods, and says when the bell rings", () => {
     const room = createRoom();
-    const added = room.says("Iris", "/class bell days:mon, thu from:18:00 to:20:30 name:Evening", "teacher");
+    const added = room.says(
+      "Iris",
+      "/class periods days:mon, thu from:18:00 to:20:30 name:Evening",
+      "teacher",
+    );
     expect(added).toContain("**2 periods** a week (UTC):");
     // The clock stands at Thursday 18:00.
     expect(added).toContain("The bell rings at 20:30:00, in 150 min.");
-    expect(room.says("Iris", "/class bell remove:2", "teacher")).toContain(
+    expect(room.says("Iris", "/class periods remove:2", "teacher")).toContain(
       "Taken off: Thursday 18:00-20:30, Evening.",
     );
-    expect(room.says("Iris", "/class bell", "teacher")).toContain("The next one begins");
+    expect(room.says("Iris", "/class periods", "teacher")).toContain("The next one begins");
   });
 
   it("refuses in words what it can't read", () => {
     const room = createRoom();
     const ask = (line: string): string | null => room.asks("Iris", line, "teacher").code;
-    expect(ask("/class bell days:mon from:18:00")).toBe("ERR_INCOMPLETE");
-    expect(ask("/class bell days:noday from:18:00 to:19:00")).toBe("ERR_NO_DAYS");
-    expect(ask("/class bell days:mon from:6 to:19:00")).toBe("ERR_NO_CLOCK");
-    expect(ask("/class bell remove:1")).toBe("ERR_NO_SUCH_PERIOD");
+    expect(ask("/class periods days:mon from:18:00")).toBe("ERR_INCOMPLETE");
+    expect(ask("/class periods days:noday from:18:00 to:19:00")).toBe("ERR_NO_DAYS");
+    expect(ask("/class periods days:mon from:6 to:19:00")).toBe("ERR_NO_CLOCK");
+    expect(ask("/class periods remove:1")).toBe("ERR_NO_SUCH_PERIOD");
   });
 });
 

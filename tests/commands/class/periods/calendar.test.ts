@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { Temporal } from "temporal-polyfill";
-import { ianaClock, ownClock } from "../../../../commands/class/bell/zone.ts";
-import { findClashes, readCalendar } from "../../../../commands/class/bell/calendar.ts";
+import { ianaClock, ownClock } from "../../../../commands/class/periods/zone.ts";
+import { findClashes, readCalendar } from "../../../../commands/class/periods/calendar.ts";
 import { createRoom } from "../../../support/room.ts";
 import { formatPeriod } from "../../../../commands/class/periods.ts";
 
@@ -272,9 +272,9 @@ describe("a school's file", () => {
   });
 });
 
-describe("/class bell file:", () => {
+describe("/class periods file:", () => {
   const line = (text: string, more = ""): string =>
-    `/class bell ${more}file:"${text.replace(/(["\\])/g, "\\$1")}"`;
+    `/class periods ${more}file:"${text.replace(/(["\\])/g, "\\$1")}"`;
 
   it("takes the weekly events over and says what it left out", () => {
     const room = createRoom();
@@ -289,7 +289,7 @@ describe("/class bell file:", () => {
 
   it("takes nothing where anything is wrong or in the way, and all in its place where that is said", () => {
     const room = createRoom();
-    room.says("Iris", "/class bell days:thu from:17:00 to:19:00 name:Club", "teacher");
+    room.says("Iris", "/class periods days:thu from:17:00 to:19:00 name:Club", "teacher");
     const refused = room.asks("Iris", line(SCHOOL), "teacher");
     expect(refused.code).toBe("ERR_CALENDAR");
     expect(refused.reply.text).toContain(

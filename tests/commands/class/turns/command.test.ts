@@ -5,7 +5,7 @@ import { createRoom, type Room } from "../../../support/room.ts";
 // The clock of the room stands at Thursday, 15 January 2026, 18:00 UTC.
 function withBell(to: string): Room {
   const room = createRoom();
-  room.says("Iris", `/class bell days:thu from:18:00 to:${to}`, "teacher");
+  room.says("Iris", `/class periods days:thu from:18:00 to:${to}`, "teacher");
   return room;
 }
 
@@ -14,12 +14,12 @@ function plans(room: Room, person: string): void {
   room.stores.plans.add(1, `room:${person.toLowerCase()}`, aPlan(), room.clock.now());
 }
 
-describe("/class fit", () => {
+describe("/class turns", () => {
   it("says that all can be done, with each student's latest pour-in", () => {
     const room = withBell("20:30");
     plans(room, "Mina");
     plans(room, "Ben");
-    const text = room.says("Iris", "/class fit", "teacher");
+    const text = room.says("Iris", "/class turns", "teacher");
     expect(text).toContain("**All 2 tanks** can be dry, cut and sleeved by the bell at 20:30:00.");
     // 980 s at the sink, 280 s wash, 1200 s drying, 180 s cutting before 20:30: 19:46.
     expect(text).toMatch(/1\. Ben \(P2\) and Mina \(P1\): pour in 18:00:00, at the latest \*\*19:46:00\*\*/);
@@ -28,7 +28,7 @@ describe("/class fit", () => {
   it("lets films dry overnight where the bell comes sooner", () => {
     const room = withBell("18:25");
     plans(room, "Mina");
-    const text = room.says("Mina", "/class fit");
+    const text = room.says("Mina", "/class turns");
     expect(text).toContain(
       "**The one tank** can hang by the bell at 18:25:00 and dry overnight. None can be dry",
     );
@@ -39,7 +39,7 @@ describe("/class fit", () => {
     const room = withBell("18:45");
     room.says("Iris", "/class setup sinks:1", "teacher");
     for (const person of ["Mina", "Ben", "Ola"]) plans(room, person);
-    const { reply } = room.asks("Iris", "/class fit", "teacher");
+    const { reply } = room.asks("Iris", "/class turns", "teacher");
     expect(reply.text).toContain("**2 of 3** tanks can hang by the bell");
     expect(reply.text).toContain("**Must wait for next time:** Ola (P3).");
     expect(reply.fields).toMatchObject({ bottleneck: "sinks", hungByBell: 2, tanks: 3 });
@@ -52,15 +52,15 @@ describe("/class fit", () => {
     room.says("Mina", "/run start");
     room.says("Mina", "/run next");
     plans(room, "Ben");
-    const text = room.says("Iris", "/class fit", "teacher");
+    const text = room.says("Iris", "/class turns", "teacher");
     expect(text).toContain("Mina (R1): under way");
     expect(text).toMatch(/Ben \(P2\): pour in 18:16:20/);
   });
 
   it("answers before the class begins, from its first minute on", () => {
     const room = createRoom();
-    room.says("Iris", "/class bell days:fri from:18:00 to:20:30", "teacher");
-    const { reply } = room.asks("Iris", "/class fit loads:12 developing:9:00", "teacher");
+    room.says("Iris", "/class periods days:fri from:18:00 to:20:30", "teacher");
+    const { reply } = room.asks("Iris", "/class turns loads:12 developing:9:00", "teacher");
     expect(reply.fields).toMatchObject({ tanks: 12, bellAtMs: Date.UTC(2026, 0, 16, 20, 30) });
     const [first] = (reply.fields?.["loads"] ?? []) as { pourInAtMs: number }[];
     expect(first?.pourInAtMs).toBe(Date.UTC(2026, 0, 16, 18));
@@ -71,17 +71,17 @@ describe("/class fit", () => {
     const room = withBell("20:30");
     plans(room, "Mina");
     room.away(13 * 3600);
-    expect(room.asks("Iris", "/class fit", "teacher").code).toBe("ERR_NOTHING_TO_FIT");
-    expect(room.asks("Iris", "/class fit loads:2 by:3:00", "teacher").code).toBe("ERR_BELL_PAST");
+    expect(room.asks("Iris", "/class turns", "teacher").code).toBe("ERR_NOTHING_TO_FIT");
+    expect(room.asks("Iris", "/class turns loads:2 by:3:00", "teacher").code).toBe("ERR_BELL_PAST");
     for (const tank of [1, 2, 3, 4]) room.says("Mina", `/tank report tank:${tank} fault:leaks`);
-    const { reply } = room.asks("Iris", "/class fit loads:2 by:20:00", "teacher");
+    const { reply } = room.asks("Iris", "/class turns loads:2 by:20:00", "teacher");
     expect(reply.fields).toMatchObject({ bottleneck: "tanks" });
   });
 
   it("works out thirty tanks in well under a second", () => {
     const room = withBell("22:00");
     const before = performance.now();
-    room.says("Iris", "/class fit loads:30 films:2", "teacher");
+    room.says("Iris", "/class turns loads:30 films:2", "teacher");
     expect(performance.now() - before).toBeLessThan(1000);
   });
 });

@@ -9,7 +9,7 @@ export const en = {
   load: (number: number) => `Tank load ${number}`,
   loads: (numbers: string) => `Tank loads ${numbers}`,
   noBell: (tanks: number, last: string) =>
-    `**${countOf(tanks, "tank")}**: all dry at ${last}. The class has no bell to hold this against: \`/class bell\`.`,
+    `**${countOf(tanks, "tank")}**: all dry at ${last}. The class has no bell to hold this against: \`/class periods\`.`,
   allDone: (tanks: number, bell: string) =>
     `${allOf(tanks)} can be dry, cut and sleeved by the bell at ${bell}.`,
   allHung: (tanks: number, bell: string, done: number) =>
@@ -34,7 +34,7 @@ export const en = {
   underWay: (label: string, end: string) => `${label}: under way, ${end}`,
   pourIn: (label: string, time: string, latest: string | null, end: string) =>
     `${label}: pour in ${time}${latest === null ? "" : `, at the latest **${latest}**`}; ${end}`,
-  nothing: "Nobody has a plan or a run now. Ask for so many tanks: `/class fit loads:12 developing:9:00`.",
+  nothing: "Nobody has a plan or a run now. Ask for so many tanks: `/class turns loads:12 developing:9:00`.",
   bellPast: (typed: string) =>
     `${typed} is over already. Name a later bell, or leave it out for the class's own.`,
 };

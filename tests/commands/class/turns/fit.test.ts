@@ -7,10 +7,10 @@ import {
   type FitJob,
   type Placed,
   type Places,
-} from "../../../../commands/class/fit/fit.ts";
-import { latestInOrder } from "../../../../commands/class/fit/latest.ts";
-import { findOrder, lowerBounds } from "../../../../commands/class/fit/order.ts";
-import { createUse } from "../../../../commands/class/fit/use.ts";
+} from "../../../../commands/class/turns/fit.ts";
+import { latestInOrder } from "../../../../commands/class/turns/latest.ts";
+import { findOrder, lowerBounds } from "../../../../commands/class/turns/order.ts";
+import { createUse } from "../../../../commands/class/turns/use.ts";
 
 const NEVER = 1e9;
 const ONE_OF_EACH: Places = { sinks: 1, washPlaces: 1, drySlots: 1, tanks: 1 };

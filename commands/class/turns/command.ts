@@ -19,8 +19,9 @@ const PLAN_LIVES_MS = 12 * 3600_000;
 /** Where nobody says how long: a middling developing time. */
 const USUAL_DEVELOPING_SECONDS = 540;
 
-export const classFit = defineCommand({
-  name: "class fit",
+export const classTurns = defineCommand({
+  name: "class turns",
+  was: ["class fit"],
   summary: "Will all tanks be done by the bell? The order, the latest pour-ins, who must wait",
   options: z.object({
     loads: z.coerce
@@ -34,7 +35,7 @@ export const classFit = defineCommand({
     films: z.coerce.number().int().min(1).max(8).default(1).describe("Films in each of these"),
     by: z.string().trim().min(1).max(12).optional().describe("Another bell than the class's, like 20:30"),
   }),
-  who: whoMay("class fit"),
+  who: whoMay("class turns"),
   visibility: "private",
   handle({ loads, developing, films, by }, context) {
     const { habits, zone } = context.class;

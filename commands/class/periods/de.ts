@@ -3,7 +3,7 @@ import type { BellWords } from "./en.ts";
 const stunden = (count: number): string => (count === 1 ? "1 Stunde" : `${count} Stunden`);
 
 export const de: BellWords = {
-  none: "Der Kurs hat noch keine Stunden: `/class bell days:mo, mi from:18:00 to:20:30 name:Abendkurs`.",
+  none: "Der Kurs hat noch keine Stunden: `/class periods days:mo, mi from:18:00 to:20:30 name:Abendkurs`.",
   count: (periods, zone) => `**${stunden(periods)}** in der Woche (${zone}):`,
   setup: "Einrichtung",
   rings: (time, relative) => `Die Klingel läutet um ${time}, ${relative}.`,
@@ -15,5 +15,5 @@ export const de: BellWords = {
   incomplete: "Sag alle drei: `days:mo, mi from:18:00 to:20:30`.",
   noneToRemove: "Es gibt keine Stunde, die man herausnehmen könnte.",
   noSuchPeriod: (number, count) =>
-    `Eine Stunde ${number} gibt es nicht. Sie gehen von 1 bis ${count}: sieh \`/class bell\`.`,
+    `Eine Stunde ${number} gibt es nicht. Sie gehen von 1 bis ${count}: sieh \`/class periods\`.`,
 };

@@ -11,8 +11,9 @@ import { addPeriods, parseClock, parseDays, type PeriodFault } from "../periods.
 import { answer } from "../setup.ts";
 import { whoMay } from "../../who.ts";
 
-export const classBell = defineCommand({
-  name: "class bell",
+export const classPeriods = defineCommand({
+  name: "class periods",
+  was: ["class bell"],
   summary: "The class's periods; the end of one is the bell every plan is held against",
   options: z.object({
     days: z.string().trim().min(1).max(80).optional().describe("Which days, like mon, wed or mon-fri"),
@@ -31,7 +32,7 @@ export const classBell = defineCommand({
       .describe("yes: the file's periods take the place of all there are"),
     remove: z.coerce.number().int().min(1).max(60).optional().describe("Takes off the period of this number"),
   }),
-  who: whoMay("class bell"),
+  who: whoMay("class periods"),
   visibility: "private",
   handle({ days, from, to, name, file, replace, remove }, context) {
     const { periods } = context.class.habits;

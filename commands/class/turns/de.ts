@@ -6,7 +6,7 @@ export const de: FitWords = {
   load: (number) => `Dosenfüllung ${number}`,
   loads: (numbers) => `Dosenfüllungen ${numbers}`,
   noBell: (tanks, last) =>
-    `**${tanks === 1 ? "1 Dose" : `${tanks} Dosen`}**: alles trocken um ${last}. Der Kurs hat keine Klingel, an der sich das messen ließe: \`/class bell\`.`,
+    `**${tanks === 1 ? "1 Dose" : `${tanks} Dosen`}**: alles trocken um ${last}. Der Kurs hat keine Klingel, an der sich das messen ließe: \`/class periods\`.`,
   allDone: (tanks, bell) =>
     tanks === 1
       ? `**Die eine Dose** kann bis zur Klingel um ${bell} trocken, geschnitten und eingehüllt sein.`
@@ -35,7 +35,7 @@ export const de: FitWords = {
   pourIn: (label, time, latest, end) =>
     `${label}: eingießen ${time}${latest === null ? "" : `, spätestens **${latest}**`}; ${end}`,
   nothing:
-    "Niemand hat jetzt einen Plan oder einen Lauf. Frag nach so vielen Dosen: `/class fit loads:12 developing:9:00`.",
+    "Niemand hat jetzt einen Plan oder einen Lauf. Frag nach so vielen Dosen: `/class turns loads:12 developing:9:00`.",
   bellPast: (typed) =>
     `${typed} ist schon vorbei. Nenn eine spätere Klingel, oder lass sie weg: dann gilt die des Kurses.`,
 };

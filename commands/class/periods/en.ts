@@ -3,7 +3,7 @@ import { countOf } from "../../speech/wording.ts";
 /* Periods and instants come worded. */
 
 export const en = {
-  none: "The class has no periods yet: `/class bell days:mon, wed from:18:00 to:20:30 name:Evening class`.",
+  none: "The class has no periods yet: `/class periods days:mon, wed from:18:00 to:20:30 name:Evening class`.",
   count: (periods: number, zone: string) => `**${countOf(periods, "period")}** a week (${zone}):`,
   setup: "Set-up",
   rings: (time: string, relative: string) => `The bell rings at ${time}, ${relative}.`,
@@ -15,6 +15,6 @@ export const en = {
   incomplete: "Say all three: `days:mon, wed from:18:00 to:20:30`.",
   noneToRemove: "There is no period to take off.",
   noSuchPeriod: (number: number, count: number) =>
-    `There is no period ${number}. They are numbered 1 to ${count}: see \`/class bell\`.`,
+    `There is no period ${number}. They are numbered 1 to ${count}: see \`/class periods\`.`,
 };
 export type BellWords = typeof en;
