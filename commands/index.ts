@@ -16,6 +16,7 @@ import { classRole, classSetup } from "./class/setup/command.ts";
 import type { Command } from "./define.ts";
 import { help } from "./help/command.ts";
 import { classForget, mineErase, mineExport, mineLanguage, mineShow } from "./mine/command.ts";
+import { classPhone, minePhone } from "./mine/phone/command.ts";
 import { mixClass } from "./mix/class/command.ts";
 import { mixDilute, mixTemper } from "./mix/command.ts";
 import { plan, planCurve } from "./plan/command.ts";
@@ -75,11 +76,13 @@ export const commands: readonly Command[] = [
   classTurns,
   classBoard,
   classReport,
+  classPhone,
   classForget,
   classErase,
   mineShow,
   mineExport,
   mineLanguage,
+  minePhone,
   mineErase,
   tankList,
   tankReport,

@@ -55,6 +55,7 @@ export const WHO = {
   "class say": "teacher",
   "class said": "teacher",
   "class report": "teacher",
+  "class phone": "aide",
   "class forget": "teacher",
   "class erase": "teacher",
   "mix dilute": "student",
@@ -63,6 +64,7 @@ export const WHO = {
   "mine show": "student",
   "mine export": "student",
   "mine language": "student",
+  "mine phone": "student",
   "mine erase": "student",
 } as const satisfies Record<string, Role>;
 

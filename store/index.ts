@@ -25,6 +25,7 @@ import { createCueStore, type CueStore } from "./cues.ts";
 import { createOutboxStore, type OutboxStore } from "./outbox.ts";
 import { createRollStore, type RollStore } from "./rolls.ts";
 import { createPrivacyStore, type PrivacyStore } from "./privacy.ts";
+import { createReturnCodeStore, type ReturnCodeStore } from "./return-codes.ts";
 import { createRoomStore, type RoomStore } from "./room.ts";
 import { createSayStore, type SayStore } from "./says.ts";
 import { createShelfStore, type ShelfStore } from "./shelf.ts";
@@ -49,6 +50,7 @@ export interface Stores {
   readonly time: TimeStore;
   readonly messages: MessageStore;
   readonly rooms: RoomStore;
+  readonly returnCodes: ReturnCodeStore;
   readonly says: SayStore;
   readonly boards: BoardStore;
   readonly photos: PhotoStore;
@@ -96,6 +98,7 @@ export function openStores(path: string): Stores {
     rolls: createRollStore(db),
     messages: createMessageStore(db),
     rooms: createRoomStore(db),
+    returnCodes: createReturnCodeStore(db),
     says: createSayStore(db),
     boards: createBoardStore(db),
     photos: createPhotoStore(db),

@@ -166,4 +166,15 @@ export const MIGRATIONS: readonly string[] = [
   alter table classes add column calendar_token text;
   create unique index classes_calendar on classes (calendar_token);
   `,
+  `
+  -- What a person takes their place with on another device, once and for a few minutes. The code is kept as its hash.
+  create table return_codes (
+    class_id integer not null,
+    person_id text not null,
+    code_hash text not null unique,
+    until_at integer not null,
+    primary key (class_id, person_id),
+    foreign key (class_id, person_id) references members (class_id, person_id) on delete cascade
+  ) strict, without rowid;
+  `,
 ];

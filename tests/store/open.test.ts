@@ -16,6 +16,7 @@ const LANDED: readonly string[] = [
   "1d5271d0fdfd",
   "c756f685d958",
   "254df74cbb47",
+  "3b1338f991f7",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

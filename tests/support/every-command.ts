@@ -65,10 +65,12 @@ export const EVERY_COMMAND = {
   "class said": {},
   "class report": {},
   "class digest": {},
+  "class phone": { person: "Nobody" },
   "class forget": { person: "Nobody" },
   "class erase": {},
   "mine show": {},
   "mine export": {},
   "mine language": { language: "en" },
+  "mine phone": {},
   "mine erase": {},
 } as const satisfies Record<GuardedCommand, Options>;

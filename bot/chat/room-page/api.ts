@@ -1,5 +1,5 @@
 import type { Language } from "../../../commands/speech/language.ts";
-import type { CommandCard, DoorCode, DoorSheet, DoorState } from "../room/wire.ts";
+import type { CommandCard, DoorCode, DoorSheet, DoorState, ReturnCode } from "../room/wire.ts";
 
 /* The few things asked over plain HTTP: the door, the command cards, the keys. */
 
@@ -36,7 +36,11 @@ export const api = {
   joinStaff: (code: string, name: string, passphrase: string) =>
     ask("/api/staff", { code, name, passphrase }),
   joinDemo: (name: string, role: "student" | "teacher") => ask("/api/demo", { name, role }),
-  leave: () => ask("/api/leave", {}),
+  return: (code: string) => ask("/api/return", { code }),
+  ownCode: () => ask<ReturnCode>("/api/return/own", {}),
+  codeFor: (personId: string) => ask<ReturnCode>("/api/return/for", { personId }),
+  /** Not `isSure`: refused while a film of theirs runs. */
+  leave: (isSure: boolean) => ask("/api/leave", { isSure }),
   door: () => ask<DoorSheet>("/api/door"),
   rotate: () => ask<DoorSheet>("/api/door/rotate", {}),
   calendar: (isOn: boolean) => ask<DoorSheet>("/api/door/calendar", { isOn }),

@@ -2,13 +2,14 @@ import { useState } from "preact/hooks";
 import { api, type Answer, type DoorFault } from "./api.ts";
 import { Field } from "./field.tsx";
 import { keepHere, readKept } from "./kept.ts";
+import { ReturnDoor } from "./returning.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { Said } from "./said.tsx";
 import { useWords } from "./words.ts";
 
 /** The code of a QR picture stands behind the `#`, which a browser sends to nobody. */
-function codeFromAddress(): string {
-  return new URLSearchParams(location.hash.slice(1)).get("code") ?? "";
+function fromAddress(key: "code" | "return"): string {
+  return new URLSearchParams(location.hash.slice(1)).get(key) ?? "";
 }
 
 interface DoorPageProps {
@@ -20,7 +21,10 @@ export function DoorPage({ demo, onGuide }: DoorPageProps) {
   const words = useWords();
   const room = useRoom();
   const farewell = useRoomPart((state) => state.farewell);
-  const [wantsCode, setWantsCode] = useState(demo === null || codeFromAddress() !== "");
+  const [wantsCode, setWantsCode] = useState(
+    demo === null || fromAddress("code") !== "" || fromAddress("return") !== "",
+  );
+  const [isReturning, setReturning] = useState(fromAddress("return") !== "");
   const [isBusy, setBusy] = useState(false);
   const [fault, setFault] = useState<DoorFault | null>(null);
 
@@ -29,7 +33,7 @@ export function DoorPage({ demo, onGuide }: DoorPageProps) {
     setFault(null);
     const answer = await asking;
     if (answer.ok) {
-      keepHere("name", name);
+      if (name !== "") keepHere("name", name);
       history.replaceState(null, "", location.pathname);
       await room.enter();
     } else setFault(answer.code);
@@ -56,8 +60,10 @@ export function DoorPage({ demo, onGuide }: DoorPageProps) {
       )}
       {demo && !wantsCode ? (
         <DemoDoor className={demo.className} onGuide={onGuide} {...shared} />
+      ) : isReturning ? (
+        <ReturnDoor code={fromAddress("return")} onNew={() => setReturning(false)} {...shared} />
       ) : (
-        <CodeDoor {...shared} />
+        <CodeDoor onReturn={() => setReturning(true)} {...shared} />
       )}
       {demo && (
         <button class="quiet" type="button" onClick={() => setWantsCode(!wantsCode)}>
@@ -68,7 +74,7 @@ export function DoorPage({ demo, onGuide }: DoorPageProps) {
   );
 }
 
-interface DoorProps {
+export interface DoorProps {
   readonly isBusy: boolean;
   enter(name: string, asking: Promise<Answer<unknown>>): Promise<void>;
 }
@@ -115,10 +121,10 @@ function DemoDoor({
   );
 }
 
-function CodeDoor({ isBusy, enter }: DoorProps) {
-  const { door } = useWords();
+function CodeDoor({ isBusy, enter, onReturn }: DoorProps & { onReturn: () => void }) {
+  const { door, returning } = useWords();
   const [isStaff, setStaff] = useState(false);
-  const [code, setCode] = useState(codeFromAddress());
+  const [code, setCode] = useState(fromAddress("code"));
   const [name, setName] = useState(readKept("name", ""));
   const [passphrase, setPassphrase] = useState("");
   return (
@@ -164,6 +170,11 @@ function CodeDoor({ isBusy, enter }: DoorProps) {
       <button class="quiet" type="button" onClick={() => setStaff(!isStaff)}>
         {isStaff ? door.asStudent : door.asStaff}
       </button>
+      {!isStaff && (
+        <button class="quiet" type="button" onClick={onReturn}>
+          {returning.been}
+        </button>
+      )}
     </form>
   );
 }

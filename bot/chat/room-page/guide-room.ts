@@ -108,7 +108,6 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
     bot,
     clock: { ...real.clock, now: () => now },
     enter: async () => undefined,
-    leave: async () => undefined,
     say(text, label) {
       log("line", label ?? text, { author: { name: "", isYou: true } });
       const reply = inOwnWords(() => bot.say(text, now));

@@ -1,6 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { DoorSheet } from "../room/wire.ts";
 import { api, type Answer, type DoorFault, type ShownSecrets } from "./api.ts";
+import { ReturnPanel } from "./returning.tsx";
 import { useRoomPart } from "./room-context.ts";
 import { sayInstant } from "./said.tsx";
 import { useWords } from "./words.ts";
@@ -139,7 +140,8 @@ function People({
   sheet: DoorSheet;
   take: (asking: Promise<Answer<DoorSheet>>) => Promise<void>;
 }) {
-  const { keys, roles } = useWords();
+  const { keys, roles, returning } = useWords();
+  const [codeFor, setCodeFor] = useState<string | null>(null);
   const me = useRoomPart((state) => state.facts?.you.id);
   return (
     <ul class="people">
@@ -154,6 +156,17 @@ function People({
               {keys.free}
             </button>
           )}
+          {id !== me && role !== "teacher" && (
+            <button
+              type="button"
+              class="key"
+              aria-expanded={codeFor === id}
+              onClick={() => setCodeFor(codeFor === id ? null : id)}
+            >
+              {returning.forThem}
+            </button>
+          )}
+          {codeFor === id && <ReturnPanel personId={id} />}
           {devices.length > 1 && (
             <ul>
               {devices.map(({ handle, device, seenAt }) => (

@@ -2,25 +2,31 @@ import { useState } from "preact/hooks";
 import { keepHere } from "./kept.ts";
 import { KeysPanel } from "./keys-panel.tsx";
 import { NewClassPanel } from "./new-class.tsx";
+import { LeaveKey, ReturnPanel } from "./returning.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { Sheet } from "./sheet.tsx";
 import type { Theme } from "./state.ts";
 import { LANGUAGES, useWords, type Language } from "./words.ts";
 
-type Panel = "menu" | "keys" | "newClass";
+type Panel = "menu" | "keys" | "newClass" | "phone";
 
 export function Menu({ onClose }: { onClose: () => void }) {
   const words = useWords();
   const { menu } = words;
-  const room = useRoom();
   const facts = useRoomPart((state) => state.facts);
   const [panel, setPanel] = useState<Panel>("menu");
-  const title = { menu: menu.title, keys: words.keys.title, newClass: words.newClass.title }[panel];
+  const title = {
+    menu: menu.title,
+    keys: words.keys.title,
+    newClass: words.newClass.title,
+    phone: words.returning.title,
+  }[panel];
   const isStaff = facts !== null && facts.you.role !== "student";
   return (
     <Sheet title={title} onClose={onClose}>
       {panel === "keys" && <KeysPanel />}
       {panel === "newClass" && <NewClassPanel />}
+      {panel === "phone" && <ReturnPanel />}
       {panel === "menu" && facts && (
         <div class="menu">
           <p class="menu-you">{menu.you(facts.you.name, words.roles[facts.you.role])}</p>
@@ -40,9 +46,12 @@ export function Menu({ onClose }: { onClose: () => void }) {
             </button>
           )}
           <Preferences />
-          <button type="button" class="key danger" onClick={() => void room.leave()}>
-            {menu.leave}
-          </button>
+          {facts.you.role !== "teacher" && (
+            <button type="button" class="key" onClick={() => setPanel("phone")}>
+              {words.returning.menu}
+            </button>
+          )}
+          <LeaveKey />
         </div>
       )}
     </Sheet>

@@ -20,9 +20,8 @@ export interface PageRoom {
   readonly clock: RoomClock;
   readonly alarm: Alarm;
   readonly wake: Wake;
-  /** Looks who we are, and opens the link if we are in. */
+  /** Looks who we are: opens the link if we are in, shows the door if not. */
   enter(): Promise<void>;
-  leave(): Promise<void>;
   /** Sends a typed line, or that of a button with this label. */
   say(text: string, label?: string): void;
   sendStale(id: string): void;
@@ -191,15 +190,10 @@ export function createPageRoom(): PageRoom {
       const me = await api.me();
       if (!me.ok) return store.set({ isUnreachable: true });
       store.set({ door: me.value, isUnreachable: false });
-      if (me.value.state === "out") return undefined;
+      if (me.value.state === "out") return goOut(me.value);
       store.set({ facts: me.value.facts, farewell: null });
       await loadCards();
       return link.open();
-    },
-    async leave() {
-      await api.leave();
-      const me = await api.me();
-      goOut(me.ok ? me.value : OUT);
     },
     say(text, label = undefined) {
       const id = drawCallId();

@@ -1,4 +1,5 @@
 import { guide } from "./guide-words.de.ts";
+import { returning } from "./returning-words.de.ts";
 import type { Words } from "./words.en.ts";
 
 /* Every word of the page, in German. */
@@ -36,6 +37,9 @@ export const de: Words = {
       "Unter diesem Namen ist schon jemand da. Nimm einen anderen, oder bitte die Lehrkraft, ihn unter „Tür“ freizugeben.",
     ERR_PASSPHRASE:
       "Das ist nicht das Kennwort dieses Kurses. Groß und klein und Striche sind gleich; die Zeichen zählen.",
+    ERR_RETURN_CODE: "Dieser Code öffnet nichts: Er gilt einmal, zehn Minuten lang. Hol dir einen neuen.",
+    ERR_BY_PASSPHRASE: "Eine Lehrkraft kommt mit dem Kennwort und demselben Namen herein.",
+    ERR_RUN_OPEN: "Ein Film läuft noch. Melde dieses Gerät unter Menü ab.",
     ERR_TOO_OFTEN: "Zu viele Versuche. Warte fünf Minuten, dann versuch es wieder.",
     ERR_NO_DEMO: "Der erfundene Kurs ist für andere Rechner nicht offen. Nimm einen Kurscode.",
     ERR_ORIGIN:
@@ -224,6 +228,7 @@ export const de: Words = {
   },
 
   guide,
+  returning,
   photo: {
     of: (roll) => `Kontaktbogen von ${roll}`,
     add: "Foto dazulegen",

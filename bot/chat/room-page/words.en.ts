@@ -1,4 +1,5 @@
 import { guide } from "./guide-words.en.ts";
+import { returning } from "./returning-words.en.ts";
 
 /* Every word of the page, in English. Another language is another file of this type. */
 
@@ -34,6 +35,9 @@ export const en = {
     ERR_NAME_TAKEN:
       "Somebody is here under that name. Take another one, or ask your teacher to free it under “Door”.",
     ERR_PASSPHRASE: "That is not the passphrase of this class. Case and dashes do not matter; the signs do.",
+    ERR_RETURN_CODE: "That code opens nothing: it works once, for ten minutes. Get a new one.",
+    ERR_BY_PASSPHRASE: "A teacher comes in with the passphrase and the same name.",
+    ERR_RUN_OPEN: "A film is still running. Leave this device under Menu.",
     ERR_TOO_OFTEN: "Too many tries. Wait five minutes, then try again.",
     ERR_NO_DEMO: "The invented class is not open to other computers. Use a class code.",
     ERR_ORIGIN: "This page was opened in a way the room does not trust. Type its address by hand.",
@@ -218,6 +222,7 @@ export const en = {
   },
 
   guide,
+  returning,
   photo: {
     of: (roll: string) => `Contact sheet of ${roll}`,
     add: "Add a photo",

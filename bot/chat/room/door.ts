@@ -1,5 +1,6 @@
 import type { Role } from "../../../commands/define.ts";
 import type { SchoolClass } from "../../../store/shapes/school.ts";
+import { returnsByCode } from "../../../commands/mine/return.ts";
 import { fail, ok, type Result } from "../../../commands/result.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomStore } from "../../../store/room.ts";
@@ -29,6 +30,10 @@ export interface Door {
     request: DoorRequest & { readonly code: string; readonly passphrase: string },
   ): Promise<Result<Entry, DoorCode>>;
   joinDemo(request: DoorRequest & { readonly role: "student" | "teacher" }): Result<Entry, DoorCode>;
+  /** Somebody of the class on another device, with the code they were given for it. */
+  returnTo(
+    request: Omit<DoorRequest, "name" | "current"> & { readonly code: string },
+  ): Result<Entry, DoorCode>;
   /** For whoever has shown already that they may: no code is asked. */
   enter(classId: number, role: Role, request: DoorRequest): Result<Entry, DoorCode>;
 }
@@ -62,13 +67,18 @@ export function createDoor({ stores, rooms, openDemo }: DoorParts): Door {
       if (holder && !isOwn && !mayTakeBack(classId, holder, role)) return fail<DoorCode>("ERR_NAME_TAKEN");
       const personId = holder?.personId ?? drawPersonId();
       stores.members.see(classId, { id: personId, name }, role, request.now);
-      const token = drawToken();
-      rooms.addSession(
-        { tokenHash: hashToken(token), classId, personId, device: request.device },
-        request.now,
-      );
-      return ok({ token, classId, personId });
+      return ok(admit(classId, personId, request));
     });
+  }
+
+  function admit(
+    classId: number,
+    personId: string,
+    { device, now }: Pick<DoorRequest, "device" | "now">,
+  ): Entry {
+    const token = drawToken();
+    rooms.addSession({ tokenHash: hashToken(token), classId, personId, device }, now);
+    return { token, classId, personId };
   }
 
   /**
@@ -100,6 +110,15 @@ export function createDoor({ stores, rooms, openDemo }: DoorParts): Door {
       );
       if (!isTeacher && !isAide) return fail("ERR_PASSPHRASE");
       return enter(classId, isTeacher ? "teacher" : "aide", request);
+    },
+    returnTo(request) {
+      return stores.atomically(() => {
+        const whose = stores.returnCodes.take(foldCode(request.code), request.now);
+        const member = whose && stores.members.find(whose.classId, whose.personId);
+        // Made a teacher since the code was given: a short code opens no teacher's door.
+        if (!member || returnsByCode(member) !== "yes") return fail<DoorCode>("ERR_RETURN_CODE");
+        return ok(admit(member.classId, member.personId, request));
+      });
     },
     joinDemo(request) {
       const demo = openDemo();

@@ -19,6 +19,7 @@ import type { Log } from "../../process/log.ts";
 import { addKeyRoutes } from "./keys.ts";
 import { addNewClassRoute } from "./new-class.ts";
 import { addPhotoRoutes } from "./photos.ts";
+import { addReturnRoutes } from "./returns.ts";
 import { addDoorRoutes, findSession } from "./routes.ts";
 import { ensureSecrets, resetPassphrases, type FirstSecrets } from "./first.ts";
 import { factsOf, openPage } from "./socket.ts";
@@ -117,6 +118,7 @@ export function createRoom(options: RoomOptions): Room {
     addFileRoutes(app, { stores, sessionOf, renderPicture: options.renderPicture });
     addPhotoRoutes(app, { stores, sessionOf, keep: keeper.keep, now });
     addKeyRoutes(app, { stores, rooms, hub, urls: () => urls, sessionOf, signedOut, now });
+    addReturnRoutes(app, { stores, urls: () => urls, sessionOf, now });
     addCalendarRoute(app, { stores, rooms, now });
     addNewClassRoute(app, { stores, rooms, door, isSecure, sessionOf, now });
     const socketParts = {

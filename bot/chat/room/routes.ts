@@ -21,6 +21,8 @@ const name = z.string().min(1).max(200);
 const code = z.string().min(1).max(40);
 const joinSchema = z.object({ code, name });
 const staffSchema = z.object({ code, name, passphrase: z.string().min(1).max(100) });
+const returnSchema = z.object({ code });
+const leaveSchema = z.object({ isSure: z.boolean().default(false) });
 const demoSchema = z.object({ name, role: z.enum(["student", "teacher"]) });
 
 export interface RouteParts {
@@ -62,6 +64,7 @@ export function setSessionCookie(reply: FastifyReply, token: string, isSecure: b
 
 /** A few wrong tries are human; a list of guesses is not. One address may be a whole class. */
 const JOIN_LIMIT = { rateLimit: { max: 60, timeWindow: 5 * 60_000 } };
+const RETURN_LIMIT = { rateLimit: { max: 20, timeWindow: 5 * 60_000 } };
 const STAFF_LIMIT = { rateLimit: { max: 10, timeWindow: 5 * 60_000 } };
 
 const cardsQuery = z.object({ language: z.enum(LANGUAGES).catch(DEFAULT_LANGUAGE) });
@@ -100,9 +103,18 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
     withBody(demoSchema, request, reply, (body) => door.joinDemo({ ...body, ...requestOf(request) })),
   );
 
+  app.post("/api/return", { config: RETURN_LIMIT }, async (request, reply) =>
+    withBody(returnSchema, request, reply, (body) => door.returnTo({ ...body, ...requestOf(request) })),
+  );
+
   app.post("/api/leave", async (request, reply) => {
     const session = parts.sessionOf(request);
+    const body = leaveSchema.safeParse(request.body);
     if (session) {
+      // A film under way goes on calling: whoever leaves its calls behind says so.
+      const isSure = body.success && body.data.isSure;
+      if (!isSure && stores.runs.open(session.classId, session.personId).length > 0)
+        return refuse(reply, 409, "ERR_RUN_OPEN");
       rooms.removeSession(session.tokenHash);
       parts.signedOut(session);
     }

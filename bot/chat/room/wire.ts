@@ -140,6 +140,9 @@ export type DoorCode =
   | "ERR_NAME"
   | "ERR_NAME_TAKEN"
   | "ERR_PASSPHRASE"
+  | "ERR_RETURN_CODE"
+  | "ERR_BY_PASSPHRASE"
+  | "ERR_RUN_OPEN"
   | "ERR_TOO_OFTEN"
   | "ERR_NO_DEMO"
   | "ERR_ORIGIN"
@@ -180,6 +183,16 @@ export interface OptionCard {
   readonly preset: string | null;
   /** Values are offered while typing. */
   readonly hasOffers: boolean;
+}
+
+/** With what a person takes their place on another device, until when (ms since the epoch), and who they are. */
+export interface ReturnCode {
+  /** `K3M-T7P`. */
+  readonly code: string;
+  readonly until: number;
+  readonly name: string;
+  /** A square picture that opens the door with the code: its rows one after the other, `1` is dark. */
+  readonly picture: { readonly size: number; readonly bits: string };
 }
 
 /** What staff see of the door: who has come in, on which devices. */

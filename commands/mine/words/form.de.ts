@@ -7,6 +7,14 @@ export const forms: Forms = {
     summary: "In welcher Sprache ich mit dir spreche",
     options: { language: "en: English; de: Deutsch; chat: die, auf die dein Chat gestellt ist" },
   },
+  "mine phone": {
+    summary: "Ein Code, mit dem du auf einem anderen Gerät weitermachst",
+    options: {},
+  },
+  "class phone": {
+    summary: "Ein Code, mit dem jemand auf einem anderen Gerät weitermacht",
+    options: { person: "Wer" },
+  },
   "mine erase": {
     summary: "Dich aus dem Speicher dieses Kurses nehmen, für immer",
     options: { name: "Dein Name, zur Bestätigung" },
