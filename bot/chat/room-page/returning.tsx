@@ -117,11 +117,7 @@ export function LeaveKey() {
   };
   if (!isAsking)
     return (
-      <button
-        type="button"
-        class="key danger"
-        onClick={() => void leave(false)}
-      >
+      <button type="button" class="key danger" onClick={() => void leave(false)}>
         {menu.leave}
       </button>
     );
