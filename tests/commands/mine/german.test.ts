@@ -135,6 +135,8 @@ test("every form of these folders is in German, option by option", () => {
       isGerman(text);
     }
   }
-  const named = commands.map(({ name }) => name).filter((name) => /^(help$|mine |class (forget|phone))/.test(name));
+  const named = commands
+    .map(({ name }) => name)
+    .filter((name) => /^(help$|mine |class (forget|phone))/.test(name));
   expect(Object.keys({ ...forms, ...helpForms }).sort()).toEqual(named.sort());
 });
