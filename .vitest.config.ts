@@ -7,6 +7,7 @@ export default defineConfig({
     exclude: ["tests/bench/**"],
     // Some tests start the built process: it is built once, before all of them.
     globalSetup: ["tests/support/build.ts"],
+    reporters: ["default", "./tests/support/skipped.ts"],
     setupFiles: ["tests/support/properties.ts"],
     // One file after the other: several keep real time, and must not be starved by their neighbours.
     fileParallelism: false,

@@ -2,7 +2,8 @@ import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { findBarriers } from "./axe.ts";
 import { countBright, shareLit } from "./bright.ts";
-import { hasChromium, joinDemo, openPage, shoot, type, type Size } from "./browser.ts";
+import { needing } from "../support/needs.ts";
+import { joinDemo, openPage, shoot, type, type Size } from "./browser.ts";
 import { browser, openRoomForEach, room, startRun } from "./room-behind.ts";
 
 /* Views that only staff or a large screen have, and all of them on the narrowest phone, held against WCAG 2.2 AA. */
@@ -30,7 +31,7 @@ async function joinTeacher(page: Page): Promise<void> {
   await page.locator(".link.is-open").waitFor();
 }
 
-describe.skipIf(!hasChromium)("no barrier", { timeout: 90_000 }, () => {
+describe("no barrier", { timeout: 90_000, ...needing("chromium") }, () => {
   openRoomForEach();
 
   test.each([

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync } from "node:fs";
+import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { chromium, type Browser, type Page } from "playwright-core";
 import { build } from "vite";
@@ -6,17 +6,10 @@ import { build } from "vite";
 /* A real browser for the page's tests: the one the system has. */
 
 export const CHROMIUM = "/usr/bin/chromium";
-export const hasChromium = existsSync(CHROMIUM);
 const root = join(import.meta.dirname, "..", "..");
 /** Screenshots to look at; not kept in the repository. */
 export const SHOTS = join(root, "artefacts");
 mkdirSync(SHOTS, { recursive: true });
-
-if (!hasChromium) {
-  console.warn(
-    `\nNO BROWSER: ${CHROMIUM} is missing, so the page's tests are SKIPPED. apt-get install chromium\n`,
-  );
-}
 
 export function launch(): Promise<Browser> {
   return chromium.launch({

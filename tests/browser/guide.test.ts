@@ -2,12 +2,13 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startRoom, type RoomServer } from "../support/room-server.ts";
 import { findBarriers } from "./axe.ts";
-import { buildPage, hasChromium, launch, openPage, shoot } from "./browser.ts";
+import { needing } from "../support/needs.ts";
+import { buildPage, launch, openPage, shoot } from "./browser.ts";
 
 let browser: Browser;
 let room: RoomServer;
 
-describe.skipIf(!hasChromium)("the tour", { timeout: 120_000 }, () => {
+describe("the tour", { timeout: 120_000, ...needing("chromium") }, () => {
   beforeAll(async () => {
     const [launched, pageDir] = await Promise.all([launch(), buildPage()]);
     browser = launched;

@@ -1,23 +1,21 @@
 import { spawn, type ChildProcess } from "node:child_process";
-import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { hasChromium, joinDemo, launch, openPage, shoot, type, type Size } from "./browser.ts";
+import { needing } from "../support/needs.ts";
+import { joinDemo, launch, openPage, shoot, type, type Size } from "./browser.ts";
 
 /* The real process as `npm start` runs it, and a real browser. */
 
 const MAIN = join(import.meta.dirname, "..", "..", "dist", "bot", "main.js");
-if (!existsSync(MAIN))
-  console.warn(`\nNOT BUILT: ${MAIN} is missing, so its journeys are SKIPPED. npm run build\n`);
-
 let browser: Browser;
 let bot: ChildProcess;
 let url = "";
 const data = mkdtempSync(join(tmpdir(), "sinkside-journey-"));
 
-describe.skipIf(!hasChromium || !existsSync(MAIN))("the first five minutes", () => {
+describe("the first five minutes", needing("chromium"), () => {
   beforeAll(async () => {
     [browser, url] = await Promise.all([launch(), startBot()]);
   }, 30_000);

@@ -8,7 +8,8 @@ import { createFakeClock } from "../support/clock.ts";
 import { englishIn } from "../support/english.ts";
 import { startRoom, type RoomServer } from "../support/room-server.ts";
 import { findBarriers } from "./axe.ts";
-import { buildPage, hasChromium, joinDemo, launch, openPage, shoot, type } from "./browser.ts";
+import { needing } from "../support/needs.ts";
+import { buildPage, joinDemo, launch, openPage, shoot, type } from "./browser.ts";
 
 let browser: Browser;
 let room: RoomServer;
@@ -35,7 +36,7 @@ function overfull(page: Page): Promise<string[]> {
     );
 }
 
-describe.skipIf(!hasChromium)("the language of the page", { timeout: 60_000 }, () => {
+describe("the language of the page", { timeout: 60_000, ...needing("chromium") }, () => {
   beforeAll(async () => {
     const clock = createFakeClock();
     const [launched, pageDir] = await Promise.all([launch(), buildPage()]);

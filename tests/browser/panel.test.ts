@@ -1,10 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { hasChromium, joinDemo, openPage, shoot, type } from "./browser.ts";
+import { needing } from "../support/needs.ts";
+import { joinDemo, openPage, shoot, type } from "./browser.ts";
 import { browser, openRoomForEach, room } from "./room-behind.ts";
 
 /* One's own panel, above the log: what is in it before a run, and after one is gone. */
 
-describe.skipIf(!hasChromium)("the panel", { timeout: 60_000 }, () => {
+describe("the panel", { timeout: 60_000, ...needing("chromium") }, () => {
   openRoomForEach();
 
   test("a plan that was made stands in the panel with its time and a Start in reach of the thumb", async () => {

@@ -3,7 +3,8 @@ import { renderPicture } from "../../bot/chat/picture.ts";
 import { aNewRoll } from "../support/rolls.ts";
 import { findBarriers } from "./axe.ts";
 import { countBright } from "./bright.ts";
-import { hasChromium, joinDemo, openPage, shoot, type } from "./browser.ts";
+import { needing } from "../support/needs.ts";
+import { joinDemo, openPage, shoot, type } from "./browser.ts";
 import { browser, openRoomForEach, room } from "./room-behind.ts";
 
 /** An invented contact sheet: white paper, dark frames. */
@@ -16,7 +17,7 @@ const SHEET = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 60 40"><rect
 /** Runs in the browser. */
 const WIDTH = '[...document.querySelectorAll(".photo img")].at(-1)?.naturalWidth ?? 0';
 
-describe.skipIf(!hasChromium)("a roll's photo on the page", { timeout: 60_000 }, () => {
+describe("a roll's photo on the page", { timeout: 60_000, ...needing("chromium") }, () => {
   openRoomForEach();
 
   test.each(["phone", "desk"] as const)(

@@ -1,13 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { findBarriers } from "./axe.ts";
 import { countBright } from "./bright.ts";
-import { hasChromium, joinDemo, openPage, shoot, type } from "./browser.ts";
+import { needing } from "../support/needs.ts";
+import { joinDemo, openPage, shoot, type } from "./browser.ts";
 import { browser, openRoomForEach, room, startRun } from "./room-behind.ts";
 
 /** Runs in the browser. */
 const WIDTH_OF_LAST = '[...document.querySelectorAll(".picture img")].at(-1).naturalWidth';
 
-describe.skipIf(!hasChromium)("the room's page", { timeout: 60_000 }, () => {
+describe("the room's page", { timeout: 60_000, ...needing("chromium") }, () => {
   openRoomForEach();
 
   test("a scanned code comes in with the page, and a name is all it takes", async () => {

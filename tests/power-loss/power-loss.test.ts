@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import Database from "better-sqlite3";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { needing } from "../support/needs.ts";
 import { chooseSeed, createRandom } from "../simulation/random.ts";
 import { Disk } from "./disk.ts";
 import { traceRun } from "./trace.ts";
@@ -17,15 +18,6 @@ import { traceRun } from "./trace.ts";
 const POINTS = Number(process.env["CRASH_POINTS"] ?? 150);
 const COMMITS = 250;
 const repository = join(import.meta.dirname, "..", "..");
-
-const canTrace = ((): boolean => {
-  try {
-    execFileSync("strace", ["-qq", "-o", "/dev/null", "true"], { stdio: "ignore" });
-    return true;
-  } catch {
-    return false;
-  }
-})();
 
 let folder: string;
 let build: string;
@@ -98,9 +90,9 @@ function reopen(files: ReadonlyMap<string, Buffer>, home: string): number | unde
   }
 }
 
-test.skipIf(!canTrace)(
+test(
   `the power goes ${POINTS} times: no acknowledged commit is lost, and the store is whole each time`,
-  { timeout: 6 * 3600_000 },
+  { timeout: 6 * 3600_000, ...needing("strace") },
   async () => {
     const random = createRandom(chooseSeed("POWER_SEED"));
     const full = await play("", random);

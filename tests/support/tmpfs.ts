@@ -15,7 +15,7 @@ export interface SmallDisk {
   remove(): void;
 }
 
-export const canMakeDisk: boolean = (() => {
+export function canMakeDisk(): boolean {
   try {
     const disk = makeDisk(1);
     disk.remove();
@@ -23,7 +23,7 @@ export const canMakeDisk: boolean = (() => {
   } catch {
     return false;
   }
-})();
+}
 
 export function makeDisk(megabytes: number): SmallDisk {
   const path = mkdtempSync(join(tmpdir(), "sinkside-disk-"));

@@ -6,7 +6,8 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { openStores } from "../../../store/index.ts";
 import { beginRun, prepare, refuses, STORE } from "../../support/faults.ts";
 import { startProcess, type BotProcess } from "../../support/process.ts";
-import { canMakeDisk, makeDisk, type SmallDisk } from "../../support/tmpfs.ts";
+import { needing } from "../../support/needs.ts";
+import { makeDisk, type SmallDisk } from "../../support/tmpfs.ts";
 
 /* The built process on disks that fill, lock and rot: a clear sentence and the right exit, or a pause; nothing lost. */
 
@@ -69,7 +70,7 @@ describe("on a healthy disk", () => {
   });
 });
 
-describe.skipIf(!canMakeDisk)("on a small disk of its own", () => {
+describe("on a small disk of its own", needing("root's right to mount"), () => {
   let disk: SmallDisk;
   beforeEach(() => void (disk = makeDisk(40)));
   afterEach(() => disk.remove());

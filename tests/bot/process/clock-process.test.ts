@@ -1,10 +1,11 @@
-import { existsSync, mkdtempSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { openStores } from "../../../store/index.ts";
 import { aQuickPlan, pourIn } from "../../support/developing.ts";
+import { needing, pathOf } from "../../support/needs.ts";
 import { startProcess, type BotProcess } from "../../support/process.ts";
 
 /*
@@ -12,7 +13,6 @@ import { startProcess, type BotProcess } from "../../support/process.ts";
  * reads as the date, and leaves its monotonic clock and everybody else's alone.
  */
 
-const LIBRARY = "/usr/lib/x86_64-linux-gnu/faketime/libfaketime.so.1";
 const CYCLE_MS = 2000;
 const DEVELOP_SECONDS = 20;
 
@@ -72,7 +72,7 @@ async function listen(steps: readonly { readonly afterCalls: number; readonly se
   return heard;
 }
 
-describe.skipIf(!existsSync(LIBRARY))("with libfaketime", { timeout: 90_000 }, () => {
+describe("with libfaketime", { timeout: 90_000, ...needing("libfaketime") }, () => {
   test.each([
     ["set forward by an hour", [{ afterCalls: 3, seconds: 3600 }]],
     ["set back by an hour", [{ afterCalls: 3, seconds: -3600 }]],
@@ -88,7 +88,7 @@ describe.skipIf(!existsSync(LIBRARY))("with libfaketime", { timeout: 90_000 }, (
     beginRun();
     bot = startProcess(data, {
       BACKUP_CRON: "off",
-      LD_PRELOAD: LIBRARY,
+      LD_PRELOAD: pathOf("libfaketime") ?? "",
       FAKETIME_TIMESTAMP_FILE: offset,
       FAKETIME_NO_CACHE: "1",
       FAKETIME_DONT_FAKE_MONOTONIC: "1",

@@ -2,7 +2,7 @@ import { EventEmitter, once } from "node:events";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import type { RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody } from "discord-api-types/v10";
-import { loadOpenapi } from "../openapi.ts";
+import { openapi } from "../openapi.ts";
 import { createFaultPlan, type Fault } from "./faults.ts";
 import { readAsked, refuse, writeAnswer, type Answered, type Asked } from "./http.ts";
 import { createIds } from "./ids.ts";
@@ -61,7 +61,6 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
   const limits = createLimits(settings.limits, now);
   const faults = createFaultPlan();
   const drawTrip = settings.trip && createTrips(settings.trip);
-  const checker = loadOpenapi();
   const requests: Seen[] = [];
   const violations: string[] = [];
   const commands = new Map<string, readonly CommandBody[]>();
@@ -145,12 +144,12 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
       violations.push("an interaction was answered with the bot's own token");
     if (!asked.userAgent?.startsWith("DiscordBot (")) violations.push(`user agent ${asked.userAgent}`);
     const wrong = [
-      ...(checker?.request(asked.method, route.path, asked.body) ?? []),
+      ...openapi.request(asked.method, route.path, asked.body),
       ...(route.faults?.(asked) ?? []),
     ];
     if (wrong.length > 0) return note(asked, wrong);
     const answer = route.handle(asked, params);
-    const own = checker?.answer(asked.method, route.path, answer.status, answer.body) ?? [];
+    const own = openapi.answer(asked.method, route.path, answer.status, answer.body);
     for (const each of own)
       violations.push(`answer ${answer.status} to ${asked.method} ${route.path}: ${each}`);
     return answer;
