@@ -177,4 +177,14 @@ export const MIGRATIONS: readonly string[] = [
     foreign key (class_id, person_id) references members (class_id, person_id) on delete cascade
   ) strict, without rowid;
   `,
+  `
+  -- A call that goes unsaid is told of by the next one of its run that is said. missed: of how many this one tells.
+  -- untold: so many ended with this one unsaid, itself among them, and nobody has been told yet.
+  alter table outbox add column missed integer not null default 0;
+  alter table outbox add column untold integer not null default 0;
+  create index outbox_untold on outbox (run_id) where untold > 0;
+  -- Words on lateness are made as a call is said; what waits was worded before that.
+  update outbox set missed = body ->> '$.late.missed', body = json_remove(json_set(body, '$.text', body ->> '$.late.line'), '$.late')
+    where state in ('owed', 'sending') and body -> '$.late' is not null;
+  `,
 ];

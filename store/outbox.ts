@@ -2,13 +2,11 @@ import { z } from "zod";
 import { LANGUAGES } from "../commands/speech/language.ts";
 import type { Db } from "./open.ts";
 
-/** What is said, as kept: enough to say it again in the same words. */
+/** What is said, as kept. Words on its lateness and on calls that went unsaid before it are added as it is said. */
 const bodySchema = z.object({
   text: z.string(),
-  /** The language it is worded in: what is added on its way (how late it is) follows it. */
+  /** The language it is worded in: what is added on its way follows it. */
   language: z.enum(LANGUAGES).default("en"),
-  /** Of a call decided late: what words on its lateness are made of, and the text without them. */
-  late: z.object({ missed: z.int(), forMs: z.int(), line: z.string() }).optional(),
   /** Which run it speaks of: `R7, tank 3`; empty where it speaks of none. */
   about: z.string().default(""),
   actions: z.array(
@@ -47,6 +45,8 @@ export interface Owed extends Whose {
   readonly state: State;
   readonly tries: number;
   readonly firstTryAt: number | null;
+  /** How many calls of its run before it went unsaid, for it to tell. */
+  readonly missed: number;
   readonly sentAt: number | null;
   readonly ref: string | null;
 }
@@ -54,7 +54,7 @@ export interface Owed extends Whose {
 /* Columns of a strict table hold what was written; they are not examined with every message. A body is. */
 const WHOSE = `id, key, class_id as "classId", person_id as "personId", run_id as "runId", due_at as "dueAt", tries`;
 const READY_COLUMNS = `${WHOSE}, priority, useful_until as "usefulUntil", bundle`;
-const OWED_COLUMNS = `${WHOSE}, decided_at as "decidedAt", body, state, first_try_at as "firstTryAt", sent_at as "sentAt", ref`;
+const OWED_COLUMNS = `${WHOSE}, decided_at as "decidedAt", body, state, first_try_at as "firstTryAt", missed, sent_at as "sentAt", ref`;
 type OwedRow = Omit<Owed, "body"> & { readonly body: string };
 const readOwed = (row: OwedRow): Owed => ({ ...row, body: bodySchema.parse(JSON.parse(row.body)) });
 
@@ -66,6 +66,8 @@ export interface NewOwed extends Whose {
   readonly usefulUntil: number | null;
   /** Not to be said before this instant (silence hours). */
   readonly notBefore?: number;
+  /** How many calls of its run it stands for, beside itself. */
+  readonly missed?: number;
   readonly body: z.input<typeof bodySchema>;
 }
 
@@ -77,7 +79,10 @@ export interface OutboxStore {
   load(ids: readonly number[]): Owed[];
   /** When the next message that waits may be tried. */
   nextReadyAt(now: number): number | undefined;
-  /** Before anything leaves: a process killed now knows that these may have been said, and under which key. */
+  /**
+   * Before anything leaves: a process killed now knows that these may have been said, and under which key. Whatever of their
+   * runs went unsaid before them is theirs to tell from now on.
+   */
   markSending(ids: readonly number[], bundle: string | null, now: number): void;
   markSent(ids: readonly number[], ref: string, now: number): void;
   /** Tried again from `nextAt` on. */
@@ -89,10 +94,17 @@ export interface OutboxStore {
   redirectToClass(id: number, mention: string): void;
   /** At the start of a process: what was being said when the last one ended is ready again, with the same key. */
   recover(now: number): number;
-  /** Takes back what was not begun to be said for a run that has moved on; what was is not tried again. */
-  withdraw(runId: number, now: number): void;
+  /** For what is said in this very transaction: whatever of their runs went unsaid before them is theirs to tell. */
+  takeUntold(ids: readonly number[]): void;
+  /**
+   * Takes back what was not begun to be said for a run that has moved on; what was is not tried again. What was late already,
+   * by `lateMs` or more, was missed.
+   */
+  withdraw(runId: number, now: number, lateMs: number): void;
   /** How many cues of a run reached their person later than `ms` after their moment. */
   lateOf(runId: number, ms: number): number;
+  /** How many cues of a run were decided, and then went unsaid until they were late by `ms` or of no use. */
+  unsaidOf(runId: number, ms: number): number;
   findByKey(key: string): Owed | undefined;
   /** How many are not said yet. */
   depth(): number;
@@ -103,8 +115,8 @@ const SENDING_MS = 60_000;
 
 export function createOutboxStore(db: Db): OutboxStore {
   const insert = db.prepare<(string | number | null)[]>(
-    `insert into outbox (key, class_id, person_id, run_id, priority, due_at, decided_at, useful_until, next_at, body)
-     values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) on conflict (key) do nothing`,
+    `insert into outbox (key, class_id, person_id, run_id, priority, due_at, decided_at, useful_until, next_at, missed, body)
+     values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) on conflict (key) do nothing`,
   );
   const ready = db.prepare<[number, number], Ready>(
     `select ${READY_COLUMNS} from outbox
@@ -122,23 +134,36 @@ export function createOutboxStore(db: Db): OutboxStore {
   const sent = db.prepare<[string, number, number]>(
     "update outbox set state = 'sent', ref = ?, sent_at = ?, detail = null where id = ?",
   );
-  const later = db.prepare(`update outbox set next_at = @nextAt, detail = @detail ${inIds}`);
-  const unsaid = db.prepare(
-    `update outbox set next_at = @nextAt, detail = @detail, tries = max(tries - 1, 0),
+  // No later than it is of use: then it is given up in time for the next one to tell of it.
+  const nextAt = "next_at = min(@nextAt, coalesce(useful_until, @nextAt))";
+  const later = db.prepare(`update outbox set ${nextAt}, detail = @detail ${inIds}`);
+  const notSaid = db.prepare(
+    `update outbox set ${nextAt}, detail = @detail, tries = max(tries - 1, 0),
        state = iif(tries > 1, state, 'owed'), bundle = iif(tries > 1, bundle, null),
        first_try_at = iif(tries > 1, first_try_at, null) ${inIds}`,
   );
   // The outcome of a try may never have come: then nobody knows, and the record must not say more.
   const ended = db.prepare(
-    `update outbox set state = @state, sent_at = @now,
+    `update outbox set state = @state, sent_at = @now, untold = iif(run_id is null, 0, missed + 1),
        detail = iif(@state = 'stale' and tries > 0, @detail || '; it may have been said before', @detail) ${inIds}`,
   );
   const redirect = db.prepare<[string, number]>(
     "update outbox set person_id = null, body = json_insert(body, '$.mentions[#]', ?) where id = ?",
   );
   const recover = db.prepare<[number]>("update outbox set next_at = ? where state = 'sending'");
-  const withdraw = db.prepare<[number, number]>(
-    "update outbox set state = 'stale', detail = 'the run moved on', sent_at = ? where run_id = ? and state = 'owed'",
+  // Only the first try: a chat that knows the key would keep what it was told then.
+  const untold = db.prepare<[number], { run_id: number; due_at: number; count: number }>(
+    `select own.run_id, own.due_at, sum(other.untold) as count
+     from outbox own join outbox other on other.run_id = own.run_id and other.untold > 0 and other.due_at <= own.due_at
+     where own.id = ? and own.tries = 0 group by own.id`,
+  );
+  const tell = db.prepare<[number, number]>("update outbox set missed = missed + ? where id = ?");
+  const told = db.prepare<[number, number]>(
+    "update outbox set untold = 0 where run_id = ? and untold > 0 and due_at <= ?",
+  );
+  const withdraw = db.prepare<[{ runId: number; now: number; lateMs: number }]>(
+    `update outbox set state = 'stale', detail = 'the run moved on', sent_at = @now,
+       untold = missed + (due_at <= @now - @lateMs) where run_id = @runId and state = 'owed'`,
   );
   // What may have been said already is not said again: it would send its person back to the bath before.
   const expire = db.prepare(
@@ -148,17 +173,32 @@ export function createOutboxStore(db: Db): OutboxStore {
     `select count(*) as count from outbox where run_id = ? and state in ('sent', 'failed')
      and coalesce(sent_at, decided_at) - due_at > ?`,
   );
+  const unsaid = db.prepare<[number, number], { count: number }>(
+    `select count(*) as count from outbox where run_id = ? and state in ('stale', 'failed')
+     and (sent_at >= useful_until or sent_at - due_at >= ?)`,
+  );
   const byKey = db.prepare<[string], OwedRow>(`select ${OWED_COLUMNS} from outbox where key = ?`);
   const depth = db.prepare<[], { count: number }>(
     "select count(*) as count from outbox where state in ('owed', 'sending')",
   );
 
+  function takeUntold(ids: readonly number[]): void {
+    for (const id of ids) {
+      const found = untold.get(id);
+      if (!found) continue;
+      tell.run(found.count, id);
+      told.run(found.run_id, found.due_at);
+    }
+  }
+
   return {
-    owe({ key, classId, personId, runId, priority, dueAt, decidedAt, usefulUntil, notBefore = 0, body }) {
+    owe({ key, classId, personId, runId, priority, dueAt, decidedAt, usefulUntil, body, ...more }) {
+      const { notBefore = 0, missed = 0 } = more;
       const nextAt = Math.max(decidedAt, notBefore);
       const whose = [key, classId, personId, runId] as const;
-      insert.run(...whose, priority, dueAt, decidedAt, usefulUntil, nextAt, JSON.stringify(body));
+      insert.run(...whose, priority, dueAt, decidedAt, usefulUntil, nextAt, missed, JSON.stringify(body));
     },
+    takeUntold,
     ready: (now, limit) => ready.all(now, limit),
     load: (ids) =>
       ids
@@ -167,6 +207,7 @@ export function createOutboxStore(db: Db): OutboxStore {
         .map(readOwed),
     nextReadyAt: (now) => next.get(now)?.next_at ?? undefined,
     markSending(ids, bundle, now) {
+      takeUntold(ids);
       for (const id of ids) sending.run(now, now + SENDING_MS, bundle, id);
     },
     markSent(ids, ref, now) {
@@ -175,16 +216,21 @@ export function createOutboxStore(db: Db): OutboxStore {
     markLater: (ids, nextAt, detail) =>
       void later.run({ ids: JSON.stringify(ids), nextAt: Math.round(nextAt), detail: detail.slice(0, 500) }),
     markUnsaid: (ids, nextAt, detail) =>
-      void unsaid.run({ ids: JSON.stringify(ids), nextAt: Math.round(nextAt), detail: detail.slice(0, 500) }),
+      void notSaid.run({
+        ids: JSON.stringify(ids),
+        nextAt: Math.round(nextAt),
+        detail: detail.slice(0, 500),
+      }),
     markEnded: (ids, state, detail, now) =>
       void ended.run({ ids: JSON.stringify(ids), state, detail: detail.slice(0, 500), now }),
     redirectToClass: (id, mention) => void redirect.run(mention, id),
     recover: (now) => recover.run(now).changes,
-    withdraw(runId, now) {
-      withdraw.run(now, runId);
+    withdraw(runId, now, lateMs) {
+      withdraw.run({ runId, now, lateMs });
       expire.run({ runId, now });
     },
     lateOf: (runId, ms) => late.get(runId, ms)?.count ?? 0,
+    unsaidOf: (runId, ms) => unsaid.get(runId, ms)?.count ?? 0,
     findByKey(key) {
       const row = byKey.get(key);
       return row && readOwed(row);

@@ -1,7 +1,7 @@
 import { speaking } from "../../commands/speech/language.ts";
 import { cueMessage } from "../../commands/run/cue-words.ts";
 import { cuesOf, priorityOf } from "../../commands/run/cues.ts";
-import { lateness, LATE_FROM_MS, settle, type DueCue, type Said } from "../../commands/run/settle.ts";
+import { isMissed, settle, type DueCue, type Said } from "../../commands/run/settle.ts";
 import type { Run } from "../../store/shapes/run.ts";
 import type { Stores } from "../../store/index.ts";
 import type { Log } from "../process/log.ts";
@@ -63,7 +63,11 @@ function settleRun(stores: Stores, id: number, now: number, ahead: number, touch
   const settled = settle(run, due, now);
   const said = new Set(settled.said.map(({ cue }) => cue.id));
   for (const cue of due) stores.cues.settle(cue.id, said.has(cue.id) ? "said" : "merged", now);
-  if (settled.moved) stores.keepRun(settled.run, now);
+  if (settled.moved) {
+    // What its step still had to say was missed, however little: nobody has done it unasked.
+    stores.outbox.withdraw(id, now, 0);
+    stores.keepRun(settled.run, now);
+  }
   for (const each of settled.said) owe(stores, run, each, now);
   touched.add(run.classId);
 }
@@ -77,7 +81,6 @@ function withoutEnd(due: readonly DueCue[], now: number): readonly DueCue[] {
 function owe(stores: Stores, run: Run, said: Said, now: number): void {
   const language = stores.members.languageOf(run.classId, run.personId);
   const { text, about, actions } = speaking(language, () => cueMessage(run, said, now));
-  const late = said.lateMs < LATE_FROM_MS ? undefined : speaking(language, () => latePartsOf(run, said, now));
   stores.outbox.owe({
     key: `${run.id.toString(36)}.${said.cue.key}`,
     classId: run.classId,
@@ -87,15 +90,9 @@ function owe(stores: Stores, run: Run, said: Said, now: number): void {
     dueAt: Math.max(said.cue.dueAtMs, said.cue.madeAtMs),
     decidedAt: now,
     usefulUntil: usefulUntil(run, said),
-    body: { text, late, language, about, actions: [...actions], mentions: [] },
+    missed: said.merged.filter((each) => isMissed(each, now)).length,
+    body: { text, language, about, actions: [...actions], mentions: [] },
   });
-}
-
-/** How late it is changes while it waits for its chat; nothing else does. */
-function latePartsOf(run: Run, said: Said, now: number) {
-  const missed = said.merged.filter((each) => lateness(each, now) >= LATE_FROM_MS).length;
-  const { text } = cueMessage(run, { cue: said.cue, lateMs: 0, merged: [] }, now);
-  return { missed, forMs: said.cue.dueAtMs, line: text };
 }
 
 /** A call to agitate helps nobody once the next call is due; pour-out and the next bath always help. */

@@ -1,5 +1,5 @@
 import type { Action } from "../../commands/define.ts";
-import { deliveredEarly, deliveredLate, lateWords } from "../../commands/run/cue-words.ts";
+import { deliveredEarly, deliveredLate, lateWords, missedWords } from "../../commands/run/cue-words.ts";
 import { DEFAULT_LANGUAGE, speaking } from "../../commands/speech/language.ts";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { joinAnd } from "../../commands/speech/wording.ts";
@@ -67,17 +67,19 @@ function textAt(owed: Owed, now: number): string {
   return speaking(owed.body.language, () => wordsAt(owed, now));
 }
 
-/** Its text, with words on the moment where it leaves before it, and on how late it is as it leaves. */
-function wordsAt({ dueAt, decidedAt, body }: Owed, now: number): string {
+/** Its text, after words on the moment where it leaves before it, on how late it is as it leaves, and on what was missed. */
+function wordsAt(owed: Owed, now: number): string {
+  return [...whenWords(owed, now), owed.body.text].join("\n");
+}
+
+function whenWords({ dueAt, decidedAt, missed }: Owed, now: number): string[] {
+  const others = missed > 0 ? [missedWords(missed)] : [];
   // To the second, as it is read: those who started together get one line.
-  if (dueAt - now > EARLY_FROM_MS) return `${deliveredEarly(Math.round(dueAt / 1000) * 1000)}\n${body.text}`;
+  if (dueAt - now > EARLY_FROM_MS) return [...others, deliveredEarly(Math.round(dueAt / 1000) * 1000)];
   const lateMs = now - dueAt;
-  const { late } = body;
-  if (late && now !== decidedAt) return `${lateWords(lateMs, late.missed, late.forMs)}\n${late.line}`;
+  if (lateMs < LATE_FROM_MS) return others;
   const isDecidedOnTime = decidedAt - dueAt < LATE_FROM_MS;
-  return isDecidedOnTime && lateMs >= LATE_FROM_MS
-    ? `${deliveredLate(lateMs, dueAt)}\n${body.text}`
-    : body.text;
+  return [isDecidedOnTime && missed === 0 ? deliveredLate(lateMs, dueAt) : lateWords(lateMs, missed, dueAt)];
 }
 
 function actionsOf(owed: Owed): Action[] {

@@ -177,6 +177,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
 
   function keepOne(port: ChatPort, waiting: Waiting, now: number): () => void {
     const { unit } = waiting;
+    stores.outbox.takeUntold(unit.ids);
     const several = stores.outbox.load(unit.ids);
     const kept = port.keep?.(compose(waiting, several, now));
     if (!kept) return () => {};

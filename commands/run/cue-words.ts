@@ -6,7 +6,6 @@ import type { CueKind } from "./cues.ts";
 import { nameOf, nextAction, titled } from "./reply.ts";
 import { stepAt, type Run } from "../../store/shapes/run.ts";
 import type { Said } from "./settle.ts";
-import { LATE_FROM_MS, lateness } from "./settle.ts";
 import { de } from "./words/cue.de.ts";
 import { en } from "./words/cue.en.ts";
 
@@ -15,6 +14,7 @@ import { en } from "./words/cue.en.ts";
 const words = inEach({ en, de });
 
 export interface CueMessage {
+  /** Without a word on lateness: that is added as it is said. */
   readonly text: string;
   /** Which run it speaks of: `R7, tank 3`. */
   readonly about: string;
@@ -22,24 +22,13 @@ export interface CueMessage {
 }
 
 /** `run` is as it was when the cue fell due; `nowMs` is when it is decided. */
-export function cueMessage(run: Run, { cue, lateMs, merged }: Said, nowMs: number): CueMessage {
+export function cueMessage(run: Run, { cue }: Pick<Said, "cue">, nowMs: number): CueMessage {
   const step = stepAt(run, cue.step);
   const about = nameOf(run);
   if (!step) return { text: "", about, actions: [] };
-  const missed = merged.filter((each) => lateness(each, nowMs) >= LATE_FROM_MS).length;
-  const late =
-    lateMs >= LATE_FROM_MS
-      ? lateWords(lateMs, missed, cue.dueAtMs)
-      : missed > 0
-        ? words().missed(missed)
-        : "";
   // A cue may be decided ahead of its moment; what it says is true at the moment itself.
   const line = ONE_LINE[cue.kind](run, step, cue.step, Math.max(nowMs, cue.dueAtMs));
-  return {
-    text: [late, line].filter(Boolean).join("\n"),
-    about,
-    actions: actionsFor(run, cue.kind, cue.step),
-  };
+  return { text: line, about, actions: actionsFor(run, cue.kind, cue.step) };
 }
 
 function actionsFor(run: Run, kind: CueKind, step: number): Action[] {
@@ -47,7 +36,7 @@ function actionsFor(run: Run, kind: CueKind, step: number): Action[] {
   return kind === "next-bath" || kind === "pour-out" ? nextAction(run, step + 1) : [];
 }
 
-/** Said in front of a cue that comes late, so that nobody works by a wrong moment. */
+/** Said in front of a cue that was decided late, or that others before it were missed for: nobody is to work by a wrong moment. */
 export function lateWords(lateMs: number, missed: number, dueAtMs: number): string {
   return words().lateAndMissed(Math.round(lateMs / 1000), dueAtMs, missed);
 }
@@ -105,6 +94,11 @@ const ONE_LINE = {
 /** Said where a message was decided on time but reached the chat late. */
 export function deliveredLate(lateMs: number, dueAtMs: number): string {
   return words().late(Math.round(lateMs / 1000), dueAtMs);
+}
+
+/** Said in front of a call on time, of those before it that nobody heard. */
+export function missedWords(missed: number): string {
+  return words().missed(missed);
 }
 
 /** Said where a message leaves before its moment, since many are due together. */

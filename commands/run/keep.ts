@@ -13,12 +13,14 @@ import { recordPours } from "../batch/pour.ts";
  */
 export function keepRun(stores: Stores, run: Run, now: number): Roll[] {
   stores.runs.save(run);
-  stores.outbox.withdraw(run.id, now);
+  stores.outbox.withdraw(run.id, now, LATE_FROM_MS);
   const leadMs = leadMsOf(stores.classes.placeOf(run.classId)?.key ?? "");
   stores.cues.reschedule(run.id, cuesAfter(run, now), leadMs, now);
   recordPours(stores, run, now);
   if (!isOver(run)) return [];
   const owner = stores.members.find(run.classId, run.personId);
-  const cues = { late: stores.outbox.lateOf(run.id, LATE_FROM_MS), missed: stores.cues.mergedOf(run.id) };
-  return recordRolls(run, owner?.name ?? "Somebody", cues).map((roll) => stores.rolls.add(roll));
+  const { outbox, cues } = stores;
+  const missed = cues.mergedOf(run.id) + outbox.unsaidOf(run.id, LATE_FROM_MS);
+  const calls = { late: outbox.lateOf(run.id, LATE_FROM_MS), missed };
+  return recordRolls(run, owner?.name ?? "Somebody", calls).map((roll) => stores.rolls.add(roll));
 }

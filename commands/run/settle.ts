@@ -15,8 +15,6 @@ export interface DueCue extends Cue {
 
 export interface Said {
   readonly cue: DueCue;
-  /** How late it is decided, 0 where it is on time. */
-  readonly lateMs: number;
   /** Cues this one stands for, since they are no use any more. */
   readonly merged: readonly DueCue[];
 }
@@ -43,12 +41,19 @@ export function settle(run: Run, due: readonly DueCue[], nowMs: number): Settled
   const merged = ordered.filter((cue) => !spoken.includes(cue));
   const said = spoken.map((cue, position) => ({
     cue,
-    lateMs: lateness(cue, nowMs),
     merged: position === 0 ? merged : [],
   }));
   if (!end) return { run, said, moved: false };
   const result = advance(run, { kind: "elapsed", atMs: nowMs });
   return result.ok ? { run: result.value, said, moved: true } : { run, said, moved: false };
+}
+
+/**
+ * Whether nobody was called for a cue though they could have been: late or not, its person counts their calls. One that a
+ * correction made when it was due already is missed only once that is late.
+ */
+export function isMissed(cue: DueCue, nowMs: number): boolean {
+  return cue.dueAtMs >= cue.madeAtMs || lateness(cue, nowMs) >= LATE_FROM_MS;
 }
 
 /** How late a cue is; one that was due already when it came to be known is on time then. */

@@ -95,16 +95,16 @@ export const MUTANTS: readonly Mutant[] = [
   },
   {
     name: "a late call does not say so",
-    file: "commands/run/cue-words.ts",
-    find: "? lateWords(lateMs, missed, cue.dueAtMs)",
-    replace: '? ""',
+    file: "bot/deliver/compose.ts",
+    find: ": lateWords(lateMs, missed, dueAt)]",
+    replace: ': ""]',
     caughtBy: SIMULATION,
   },
   {
     name: "calls that were missed are not spoken of by one on time",
-    file: "commands/run/cue-words.ts",
-    find: "? words().missed(missed)",
-    replace: '? ""',
+    file: "bot/deliver/compose.ts",
+    find: "missed > 0 ? [missedWords(missed)] : []",
+    replace: "missed < 0 ? [missedWords(missed)] : []",
     caughtBy: { file: FOUND, test: "calls that were missed" },
   },
   {

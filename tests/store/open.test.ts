@@ -17,6 +17,7 @@ const LANDED: readonly string[] = [
   "c756f685d958",
   "254df74cbb47",
   "3b1338f991f7",
+  "58aaa12ec2fb",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import fc from "fast-check";
 import { advance } from "../../../commands/run/machine.ts";
 import { cuesAfter, cuesOf } from "../../../commands/run/cues.ts";
-import { settle, type DueCue } from "../../../commands/run/settle.ts";
+import { isMissed, LATE_FROM_MS, lateness, settle, type DueCue } from "../../../commands/run/settle.ts";
 import type { Run } from "../../../store/shapes/run.ts";
 import { aPlan, aRun, aStep, EACH_MINUTE, START } from "../../support/make.ts";
 
@@ -91,10 +91,10 @@ test("cue keys are never used twice within a run, whatever is corrected", () => 
 });
 
 describe("settling", () => {
-  test("a cue on time is said, with no lateness worth a word", () => {
+  test("a cue on time is said", () => {
     const run = developing();
     const { said } = settle(run, due(run, 0), START + 40);
-    expect(said).toMatchObject([{ cue: { kind: "agitate-first" }, lateMs: 40, merged: [] }]);
+    expect(said).toMatchObject([{ cue: { kind: "agitate-first" }, merged: [] }]);
   });
 
   test("after a minute away the missed agitations are counted in the newest", () => {
@@ -102,7 +102,7 @@ describe("settling", () => {
     const cues = due(run, 185).filter(({ kind }) => kind === "agitate");
     const { said } = settle(run, cues, START + 185_000);
     expect(said).toHaveLength(1);
-    expect(said[0]).toMatchObject({ cue: { number: 3 }, lateMs: 5000 });
+    expect(said[0]).toMatchObject({ cue: { number: 3 } });
     expect(said[0]?.merged.map(({ number }) => number)).toEqual([1, 2]);
   });
 
@@ -116,8 +116,10 @@ describe("settling", () => {
   test("a cue that a correction made overdue is nobody's lateness", () => {
     const run = developing();
     const madeAtMs = START + 600_000;
-    const { said } = settle(run, due(run, 600, madeAtMs).slice(-1), madeAtMs + 10);
-    expect(said[0]?.lateMs).toBe(10);
+    const [cue] = due(run, 600, madeAtMs).slice(-1);
+    expect(cue && lateness(cue, madeAtMs + 10)).toBe(10);
+    expect(cue && isMissed(cue, madeAtMs + 10)).toBe(false);
+    expect(cue && isMissed(cue, madeAtMs + LATE_FROM_MS)).toBe(true);
   });
 
   test("each due cue comes out once: said, or merged into one that is", () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Action } from "../../../commands/define.ts";
 import { speaking } from "../../../commands/speech/language.ts";
 import type { Step } from "../../../store/shapes/plan.ts";
-import { cueMessage } from "../../../commands/run/cue-words.ts";
+import { cueMessage, lateWords, missedWords } from "../../../commands/run/cue-words.ts";
 import { CUE_KINDS, type CueKind } from "../../../commands/run/cues.ts";
 import * as replies from "../../../commands/run/reply.ts";
 import type { RunFault } from "../../../commands/run/machine.ts";
@@ -20,16 +20,9 @@ const at = (step: number, over: Partial<Run> = {}): Run =>
     phase: { kind: "running", step, startedAtMs: START, endsAtMs: START + 540_000 },
     ...over,
   });
-const said = (
-  run: Run,
-  kind: CueKind,
-  step: number,
-  over: { lateMs?: number; missed?: number } = {},
-): string => {
+const said = (run: Run, kind: CueKind, step: number): string => {
   const cue = { id: 1, key: "k", kind, step, number: 0, dueAtMs: START, madeAtMs: START };
-  const { lateMs = 0, missed = 0 } = over;
-  const merged = Array.from({ length: missed }, () => ({ ...cue, dueAtMs: START - 60_000, madeAtMs: 0 }));
-  return sayInstants(cueMessage(run, { cue, lateMs, merged }, START + lateMs).text, START, "UTC");
+  return sayInstants(cueMessage(run, { cue }, START).text, START, "UTC");
 };
 
 function room(): Room {
@@ -182,16 +175,15 @@ describe("what a run calls in German", () => {
   });
 
   test("late, with one call missed and with two; and missed, on time", () => {
-    const run = at(0);
-    const late = (missed: number, lateMs = 40_000): string =>
-      german(() => said(run, "agitate", 0, { lateMs, missed })).split("\n")[0] ?? "";
+    const late = (missed: number): string =>
+      german(() => sayInstants(lateWords(40_000, missed, START), START, "UTC"));
     expect(late(0)).toBe("**40 s zu spät**: Das war für 18:00:00. Tu es jetzt.");
     expect(late(1)).toBe("**40 s zu spät**: Das war für 18:00:00. 1 Ruf davor ist ausgefallen. Tu es jetzt.");
     expect(late(2)).toBe(
       "**40 s zu spät**: Das war für 18:00:00. 2 Rufe davor sind ausgefallen. Tu es jetzt.",
     );
-    expect(late(1, 0)).toBe("**1 Ruf davor ist ausgefallen.**");
-    expect(late(3, 0)).toBe("**3 Rufe davor sind ausgefallen.**");
+    expect(german(() => missedWords(1))).toBe("**1 Ruf davor ist ausgefallen.**");
+    expect(german(() => missedWords(3))).toBe("**3 Rufe davor sind ausgefallen.**");
   });
 
   test("taps once, turns a reel, and moves all the time", () => {
@@ -213,9 +205,9 @@ describe("what a run calls in German", () => {
       const run = at(step);
       for (const kind of CUE_KINDS) {
         const cue = { key: "k", kind, step, number: 0, dueAtMs: START };
-        const text = german(() => said(run, kind, step, { lateMs: 9000, missed: 1 }));
+        const text = german(() => said(run, kind, step));
         expect(englishIn(text)).toEqual([]);
-        expect(text).not.toBe(said(run, kind, step, { lateMs: 9000, missed: 1 }));
+        expect(text).not.toBe(said(run, kind, step));
         expect(englishIn(german(() => cueWords(run, cue)))).toEqual([]);
       }
       for (const gone of [0, 20, 45, 539]) {
