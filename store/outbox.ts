@@ -135,10 +135,10 @@ export function createOutboxStore(db: Db): OutboxStore {
     "update outbox set state = 'sent', ref = ?, sent_at = ?, detail = null where id = ?",
   );
   // No later than it is of use: then it is given up in time for the next one to tell of it.
-  const nextAt = "next_at = min(@nextAt, coalesce(useful_until, @nextAt))";
-  const later = db.prepare(`update outbox set ${nextAt}, detail = @detail ${inIds}`);
+  const nextTry = "next_at = min(@nextAt, coalesce(useful_until, @nextAt))";
+  const later = db.prepare(`update outbox set ${nextTry}, detail = @detail ${inIds}`);
   const notSaid = db.prepare(
-    `update outbox set ${nextAt}, detail = @detail, tries = max(tries - 1, 0),
+    `update outbox set ${nextTry}, detail = @detail, tries = max(tries - 1, 0),
        state = iif(tries > 1, state, 'owed'), bundle = iif(tries > 1, bundle, null),
        first_try_at = iif(tries > 1, first_try_at, null) ${inIds}`,
   );
