@@ -187,4 +187,17 @@ export const MIGRATIONS: readonly string[] = [
   update outbox set missed = body ->> '$.late.missed', body = json_remove(json_set(body, '$.text', body ->> '$.late.line'), '$.late')
     where state in ('owed', 'sending') and body -> '$.late' is not null;
   `,
+  `
+  -- What is owed, and what a room's page still shows of it, names its run by number and tank. What was owed before that named
+  -- it in a sentence only.
+  update outbox set body = json_set(body, '$.run', (
+    select json_object('number', runs.number, 'tank', runs.body ->> '$.plan.tank') from runs where runs.id = outbox.run_id))
+  where run_id is not null and state in ('owed', 'sending');
+  update messages set body = json_set(body, '$.runs', json_array((
+    select json_object('number', runs.number, 'tank', runs.body ->> '$.plan.tank')
+    from outbox join runs on runs.id = outbox.run_id where 'd:' || outbox.key = messages.key)))
+  where key in (
+    select 'd:' || outbox.key from outbox join runs on runs.id = outbox.run_id
+    where runs.phase_kind in ('waiting', 'running'));
+  `,
 ];

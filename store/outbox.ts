@@ -1,14 +1,15 @@
 import { z } from "zod";
 import { LANGUAGES } from "../commands/speech/language.ts";
 import type { Db } from "./open.ts";
+import { runNameSchema } from "./shapes/run.ts";
 
 /** What is said, as kept. Words on its lateness and on calls that went unsaid before it are added as it is said. */
 const bodySchema = z.object({
   text: z.string(),
   /** The language it is worded in: what is added on its way follows it. */
   language: z.enum(LANGUAGES).default("en"),
-  /** Which run it speaks of: `R7, tank 3`; empty where it speaks of none. */
-  about: z.string().default(""),
+  /** Which run it speaks of; null where it speaks of none. */
+  run: runNameSchema.nullable().default(null),
   actions: z.array(
     z.object({ label: z.string(), line: z.string(), weight: z.enum(["main", "plain", "danger"]).optional() }),
   ),

@@ -1,4 +1,5 @@
 import type { Pace } from "./pace.ts";
+import type { RunName } from "../../store/shapes/run.ts";
 import type { Language } from "../../commands/speech/language.ts";
 import type { Action, Picture, Attachment, Reply, Role, Suggestion } from "../../commands/define.ts";
 
@@ -59,6 +60,8 @@ export interface Delivery {
   readonly personId: string | null;
   /** People to call by name in the class channel. */
   readonly mentions: readonly string[];
+  /** The runs it speaks of; of several said as one each of theirs. */
+  readonly runs: readonly RunName[];
   readonly text: string;
   readonly actions: readonly Action[];
   readonly pictures: readonly Picture[];

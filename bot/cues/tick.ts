@@ -2,7 +2,7 @@ import { speaking } from "../../commands/speech/language.ts";
 import { cueMessage } from "../../commands/run/cue-words.ts";
 import { cuesOf, priorityOf } from "../../commands/run/cues.ts";
 import { isMissed, settle, type DueCue, type Said } from "../../commands/run/settle.ts";
-import type { Run } from "../../store/shapes/run.ts";
+import { runNameOf, type Run } from "../../store/shapes/run.ts";
 import type { Stores } from "../../store/index.ts";
 import type { Log } from "../process/log.ts";
 
@@ -80,7 +80,7 @@ function withoutEnd(due: readonly DueCue[], now: number): readonly DueCue[] {
 
 function owe(stores: Stores, run: Run, said: Said, now: number): void {
   const language = stores.members.languageOf(run.classId, run.personId);
-  const { text, about, actions } = speaking(language, () => cueMessage(run, said, now));
+  const { text, actions } = speaking(language, () => cueMessage(run, said, now));
   stores.outbox.owe({
     key: `${run.id.toString(36)}.${said.cue.key}`,
     classId: run.classId,
@@ -91,7 +91,7 @@ function owe(stores: Stores, run: Run, said: Said, now: number): void {
     decidedAt: now,
     usefulUntil: usefulUntil(run, said),
     missed: said.merged.filter((each) => isMissed(each, now)).length,
-    body: { text, language, about, actions: [...actions], mentions: [] },
+    body: { text, language, run: runNameOf(run), actions: [...actions], mentions: [] },
   });
 }
 

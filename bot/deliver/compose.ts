@@ -1,9 +1,11 @@
 import type { Action } from "../../commands/define.ts";
 import { deliveredEarly, deliveredLate, lateWords, missedWords } from "../../commands/run/cue-words.ts";
-import { DEFAULT_LANGUAGE, speaking } from "../../commands/speech/language.ts";
+import { sayRun } from "../../commands/run/reply.ts";
+import { DEFAULT_LANGUAGE, speaking, type Language } from "../../commands/speech/language.ts";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { joinAnd } from "../../commands/speech/wording.ts";
 import type { Owed } from "../../store/outbox.ts";
+import type { RunName } from "../../store/shapes/run.ts";
 import type { Delivery } from "../chat/port.ts";
 
 /* What is said for one message that is owed, or for several that go out as one. Pure. */
@@ -13,12 +15,14 @@ const EARLY_FROM_MS = 500;
 type Where = Pick<Delivery, "classKey" | "channelRef">;
 
 export function composeOne(owed: Owed, where: Where, now: number): Delivery {
-  const { about } = owed.body;
+  const { run, mentions, language } = owed.body;
+  const runs = run ? [run] : [];
   return {
     ...shared(owed, where),
     personId: owed.personId,
-    mentions: owed.body.mentions,
-    text: [textAt(owed, now), about === "" ? "" : `_${about}_`].filter(Boolean).join("\n"),
+    mentions,
+    runs,
+    text: [textAt(owed, now), ...runs.map((each) => `_${sayIn(language, each)}_`)].join("\n"),
     actions: actionsOf(owed),
   };
 }
@@ -33,7 +37,7 @@ export function composeBundle(key: string, several: readonly Owed[], where: Wher
     const text = textAt(owed, now);
     lines.set(text, [...(lines.get(text) ?? []), owed.body]);
   }
-  const text = [...lines].map(([line, bodies]) => `**${runsOf(bodies)}**\n${line}`).join("\n\n");
+  const text = [...lines].map(([line, bodies]) => `${headingOf(bodies)}${line}`).join("\n\n");
   const people = several.flatMap(({ personId, body }) => [
     ...(personId === null ? [] : [personId]),
     ...body.mentions,
@@ -44,6 +48,7 @@ export function composeBundle(key: string, several: readonly Owed[], where: Wher
     key,
     personId: null,
     mentions: [...new Set(people)],
+    runs: namesOf(several.map(({ body }) => body)),
     text,
     actions: several.flatMap(namedActions),
     pictures: several.flatMap(({ body }) => body.pictures ?? []),
@@ -53,11 +58,19 @@ export function composeBundle(key: string, several: readonly Owed[], where: Wher
   };
 }
 
-/** Those who read the same line read the same language. */
-function runsOf(bodies: readonly Owed["body"][]): string {
-  const abouts = bodies.map(({ about }) => about).filter((about) => about !== "");
-  return speaking(bodies[0]?.language ?? DEFAULT_LANGUAGE, () => joinAnd(abouts));
+/** Each run once, in order. */
+function namesOf(bodies: readonly Owed["body"][]): RunName[] {
+  return [...new Map(bodies.flatMap(({ run }) => (run ? [[run.number, run] as const] : []))).values()];
 }
+
+/** Those who read the same line read the same language. */
+function headingOf(bodies: readonly Owed["body"][]): string {
+  const names = namesOf(bodies);
+  if (names.length === 0) return "";
+  return `**${speaking(bodies[0]?.language ?? DEFAULT_LANGUAGE, () => joinAnd(names.map(sayRun)))}**\n`;
+}
+
+const sayIn = (language: Language, run: RunName): string => speaking(language, () => sayRun(run));
 
 function shared({ key, dueAt, body: { pictures = [], language } }: Owed, where: Where) {
   return { ...where, key, pictures, attachments: [], dueAt, language };
@@ -88,5 +101,7 @@ function actionsOf(owed: Owed): Action[] {
 
 /** In a message for many a button says whose it is. */
 function namedActions(owed: Owed): Action[] {
-  return actionsOf(owed).map((action) => ({ ...action, label: `${owed.body.about}: ${action.label}` }));
+  const { run, language } = owed.body;
+  const name = run ? `${sayIn(language, run)}: ` : "";
+  return actionsOf(owed).map((action) => ({ ...action, label: `${name}${action.label}` }));
 }

@@ -5,9 +5,10 @@ import { changeBatch } from "./rebatch.ts";
 import { stateOf, type BatchState } from "./state.ts";
 import { redirectedWords } from "./warn-words.ts";
 import { speaking } from "../speech/language.ts";
-import { makeNumber, parseNumber } from "../speech/wording.ts";
+import { parseNumber } from "../speech/wording.ts";
 import { candidatesFor, pendingNeeds } from "./candidates.ts";
 import type { Stores } from "../../store/index.ts";
+import { runNameOf } from "../../store/shapes/run.ts";
 
 /**
  * A batch has gone bad: runs under way that were to use it get another, and their owners are told at once, silence or
@@ -42,7 +43,7 @@ export function redirectRuns(stores: Stores, batch: Batch, state: BatchState, no
         decidedAt: now,
         usefulUntil: null,
         body: {
-          about: makeNumber("run", run.number),
+          run: runNameOf(run),
           text: speaking(language, () => redirectedWords(batch.kind, label, wornWords(state), to)),
           language,
           actions: [],

@@ -24,7 +24,7 @@ function wordsOf(step: NextStep): string {
   switch (step.kind) {
     case "run": {
       const { run, title, now, phase } = step.view;
-      return (phase === "waiting" ? waiting : going)(run, title, now, step.others);
+      return (phase === "waiting" ? waiting : going)(makeNumber("run", run), title, now, step.others);
     }
     case "start":
       return [step.bellWarning, planReady(makeNumber("plan", step.plan))].filter(Boolean).join("\n");

@@ -3,7 +3,7 @@ import { inEach } from "../speech/language.ts";
 import { doingOf, leavingOf, titleOf } from "../sheet/step-words.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import type { CueKind } from "./cues.ts";
-import { nameOf, nextAction, titled } from "./reply.ts";
+import { nextAction, titled } from "./reply.ts";
 import { stepAt, type Run } from "../../store/shapes/run.ts";
 import type { Said } from "./settle.ts";
 import { de } from "./words/cue.de.ts";
@@ -16,19 +16,16 @@ const words = inEach({ en, de });
 export interface CueMessage {
   /** Without a word on lateness: that is added as it is said. */
   readonly text: string;
-  /** Which run it speaks of: `R7, tank 3`. */
-  readonly about: string;
   readonly actions: readonly Action[];
 }
 
 /** `run` is as it was when the cue fell due; `nowMs` is when it is decided. */
 export function cueMessage(run: Run, { cue }: Pick<Said, "cue">, nowMs: number): CueMessage {
   const step = stepAt(run, cue.step);
-  const about = nameOf(run);
-  if (!step) return { text: "", about, actions: [] };
+  if (!step) return { text: "", actions: [] };
   // A cue may be decided ahead of its moment; what it says is true at the moment itself.
   const line = ONE_LINE[cue.kind](run, step, cue.step, Math.max(nowMs, cue.dueAtMs));
-  return { text: line, about, actions: actionsFor(run, cue.kind, cue.step) };
+  return { text: line, actions: actionsFor(run, cue.kind, cue.step) };
 }
 
 function actionsFor(run: Run, kind: CueKind, step: number): Action[] {

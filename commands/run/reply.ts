@@ -6,7 +6,14 @@ import { describeAgitation, doingOf, labelOf, leavingOf, titleInText, titleOf } 
 import type { Step } from "../../store/shapes/plan.ts";
 import { makeNumber } from "../speech/wording.ts";
 import type { RunFault } from "./machine.ts";
-import { currentStep, pourOutAtMs, stepAt, type Run } from "../../store/shapes/run.ts";
+import {
+  currentStep,
+  pourOutAtMs,
+  runNameOf,
+  stepAt,
+  type Run,
+  type RunName,
+} from "../../store/shapes/run.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 import type { Titled } from "./words/titled.ts";
@@ -16,8 +23,10 @@ import type { Titled } from "./words/titled.ts";
 const words = inEach({ en, de });
 
 /** `R7, tank 3`. */
-export function nameOf(run: Run): string {
-  return words().name(makeNumber("run", run.number), run.plan.tank);
+export const nameOf = (run: Run): string => sayRun(runNameOf(run));
+
+export function sayRun({ number, tank }: RunName): string {
+  return words().name(makeNumber("run", number), tank);
 }
 
 /** A step as sentences speak of it. */

@@ -2,7 +2,6 @@ import type { Action } from "../define.ts";
 import { makeLine } from "../speech/line.ts";
 import { inEach } from "../speech/language.ts";
 import { doingOf, labelOf, leavingOf, titleInText, titleOf } from "../sheet/step-words.ts";
-import { makeNumber } from "../speech/wording.ts";
 import { cuesOf, type Cue } from "./cues.ts";
 import { pourOutAtMs, stepAt, type Run } from "../../store/shapes/run.ts";
 import { de } from "./words/view.de.ts";
@@ -18,7 +17,8 @@ export interface ComingCue {
 }
 
 export interface RunView {
-  readonly run: string;
+  /** Its number. */
+  readonly run: number;
   readonly owner: string;
   readonly ownerId: string;
   readonly tank: number | null;
@@ -44,7 +44,7 @@ export function viewOf(run: Run, owner: string, nowMs: number): RunView {
     .filter(({ dueAtMs, kind }) => dueAtMs > nowMs && kind !== "nudge")
     .map((cue) => ({ text: cueWords(run, cue), at: cue.dueAtMs }));
   return {
-    run: makeNumber("run", run.number),
+    run: run.number,
     owner,
     ownerId: run.personId,
     tank: run.plan.tank,

@@ -56,6 +56,12 @@ export const runSchema = z.object({
 });
 export type Run = z.output<typeof runSchema>;
 
+/** A run as whatever speaks of it names it: by the number said aloud, with its tank where it has one. */
+export const runNameSchema = z.object({ number: z.int().min(1), tank: z.int().positive().nullable() });
+export type RunName = z.output<typeof runNameSchema>;
+
+export const runNameOf = ({ number, plan: { tank } }: Run): RunName => ({ number, tank });
+
 export function isOver(run: Run): boolean {
   return run.phase.kind === "finished" || run.phase.kind === "stopped";
 }

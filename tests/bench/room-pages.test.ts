@@ -84,6 +84,7 @@ function say(to: readonly (string | null)[]): void {
         channelRef: null,
         personId,
         mentions: [],
+        runs: [],
         text: String(startedAt),
         actions: [],
         pictures: [],

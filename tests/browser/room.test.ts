@@ -48,7 +48,7 @@ describe("the room's page", { timeout: 60_000, ...needing("chromium") }, () => {
     await page.context().setOffline(true);
     await page.getByText("No link to the class's computer.").waitFor({ timeout: 1000 });
     await cue.getByText("own clock").waitFor({ timeout: 8000 });
-    expect(await cue.locator("strong").first().textContent()).toBe("2 s");
+    expect(await cue.locator("strong").first().textContent()).toBe("Agitate 2 s");
     await shoot(page, "phone-no-link");
     await cue.getByRole("button", { name: "Got it" }).click();
     const before = await page.locator(".countdown .digits").textContent();

@@ -18,6 +18,7 @@ const LANDED: readonly string[] = [
   "254df74cbb47",
   "3b1338f991f7",
   "58aaa12ec2fb",
+  "0ba3dc4d646c",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from "preact/hooks";
-import { formatSeconds } from "../../../commands/speech/wording.ts";
+import { formatSeconds, makeNumber } from "../../../commands/speech/wording.ts";
+import type { RunName } from "../../../store/shapes/run.ts";
 import { LATE_FROM_MS, type OpenCue } from "./cues.ts";
 import { readBlocks } from "./marks.ts";
 import { openModal } from "./modal.ts";
@@ -21,15 +22,14 @@ export function CueScreen() {
   useRoomTime(100);
   const cues = room.cues();
   const first = cues[0];
-  return first ? <OneCue key={first.event.id} cue={first} others={cues.length - 1} /> : null;
+  return first ? <OneCue key={first.event.id} cue={first} others={cues.slice(1)} /> : null;
 }
 
-function OneCue({ cue, others }: { cue: OpenCue; others: number }) {
+function OneCue({ cue, others }: { cue: OpenCue; others: readonly OpenCue[] }) {
   const room = useRoom();
   const words = useWords();
   const dialog = useRef<HTMLDialogElement>(null);
   const isSoundOn = useRoomPart((state) => state.isSoundOn);
-  const view = useRoomPart((state) => state.views).find(({ run }) => run === cue.run);
   const { event } = cue;
   const isLate = event.dueAt !== null && event.at - event.dueAt >= LATE_FROM_MS;
   const actions = event.actions.length > 0 ? event.actions : [];
@@ -59,10 +59,9 @@ function OneCue({ cue, others }: { cue: OpenCue; others: number }) {
       <header class="cue-head">
         <span>{words.cue.title}</span>
         <span>
-          {cue.run}
-          {view?.tank ? ` · ${words.runs.tank(view.tank)}` : ""}
+          <Names runs={cue.runs} />
         </span>
-        {others > 0 && <span>{words.cue.many(others)}</span>}
+        {others.length > 0 && <span>{words.cue.many(others.length)}</span>}
       </header>
       {cue.isLocal && <p class="cue-local">{words.link.localCall}</p>}
       <div id="cue-words" class="cue-words" role="alert">
@@ -74,7 +73,14 @@ function OneCue({ cue, others }: { cue: OpenCue; others: number }) {
           ) : null,
         )}
       </div>
-      {view?.endsAt != null && <Left endsAt={view.endsAt} />}
+      <Left runs={cue.runs} />
+      {others.length > 0 && (
+        <ul class="cue-others">
+          {others.map((other) => (
+            <Other key={other.event.id} cue={other} />
+          ))}
+        </ul>
+      )}
       <div class="cue-keys">
         {actions.length === 0 && (
           <button type="button" class="key main huge" onClick={() => room.answerCue(cue)}>
@@ -104,13 +110,49 @@ function OneCue({ cue, others }: { cue: OpenCue; others: number }) {
   );
 }
 
-function Left({ endsAt }: { endsAt: number }) {
-  const { cue } = useWords();
-  const left = secondsTo(endsAt, useRoomTime());
-  if (left < 0) return null;
+/** Who has several tanks sees at once what each of them wants; it is answered when its turn comes. */
+function Other({ cue }: { cue: OpenCue }) {
+  const first = readBlocks(cue.event.text).find((block) => block.kind === "line");
   return (
-    <p class="cue-left" role="timer" aria-live="off">
-      <span class="digits">{formatSeconds(left)}</span> {cue.left}
-    </p>
+    <li>
+      <strong>
+        <Names runs={cue.runs} />
+      </strong>
+      {first && (
+        <span>
+          <Marks marks={first.parts} />
+        </span>
+      )}
+      <Left runs={cue.runs} />
+    </li>
+  );
+}
+
+/** `R7 · Tank 3`. */
+function Names({ runs }: { runs: readonly RunName[] }) {
+  const words = useWords();
+  const names = runs.map(({ number, tank }) =>
+    [makeNumber("run", number), ...(tank === null ? [] : [words.runs.tank(tank)])].join(" · "),
+  );
+  return <>{names.join(", ")}</>;
+}
+
+/** What is left of the step each of these runs is in. */
+function Left({ runs }: { runs: readonly RunName[] }) {
+  const { cue } = useWords();
+  const views = useRoomPart((state) => state.views);
+  const now = useRoomTime();
+  const lefts = views.flatMap(({ run, endsAt }) => {
+    const left = endsAt === null ? -1 : secondsTo(endsAt, now);
+    return left >= 0 && runs.some(({ number }) => number === run) ? [{ run, left }] : [];
+  });
+  return (
+    <>
+      {lefts.map(({ run, left }) => (
+        <p key={run} class="cue-left" role="timer" aria-live="off">
+          <span class="digits">{formatSeconds(left)}</span> {cue.left}
+        </p>
+      ))}
+    </>
   );
 }

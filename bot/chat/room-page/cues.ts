@@ -1,13 +1,13 @@
+import type { RunName } from "../../../store/shapes/run.ts";
 import type { PersonView } from "../room/view.ts";
 import type { FeedEvent } from "../room/wire.ts";
-import { readAsWords } from "./marks.ts";
 
 /* Which call fills the screen. */
 
 export interface OpenCue {
   readonly event: FeedEvent;
-  /** `R7`; null where the call names no run. */
-  readonly run: string | null;
+  /** Whose it is; empty where the call names no run. */
+  readonly runs: readonly RunName[];
   /** Made by this page's own clock, since there is no link. */
   readonly isLocal: boolean;
 }
@@ -18,14 +18,11 @@ export const LATE_FROM_MS = 2000;
 /** A call of no run that is still open stays this long after its moment. */
 const UNNAMED_STAYS_MS = 10 * 60_000;
 
-/** The run a call speaks of: its button names it, or its last words do. */
-export function runOf(event: Pick<FeedEvent, "text" | "actions">): string | null {
-  for (const { line } of event.actions) {
-    const named = /(?:^|\s)run:"?R?(\d+)/i.exec(line)?.[1];
-    if (named !== undefined) return `R${named}`;
-  }
-  const said = /\bR(\d+)\b(?:, tank \d+)?\s*$/i.exec(readAsWords(event.text))?.[1];
-  return said === undefined ? null : `R${said}`;
+/** What an answer is kept under: a run's number, or nothing for calls that name none. */
+type AnswerKey = number | "";
+
+function answerKeysOf({ runs }: Pick<FeedEvent, "runs">): AnswerKey[] {
+  return runs.length === 0 ? [""] : runs.map(({ number }) => number);
 }
 
 /**
@@ -38,26 +35,42 @@ export function openCues(
   answeredUpTo: Readonly<Record<string, number>>,
   roomNow: number,
 ): OpenCue[] {
-  const newest = new Map<string, OpenCue>();
-  for (const event of events) {
-    if (event.kind !== "cue") continue;
-    const run = runOf(event);
-    newest.set(run ?? "", { event, run, isLocal: event.id < 0 });
+  // A call may come a little ahead of its moment; until then it is kept back.
+  const called = events.filter((event) => event.kind === "cue" && moment(event) <= roomNow);
+  const newest = new Map<AnswerKey, FeedEvent>();
+  for (const event of called) {
+    for (const key of answerKeysOf(event)) {
+      const before = newest.get(key);
+      if (!before || moment(before) <= moment(event)) newest.set(key, event);
+    }
   }
-  return [...newest.values()]
-    .filter(({ event, run }) => {
-      if (isAnswered(event, answeredUpTo[run ?? ""])) return false;
-      // A call may come a little ahead of its moment; until then it is kept back.
-      if (moment(event) > roomNow) return false;
-      if (run === null) return roomNow - (event.dueAt ?? event.at) < UNNAMED_STAYS_MS;
-      return views.some((view) => view.run === run && (view.phase === "running" || view.phase === "waiting"));
-    })
+  const isGoing = (number: number): boolean =>
+    views.some(({ run, phase }) => run === number && (phase === "running" || phase === "waiting"));
+  const isOpen = (event: FeedEvent, key: AnswerKey): boolean => {
+    if (newest.get(key) !== event || isAnswered(event, answeredUpTo[key])) return false;
+    return key === "" ? roomNow - moment(event) < UNNAMED_STAYS_MS : isGoing(key);
+  };
+  return called
+    .filter((event) => answerKeysOf(event).some((key) => isOpen(event, key)))
+    .map((event) => ({
+      event,
+      runs: event.runs.filter(({ number }) => isOpen(event, number)),
+      isLocal: event.id < 0,
+    }))
     .sort((a, b) => moment(b.event) - moment(a.event));
 }
 
 /** Answers are kept as instants: a call made here without a link and its twin from the room are one call. */
 function isAnswered(event: FeedEvent, upTo: number | undefined): boolean {
   return upTo !== undefined && moment(event) <= upTo;
+}
+
+/** With this call answered: of each of its runs, and so no older one of theirs is asked for again. */
+export function markAnswered(
+  answered: Readonly<Record<string, number>>,
+  event: FeedEvent,
+): Readonly<Record<string, number>> {
+  return { ...answered, ...Object.fromEntries(answerKeysOf(event).map((key) => [key, moment(event)])) };
 }
 
 export function moment(event: FeedEvent): number {
@@ -82,17 +95,12 @@ export function localCues(
         isPrivate: true,
         author: null,
         callsYou: false,
-        text: `${numberFirst(text)}\n_${view.run}_`,
+        text: `**${text}**`,
+        runs: [{ number: view.run, tank: view.tank }],
         actions: [],
         pictures: [],
         files: [],
         dueAt: at,
       }));
   });
-}
-
-/** `Agitate 5 s` as the calls of the room say it: the number first. */
-function numberFirst(text: string): string {
-  const [, words, number] = /^(\D+) (\d+ .+)$/.exec(text) ?? [];
-  return words === undefined ? `**${text}**` : `**${number}** ${words.toLowerCase()}`;
 }

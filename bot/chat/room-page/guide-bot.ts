@@ -12,10 +12,11 @@ import {
   changedReply,
   faultWords,
   movedReply,
+  nameOf,
   overReply,
   startedReply,
 } from "../../../commands/run/reply.ts";
-import { isOver, type Run } from "../../../store/shapes/run.ts";
+import { isOver, runNameOf, type Run, type RunName } from "../../../store/shapes/run.ts";
 import { settle, type DueCue } from "../../../commands/run/settle.ts";
 import { viewOf } from "../../../commands/run/view.ts";
 import type { PersonView } from "../room/view.ts";
@@ -28,6 +29,7 @@ import type { PersonView } from "../room/view.ts";
 export interface GuideCall {
   readonly atMs: number;
   readonly text: string;
+  readonly runs: readonly RunName[];
   readonly actions: Reply["actions"];
 }
 
@@ -131,8 +133,13 @@ export function createGuideBot(): GuideBot {
         said.add(cue.key);
         const settled = settle(before, [cue], cue.dueAtMs);
         for (const each of settled.said) {
-          const { text, about, actions } = cueMessage(before, each, cue.dueAtMs);
-          calls.push({ atMs: cue.dueAtMs, text: `${text}\n_${about}_`, actions });
+          const { text, actions } = cueMessage(before, each, cue.dueAtMs);
+          calls.push({
+            atMs: cue.dueAtMs,
+            text: `${text}\n_${nameOf(before)}_`,
+            runs: [runNameOf(before)],
+            actions,
+          });
         }
         run = settled.run;
       }

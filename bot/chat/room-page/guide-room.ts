@@ -2,7 +2,7 @@ import { DEMO_NAME } from "../../demo/demo.ts";
 import type { Action, Reply } from "../../../commands/define.ts";
 import { speaking } from "../../../commands/speech/language.ts";
 import type { FeedEvent } from "../room/wire.ts";
-import { moment, openCues } from "./cues.ts";
+import { markAnswered, openCues } from "./cues.ts";
 import { createGuideBot, type GuideBot } from "./guide-bot.ts";
 import type { PageRoom } from "./room.ts";
 import { createStore } from "./state.ts";
@@ -57,6 +57,7 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
       author: null,
       callsYou: false,
       text,
+      runs: [],
       actions: [],
       pictures: [],
       files: [],
@@ -86,7 +87,8 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
     const hurry = next - now > LONG_WAIT_MS ? HURRY : 1;
     now = Math.min(now + passedMs * GUIDE_SPEED * hurry, next);
     for (const call of inOwnWords(() => bot.callsUntil(now))) {
-      log("cue", call.text, { actions: (call.actions ?? []).filter(isOfTheTour), dueAt: call.atMs });
+      const actions = (call.actions ?? []).filter(isOfTheTour);
+      log("cue", call.text, { runs: call.runs, actions, dueAt: call.atMs });
       if ((call.actions ?? []).length === 0) passLaterAgitations();
     }
     store.set({ views: inOwnWords(() => bot.views(now)) });
@@ -118,9 +120,9 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
     dropStale: () => undefined,
     complete: async () => [],
     watchWall: () => undefined,
-    answerCue({ event, run }) {
+    answerCue({ event }) {
       before = performance.now();
-      store.set((state) => ({ answered: { ...state.answered, [run ?? ""]: moment(event) } }));
+      store.set(({ answered }) => ({ answered: markAnswered(answered, event) }));
     },
     cues,
     clearFault: () => undefined,

@@ -5,7 +5,7 @@ import { createAlarm, type Alarm } from "./alarm.ts";
 import { api } from "./api.ts";
 import { wordRefusal } from "./check.ts";
 import { createRoomClock, type RoomClock } from "./clock.ts";
-import { localCues, moment, openCues, type OpenCue } from "./cues.ts";
+import { localCues, markAnswered, openCues, type OpenCue } from "./cues.ts";
 import { joinFeed, markStale } from "./feed.ts";
 import { forgetPerson, keepHere, readKept } from "./kept.ts";
 import { createLink } from "./link.ts";
@@ -226,8 +226,8 @@ export function createPageRoom(): PageRoom {
       isWatching = isOn;
       link.send({ type: "watch", on: isOn });
     },
-    answerCue({ event, run }) {
-      store.set(({ answered }) => ({ answered: { ...answered, [run ?? ""]: moment(event) } }));
+    answerCue({ event }) {
+      store.set(({ answered }) => ({ answered: markAnswered(answered, event) }));
       keepHere("answered", store.get().answered);
     },
     speak(language) {

@@ -1,4 +1,4 @@
-import { formatSeconds } from "../../../commands/speech/wording.ts";
+import { formatSeconds, makeNumber } from "../../../commands/speech/wording.ts";
 import type { PersonView } from "../room/view.ts";
 import { Actions } from "./actions.tsx";
 import { secondsTo, useRoomTime } from "./ticking.ts";
@@ -7,8 +7,9 @@ import { useWords } from "./words.ts";
 /** One film in a tank: where it is, what the clock counts to, the one next thing to do. */
 export function RunCard({ view, owner }: { view: PersonView; owner?: string }) {
   const { runs } = useWords();
-  const name = view.tank === null ? view.run : `${view.run} · ${runs.tank(view.tank)}`;
-  const tankAndOwner = `${view.tank === null ? view.run : runs.tank(view.tank)} · ${owner}`;
+  const run = makeNumber("run", view.run);
+  const name = view.tank === null ? run : `${run} · ${runs.tank(view.tank)}`;
+  const tankAndOwner = `${view.tank === null ? run : runs.tank(view.tank)} · ${owner}`;
   return (
     <article class={`run is-${view.phase}`} aria-label={`${owner ? `${owner}, ` : ""}${name}`}>
       {/* One's own film is known by its step, another's by its tank. */}

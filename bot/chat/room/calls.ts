@@ -7,7 +7,7 @@ import type { FromPage, Refusal } from "./wire.ts";
 
 /* A typed line or a pressed button becomes a call; its answers become entries of the feed. */
 
-const BLANK = { actions: [], pictures: [], attachments: [], dueAt: null, mentions: [] };
+const BLANK = { actions: [], pictures: [], attachments: [], dueAt: null, mentions: [], runs: [] };
 
 /** A reply as an entry of the feed keeps it. */
 export function replyBody(reply: Reply, author: string | null): FeedBody {

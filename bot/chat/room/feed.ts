@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Message } from "../../../store/messages.ts";
+import { runNameSchema } from "../../../store/shapes/run.ts";
 import type { EventKind, FeedEvent } from "./wire.ts";
 
 /* What the room keeps of each thing said, and how one person sees it. */
@@ -30,6 +31,8 @@ export const bodySchema = z.object({
   /** Who caused it, by name as it was then. */
   author: z.string().nullable().default(null),
   mentions: z.array(z.string()).default([]),
+  /** The runs it speaks of. */
+  runs: z.array(runNameSchema).default([]),
 });
 export type FeedBody = z.output<typeof bodySchema>;
 
@@ -46,6 +49,7 @@ export function eventFor(message: Message, personId: string): FeedEvent | undefi
     author: body.author === null ? null : { name: body.author, isYou: message.authorId === personId },
     callsYou: body.mentions.includes(personId),
     text: body.text,
+    runs: body.runs,
     actions: body.actions.map(({ label, line, weight }) =>
       weight === undefined ? { label, line } : { label, line, weight },
     ),

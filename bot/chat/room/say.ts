@@ -31,6 +31,7 @@ export function sayInRoom(
     pictures: delivery.pictures.map((picture) => ({ ...picture })),
     attachments: delivery.attachments.map((attachment) => ({ ...attachment })),
     mentions: [...delivery.mentions],
+    runs: [...delivery.runs],
   };
   const message = { classId, personId, authorId: null, key: `d:${key}`, at: now, body };
   const { id, fresh } = stores.messages.add(message);

@@ -3,8 +3,8 @@ import type { Language } from "../../../commands/speech/language.ts";
 
 /** One run as its owner's panel shows it. Instants are ms since the epoch. */
 export interface PersonView {
-  /** `R7`. */
-  readonly run: string;
+  /** Its number: 7 of `R7`. */
+  readonly run: number;
   readonly tank: number | null;
   /** The step's name: `Developer`. */
   readonly title: string;

@@ -3,6 +3,7 @@ import type { Action, Role, Suggestion } from "../../../commands/define.ts";
 import { LANGUAGES, type Language } from "../../../commands/speech/language.ts";
 import type { LineFault } from "../../../commands/speech/line.ts";
 import type { ReadyPlan } from "../../../commands/plan/ready.ts";
+import type { RunName } from "../../../store/shapes/run.ts";
 import type { PersonView } from "./view.ts";
 
 /*
@@ -57,6 +58,8 @@ export interface FeedEvent {
   /** True where it calls this person by name. */
   readonly callsYou: boolean;
   readonly text: string;
+  /** The runs it speaks of. */
+  readonly runs: readonly RunName[];
   readonly actions: readonly Action[];
   readonly pictures: readonly { readonly alt: string; readonly name: string; readonly src: string }[];
   readonly files: readonly { readonly name: string; readonly href: string }[];

@@ -45,6 +45,6 @@ function tellClass({ stores, class: { id, habits }, now }: Context, key: string,
     dueAt: now,
     decidedAt: now,
     usefulUntil: null,
-    body: { text: speaking(language, say), language, about: "", actions: [], mentions: [] },
+    body: { text: speaking(language, say), language, actions: [], mentions: [] },
   });
 }

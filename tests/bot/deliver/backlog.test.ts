@@ -45,7 +45,7 @@ function owe(key: string, dueAt: number, over = {}): void {
     dueAt,
     decidedAt: clock.now(),
     usefulUntil: null,
-    body: { text: "Agitate.", about: "", actions: [], mentions: [] },
+    body: { text: "Agitate.", actions: [], mentions: [] },
     ...over,
   });
 }

@@ -89,6 +89,7 @@ describe("a call to somebody who reads German", () => {
     settle(520);
     const owed = only(settle(530));
     expect(composeOne(owed, WHERE, START + 530_000)).toMatchObject({
+      runs: [{ number: 1, tank: 3 }],
       text: "**10 s: jetzt ausgießen.** Gieß den Entwickler aus. Er wird nur einmal benutzt: in den Kanister oder Ausguss, den dein Kurs dafür nimmt. Dann: Zwischenwässerung 1.\n_R1, Dose 3_",
       actions: [{ label: "Wasser ist drin", line: "run next run:1 step:1", weight: "main" }],
     });
@@ -107,6 +108,7 @@ test("in one message to a class each owner reads their own language", () => {
     "**R3, tank 5 and R4, tank 6**\n**4 s late**: this was for 18:01:00.\n**5 s** agitate: turn the tank over and back, then rap it 2 times. 1:00 of 9:00.",
   ]);
   expect(bundle.mentions).toEqual(["room:mina", "room:frieda", "room:ben", "room:kofi"]);
+  expect(bundle.runs).toEqual([3, 4, 5, 6].map((tank, position) => ({ number: position + 1, tank })));
   const early = composeBundle("k2", settle(120), WHERE, START + 117_000);
   expect(shown(early.text, START + 117_000)).toContain("**R1, Dose 3 und R2, Dose 4**\nUm 18:02:00, 3 s:");
   expect(shown(early.text, START + 117_000)).toContain("**R3, tank 5 and R4, tank 6**\nAt 18:02:00, 3 s:");

@@ -53,7 +53,7 @@ const owe = (number: number, dueAt: number, over = {}): void =>
     dueAt,
     decidedAt: clock.now(),
     usefulUntil: null,
-    body: { text: "Agitate.", about: `R${number}`, actions: [], mentions: [] },
+    body: { text: "Agitate.", run: { number, tank: null }, actions: [], mentions: [] },
     ...over,
   });
 
@@ -169,7 +169,9 @@ describe("several in one message", () => {
     isShared = true;
     for (let number = 1; number <= 30; number += 1) {
       const own = actions.map((action) => ({ ...action, line: `run next run:R${number}` }));
-      owe(number, START, { body: { text: "Now: rinse.", about: `R${number}`, actions: own, mentions: [] } });
+      owe(number, START, {
+        body: { text: "Now: rinse.", run: { number, tank: null }, actions: own, mentions: [] },
+      });
     }
     await pump();
     await pump();

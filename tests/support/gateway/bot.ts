@@ -180,6 +180,7 @@ export function aDelivery(stage: Stage, over: Partial<Delivery> = {}): Delivery 
     channelRef: stage.gateway.channel.id,
     personId: null,
     mentions: [],
+    runs: [],
     text: "R7: pour out the developer now.",
     actions: [],
     pictures: [],

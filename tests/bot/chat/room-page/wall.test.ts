@@ -4,7 +4,7 @@ import { columnsFor, orderForWall } from "../../../../bot/chat/room-page/wall.ts
 
 function row(tank: number, phase: WallRow["phase"], endsAt: number | null): WallRow {
   return {
-    run: `R${tank}`,
+    run: tank,
     owner: "Mina",
     ownerId: "room:mina",
     tank,

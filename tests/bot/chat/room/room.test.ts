@@ -49,6 +49,7 @@ test("a page that comes back gets exactly what it missed", async () => {
     classKey: "room:demo",
     channelRef: null,
     mentions: [],
+    runs: [],
     actions: [],
     pictures: [],
     attachments: [],

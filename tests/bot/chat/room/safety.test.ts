@@ -38,6 +38,7 @@ async function sayWithPicture(personId: string | null): Promise<string> {
     channelRef: null,
     personId,
     mentions: [],
+    runs: [],
     text: "look",
     actions: [],
     pictures: [{ name: "plan", alt: "a curve", svg: SVG }],

@@ -1,0 +1,59 @@
+import { describe, expect, test } from "vitest";
+import { englishIn } from "../support/english.ts";
+import { hasChromium, openPage, shoot } from "./browser.ts";
+import { browser, openRoomForEach, planFor, QUICK, room } from "./room-behind.ts";
+
+/* One person, two tanks, in German: no call hides the other's, and a stopped run's call is gone. */
+
+describe.skipIf(!hasChromium)("two tanks of one person", { timeout: 60_000 }, () => {
+  openRoomForEach();
+
+  test("both call with their tank and their countdown; a stopped one is silent at once", async () => {
+    const { page, complaints } = await openPage(browser, room.url, "phone", "de-DE");
+    await page.getByLabel("Dein Name").fill("Mina");
+    await page.getByRole("button", { name: "Als Schüler:in beitreten" }).click();
+    await page.locator(".link.is-open").waitFor();
+    const line = page.getByRole("combobox");
+    const send = async (text: string): Promise<void> => {
+      await line.fill(text);
+      await line.press("Escape");
+      await line.press("Enter");
+    };
+    const cue = page.locator("dialog.cue");
+    for (const tank of [2, 5]) planFor("Mina", { ...QUICK, tank });
+    for (const plan of ["P1", "P2"]) await send(`/run start plan:${plan}`);
+    await expect.poll(() => page.locator(".run.is-waiting").count()).toBe(2);
+    // The second by a line, since the first one's call covers the page by then.
+    await send("/run next run:R1");
+    await cue.waitFor();
+    const teacher = room.visitor();
+    await teacher.joinDemo("Lena", "teacher");
+    const elsewhere = await teacher.open();
+    await elsewhere.says("/run next run:R2");
+    const other = cue.locator(".cue-others li");
+    await other.waitFor();
+    const head = (await cue.locator(".cue-head").textContent()) ?? "";
+    const beside = (await other.textContent()) ?? "";
+    expect([head, beside].map((text) => /R\d · Dose \d/.exec(text)?.[0]).sort()).toEqual([
+      "R1 · Dose 2",
+      "R2 · Dose 5",
+    ]);
+    expect(beside).toContain("bewegen");
+    const counting = await cue.locator(".cue-left .digits").allTextContents();
+    expect(counting).toHaveLength(2);
+    for (const left of counting) expect(left).toMatch(/^(1:00|0:[0-5]\d)$/);
+    expect(englishIn((await cue.textContent()) ?? "")).toEqual([]);
+    await shoot(page, "phone-german-two-tanks");
+
+    const box = await other.boundingBox();
+    expect((box?.y ?? 9999) + (box?.height ?? 0)).toBeLessThanOrEqual(844);
+
+    await elsewhere.says("/run stop run:R1 sure:yes");
+    await expect.poll(() => cue.textContent()).not.toContain("R1");
+    expect(await cue.textContent()).toContain("R2 · Dose 5");
+    await elsewhere.says("/run stop run:R2 sure:yes");
+    await cue.waitFor({ state: "detached" });
+    elsewhere.socket.close();
+    expect(complaints).toEqual([]);
+  });
+});
