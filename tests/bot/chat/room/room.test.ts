@@ -32,7 +32,7 @@ test("a student joins the demo, starts a run and is called at the first agitatio
   const cue = await page.hears("events", ({ events }) => events.some(({ kind }) => kind === "cue"));
   expect(cue.events[0]?.text).toContain("**30 s** agitate");
   const views = await page.hears("views", (each) => each.views[0]?.phase === "running");
-  expect(views.views[0]).toMatchObject({ run: "R1", tank: 2, title: "Developer", stepNumber: 1 });
+  expect(views.views[0]).toMatchObject({ run: 1, tank: 2, title: "Developer", stepNumber: 1 });
 });
 
 test("a page that comes back gets exactly what it missed", async () => {
