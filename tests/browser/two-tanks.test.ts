@@ -1,11 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { englishIn } from "../support/english.ts";
-import { hasChromium, openPage, shoot } from "./browser.ts";
+import { needing } from "../support/needs.ts";
+import { openPage, shoot } from "./browser.ts";
 import { browser, openRoomForEach, planFor, QUICK, room } from "./room-behind.ts";
 
 /* One person, two tanks, in German: no call hides the other's, and a stopped run's call is gone. */
 
-describe.skipIf(!hasChromium)("two tanks of one person", { timeout: 60_000 }, () => {
+describe("two tanks of one person", { timeout: 60_000, ...needing("chromium") }, () => {
   openRoomForEach();
 
   test("both call with their tank and their countdown; a stopped one is silent at once", async () => {
