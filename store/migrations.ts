@@ -199,5 +199,9 @@ export const MIGRATIONS: readonly string[] = [
   where key in (
     select 'd:' || outbox.key from outbox join runs on runs.id = outbox.run_id
     where runs.phase_kind in ('waiting', 'running'));
+  -- 3 min of washing that nobody set was the house's default: from now on the handbooks' least holds.
+  update classes set habits = json_remove(habits, '$.washMinSeconds')
+    where habits ->> 'washMinSeconds' = 180
+    and not exists (select 1 from json_each(habits, '$.answered') where value = 'wash');
   `,
 ];

@@ -1,6 +1,7 @@
 import { inEach } from "../speech/language.ts";
-import { formatDilution, formatMl, formatSeconds, instant, makeNumber, plain } from "../speech/wording.ts";
+import { formatDilution, formatMl, formatNumber, formatSeconds, instant, makeNumber, plain } from "../speech/wording.ts";
 import { formatRolls } from "./area.ts";
+import { USUAL_CLEARING_SECONDS } from "../plan/fix.ts";
 import type { Batch, BatchKind } from "../../store/shapes/batch.ts";
 import type { BatchState, Standing } from "./state.ts";
 import { de } from "./words/batch.de.ts";
@@ -55,6 +56,11 @@ export function clearingWords({ clearing, predictedSeconds, testedLoadSqIn, load
   );
 }
 
+/** A word on a clearing time that no fresh fixer has; empty for a usual one. */
+export function slowWords(seconds: number): string {
+  return seconds > USUAL_CLEARING_SECONDS ? words().slow(formatSeconds(seconds)) : "";
+}
+
 /** Why a bath must not be used, as a clause: `it has done its 40 rolls`. */
 export function wornWords(state: BatchState): string {
   const { worn } = words();
@@ -65,6 +71,8 @@ export function wornWords(state: BatchState): string {
       return worn.capacity(formatRolls(state.usedSqIn));
     case "volume":
       return worn.volume;
+    case "silver":
+      return worn.silver(formatNumber((state.silverMgPerLitre ?? 0) / 1000));
     case "test":
       return worn.test(predicted, formatSeconds(state.clearing?.freshSeconds ?? 0));
     case "prediction":

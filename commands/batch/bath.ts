@@ -155,7 +155,9 @@ function topUp(bath: Bath, addedMl: number, removedMl: number): Bath {
     bath.clearing && volumeMl > 0
       ? toppedClearing(bath.clearing, density, Math.max(0, kept.volumeMl) / volumeMl)
       : bath.clearing;
-  return { ...kept, volumeMl, clearing, topUps: bath.topUps + 1 };
+  const share = volumeMl > 0 ? Math.max(0, kept.volumeMl) / volumeMl : 1;
+  const silverMgPerLitre = bath.silverMgPerLitre === null ? null : Math.round(bath.silverMgPerLitre * share);
+  return { ...kept, volumeMl, clearing, silverMgPerLitre, topUps: bath.topUps + 1 };
 }
 
 function noteLevel(batch: Batch, bath: Bath, { atMs }: Line): Bath {

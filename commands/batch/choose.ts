@@ -38,6 +38,8 @@ export interface Choice {
   readonly batch: Batch;
   /** Expected at its turn, the runs before it included; null: not tested. */
   readonly clearingSeconds: number | null;
+  /** What that time was when the bath was fresh; null: not known. */
+  readonly freshSeconds: number | null;
   /** Films each litre of a developer used again has done before. */
   readonly filmsDone: number;
   /** It is worn out, and an aide or the teacher has allowed it. */
@@ -171,6 +173,7 @@ function choiceOf({ batch, state, reservedSqIn }: Candidate): Choice {
   return {
     batch,
     clearingSeconds: state.clearing ? Math.ceil(clearingAt(state.clearing, ahead)) : null,
+    freshSeconds: state.clearing ? Math.round(state.clearing.freshSeconds) : null,
     filmsDone: batch.usage === "again" && batch.kind === "developer" ? Math.floor(ahead / SQ_IN_PER_ROLL) : 0,
     isOverride: state.standing !== "ready",
   };

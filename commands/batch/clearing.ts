@@ -1,11 +1,12 @@
+import { EXHAUSTED_TIMES } from "../plan/fix.ts";
+
 /*
  * How long a fixer takes to clear film, between tests. A bath is exhausted when its clearing time has doubled (US Navy
  * NAVEDTRA 14209), and by its capacity; so it is taken to grow in a straight line from the fresh time to twice that at
  * capacity, and from then on through each test, never flatter than the tests so far show.
  */
 
-/** Exhausted at this many times the fresh clearing time: US Navy NAVEDTRA 14209. */
-export const EXHAUSTED_TIMES = 2;
+export { EXHAUSTED_TIMES };
 
 export interface Clearing {
   readonly freshSeconds: number;

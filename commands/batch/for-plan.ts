@@ -12,6 +12,8 @@ export interface Baths {
   readonly batches: Partial<Record<StepKind, string>>;
   /** Of the fixer, as expected at its turn; null: not tested. */
   readonly clearingSeconds: number | null;
+  /** The same when it was fresh; null: not known. */
+  readonly freshClearingSeconds: number | null;
   readonly filmsDone: number;
   /** Steps whose bath goes back into its bottle. */
   readonly pouredBack: readonly StepKind[];
@@ -36,6 +38,7 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
   const kept = new Set(stores.batches.list(context.class.id).map(({ kind }) => kind));
   const batches: Partial<Record<StepKind, string>> = {};
   let clearingSeconds: number | null = null;
+  let freshClearingSeconds: number | null = null;
   let filmsDone = 0;
   const pouredBack: StepKind[] = [];
   for (const step of plan.steps) {
@@ -55,10 +58,13 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
     if (!chosen.value) continue;
     batches[step.kind] = labelOf(chosen.value.batch);
     if (chosen.value.batch.usage === "again") pouredBack.push(step.kind);
-    if (need.kind === "fixer") clearingSeconds = chosen.value.clearingSeconds;
+    if (need.kind === "fixer") {
+      clearingSeconds = chosen.value.clearingSeconds;
+      freshClearingSeconds = chosen.value.freshSeconds;
+    }
     if (need.kind === "developer") filmsDone = chosen.value.filmsDone;
   }
-  return { batches, clearingSeconds, filmsDone, pouredBack };
+  return { batches, clearingSeconds, freshClearingSeconds, filmsDone, pouredBack };
 }
 
 /**

@@ -14,6 +14,7 @@ export interface Preset {
   readonly partHours: number | null;
   readonly capacitySqInPerLitre: number | null;
   readonly tabularSqInPerLitre: number | null;
+  readonly silverCapMgPerLitre: number | null;
   readonly source: string;
 }
 
@@ -36,6 +37,12 @@ export type HouseSource = keyof typeof HOUSE_SOURCES;
 /** Before the house's source where somebody gave figures of their own. */
 export const OWN_FIRST = "as given when it was mixed; else ";
 
+/**
+ * Silver at which a fixer ends: about 4 g/l for ammonium thiosulfate and 2 g/l for sodium thiosulfate (a compliance text for
+ * printers); a maker's sheet, from memory, allows film 8 to 10 g/l. The class may set its own.
+ */
+const SILVER_CAP_MG_PER_LITRE = 4000;
+
 const PRESETS = {
   developer: {
     usage: "once",
@@ -43,6 +50,7 @@ const PRESETS = {
     partHours: 2 * MONTH,
     capacitySqInPerLitre: null,
     tabularSqInPerLitre: null,
+    silverCapMgPerLitre: null,
     source: HOUSE_SOURCES.developer,
   },
   stop: {
@@ -51,6 +59,7 @@ const PRESETS = {
     partHours: MONTH,
     capacitySqInPerLitre: films(12),
     tabularSqInPerLitre: null,
+    silverCapMgPerLitre: null,
     source: HOUSE_SOURCES.stop,
   },
   fixer: {
@@ -60,6 +69,7 @@ const PRESETS = {
     capacitySqInPerLitre: films(20),
     // T-MAX films take 50 to 70 % of the capacity (practitioner's page): the lower end.
     tabularSqInPerLitre: films(10),
+    silverCapMgPerLitre: SILVER_CAP_MG_PER_LITRE,
     source: HOUSE_SOURCES.fixer,
   },
   "wash-aid": {
@@ -68,6 +78,7 @@ const PRESETS = {
     partHours: MONTH,
     capacitySqInPerLitre: null,
     tabularSqInPerLitre: null,
+    silverCapMgPerLitre: null,
     source: HOUSE_SOURCES["wash-aid"],
   },
   "wetting-agent": {
@@ -76,6 +87,7 @@ const PRESETS = {
     partHours: 7 * DAY,
     capacitySqInPerLitre: null,
     tabularSqInPerLitre: null,
+    silverCapMgPerLitre: null,
     source: HOUSE_SOURCES["wetting-agent"],
   },
 } as const satisfies Record<BatchKind, Preset>;
@@ -95,5 +107,14 @@ export function presetFor(kind: BatchKind, dilution: z.output<typeof dilutionSch
 /** What the class said of this product last time comes before the house's own figures. */
 export function presetFrom(earlier: Batch): Preset {
   const { usage, fullHours, partHours, capacitySqInPerLitre, tabularSqInPerLitre, source } = earlier;
-  return { usage, fullHours, partHours, capacitySqInPerLitre, tabularSqInPerLitre, source };
+  const silverCapMgPerLitre = earlier.silverCapMgPerLitre ?? PRESETS[earlier.kind].silverCapMgPerLitre;
+  return {
+    usage,
+    fullHours,
+    partHours,
+    capacitySqInPerLitre,
+    tabularSqInPerLitre,
+    silverCapMgPerLitre,
+    source,
+  };
 }

@@ -16,7 +16,7 @@ export type Standing = (typeof STANDINGS)[number];
 export interface BatchState extends Bath {
   readonly standing: Standing;
   /** What used it up, where it is exhausted. */
-  readonly exhaustedBy: "capacity" | "volume" | "test" | "prediction" | null;
+  readonly exhaustedBy: "capacity" | "volume" | "silver" | "test" | "prediction" | null;
   /** Film it can take in all as it stands, plain film's sq in; null: no limit is known, or it is used once. */
   readonly capacitySqIn: number | null;
   /** Plain film it can still take, sq in. */
@@ -91,8 +91,14 @@ function leftOf(batch: Batch, bath: Bath): Left {
 function exhaustedByOf(batch: Batch, bath: Bath, leftRolls: number | null): BatchState["exhaustedBy"] {
   if (bath.volumeMl <= 0) return "volume";
   if (batch.usage === "again" && leftRolls === 0) return "capacity";
+  if (isOverSilver(batch, bath)) return "silver";
   if (!hasDoubled(bath)) return null;
   return bath.testedLoadSqIn === bath.loadSqIn ? "test" : "prediction";
+}
+
+/** By strip, as last tested: more silver than this bath may carry. */
+function isOverSilver({ silverCapMgPerLitre: cap }: Batch, { silverMgPerLitre }: Bath): boolean {
+  return cap != null && silverMgPerLitre !== null && silverMgPerLitre >= cap;
 }
 
 function expiryOf(batch: Batch, bath: Bath): number | null {

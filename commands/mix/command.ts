@@ -65,6 +65,6 @@ export const mixTemper = defineCommand({
       concentrateTenthsC: concentrate ?? context.class.habits.roomTenthsC,
     });
     if (!tempered.ok) throw new UserError(tempered.fault.code, words.temperFault(tempered.fault));
-    return words.temperedReply(tempered.value, total, dilution?.wasRatio ?? false);
+    return words.temperedReply(tempered.value, total, hot, dilution?.wasRatio ?? false);
   },
 });

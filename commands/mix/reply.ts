@@ -4,6 +4,7 @@ import { makeDilution } from "../speech/measure.ts";
 import { formatDilution, formatNumber } from "../speech/wording.ts";
 import type { Diluted, DiluteFault } from "./dilute.ts";
 import type { Tempered, TemperFault } from "./temper.ts";
+import { scaldCautions } from "../batch/hazards.ts";
 import type { Dilution } from "../../store/shapes/sheet.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
@@ -37,7 +38,7 @@ export function dilutedReply(mix: Diluted, dilution: Dilution, wasRatio: boolean
   const lines = [
     mix.isChecked ? words().isRight(head) : head,
     ...(wasRatio ? [words().readRatio(formatDilution(dilution))] : []),
-    words().howToMix,
+    dilution.waterParts === 0 ? words().stockCare : words().howToMix,
   ];
   return {
     text: lines.join("\n"),
@@ -61,14 +62,21 @@ export function temperFault(fault: TemperFault): string {
   return (TEMPER_FAULT_TEXT[fault.code] as (fault: TemperFault) => string)(fault);
 }
 
-export function temperedReply(mix: Tempered, totalMl: number, wasRatio: boolean): Reply {
+export function temperedReply(
+  mix: Tempered,
+  totalMl: number,
+  hotTenthsC: number,
+  wasRatio: boolean,
+): Reply {
   const { hotMl, coldMl, concentrateMl, reachedTenthsC } = mix;
   const lines = [
     concentrateMl > 0
       ? words().temperedWith(hotMl, coldMl, concentrateMl, totalMl, reachedTenthsC)
       : words().tempered(hotMl, coldMl, totalMl, reachedTenthsC),
     ...(wasRatio ? [words().readParts] : []),
+    ...(hotMl > 0 ? scaldCautions(hotTenthsC) : []),
     words().jugTakesHeat,
+    ...(concentrateMl > 0 ? [words().howToMix] : []),
   ];
   return { text: lines.join("\n"), fields: { hotMl, coldMl, concentrateMl, totalMl, reachedTenthsC } };
 }

@@ -2,6 +2,7 @@ import { inEach } from "../speech/language.ts";
 import { formatNumber, plain } from "../speech/wording.ts";
 import type { AgitationFault } from "../sheet/agitation.ts";
 import type { CautionCode, Plan } from "../../store/shapes/plan.ts";
+import { HANDBOOK_SECONDS, type WashTime } from "./wash.ts";
 import { de } from "./words/caution.de.ts";
 import { en } from "./words/caution.en.ts";
 
@@ -23,7 +24,19 @@ function sayShort(detail: Detail): string {
     : words().shortMix(seconds, tenthsC, number(detail, "waterTenthsC"), number(detail, "roomTenthsC"));
 }
 
+/** What handbooks ask beyond this wash. */
+export function washShortWords({ seconds, hypoLeft }: Pick<WashTime, "seconds" | "hypoLeft">): string {
+  return words().washShort(HANDBOOK_SECONDS, seconds, formatNumber(Math.round(hypoLeft * 1000) / 10));
+}
+
 export const CAUTION_TEXT = {
+  WARN_WORN_FIXER: (detail) =>
+    words().wornFixer(
+      number(detail, "clearingSeconds"),
+      number(detail, "freshSeconds"),
+      number(detail, "seconds"),
+    ),
+  WARN_SLOW_FIXER: (detail) => words().slowFixer(number(detail, "clearingSeconds"), number(detail, "seconds")),
   WARN_SHORT_TIME: sayShort,
   WARN_COOL: () => words().cool,
   WARN_WARM: () => words().warm,

@@ -1,17 +1,12 @@
 import type { Habits } from "../../store/shapes/school.ts";
 import { judgeAgitation } from "../sheet/agitation.ts";
-import { LONG_FIX_SECONDS } from "./fix.ts";
+import { EXHAUSTED_TIMES, LONG_FIX_SECONDS, USUAL_CLEARING_SECONDS } from "./fix.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
 import type { PlanRequest } from "./request.ts";
 import type { Parts } from "./steps.ts";
 import { betterTemperature, COOL_TENTHS_C, SHORT_SECONDS, WARM_TENTHS_C } from "../sheet/suggest.ts";
 import { splitVolume, volumeForConcentrate } from "./volume.ts";
-import {
-  HANDBOOK_SECONDS,
-  largestStepTenths,
-  RETICULATION_LOOSE_TENTHS,
-  RETICULATION_TENTHS,
-} from "./wash.ts";
+import { largestStepTenths, RETICULATION_LOOSE_TENTHS, RETICULATION_TENTHS } from "./wash.ts";
 
 /* What a plan warns of. The sentences are in reply.ts. */
 
@@ -26,8 +21,8 @@ const WATER_MAX_TENTHS = 239;
 export function cautionsFor(request: PlanRequest, habits: Habits, parts: Parts): Caution[] {
   return [
     ...tankCautions(request),
-    ...developCautions(request, habits, parts),
     ...bathCautions(request, parts),
+    ...developCautions(request, habits, parts),
     { code: "NOTE_CHEMICALS", detail: {} },
   ];
 }
@@ -82,19 +77,23 @@ function developCautions(request: PlanRequest, habits: Habits, { development, vo
   return found;
 }
 
-function bathCautions(request: PlanRequest, { fix, wash }: Parts): Caution[] {
-  const found: Caution[] = [];
+/** Twice the fresh clearing time is the end of a fixer; where that is not known, the usual range of a fresh one tells. */
+function wornFixer({ clearingSeconds, freshClearingSeconds }: PlanRequest, seconds: number): Caution[] {
+  if (clearingSeconds === null) return [];
+  if (freshClearingSeconds === null)
+    return clearingSeconds > USUAL_CLEARING_SECONDS
+      ? [{ code: "WARN_SLOW_FIXER", detail: { clearingSeconds, seconds } }]
+      : [];
+  if (clearingSeconds < EXHAUSTED_TIMES * freshClearingSeconds) return [];
+  return [
+    { code: "WARN_WORN_FIXER", detail: { clearingSeconds, freshSeconds: freshClearingSeconds, seconds } },
+  ];
+}
+
+function bathCautions(request: PlanRequest, { fix }: Parts): Caution[] {
+  const found: Caution[] = wornFixer(request, fix.seconds);
   if (fix.isLong)
     found.push({ code: "WARN_LONG_FIX", detail: { seconds: fix.seconds, mostSeconds: LONG_FIX_SECONDS } });
-  if (wash.isShort)
-    found.push({
-      code: "WARN_WASH_SHORT",
-      detail: {
-        seconds: wash.seconds,
-        handbookSeconds: HANDBOOK_SECONDS,
-        hypoLeftPercent: Math.round(wash.hypoLeft * 1000) / 10,
-      },
-    });
   const water = request.waterTenthsC ?? request.tenthsC;
   if (request.waterTenthsC !== null && (water < WATER_MIN_TENTHS || water > WATER_MAX_TENTHS))
     found.push({ code: "WARN_WATER_TEMPERATURE", detail: { tenthsC: water } });

@@ -107,7 +107,11 @@ function makeWithBaths(request: PlanRequest, context: Context): ReturnType<typeo
   const baths = bathsFor(context, bare.value, request.batches);
   const clearingSeconds = request.clearingSeconds ?? baths.clearingSeconds;
   const filmsDone = request.filmsDone === 0 ? baths.filmsDone : request.filmsDone;
-  const made = makePlan({ ...request, batches: baths.batches, clearingSeconds, filmsDone }, habits);
+  const { batches, freshClearingSeconds } = baths;
+  const made = makePlan(
+    { ...request, batches, clearingSeconds, freshClearingSeconds, filmsDone },
+    habits,
+  );
   return made.ok ? { ok: true, value: withBottles(made.value, baths) } : made;
 }
 
@@ -148,6 +152,7 @@ function toRequest(input: PlanInput, context: Context, sheet: Sheet, tank: Tank 
     washMethod: input.wash ?? null,
     washAid: input.washaid === undefined ? null : input.washaid === "yes",
     clearingSeconds: input.clearing ?? null,
+    freshClearingSeconds: null,
     roomTenthsC: roomFor(input.room, context, tank),
     fixTenthsC: input.fixtemp ?? null,
     waterTenthsC: input.watertemp ?? null,

@@ -6,6 +6,10 @@ import type { Basis } from "../../store/shapes/plan.ts";
 const CLEARING_TIMES = 2;
 /** Thick or tabular-grain emulsions: at least three times (practitioners' pages). */
 const CLEARING_TIMES_TABULAR = 3;
+/** Exhausted at this many times the fresh clearing time: US Navy NAVEDTRA 14209. */
+export const EXHAUSTED_TIMES = 2;
+/** A rapid fixer clears film in 1 to 3 min (a practitioner's page); longer, and it is worn, cold or too weak. */
+export const USUAL_CLEARING_SECONDS = 180;
 /** Below 68 °F (20 °C) double the time for every 18 °F (10 °C): US Army TM 11-2323. */
 const COLD_FROM_TENTHS_C = 200;
 /** Over about ten minutes a rapid fixer may begin to bleach (one worker's page). */

@@ -22,6 +22,8 @@ export interface PlanRequest {
   readonly washMethod: WashMethod | null;
   readonly washAid: boolean | null;
   readonly clearingSeconds: number | null;
+  /** What the fixer took to clear when it was fresh; null: not known. */
+  readonly freshClearingSeconds: number | null;
   /** The room, where the plan is to allow for the tank's drift towards it; null: no allowance. */
   readonly roomTenthsC: number | null;
   readonly fixTenthsC: number | null;
@@ -51,6 +53,7 @@ export function bareRequest(sheet: Sheet, tenthsC: number): PlanRequest {
     washMethod: null,
     washAid: null,
     clearingSeconds: null,
+    freshClearingSeconds: null,
     roomTenthsC: null,
     fixTenthsC: null,
     waterTenthsC: null,

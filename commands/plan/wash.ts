@@ -6,8 +6,9 @@ export type WashMethod = "running" | "fill-dump";
 
 /** In direct running water half of the hypo is gone each minute: US Navy NAVEDTRA 14209. */
 const HALF_LIFE_SECONDS = 60;
-/** Without a wash aid handbooks ask for 20 min (NAVEDTRA 14209) to 30 min (US Army SS0509-8). */
+/** Without a wash aid handbooks ask for 20 min (NAVEDTRA 14209) to 30 min (US Army SS0509-8; Johnson 1955). */
 export const HANDBOOK_SECONDS = 1200;
+export const HANDBOOK_MOST_SECONDS = 1800;
 /** After a wash aid: 5 min (US Army SS0509-8). */
 const AFTER_AID_SECONDS = 300;
 /** Rinse 30 s, wash aid 2 min (US Army SS0509-8). */
@@ -22,21 +23,26 @@ const CHANGE_SECONDS_AFTER_AID = 60;
 /** Liquid that stays in tank, reel and film when it is emptied. Common practice, no source. */
 const CARRY_OVER_ML = 20;
 
+/** Told once, where the class sets it; a plan only names it beside its number. */
+const SHORT_RULE = "the house minimum of washing; handbooks ask for 20 to 30 min of running water";
+
 export interface WashTime {
   readonly seconds: number;
   /** Fills of fresh water; null: water runs through. */
   readonly changes: number | null;
   readonly basis: readonly Basis[];
-  /** Handbooks ask for more than this. */
+  /** Handbooks ask for more than this. Never where it is longer than the longest of them. */
   readonly isShort: boolean;
-  /** Share of the hypo left by the model; diffusion out of the film is slower. */
+  /** Share of the hypo left by the model, at this water's temperature; diffusion out of the film is slower. */
   readonly hypoLeft: number;
 }
+
+/** `houseMinSeconds`: what the class has set for running water; null: it has set nothing, and the handbooks' least holds. */
 
 export function washTime(
   method: WashMethod,
   hasAid: boolean,
-  houseMinSeconds: number,
+  houseMinSeconds: number | null,
   tenthsC: number,
   volumeMl: number,
 ): WashTime {
@@ -57,24 +63,32 @@ export function washTime(
       hypoLeft: hypoLeftByChanges(changes, volumeMl),
     };
   }
-  const least = hasAid ? Math.max(houseMinSeconds, AFTER_AID_SECONDS) : houseMinSeconds;
+  const handbook = hasAid ? AFTER_AID_SECONDS : HANDBOOK_SECONDS;
+  const least = houseMinSeconds === null || (hasAid && houseMinSeconds < handbook) ? handbook : houseMinSeconds;
   const seconds = Math.ceil(least * cold);
+  const isShort = !hasAid && seconds < Math.min(HANDBOOK_SECONDS * cold, HANDBOOK_MOST_SECONDS);
   const basis: Basis =
-    least > houseMinSeconds
-      ? { kind: "rule", rule: "5 min after a wash aid", source: "US Army SS0509-8" }
-      : { kind: "house", rule: "the house minimum of washing" };
+    least === houseMinSeconds
+      ? { kind: "house", rule: isShort ? SHORT_RULE : "the house minimum of washing" }
+      : hasAid
+        ? { kind: "rule", rule: "5 min after a wash aid", source: "US Army SS0509-8" }
+        : {
+            kind: "rule",
+            rule: "20 min of running water, a full change every 3 min",
+            source: "US Navy NAVEDTRA 14209; US Army SS0509-8 has 30 min",
+          };
   return {
     seconds,
     changes: null,
     basis: [basis, ...coldBasis],
-    isShort: !hasAid && seconds < HANDBOOK_SECONDS * cold,
-    hypoLeft: hypoLeftAfter(seconds),
+    isShort,
+    hypoLeft: hypoLeftAfter(seconds, tenthsC),
   };
 }
 
-/** Share left after running water for so long. */
-export function hypoLeftAfter(seconds: number): number {
-  return 0.5 ** (seconds / HALF_LIFE_SECONDS);
+/** Share left after running water of this temperature for so long: in cold water each half takes longer. */
+export function hypoLeftAfter(seconds: number, tenthsC: number): number {
+  return 0.5 ** (seconds / (HALF_LIFE_SECONDS * coldWashFactor(tenthsC)));
 }
 
 /** Share left after so many changes: each leaves v/(V+v). Ideal mixing, ignores slow diffusion. */

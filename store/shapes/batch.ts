@@ -38,6 +38,8 @@ export const batchBodySchema = z.object({
   capacitySqInPerLitre: z.int().min(1).nullable(),
   /** The same for tabular-grain film, which loads a fixer more. */
   tabularSqInPerLitre: z.int().min(1).nullable(),
+  /** Silver by strip at which a fixer is exhausted, mg in a litre; absent or null: no cap is known. */
+  silverCapMgPerLitre: z.int().min(100).max(20_000).nullish(),
   /** Where capacity and shelf life come from. */
   source: z.string().min(1).max(300),
 });

@@ -2,8 +2,8 @@ import { z } from "zod";
 
 /* The ledger of a batch: lines are only ever added. A mistake is put right by a further line that names its reason. */
 
-/** Where used chemistry went. Fixer carries silver: it never goes to the drain. */
-export const DESTINATIONS = ["silver", "drain", "supplier"] as const;
+/** Where used chemistry went; `waste`: a container of its own, for whoever takes chemical waste. What may go where is in ways.ts. */
+export const DESTINATIONS = ["silver", "drain", "waste", "supplier"] as const;
 export type Destination = (typeof DESTINATIONS)[number];
 
 const amount = z.int().min(0).max(200_000);

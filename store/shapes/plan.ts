@@ -88,6 +88,8 @@ export const stepSchema = z.object({
 export type Step = z.output<typeof stepSchema>;
 
 export const CAUTION_CODES = [
+  "WARN_WORN_FIXER",
+  "WARN_SLOW_FIXER",
   "WARN_SHORT_TIME",
   "WARN_COOL",
   "WARN_WARM",

@@ -28,8 +28,8 @@ export const habitsSchema = z.object({
   stop: z.enum(["water", "acid"]).default("water"),
   /** The house minimum of fixing. */
   fixMinSeconds: z.int().min(60).max(1800).default(300),
-  /** The house minimum of a running wash. Handbooks ask for 20-30 min without a wash aid. */
-  washMinSeconds: z.int().min(60).max(3600).default(180),
+  /** The house minimum of a running wash; null: the class has set none, and the handbooks' least holds. */
+  washMinSeconds: z.int().min(60).max(3600).nullable().default(null),
   washMethod: z.enum(["running", "fill-dump"]).default("running"),
   washAid: z.boolean().default(false),
   wettingSeconds: z.int().min(15).max(600).default(60),

@@ -10,6 +10,7 @@ import { speaking, type Language } from "../../commands/speech/language.ts";
 import { parseLine } from "../../commands/speech/line.ts";
 import { lineFaultWords } from "../../commands/speech/line-words.ts";
 import { sayInstants } from "../../commands/speech/wording.ts";
+import type { SchoolClass } from "../../store/shapes/school.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { createFakeClock, type FakeClock } from "./clock.ts";
 
@@ -26,6 +27,12 @@ export function createMemoryLog(): Log & { readonly lines: Logged[] } {
     (fields: Readonly<Record<string, unknown>>, message: string): void =>
       void lines.push({ level, fields, message });
   return { lines, debug: at("debug"), info: at("info"), warn: at("warn"), error: at("error") };
+}
+
+/** A class that has set a short wash of its own, so that an evening is over sooner. */
+function washShort(stores: Stores, school: SchoolClass | undefined): void {
+  if (school?.habits.washMinSeconds === null)
+    stores.classes.setHabits(school.id, { ...school.habits, washMinSeconds: 180 });
 }
 
 const idOf = (person: string): string => `room:${person.toLowerCase()}`;
@@ -74,7 +81,7 @@ export function createRoom(path = ":memory:", clock: FakeClock = createFakeClock
     stop: async () => {},
   } satisfies ChatPort;
 
-  inventDemo(stores, "UTC", clock.now());
+  washShort(stores, inventDemo(stores, "UTC", clock.now()));
   const dispatch = createDispatch({ commands, stores, clock, log });
   const deliverer: Deliverer = createDeliverer({
     stores,

@@ -5,6 +5,7 @@ import { SQ_IN_PER_ROLL } from "../area.ts";
 import type { Batch } from "../../../store/shapes/batch.ts";
 import * as words from "./reply.ts";
 import { DESTINATIONS, type Destination, type LineBody } from "../../../store/shapes/ledger.ts";
+import { mayGo } from "../ways.ts";
 import { batchOption, completeBatch, findBatch, noteOption, readState } from "../options.ts";
 
 const complete = { batch: completeBatch };
@@ -62,7 +63,10 @@ export const batchTest = defineCommand({
       silverMgPerLitre: silver === undefined ? null : Math.round(silver * 1000),
       note,
     });
-    return words.testedReply(batch, before, readState(context, batch), clearing ?? null);
+    return words.testedReply(batch, before, readState(context, batch), {
+      clearing: clearing ?? null,
+      hasSilver: silver !== undefined,
+    });
   },
 });
 
@@ -73,7 +77,7 @@ export const batchTopup = defineCommand({
     batch: batchOption.describe("Which bottle, like B3"),
     add: volumeOption.describe("Fresh bath added, at the bottle's own strength, like 300 ml"),
     remove: volumeOption.optional().describe("Used bath taken out first, like 300 ml"),
-    to: toOption.optional().describe("Where that went: silver collection, drain where allowed, supplier"),
+    to: toOption.optional().describe("Where that went: silver (fixer only), drain where allowed, waste container, supplier"),
     note: noteOption.describe("A note"),
   }),
   who: "aide",
@@ -86,7 +90,7 @@ export const batchTopup = defineCommand({
       if (remove > before.volumeMl)
         throw new UserError("ERR_NOT_SO_MUCH", words.notSoMuch(batch, before.volumeMl));
       if (to === undefined) throw new UserError("ERR_WHERE_TO", words.whereTo());
-      checkDrain(batch, to);
+      checkWay(batch, to);
     }
     if (before.volumeMl - (remove ?? 0) + add > batch.bottleMl)
       throw new UserError("ERR_OVERFLOW", words.overflow(batch, before.volumeMl));
@@ -106,7 +110,7 @@ export const batchDiscard = defineCommand({
   summary: "Note that a bottle, or a part of it, is thrown away, and where it went",
   options: z.object({
     batch: batchOption.describe("Which bottle, like B3"),
-    to: toOption.describe("silver collection, drain (where local rules allow), back to the supplier"),
+    to: toOption.describe("silver (fixer only), drain (where local rules allow), waste container, supplier"),
     ml: volumeOption.optional().describe("How much, if not all of it"),
     note: noteOption.describe("Why, or a note"),
   }),
@@ -115,7 +119,7 @@ export const batchDiscard = defineCommand({
   complete,
   handle({ batch: text, to, ml, note }, context) {
     const batch = standing(context, text);
-    checkDrain(batch, to);
+    checkWay(batch, to);
     const left = Math.max(0, readState(context, batch).volumeMl);
     if (ml !== undefined && ml > left) throw new UserError("ERR_NOT_SO_MUCH", words.notSoMuch(batch, left));
     const isAll = ml === undefined || ml === left;
@@ -124,10 +128,11 @@ export const batchDiscard = defineCommand({
   },
 });
 
-/** Used fixer carries silver; what another kind may do, local rules decide. */
-function checkDrain(batch: Batch, to: Destination): void {
-  if (batch.kind === "fixer" && to === "drain")
-    throw new UserError("ERR_SILVER_DRAIN", words.silverDrain(batch));
+/** @throws UserError where a bath of this kind must not go there. */
+function checkWay(batch: Batch, to: Destination): void {
+  if (mayGo(batch.kind, to)) return;
+  if (batch.kind === "fixer") throw new UserError("ERR_SILVER_DRAIN", words.silverDrain(batch));
+  throw new UserError("ERR_WRONG_WAY", words.notIntoSilver(batch));
 }
 
 export const batchCorrect = defineCommand({

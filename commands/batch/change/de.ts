@@ -11,11 +11,13 @@ export const de: ChangeWords = {
     notSoMuch: (label, ml) =>
       `In ${label} sind laut Buch ${ml}. Ist es mehr, stell das zuerst mit \`/batch correct\` richtig.`,
     whereTo:
-      "Sag, wohin das gebrauchte Bad kam: `to:silver` (Silbersammlung), `to:drain` (Ausguss) oder `to:supplier` (Lieferant).",
+      "Sag, wohin das gebrauchte Bad kam: `to:silver` (Silbersammlung, nur Fixierbad), `to:drain` (Ausguss), `to:waste` (eigener Kanister) oder `to:supplier` (Lieferant).",
     overflow: (label, bottle, left) =>
       `In die Flasche von ${label} passen ${bottle}, und ${left} sind darin. Nimm zuerst gebrauchtes Bad heraus: \`remove:300 ml to:silver\`.`,
     silverDrain: (label) =>
       `**Nicht in den Ausguss**: gebrauchtes Fixierbad enthält Silber. Sammle ${label} (\`to:silver\`) oder gib es dem Lieferanten zurück (\`to:supplier\`).`,
+    notIntoSilver: (label, kind) =>
+      `**Nicht in die Silbersammlung**: Dahin kommt nur Fixierbad. ${label} (${batch.kind[kind]}) gehört nicht dazu: ${kind === "stop" ? "Säure im Fixierbad setzt ein giftiges Gas frei" : "Gemischte Abfälle können Gas abgeben"}. Sag \`to:waste\` (ein eigener Kanister), \`to:drain\`, wo es die Regeln am Ort erlauben, oder \`to:supplier\`.`,
     nothingToCorrect:
       "Sag, was nicht stimmt: `line:4` nimmt diese Zeile zurück, `ml:-200` oder `rolls:2` kommen zu dem, was im Buch steht.",
     quarters: "Schreib Filme in Vierteln: ein Planfilm 4x5 ist 0.25.",
@@ -32,8 +34,14 @@ export const de: ChangeWords = {
   unfit: (name, standing, why) => `${name} ist ${standing}: ${why}.`,
   noted: (name) => `Notiert für ${name}.`,
   reckoned: (seconds) => ` Bis zur Probe hatte ich mit ${seconds} gerechnet.`,
-  exhausted: (label, clearing, fresh) =>
-    `**${label} ist verbraucht: nicht mehr nehmen.** Es klärt in ${clearing}, frisch waren es ${fresh}: beim Doppelten ist Schluss (US Navy NAVEDTRA 14209). Es kommt in die Silbersammlung.`,
+  exhausted: (label, clearing, fresh, twice, thrice) =>
+    `**${label} ist verbraucht: nicht mehr nehmen.** Es klärt in ${clearing}, frisch waren es ${fresh}: beim Doppelten ist Schluss (US Navy NAVEDTRA 14209). Ein Film, der jetzt darin ist, braucht ${twice}, Flachkristallfilm ${thrice}. Es kommt in die Silbersammlung.`,
+  silverOut: (label, grams, limit) =>
+    `**${label} ist verbraucht: nicht mehr nehmen.** ${grams} g Silber im Liter, die Grenze liegt bei ${limit} g. Es kommt in die Silbersammlung.`,
+  silverWithin: (label, grams, limit) =>
+    `**${grams} g** Silber im Liter von ${label}; bei ${limit} g ist Schluss.`,
+  silverSources:
+    "_Die Quellen widersprechen sich: 2 g/l für Natrium- und 4 g/l für Ammoniumthiosulfat (ein Merkblatt für Druckereien), 8 bis 10 g/l bei Film (das Blatt eines Herstellers, aus dem Gedächtnis). Eine eigene Grenze setzt `/batch mix silver:`._",
   cleared: (label, clearing, twice, thrice, end) =>
     `**${clearing}** Klärzeit: Pläne mit ${label} fixieren ab jetzt mindestens ${twice}, Flachkristallfilm ${thrice}. Bei ${end} ist Schluss.`,
   topped: (label, now, before) =>
@@ -43,6 +51,7 @@ export const de: ChangeWords = {
   went: {
     silver: (ml, name) => `**${ml}** von ${name} in die Silbersammlung.`,
     drain: (ml, name) => `**${ml}** von ${name} in den Ausguss.`,
+    waste: (ml, name) => `**${ml}** von ${name} in den eigenen Kanister.`,
     supplier: (ml, name) => `**${ml}** von ${name} zurück an den Lieferanten.`,
   },
   gone: (label) => ` ${label} gibt es nicht mehr; die Nummer wird nicht wieder vergeben.`,
@@ -51,6 +60,8 @@ export const de: ChangeWords = {
     silver:
       "Sammelgefäß schließen und beschriften; keine Säure hinein. Was gesammelt ist, zeigt `/batch waste`.",
     drain: "Nur wo es die Regeln am Ort erlauben, mit viel Wasser und nie in eine Klärgrube.",
+    waste:
+      "Ein Kanister nur für diese Art: schließen, beschriften, nie Fixierbad oder Säure dazu. Ihn nimmt, wer den Sonderabfall der Schule abholt.",
     supplier: "Frag den Lieferanten, wie es zu verpacken ist.",
   },
   rulesFirst: "Etikett, Sicherheitsdatenblatt und die Regeln am Ort gehen vor.",

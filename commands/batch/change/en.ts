@@ -14,11 +14,13 @@ export const en = {
     notSoMuch: (label: string, ml: string) =>
       `${label} holds ${ml} by its ledger. If there is more, put that right first with \`/batch correct\`.`,
     whereTo:
-      "Say where the used bath went: `to:silver` (the silver collection), `to:drain` or `to:supplier`.",
+      "Say where the used bath went: `to:silver` (fixer only), `to:drain`, `to:waste` (a container of its own) or `to:supplier`.",
     overflow: (label: string, bottle: string, left: string) =>
       `${label}'s bottle holds ${bottle}, and ${left} are in it. Take used bath out first: \`remove:300 ml to:silver\`.`,
     silverDrain: (label: string) =>
       `**Not down the drain**: used fixer carries silver. Collect ${label} (\`to:silver\`) or give it back to its supplier (\`to:supplier\`).`,
+    notIntoSilver: (label: string, kind: BatchKind) =>
+      `**Not into the silver collection**: it takes fixer only. ${label} is a ${batch.kind[kind]}${kind === "stop" ? ", and acid into fixer sets a poisonous gas free" : ", and mixed wastes can give off gas"}. Say \`to:waste\` (a container of its own), \`to:drain\` where local rules allow it, or \`to:supplier\`.`,
     nothingToCorrect:
       "Say what is wrong: `line:4` takes that line back, `ml:-200` or `rolls:2` add to what the ledger says.",
     quarters: "Write rolls in quarters: a sheet of 4x5 is 0.25.",
@@ -35,8 +37,14 @@ export const en = {
   unfit: (name: string, standing: string, why: string) => `${name} is ${standing}: ${why}.`,
   noted: (name: string) => `Noted for ${name}.`,
   reckoned: (seconds: string) => ` Between tests I had reckoned with ${seconds}.`,
-  exhausted: (label: string, clearing: string, fresh: string) =>
-    `**${label} is exhausted: don't use it.** It clears in ${clearing}, and fresh it did in ${fresh}: at twice that it ends (US Navy NAVEDTRA 14209). It goes into the silver collection.`,
+  exhausted: (label: string, clearing: string, fresh: string, twice: string, thrice: string) =>
+    `**${label} is exhausted: don't use it.** It clears in ${clearing}, and fresh it did in ${fresh}: at twice that it ends (US Navy NAVEDTRA 14209). A film that is in it now needs ${twice}, tabular-grain film ${thrice}. It goes into the silver collection.`,
+  silverOut: (label: string, grams: string, limit: string) =>
+    `**${label} is exhausted: don't use it.** ${grams} g of silver in a litre; its limit is ${limit} g. It goes into the silver collection.`,
+  silverWithin: (label: string, grams: string, limit: string) =>
+    `**${grams} g** of silver in a litre of ${label}; it ends at ${limit} g.`,
+  silverSources:
+    "_Sources differ: 2 g/l for sodium and 4 g/l for ammonium thiosulfate (a compliance text for printers), 8 to 10 g/l for film (a maker's sheet, from memory). `/batch mix silver:` sets your own._",
   cleared: (label: string, clearing: string, twice: string, thrice: string, end: string) =>
     `**${clearing}** to clear: plans with ${label} fix at least ${twice} from now on, tabular-grain film ${thrice}. It ends at ${end}.`,
   topped: (label: string, now: string, before: string) =>
@@ -46,6 +54,7 @@ export const en = {
   went: {
     silver: (ml: string, name: string) => `**${ml}** of ${name} into the silver collection.`,
     drain: (ml: string, name: string) => `**${ml}** of ${name} to the drain.`,
+    waste: (ml: string, name: string) => `**${ml}** of ${name} into its waste container.`,
     supplier: (ml: string, name: string) => `**${ml}** of ${name} back to the supplier.`,
   } satisfies ByDestination<(ml: string, name: string) => string>,
   gone: (label: string) => ` ${label} is gone; its label is not used again.`,
@@ -54,6 +63,8 @@ export const en = {
     silver:
       "Close and label the collecting vessel; keep acids out of it. See what is collected with `/batch waste`.",
     drain: "Only where local rules allow it, with much water, and never into a septic tank.",
+    waste:
+      "A container for this kind alone: close it, label it, never fixer or acid to it. Whoever takes the school's chemical waste collects it.",
     supplier: "Ask the supplier how it is to be packed.",
   } satisfies ByDestination<string> as ByDestination<string>,
   rulesFirst: "The label, the safety data sheet and local rules come first.",

@@ -1,8 +1,8 @@
 import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
-import { formatMl, formatSeconds, plain } from "../../speech/wording.ts";
+import { formatMl, formatNumber, formatSeconds, plain } from "../../speech/wording.ts";
 import type { Batch } from "../../../store/shapes/batch.ts";
-import { clearingWords, labelOf, leftWords, nameOf, standingWord, wornWords } from "../batch-words.ts";
+import { clearingWords, labelOf, leftWords, nameOf, slowWords, standingWord, wornWords } from "../batch-words.ts";
 import { EXHAUSTED_TIMES } from "../clearing.ts";
 import { fieldsOf } from "../fields.ts";
 import type { Destination } from "../../../store/shapes/ledger.ts";
@@ -23,6 +23,8 @@ export const whereTo = (): string => words().fault.whereTo;
 export const overflow = (batch: Batch, leftMl: number): string =>
   words().fault.overflow(labelOf(batch), formatMl(batch.bottleMl), formatMl(leftMl));
 export const silverDrain = (batch: Batch): string => words().fault.silverDrain(labelOf(batch));
+export const notIntoSilver = (batch: Batch): string =>
+  words().fault.notIntoSilver(labelOf(batch), batch.kind);
 export const nothingToCorrect = (): string => words().fault.nothingToCorrect;
 export const quarters = (): string => words().fault.quarters;
 export const noSuchLine = (batch: Batch, line: number, lines: number): string =>
@@ -45,18 +47,29 @@ export function testedReply(
   batch: Batch,
   before: BatchState,
   after: BatchState,
-  clearing: number | null,
+  { clearing, hasSilver }: { clearing: number | null; hasSilver: boolean },
 ): Reply {
   const { noted, reckoned, exhausted, cleared } = words();
-  if (clearing === null) return reply(batch, after, [noted(nameOf(batch))]);
+  const silver = hasSilver ? silverVerdict(batch, after) : [];
+  if (clearing === null)
+    return reply(batch, after, silver.length > 0 ? silver : [noted(nameOf(batch))]);
   const fresh = after.clearing?.freshSeconds ?? clearing;
   const predicted = before.predictedSeconds === null ? "" : reckoned(formatSeconds(before.predictedSeconds));
   const isOut = clearing >= EXHAUSTED_TIMES * fresh;
   const [label, times] = [labelOf(batch), (count: number): string => formatSeconds(count * clearing)];
   const verdict = isOut
-    ? exhausted(label, times(1), formatSeconds(fresh))
+    ? exhausted(label, times(1), formatSeconds(fresh), times(2), times(3))
     : cleared(label, times(1), times(2), times(3), formatSeconds(EXHAUSTED_TIMES * fresh));
-  return reply(batch, after, [`${verdict}${predicted}`, isOut ? "" : summary(batch, after)]);
+  return reply(batch, after, [`${verdict}${predicted}`, isOut ? "" : summary(batch, after), isOut ? "" : slowWords(clearing), ...silver]);
+}
+
+/** What the strip says of a fixer that has a limit. */
+function silverVerdict(batch: Batch, { silverMgPerLitre }: BatchState): string[] {
+  const cap = batch.silverCapMgPerLitre ?? null;
+  if (cap === null || silverMgPerLitre === null) return [];
+  const [grams, limit] = [formatNumber(silverMgPerLitre / 1000), formatNumber(cap / 1000)];
+  const verdict = silverMgPerLitre >= cap ? words().silverOut : words().silverWithin;
+  return [verdict(labelOf(batch), grams, limit), words().silverSources];
 }
 
 export function toppedReply(batch: Batch, before: BatchState, after: BatchState): Reply {

@@ -32,6 +32,12 @@ export const batchMix = defineCommand({
     bottle: volumeOption.optional().describe("What its bottle holds, if more than is in it"),
     capacity: capacityOption.optional().describe("Film it takes, like 20 films/l or 1600 sq in/l"),
     tabular: capacityOption.optional().describe("The same for tabular-grain film, if lower: 10 films/l"),
+    silver: z.coerce
+      .number()
+      .min(0.1)
+      .max(20)
+      .optional()
+      .describe("Fixer: silver by strip at which it ends, grams per litre, like 4"),
     full: shelfLifeOption.optional().describe("Shelf life in a full bottle, like 6 months"),
     part: shelfLifeOption.optional().describe("Shelf life in a part-full bottle, like 1 month"),
     use: z.enum(USAGES).optional().describe("once: portioned and thrown away; again: poured back"),
@@ -85,6 +91,7 @@ interface MixInput {
   readonly bottle?: number | undefined;
   readonly capacity?: number | undefined;
   readonly tabular?: number | undefined;
+  readonly silver?: number | undefined;
   readonly full?: number | undefined;
   readonly part?: number | undefined;
   readonly use?: NewBatch["usage"] | undefined;
@@ -104,7 +111,7 @@ function draftOf(
   const tabular = input.tabular ?? presetTabular;
   if (tabular !== null && (capacity === null || tabular > capacity))
     throw new UserError("ERR_TABULAR_ABOVE", words.tabularAbove());
-  const isOwn = [input.capacity, input.tabular, input.full, input.part].some((each) => each !== undefined);
+  const isOwn = [input.capacity, input.tabular, input.silver, input.full, input.part].some((each) => each !== undefined);
   return {
     kind: input.kind,
     volumeMl: input.volume,
@@ -114,6 +121,8 @@ function draftOf(
     partHours: input.part ?? preset.partHours,
     capacitySqInPerLitre: usage === "once" ? null : capacity,
     tabularSqInPerLitre: usage === "once" ? null : tabular,
+    silverCapMgPerLitre:
+      input.silver === undefined ? preset.silverCapMgPerLitre : Math.round(input.silver * 1000),
     source: input.source ?? (isOwn ? `${OWN_FIRST}${preset.source}`.slice(0, 300) : preset.source),
   };
 }

@@ -9,6 +9,9 @@ export const de: MixWords = {
     "Flachkristallfilm belastet ein Fixierbad mehr als anderer Film: seine Ergiebigkeit kann nicht höher sein. Gib auch `capacity:` an.",
   mixed: (label, ml, bath, kind, date) =>
     `**${label}**: schreib das auf die Flasche. ${ml} ${bath}, ${batch.kind[kind]}, angesetzt am ${date}.`,
+  sum: (concentrate, water, isStock) =>
+    `**${water} Wasser, dann ${concentrate} ${isStock ? "Stammlösung" : "Konzentrat"}**.`,
+  powder: (ml) => `Pulver zu ${ml} Stammlösung, wie es auf der Packung steht.`,
   goodFor: (rolls) => `reicht für ${batch.rolls(rolls)}`,
   orTabular: (rolls) =>
     `oder ${rolls} ${rolls === 1 ? "Film mit Flachkristallen" : "Filme mit Flachkristallen"}`,

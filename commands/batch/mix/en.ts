@@ -10,6 +10,9 @@ export const en = {
     "Tabular-grain film loads a fixer more than other film: its capacity can't be above the plain one. Give `capacity:` too.",
   mixed: (label: string, ml: string, bath: string, kind: BatchKind, date: string) =>
     `**${label}**: write it on the bottle. ${ml} of ${bath}, ${batch.kind[kind]}, mixed ${date}.`,
+  sum: (concentrate: string, water: string, isStock: boolean) =>
+    `**${water} of water, then ${concentrate} of ${isStock ? "stock" : "concentrate"}**.`,
+  powder: (ml: string) => `Powder to ${ml} of stock, as its pack says.`,
   goodFor: (rolls: number) => `good for ${countOf(rolls, "roll")}`,
   orTabular: (rolls: number) => `or ${countOf(rolls, "roll")} of tabular-grain film`,
   until: (date: string) => `until ${date}`,

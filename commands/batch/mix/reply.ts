@@ -3,9 +3,11 @@ import { inEach } from "../../speech/language.ts";
 import { formatMl, formatSeconds, instant } from "../../speech/wording.ts";
 import { rollsIn } from "../area.ts";
 import type { Batch } from "../../../store/shapes/batch.ts";
-import { bathName, capital, labelOf } from "../batch-words.ts";
+import { bathName, capital, labelOf, slowWords } from "../batch-words.ts";
 import { fieldsOf } from "../fields.ts";
 import { formatShelfLife } from "../figures.ts";
+import { mixingCautions } from "../hazards.ts";
+import { splitVolume } from "../../plan/volume.ts";
 import type { Pack } from "../../../store/shapes/shelf.ts";
 import { sourceWords } from "../source-words.ts";
 import type { BatchState } from "../state.ts";
@@ -36,11 +38,20 @@ export function mixedReply(
     ),
     limitWords(batch, state),
     batch.kind === "fixer" ? testWords(batch, state) : "",
+    sumWords(batch, shelf?.pack ?? null),
+    ...mixingCautions(batch.kind, shelf?.pack.form ?? null),
     shelf ? shelfWords(shelf) : "",
     wasRatio ? words().wasRatio : "",
     figures(sourceWords(batch.source)),
   ];
   return { text: lines.filter(Boolean).join("\n"), fields: fieldsOf(batch, state) };
+}
+
+/** What went into it, where it is diluted; a powder's stock is made up as its pack says. */
+function sumWords({ volumeMl, dilution }: Batch, pack: Pack | null): string {
+  if (dilution.waterParts === 0) return pack?.form === "powder" ? words().powder(formatMl(volumeMl)) : "";
+  const { concentrateMl, waterMl } = splitVolume(volumeMl, dilution);
+  return words().sum(formatMl(concentrateMl), formatMl(waterMl), pack?.form === "powder");
 }
 
 function limitWords(batch: Batch, state: BatchState): string {
@@ -60,7 +71,7 @@ function limitWords(batch: Batch, state: BatchState): string {
 
 function testWords(batch: Batch, { clearing }: BatchState): string {
   return clearing
-    ? words().freshTested(formatSeconds(clearing.freshSeconds))
+    ? [words().freshTested(formatSeconds(clearing.freshSeconds)), slowWords(clearing.freshSeconds)].join(" ").trim()
     : words().testNext(labelOf(batch));
 }
 

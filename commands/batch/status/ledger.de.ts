@@ -11,6 +11,7 @@ export const de: LedgerWords = {
   to: {
     silver: "in die Silbersammlung",
     drain: "in den Ausguss",
+    waste: "in den eigenen Kanister",
     supplier: "an den Lieferanten",
   },
   out: (ml, to) => `, ${ml} heraus ${to}`,

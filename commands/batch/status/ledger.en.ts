@@ -13,6 +13,7 @@ export const en = {
   to: {
     silver: "to the silver collection",
     drain: "to the drain",
+    waste: "to its waste container",
     supplier: "to the supplier",
   } satisfies Record<Destination, string> as Record<Destination, string>,
   out: (ml: string, to: string) => `, ${ml} out ${to}`,

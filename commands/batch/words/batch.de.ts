@@ -28,10 +28,14 @@ export const de: BatchWords = {
     capacity: (done) => `schon ${done}, und kein weiterer passt mehr`,
     volume: "nichts ist mehr darin",
     test: (seconds, fresh) => `klärt erst in ${seconds}, frisch in ${fresh}: mindestens doppelt so lang`,
+    silver: (gramsPerLitre) =>
+      `nach dem Teststreifen ${gramsPerLitre} g Silber im Liter, die Grenze ist erreicht`,
     prediction: (seconds) =>
       `klärt nach dem Buch erst in etwa ${seconds}, doppelt so lang wie frisch; eine Klärprobe kann anderes zeigen`,
     unknown: "nicht mehr zu gebrauchen",
     kept: (date) => `haltbar bis ${date}`,
   },
+  slow: (seconds) =>
+    `${seconds} ist langsam: Frisches Schnellfixierbad klärt Film in 1 bis 3 Minuten. Prüf Stärke und Wärme, und setz im Zweifel neues an.`,
   unknownBatch: (typed) => `Ich kenne keinen Ansatz ${typed}. Die Flaschen zeigt \`/batch status\`.`,
 };

@@ -30,11 +30,15 @@ export const en = {
     volume: "nothing is left in it",
     test: (seconds: string, fresh: string) =>
       `it clears in ${seconds}, twice its fresh time of ${fresh} or more`,
+    silver: (gramsPerLitre: string) =>
+      `by strip it carries ${gramsPerLitre} g of silver in a litre, its limit or more`,
     prediction: (seconds: string) =>
       `by its ledger it now clears in about ${seconds}, twice its fresh time; a test can show otherwise`,
     unknown: "it is worn out",
     kept: (date: string) => `it kept until ${date}`,
   },
+  slow: (seconds: string) =>
+    `${seconds} is slow: fresh rapid fixer clears film in 1 to 3 minutes. Check its strength and warmth, and mix new if in doubt.`,
   unknownBatch: (typed: string) => `I know no batch ${typed}. See the bottles with \`/batch status\`.`,
 };
 export type BatchWords = typeof en;

@@ -3,6 +3,8 @@ import type { Action, Reply, Role } from "../../define.ts";
 import { inEach, spokenLanguage } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { describeAgitation } from "../../sheet/step-words.ts";
+import { washShortWords } from "../../plan/caution-words.ts";
+import { washTime, type WashTime } from "../../plan/wash.ts";
 import { plain, saySeconds } from "../../speech/wording.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
 import { formatPeriod } from "../periods.ts";
@@ -30,11 +32,22 @@ const VALUES = {
   dryslots: ({ class: { habits } }) => words().drySlots(habits.drySlots, saySeconds(habits.drySeconds)),
   tanks: ({ tanks }) => (tanks === 0 ? words().noneYet : `${tanks}`),
   fix: ({ class: { habits } }) => saySeconds(habits.fixMinSeconds),
-  wash: ({ class: { habits } }) => words().wash(saySeconds(habits.washMinSeconds), habits),
+  wash: ({ class: { habits } }) => words().wash(saySeconds(usualWash(habits).seconds), habits),
   agitation: ({ class: { habits } }) =>
     habits.agitation === null ? words().asSheet : describeAgitation(habits.agitation),
   sheets: ({ sheets }) => (sheets === 0 ? words().noneYet : words().sheets(sheets)),
 } as const satisfies Record<ShownKey, (facts: SetupFacts) => string>;
+
+/** As a plan at 20 °C has it. */
+function usualWash({ washMethod, washAid, washMinSeconds }: Habits): WashTime {
+  return washTime(washMethod, washAid, washMinSeconds, 200, 300);
+}
+
+/** Said where the class sets it, and not again in every plan. */
+function washWords({ class: { habits } }: SetupFacts, done: readonly NamedKey[]): string {
+  const wash = usualWash(habits);
+  return done.includes("wash") && wash.isShort ? washShortWords(wash) : "";
+}
 
 function rolesOf({ aideRole, teacherRole }: Habits): string {
   const named = (role: string | null): string | null => (role === null ? null : plain(role));
@@ -98,6 +111,7 @@ export function setupReply(facts: SetupFacts, done: readonly NamedKey[]): Reply 
     ...shownOf(keys).map((key) =>
       words().part(words().titles[key], VALUES[key](facts), key === "language" || isSet(key, facts)),
     ),
+    washWords(facts, done),
     permissionWords(facts.missingPermissions),
     inviteWords(facts),
     next ? askFor(next, facts) : "",

@@ -6,7 +6,7 @@ const films = (rolls: number, film: string): string => `${rolls} ${rolls === 1 ?
 export const de: ClassWords = {
   dayGone: "Dieser Tag ist vorbei. Nenn heute, morgen oder ein kommendes Datum.",
   caution:
-    "Handschuhe und Schutzbrille an, Lüfter an, Säure ins Wasser. Das Etikett auf der Packung geht vor. Trag jede Flasche mit `/batch mix` ein, dann bekommt sie ihr Etikett.",
+    "Das Etikett auf der Packung geht vor. Trag jede Flasche mit `/batch mix` ein, dann bekommt sie ihr Etikett.",
   nothing: (rolls, film, date) =>
     `**Nichts anzusetzen** für ${films(rolls, film)} am ${date}: Was bereit ist, reicht.`,
   baths: (count, rolls, film, date) =>

@@ -10,7 +10,7 @@ interface Powder {
 export const en = {
   dayGone: "That day is over. Give today, tomorrow or a date to come.",
   caution:
-    "Gloves and goggles on, fan on, acid into water. The label on the pack comes first. Note each bottle with `/batch mix`, so that it gets its label.",
+    "The label on the pack comes first. Note each bottle with `/batch mix`, so that it gets its label.",
   nothing: (rolls: number, film: string, date: string) =>
     `**Nothing to mix** for ${countOf(rolls, "roll")} of ${film} on ${date}: what is ready is enough.`,
   baths: (count: number, rolls: number, film: string, date: string) =>

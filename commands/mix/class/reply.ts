@@ -1,5 +1,6 @@
 import { formatRolls } from "../../batch/area.ts";
 import { kindWord } from "../../batch/batch-words.ts";
+import { cautionsOf } from "../../batch/hazards.ts";
 import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeDilution } from "../../speech/measure.ts";
@@ -22,7 +23,7 @@ export function classReply(day: ClassDay, items: readonly MixItem[], film: strin
       ? words().nothing(day.rolls, plain(film), date)
       : words().baths(count, day.rolls, plain(film), date);
   return {
-    text: [head, ...items.map(itemWords), ...(count > 0 ? [words().caution] : [])].join("\n"),
+    text: [head, ...items.map(itemWords), ...(count > 0 ? cautionWords(items) : [])].join("\n"),
     fields: {
       rolls: day.rolls,
       atMs,
@@ -34,6 +35,14 @@ export function classReply(day: ClassDay, items: readonly MixItem[], film: strin
       })),
     },
   };
+}
+
+function cautionWords(items: readonly MixItem[]): string[] {
+  const mixed = items.filter(({ mixMl }) => mixMl > 0);
+  const own = cautionsOf(
+    mixed.map(({ kind, isPowder }) => ({ kind, from: isPowder ? ("powder" as const) : ("liquid" as const) })),
+  );
+  return [...own, words().caution];
 }
 
 function itemWords(item: MixItem): string {

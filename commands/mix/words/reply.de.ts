@@ -17,7 +17,9 @@ export const de: ReplyWords = {
   isRight: (mix) => `${mix} Das stimmt.`,
   readRatio: (dilution) => `Ich lese es als ${dilution}: 1:9 heißt bei Herstellern 1+9.`,
   howToMix:
-    "Erst das Wasser, dann das Konzentrat. Säure kommt ins Wasser, nie Wasser in die Säure. Handschuhe und Augenschutz an; das Etikett geht vor.",
+    "Erst das Wasser, dann das Konzentrat. Säure kommt ins Wasser, nie Wasser in die Säure. Handschuhe und Schutzbrille an; das Etikett geht vor.",
+
+  stockCare: "Handschuhe und Schutzbrille an; das Etikett geht vor.",
 
   noWaterLeft: (concentrateMl, totalMl) =>
     `${formatMl(concentrateMl)} Konzentrat lassen in ${formatMl(totalMl)} keinen Platz für Wasser. Stell die Flasche lieber in warmes oder kaltes Wasser, und miss.`,

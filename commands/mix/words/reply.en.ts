@@ -16,7 +16,9 @@ export const en = {
   isRight: (mix: string) => `${mix} That is right.`,
   readRatio: (dilution: string) => `I read it as ${dilution}: makers' 1:9 means 1+9.`,
   howToMix:
-    "Water first, then the concentrate. Acid goes into water, never water into acid. Gloves and eye protection on; the label comes first.",
+    "Water first, then the concentrate. Acid goes into water, never water into acid. Gloves and goggles on; the label comes first.",
+
+  stockCare: "Gloves and goggles on; the label comes first.",
 
   noWaterLeft: (concentrateMl: number, totalMl: number) =>
     `${formatMl(concentrateMl)} of concentrate leave no room for water in ${formatMl(totalMl)}. Stand the bottle in warm or cold water instead, and measure.`,

@@ -17,6 +17,10 @@ export const de: CautionWords = {
     "no-start":
       "Beweg mindestens die ersten 5 Sekunden, damit der Film gleichmäßig nass wird und sich Luftblasen lösen.",
   },
+  wornFixer: (clearingSeconds, freshSeconds, seconds) =>
+    `**Das Fixierbad ist verbraucht**: Es klärt in ${formatSeconds(clearingSeconds)}, frisch waren es ${formatSeconds(freshSeconds)}. Nimm frisches; in diesem braucht der Film ${formatSeconds(seconds)}.`,
+  slowFixer: (clearingSeconds, seconds) =>
+    `**${formatSeconds(clearingSeconds)} ist langsam**: Ein frisches Schnellfixierbad klärt Film in 1 bis 3 Minuten. Nimm frisches; in diesem braucht der Film ${formatSeconds(seconds)}.`,
   cool: "Unter 18 °C arbeiten alle Bäder langsam und vielleicht unvollständig. Wärm sie an, wenn du kannst.",
   warm: "Über 24 °C ist die Gelatine des Films weich, und die Zeiten sind kurz. Fass ihn sacht an, halt alle Bäder gleich warm.",
   onePoint: (factor) =>

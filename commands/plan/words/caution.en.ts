@@ -15,6 +15,10 @@ export const en = {
     under: "So long a rest can leave streaks. A burst each minute is safer.",
     "no-start": "Agitate at least the first 5 seconds, to wet the film evenly and free air bells.",
   },
+  wornFixer: (clearingSeconds: number, freshSeconds: number, seconds: number) =>
+    `**The fixer is exhausted**: it clears in ${formatSeconds(clearingSeconds)}, fresh it did in ${formatSeconds(freshSeconds)}. Take fresh fixer; in this one the film needs ${formatSeconds(seconds)}.`,
+  slowFixer: (clearingSeconds: number, seconds: number) =>
+    `**${formatSeconds(clearingSeconds)} is slow**: a fresh rapid fixer clears film in 1 to 3 minutes. Take fresh fixer; in this one the film needs ${formatSeconds(seconds)}.`,
   cool: "Below 18 °C all baths are slow and may work incompletely. Warm them if you can.",
   warm: "Above 24 °C the film's gelatin is soft and times are short. Handle it gently, keep all baths alike.",
   onePoint: (factor: string) =>

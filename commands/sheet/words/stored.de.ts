@@ -31,6 +31,12 @@ const GERMAN: Readonly<Record<string, string>> = {
   "derived from US Army SS0509-8, no source of its own":
     "abgeleitet aus US Army SS0509-8, ohne eigene Quelle",
   "5 min after a wash aid": "5 min nach einer Wässerungshilfe",
+  "the house minimum of washing; handbooks ask for 20 to 30 min of running water":
+    "die Mindestzeit des Kurses zum Wässern; Handbücher verlangen 20 bis 30 min fließendes Wasser",
+  "20 min of running water, a full change every 3 min":
+    "20 min fließendes Wasser, alle 3 min einmal ganz gewechselt",
+  "US Navy NAVEDTRA 14209; US Army SS0509-8 has 30 min":
+    "US Navy NAVEDTRA 14209; US Army SS0509-8 hat 30 min",
   "the house minimum of washing": "die Mindestzeit des Kurses zum Wässern",
   "longer in cold water": "länger in kaltem Wasser",
   "the class's usual": "wie im Kurs üblich",

@@ -70,13 +70,13 @@ describe("diluting and tempering", () => {
     expect(german(() => dilutedReply(mix, nine, true).text)).toBe(
       "**150 ml Konzentrat + 1350 ml Wasser** = 1,5 l in der Verdünnung 1+9. Das stimmt.\n" +
         "Ich lese es als 1+9: 1:9 heißt bei Herstellern 1+9.\n" +
-        "Erst das Wasser, dann das Konzentrat. Säure kommt ins Wasser, nie Wasser in die Säure. Handschuhe und Augenschutz an; das Etikett geht vor.",
+        "Erst das Wasser, dann das Konzentrat. Säure kommt ins Wasser, nie Wasser in die Säure. Handschuhe und Schutzbrille an; das Etikett geht vor.",
     );
     expect(dilutedReply(mix, nine, false).text).toMatch(
       /^\*\*150 ml concentrate \+ 1350 ml water\*\* = 1\.5 l at 1\+9\. That is right\.\nWater first, then the concentrate\. Acid goes into water/,
     );
     const tempered = { hotMl: 225, coldMl: 675, concentrateMl: 100, reachedTenthsC: 205 };
-    expect(german(() => temperedReply(tempered, 1000, false).text)).toMatch(
+    expect(german(() => temperedReply(tempered, 1000, 450, false).text)).toMatch(
       /^\*\*225 ml heiß \+ 675 ml kalt \+ 100 ml Konzentrat\*\* = 1 l bei 20,5 °C\.\n/,
     );
   });

@@ -114,8 +114,8 @@ describe("fixing", () => {
 
 describe("washing", () => {
   test("half of the hypo goes each minute of running water (NAVEDTRA 14209: 1, 1/2, 1/4; 20 min about 1e-6)", () => {
-    expect([0, 60, 120].map(hypoLeftAfter)).toEqual([1, 0.5, 0.25]);
-    expect(hypoLeftAfter(1200)).toBeCloseTo(1e-6, 7);
+    expect([0, 60, 120].map((seconds) => hypoLeftAfter(seconds, 200))).toEqual([1, 0.5, 0.25]);
+    expect(hypoLeftAfter(1200, 200)).toBeCloseTo(1e-6, 7);
   });
 
   test("20 ml left of 320 leaves 1/16 a change, three changes 1/4096 (derived)", () => {
