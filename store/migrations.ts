@@ -199,6 +199,8 @@ export const MIGRATIONS: readonly string[] = [
   where key in (
     select 'd:' || outbox.key from outbox join runs on runs.id = outbox.run_id
     where runs.phase_kind in ('waiting', 'running'));
+  `,
+  `
   -- 3 min of washing that nobody set was the house's default: from now on the handbooks' least holds.
   update classes set habits = json_remove(habits, '$.washMinSeconds')
     where habits ->> 'washMinSeconds' = 180

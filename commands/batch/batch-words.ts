@@ -1,5 +1,13 @@
 import { inEach } from "../speech/language.ts";
-import { formatDilution, formatMl, formatNumber, formatSeconds, instant, makeNumber, plain } from "../speech/wording.ts";
+import {
+  formatDilution,
+  formatMl,
+  formatNumber,
+  formatSeconds,
+  instant,
+  makeNumber,
+  plain,
+} from "../speech/wording.ts";
 import { formatRolls } from "./area.ts";
 import { USUAL_CLEARING_SECONDS } from "../plan/fix.ts";
 import type { Batch, BatchKind } from "../../store/shapes/batch.ts";

@@ -62,12 +62,7 @@ export function temperFault(fault: TemperFault): string {
   return (TEMPER_FAULT_TEXT[fault.code] as (fault: TemperFault) => string)(fault);
 }
 
-export function temperedReply(
-  mix: Tempered,
-  totalMl: number,
-  hotTenthsC: number,
-  wasRatio: boolean,
-): Reply {
+export function temperedReply(mix: Tempered, totalMl: number, hotTenthsC: number, wasRatio: boolean): Reply {
   const { hotMl, coldMl, concentrateMl, reachedTenthsC } = mix;
   const lines = [
     concentrateMl > 0

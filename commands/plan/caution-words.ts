@@ -36,7 +36,8 @@ export const CAUTION_TEXT = {
       number(detail, "freshSeconds"),
       number(detail, "seconds"),
     ),
-  WARN_SLOW_FIXER: (detail) => words().slowFixer(number(detail, "clearingSeconds"), number(detail, "seconds")),
+  WARN_SLOW_FIXER: (detail) =>
+    words().slowFixer(number(detail, "clearingSeconds"), number(detail, "seconds")),
   WARN_SHORT_TIME: sayShort,
   WARN_COOL: () => words().cool,
   WARN_WARM: () => words().warm,

@@ -108,10 +108,7 @@ function makeWithBaths(request: PlanRequest, context: Context): ReturnType<typeo
   const clearingSeconds = request.clearingSeconds ?? baths.clearingSeconds;
   const filmsDone = request.filmsDone === 0 ? baths.filmsDone : request.filmsDone;
   const { batches, freshClearingSeconds } = baths;
-  const made = makePlan(
-    { ...request, batches, clearingSeconds, freshClearingSeconds, filmsDone },
-    habits,
-  );
+  const made = makePlan({ ...request, batches, clearingSeconds, freshClearingSeconds, filmsDone }, habits);
   return made.ok ? { ok: true, value: withBottles(made.value, baths) } : made;
 }
 

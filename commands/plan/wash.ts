@@ -64,7 +64,8 @@ export function washTime(
     };
   }
   const handbook = hasAid ? AFTER_AID_SECONDS : HANDBOOK_SECONDS;
-  const least = houseMinSeconds === null || (hasAid && houseMinSeconds < handbook) ? handbook : houseMinSeconds;
+  const least =
+    houseMinSeconds === null || (hasAid && houseMinSeconds < handbook) ? handbook : houseMinSeconds;
   const seconds = Math.ceil(least * cold);
   const isShort = !hasAid && seconds < Math.min(HANDBOOK_SECONDS * cold, HANDBOOK_MOST_SECONDS);
   const basis: Basis =

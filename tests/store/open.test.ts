@@ -19,6 +19,7 @@ const LANDED: readonly string[] = [
   "3b1338f991f7",
   "58aaa12ec2fb",
   "0ba3dc4d646c",
+  "3adb13514ade",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

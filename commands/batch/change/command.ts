@@ -77,7 +77,9 @@ export const batchTopup = defineCommand({
     batch: batchOption.describe("Which bottle, like B3"),
     add: volumeOption.describe("Fresh bath added, at the bottle's own strength, like 300 ml"),
     remove: volumeOption.optional().describe("Used bath taken out first, like 300 ml"),
-    to: toOption.optional().describe("Where that went: silver (fixer only), drain where allowed, waste container, supplier"),
+    to: toOption
+      .optional()
+      .describe("Where that went: silver (fixer only), drain where allowed, waste container, supplier"),
     note: noteOption.describe("A note"),
   }),
   who: "aide",

@@ -2,7 +2,15 @@ import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { formatMl, formatNumber, formatSeconds, plain } from "../../speech/wording.ts";
 import type { Batch } from "../../../store/shapes/batch.ts";
-import { clearingWords, labelOf, leftWords, nameOf, slowWords, standingWord, wornWords } from "../batch-words.ts";
+import {
+  clearingWords,
+  labelOf,
+  leftWords,
+  nameOf,
+  slowWords,
+  standingWord,
+  wornWords,
+} from "../batch-words.ts";
 import { EXHAUSTED_TIMES } from "../clearing.ts";
 import { fieldsOf } from "../fields.ts";
 import type { Destination } from "../../../store/shapes/ledger.ts";
@@ -51,8 +59,7 @@ export function testedReply(
 ): Reply {
   const { noted, reckoned, exhausted, cleared } = words();
   const silver = hasSilver ? silverVerdict(batch, after) : [];
-  if (clearing === null)
-    return reply(batch, after, silver.length > 0 ? silver : [noted(nameOf(batch))]);
+  if (clearing === null) return reply(batch, after, silver.length > 0 ? silver : [noted(nameOf(batch))]);
   const fresh = after.clearing?.freshSeconds ?? clearing;
   const predicted = before.predictedSeconds === null ? "" : reckoned(formatSeconds(before.predictedSeconds));
   const isOut = clearing >= EXHAUSTED_TIMES * fresh;
@@ -60,7 +67,12 @@ export function testedReply(
   const verdict = isOut
     ? exhausted(label, times(1), formatSeconds(fresh), times(2), times(3))
     : cleared(label, times(1), times(2), times(3), formatSeconds(EXHAUSTED_TIMES * fresh));
-  return reply(batch, after, [`${verdict}${predicted}`, isOut ? "" : summary(batch, after), isOut ? "" : slowWords(clearing), ...silver]);
+  return reply(batch, after, [
+    `${verdict}${predicted}`,
+    isOut ? "" : summary(batch, after),
+    isOut ? "" : slowWords(clearing),
+    ...silver,
+  ]);
 }
 
 /** What the strip says of a fixer that has a limit. */

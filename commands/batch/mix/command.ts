@@ -111,7 +111,9 @@ function draftOf(
   const tabular = input.tabular ?? presetTabular;
   if (tabular !== null && (capacity === null || tabular > capacity))
     throw new UserError("ERR_TABULAR_ABOVE", words.tabularAbove());
-  const isOwn = [input.capacity, input.tabular, input.silver, input.full, input.part].some((each) => each !== undefined);
+  const isOwn = [input.capacity, input.tabular, input.silver, input.full, input.part].some(
+    (each) => each !== undefined,
+  );
   return {
     kind: input.kind,
     volumeMl: input.volume,

@@ -71,7 +71,9 @@ function limitWords(batch: Batch, state: BatchState): string {
 
 function testWords(batch: Batch, { clearing }: BatchState): string {
   return clearing
-    ? [words().freshTested(formatSeconds(clearing.freshSeconds)), slowWords(clearing.freshSeconds)].join(" ").trim()
+    ? [words().freshTested(formatSeconds(clearing.freshSeconds)), slowWords(clearing.freshSeconds)]
+        .join(" ")
+        .trim()
     : words().testNext(labelOf(batch));
 }
 

@@ -7,7 +7,8 @@ export const en = {
   mixing: {
     developer: "Gloves and goggles on: developer can make the skin allergic for life.",
     stop: "**Acid into water, never water into acid.** Gloves and goggles on, fan on. Never near fixer or household bleach: that sets a poisonous gas free.",
-    fixer: "Gloves and goggles on, fan on: acid fixer gives off sulfur dioxide. With asthma, let somebody else mix it.",
+    fixer:
+      "Gloves and goggles on, fan on: acid fixer gives off sulfur dioxide. With asthma, let somebody else mix it.",
     "wash-aid": "Gloves and goggles on, fan on.",
     "wetting-agent": null,
   } satisfies Record<BatchKind, string | null> as Record<BatchKind, string | null>,

@@ -123,6 +123,33 @@ describe("washing", () => {
     expect(hypoLeftByChanges(3, 300)).toBeCloseTo(1 / 4096, 10);
   });
 
+  test("what nobody has set is what handbooks say: 20 min (NAVEDTRA 14209), or 5 min after an aid (SS0509-8)", () => {
+    expect(washTime("running", false, null, 200, 300)).toMatchObject({ seconds: 1200, isShort: false });
+    expect(washTime("running", true, null, 200, 300)).toMatchObject({ seconds: 300, isShort: false });
+  });
+
+  test("a time past the longest handbook's 30 min (SS0509-8, Johnson 1955) is never called short, however cold", () => {
+    for (const tenthsC of [20, 60, 100, 150, 200])
+      for (const least of [900, 1200, 1800, 3600]) {
+        const { seconds, isShort } = washTime("running", false, least, tenthsC, 300);
+        if (seconds >= 1800) expect(isShort, `${least} s at ${tenthsC / 10} °C`).toBe(false);
+      }
+    expect(washTime("running", false, 300, 100, 300)).toMatchObject({ seconds: 600, isShort: true });
+  });
+
+  test("colder water never washes faster, and an hour of it never leaves less", () => {
+    const temperatures = Array.from({ length: 61 }, (_, at) => at * 5);
+    for (const [at, tenthsC] of temperatures.slice(1).entries()) {
+      const colder = temperatures[at] ?? 0;
+      expect(hypoLeftAfter(600, colder)).toBeGreaterThanOrEqual(hypoLeftAfter(600, tenthsC));
+      expect(washTime("running", false, 180, colder, 300).seconds).toBeGreaterThanOrEqual(
+        washTime("running", false, 180, tenthsC, 300).seconds,
+      );
+    }
+    // Twice the time at 50 °F leaves what the time leaves at 68 °F.
+    expect(hypoLeftAfter(360, 100)).toBeCloseTo(hypoLeftAfter(180, 200), 10);
+  });
+
   test("after a wash aid 5 min are enough (US Army SS0509-8); without, the house minimum is called short", () => {
     expect(washTime("running", true, 180, 200, 300)).toMatchObject({ seconds: 300, isShort: false });
     expect(washTime("running", false, 180, 200, 300)).toMatchObject({ seconds: 180, isShort: true });
