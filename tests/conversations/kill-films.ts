@@ -1,31 +1,34 @@
 import { join } from "node:path";
+import { drawToken, hashToken } from "../../bot/chat/room/secrets.ts";
 import { inventDemo } from "../../bot/demo/demo.ts";
 import { openStores } from "../../store/index.ts";
+import { createRoomStore } from "../../store/room.ts";
 import type { Random } from "../simulation/random.ts";
 import { aQuickPlan, pourIn } from "../support/developing.ts";
+import type { OwedCall } from "./kill-heard.ts";
 
 /* The films of one round of kills, and what is owed for them: worked out here from the plan, not by the program. */
 
 const BURST_SECONDS = 1;
-const WARN_SECONDS = 1;
 const POUR_OUT_SECONDS = 1;
-
-export interface Call {
-  readonly kind: string;
-  /** Ms since the epoch. */
-  readonly dueAt: number;
-}
+/** A word before pour-out falls between two calls to agitate, where there is room for it. */
+const warnSecondsOf = (cycleSeconds: number): number => (cycleSeconds > 1 ? 1 : 0);
+/** Nor may an agitation fall on that word: with a call each 2 s the film takes an odd number of seconds. */
+const spareSecondsOf = (cycleSeconds: number): number => (cycleSeconds === 2 ? 1 : 0);
 
 export interface Film {
   readonly runId: number;
   readonly personId: string;
   /** In order of time. */
-  readonly calls: readonly Call[];
+  readonly calls: readonly OwedCall[];
+  /** With what a page of theirs comes in. */
+  readonly token: string;
 }
 
 export interface Filling {
   readonly films: number;
-  readonly seconds: number;
+  /** A whole number of cycles: then no two calls of a film are due at one moment. */
+  readonly cycles: number;
   readonly cycleSeconds: number;
   /** So many groups are called together, with quiet between; 0: spread over the whole cycle. */
   readonly groups: number;
@@ -33,7 +36,8 @@ export interface Filling {
 
 /** Makes the store whole, whatever its first life has left, and pours all films in, within one cycle. */
 export function pourAllIn(data: string, filling: Filling, random: Random): Film[] {
-  const { films, seconds, cycleSeconds, groups } = filling;
+  const { films, cycles, cycleSeconds, groups } = filling;
+  const seconds = cycles * cycleSeconds + spareSecondsOf(cycleSeconds);
   const stores = openStores(join(data, "sinkside.db"));
   const now = Date.now();
   const plan = aQuickPlan(seconds, cycleSeconds, { pourOutSeconds: POUR_OUT_SECONDS });
@@ -41,6 +45,8 @@ export function pourAllIn(data: string, filling: Filling, random: Random): Film[
   const offset = (): number =>
     groups === 0 ? random.whole(0, cycleMs) : Math.floor((random.whole(0, groups - 1) * cycleMs) / groups);
   const poured: Film[] = [];
+  const rooms = createRoomStore(stores.db);
+  const warnSeconds = warnSecondsOf(cycleSeconds);
   // A demo may be there already; in one transaction, since each by itself would take longer than the round.
   stores.atomically(() => {
     inventDemo(stores, "UTC", now);
@@ -49,8 +55,10 @@ export function pourAllIn(data: string, filling: Filling, random: Random): Film[
       const personId = `room:p${index}`;
       stores.members.see(classId, { id: personId, name: `Person ${index}` }, "student", now);
       const pouredAt = now + offset();
-      const run = pourIn(stores, { classId, personId, plan, warnSeconds: WARN_SECONDS }, now, pouredAt);
-      poured.push({ runId: run.id, personId, calls: callsOf(pouredAt, seconds, cycleSeconds) });
+      const run = pourIn(stores, { classId, personId, plan, warnSeconds }, now, pouredAt);
+      const token = drawToken();
+      rooms.addSession({ tokenHash: hashToken(token), classId, personId, device: "Device" }, now);
+      poured.push({ runId: run.id, personId, token, calls: callsOf(pouredAt, seconds, cycleSeconds) });
     }
   });
   stores.close();
@@ -58,14 +66,15 @@ export function pourAllIn(data: string, filling: Filling, random: Random): Film[
 }
 
 /** As the design has it: pour-out ends with the step, and no agitation begins that it would cut. */
-function callsOf(pouredAt: number, seconds: number, cycleSeconds: number): Call[] {
+function callsOf(pouredAt: number, seconds: number, cycleSeconds: number): OwedCall[] {
   const endsAt = pouredAt + seconds * 1000;
   const outAt = endsAt - POUR_OUT_SECONDS * 1000;
-  const calls: Call[] = [{ kind: "agitate-first", dueAt: pouredAt }];
+  const calls: OwedCall[] = [{ kind: "agitate-first", dueAt: pouredAt }];
   for (let count = 1; count * cycleSeconds + BURST_SECONDS <= seconds - POUR_OUT_SECONDS; count += 1) {
     calls.push({ kind: "agitate", dueAt: pouredAt + count * cycleSeconds * 1000 });
   }
-  calls.push({ kind: "get-ready", dueAt: outAt - WARN_SECONDS * 1000 });
+  const warnSeconds = warnSecondsOf(cycleSeconds);
+  if (warnSeconds > 0) calls.push({ kind: "get-ready", dueAt: outAt - warnSeconds * 1000 });
   calls.push({ kind: "pour-out", dueAt: outAt });
   calls.push({ kind: "next-bath", dueAt: endsAt });
   return calls.sort((a, b) => a.dueAt - b.dueAt);

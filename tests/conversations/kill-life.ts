@@ -43,6 +43,13 @@ export interface Death {
   readonly afterMs: number;
 }
 
+/** Where a process lives. */
+export interface Home {
+  /** Folder of its store. */
+  readonly data: string;
+  readonly port: number;
+}
+
 export interface Life {
   readonly death: Death;
   /** The place at which it ended itself; "outside" else. */
@@ -68,8 +75,8 @@ export function drawFirstDeath(random: Random): Death {
  * Starts the process and waits for its death.
  * @throws where it ends otherwise, or complains of a fault before.
  */
-export async function live(data: string, death: Death): Promise<Life> {
-  const { child, complaints } = begin(data, death.point);
+export async function live(home: Home, death: Death): Promise<Life> {
+  const { child, complaints } = begin(home, death.point);
   let isFromOutside = false;
   const kill = setTimeout(() => {
     isFromOutside = true;
@@ -83,8 +90,8 @@ export async function live(data: string, death: Death): Promise<Life> {
 }
 
 /** The last life goes on until `isDone`, asked ten times a second, then is told to stop. */
-export async function liveOn(data: string, isDone: () => boolean, atMostMs: number): Promise<void> {
-  const { child, complaints, ready } = begin(data, undefined);
+export async function liveOn(home: Home, isDone: () => boolean, atMostMs: number): Promise<void> {
+  const { child, complaints, ready } = begin(home, undefined);
   const closed = once(child, "close") as Promise<[number | null, NodeJS.Signals | null]>;
   const until = performance.now() + atMostMs;
   while (!isDone() && performance.now() < until && child.exitCode === null) {
@@ -98,9 +105,9 @@ export async function liveOn(data: string, isDone: () => boolean, atMostMs: numb
   if (isComplaint(complaints())) throw new Error(`complains: ${complaints()}`);
 }
 
-function begin(data: string, point: Death["point"]) {
+function begin({ data, port }: Home, point: Death["point"]) {
   const { DISCORD_TOKEN: _token, ...inherited } = process.env;
-  const settings = { SINKSIDE_DATA: data, ROOM_PORT: "0", LOG_LEVEL: "warn", BACKUP_CRON: "off" };
+  const settings = { SINKSIDE_DATA: data, ROOM_PORT: String(port), LOG_LEVEL: "warn", BACKUP_CRON: "off" };
   const hooked = point ? { KILL_POINT: `${point.place}:${point.nth}` } : {};
   const child = spawn(process.execPath, [...(point ? ["--import", HOOK] : []), MAIN], {
     env: { ...inherited, ...settings, ...hooked },

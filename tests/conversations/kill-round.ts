@@ -6,6 +6,7 @@ import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { createRandom } from "../simulation/random.ts";
 import { countWaiting } from "../support/waiting.ts";
 import { pourAllIn, type Filling } from "./kill-films.ts";
+import { freePort, listen } from "./kill-client.ts";
 import { drawDeath, drawFirstDeath, live, liveOn, lookAt, type Death } from "./kill-life.ts";
 import { judge, type Figures } from "./kill-verdict.ts";
 
@@ -31,6 +32,9 @@ export interface RoundPlan {
 /** Away for longer than a call may be late unnoticed, but not until the next one is due, in one round of three. */
 const AWAY_MS = LATE_FROM_MS + 600;
 const isAwayIn = (seed: number): boolean => seed % 3 === 0;
+const FEWEST_CYCLES = 4;
+/** So many films have a page outside that listens. */
+const MOST_PAGES = 12;
 /** The end of the last film is waited for so long beyond its moment. */
 const PATIENCE_MS = 20_000;
 
@@ -41,10 +45,11 @@ const PATIENCE_MS = 20_000;
 export async function playRound({ data, seed, kills, msPerKill, ...rest }: RoundPlan): Promise<Round> {
   const random = createRandom(seed);
   const count = new Map<string, number>();
+  const home = { data, port: await freePort() };
   let before = { said: 0, settled: 0 };
   const kill = async (death: Death): Promise<void> => {
     try {
-      const { endedAt } = await live(data, death);
+      const { endedAt } = await live(home, death);
       countOne(count, endedAt);
       const after = lookAt(data);
       if (after.said < before.said || after.settled < before.settled)
@@ -57,13 +62,19 @@ export async function playRound({ data, seed, kills, msPerKill, ...rest }: Round
 
   await kill(drawFirstDeath(random));
   const awayMs = isAwayIn(seed) ? AWAY_MS : 0;
-  // A whole number of cycles: then no two calls of a film are due at one moment. One less, as the last is poured in later.
   const { cycleSeconds } = rest;
+  // One less, as the last is poured in later.
   const likelyCycles = Math.round((kills * msPerKill + awayMs) / 1000 / cycleSeconds) - 1;
   const groups = random.chance(0.5) ? 0 : random.whole(2, 4);
-  const filling: Filling = { ...rest, groups, seconds: Math.max(2, likelyCycles) * cycleSeconds };
+  const filling: Filling = { ...rest, groups, cycles: Math.max(FEWEST_CYCLES, likelyCycles) };
   const films = pourAllIn(data, filling, random);
-  const endsAt = Math.max(...films.map(({ calls }) => calls.at(-1)?.dueAt ?? 0));
+  const seats = films.map(({ personId, token, calls }) => ({
+    personId,
+    token,
+    endsAt: calls.at(-1)?.dueAt ?? 0,
+  }));
+  const endsAt = Math.max(...seats.map((seat) => seat.endsAt));
+  const pages = listen(home.port, seats.slice(0, MOST_PAGES));
   const awayAt = Math.floor(kills / 2);
   const begun = performance.now();
   while (total(count) < kills && Date.now() < endsAt) {
@@ -71,8 +82,14 @@ export async function playRound({ data, seed, kills, msPerKill, ...rest }: Round
     await kill(drawDeath(random, rest.films));
   }
   const tookMs = performance.now() - begun - awayMs;
-  await liveOn(data, doneIn(data), endsAt - Date.now() + PATIENCE_MS);
-  return { ...judge(data, films), kills: count, msPerKill: tookMs / Math.max(1, total(count) - 1) };
+  const isDone = doneIn(data);
+  await liveOn(home, () => pages.haveAll() && isDone(), endsAt - Date.now() + PATIENCE_MS);
+  pages.stop();
+  return {
+    ...judge(data, films, pages.heard),
+    kills: count,
+    msPerKill: tookMs / Math.max(1, total(count) - 1),
+  };
 }
 
 /** Whether nothing waits any more; in a connection for each look, so that none keeps the store open. */
