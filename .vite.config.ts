@@ -21,6 +21,7 @@ const ENTRIES = [
   "bot/deliver/deliver",
   "bot/process/clock",
   "bot/chat/room/say",
+  "commands/run/keep",
   "commands/run/machine",
   "store/index",
 ];

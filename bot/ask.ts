@@ -1,9 +1,11 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
-import { lineFormsOf, ROLES, type Role } from "../commands/define.ts";
+import { lineFormsOf } from "../commands/define.ts";
+import { type Role, ROLES } from "../store/shapes/person.ts";
 import { commands } from "../commands/index.ts";
-import { DEFAULT_LANGUAGE, speaking } from "../commands/speech/language.ts";
+import { DEFAULT_LANGUAGE } from "../store/shapes/language.ts";
+import { speaking } from "../commands/speech/language.ts";
 import { lineFaultWords } from "../commands/speech/line-words.ts";
 import { parseLine } from "../commands/speech/line.ts";
 import { sayInstants } from "../commands/speech/wording.ts";
@@ -14,7 +16,7 @@ import { createClock } from "./process/clock.ts";
 import { readConfig } from "./process/config.ts";
 import { DEMO_KEY } from "./demo/demo.ts";
 import { openDemo } from "./demo/evening.ts";
-import { createDispatch, type Answered } from "./calls/dispatch.ts";
+import { type Answered, createDispatch } from "./calls/dispatch.ts";
 import { refuseEmptied } from "./disk/guard.ts";
 import { createLog } from "./process/log.ts";
 

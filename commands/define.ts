@@ -2,6 +2,7 @@ import type { z } from "zod";
 import type { Stores } from "../store/index.ts";
 import type { SchoolClass } from "../store/shapes/school.ts";
 import type { LineForm } from "./speech/line.ts";
+import type { Person, Role } from "../store/shapes/person.ts";
 
 /*
  * Glossary. These words are used in code, SQL and on screen alike.
@@ -19,19 +20,6 @@ import type { LineForm } from "./speech/line.ts";
  * log     the cohort's record of rolls
  * board   the one message or page that shows every tank now
  */
-
-export const ROLES = ["student", "aide", "teacher"] as const;
-export type Role = (typeof ROLES)[number];
-
-export function mayActAs(role: Role, needed: Role): boolean {
-  return ROLES.indexOf(role) >= ROLES.indexOf(needed);
-}
-
-/** A person's id carries its chat in front: `room:amina`, `discord:81384788765712384`. */
-export interface Person {
-  readonly id: string;
-  readonly name: string;
-}
 
 /** What a handler may know. `now` is the one instant of the call (ms since the epoch). */
 export interface Context {
@@ -168,3 +156,12 @@ export function defineCommand<S extends z.ZodObject>(
 ): Command {
   return command as unknown as Command;
 }
+
+/** What stands on a command's form beside the names that are typed: at most 100 characters each. */
+export interface Form {
+  readonly summary: string;
+  /** By the option's name. */
+  readonly options: Readonly<Record<string, string>>;
+}
+
+export type Forms = Readonly<Record<string, Form>>;

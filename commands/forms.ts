@@ -9,16 +9,9 @@ import { forms as tankForms } from "./tank/words/form.de.ts";
 import { forms as mixForms } from "./mix/words/form.de.ts";
 import { forms as planForms } from "./plan/words/form.de.ts";
 import { forms as sheetForms } from "./sheet/words/form.de.ts";
-import type { Command } from "./define.ts";
-import { spokenLanguage, type Language } from "./speech/language.ts";
-
-/** What stands on a command's form beside the names that are typed: at most 100 characters each. */
-export interface Form {
-  readonly summary: string;
-  /** By the option's name. */
-  readonly options: Readonly<Record<string, string>>;
-}
-export type Forms = Readonly<Record<string, Form>>;
+import type { Command, Forms } from "./define.ts";
+import { spokenLanguage } from "./speech/language.ts";
+import type { Language } from "../store/shapes/language.ts";
 
 /* English stands in the definitions themselves: in `summary` and in each option's description. */
 const TRANSLATED: Readonly<Partial<Record<Language, Forms>>> = {

@@ -1,4 +1,4 @@
-import type { Role } from "./define.ts";
+import type { Role } from "../store/shapes/person.ts";
 
 /*
  * Who may do what: the least role for each command. The one table; every definition takes its `who` from here or is

@@ -1,5 +1,4 @@
-import type { Cue } from "../commands/run/cues.ts";
-import type { DueCue } from "../commands/run/settle.ts";
+import type { Cue, DueCue } from "./shapes/cue.ts";
 import type { Db } from "./open.ts";
 
 /** Columns of a strict table hold what was written; they are not examined with every call. */

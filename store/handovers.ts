@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { collectedSchema, type Collected } from "../commands/batch/silver.ts";
+import { type Collected, collectedSchema } from "./shapes/shelf.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 

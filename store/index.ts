@@ -1,18 +1,9 @@
-import type { Plan } from "./shapes/plan.ts";
-import type { Roll } from "./shapes/roll.ts";
-import type { Run } from "./shapes/run.ts";
-import type { Batch } from "./shapes/batch.ts";
-import type { Candidate } from "../commands/batch/choose.ts";
-import type { Line } from "./shapes/ledger.ts";
-import { createBatchStore, type BatchStore, type NewLine } from "./batches.ts";
+import { createBatchStore, type BatchStore } from "./batches.ts";
 import { createBoardStore, type BoardStore } from "./boards.ts";
 import { createCallStore, type CallStore } from "./calls.ts";
 import { createClassStore, type ClassStore } from "./classes.ts";
-import { candidatesFor, hasTabularFilm, pendingNeeds } from "../commands/batch/candidates.ts";
 import { createDigestStore, type DigestStore } from "./digests.ts";
 import { createHandoverStore, type HandoverStore } from "./handovers.ts";
-import { keepLine, warnOf } from "../commands/batch/enter.ts";
-import { keepRun } from "../commands/run/keep.ts";
 import { createErasureStore, type ErasureStore } from "./erasures.ts";
 import { createMemberStore, type MemberStore } from "./members.ts";
 import { createMessageStore, type MessageStore } from "./messages.ts";
@@ -58,17 +49,6 @@ export interface Stores {
   readonly privacy: PrivacyStore;
   readonly erasures: ErasureStore;
   readonly calls: CallStore;
-  /** Keeps a changed run, its cues and, once it is over, its rolls; inside `atomically` only. */
-  keepRun(run: Run, now: number): Roll[];
-  /** Writes a line of a batch's ledger with the warnings it causes; inside `atomically` only. undefined: it was there. */
-  keepLine(batch: Batch, line: NewLine, now: number): Line | undefined;
-  /** The batches on the shelf as this person may use them, less what runs under way (but `except`) are promised. */
-  candidates(classId: number, personId: string | null, now: number, except?: number): Candidate[];
-  /** The steps of a run whose bath is still to come from a batch. */
-  pendingNeeds(run: Run): ReturnType<typeof pendingNeeds>;
-  hasTabularFilm(classId: number, plan: Plan): boolean;
-  /** Gives the warnings a batch has come to by the clock alone, and turns runs to other bottles; returns how many. */
-  warnOf(batch: Batch, now: number): number;
   /** The only transaction there is. `work` must not await; one inside another is a savepoint. */
   atomically<T>(work: () => T): T;
   /** For store modules that live apart (backup, room). */
@@ -107,12 +87,6 @@ export function openStores(path: string): Stores {
     erasures: createErasureStore(db),
     calls: createCallStore(db),
     atomically: <T>(work: () => T) => transaction.immediate(work) as T,
-    keepRun: (run, now) => keepRun(stores, run, now),
-    keepLine: (batch, line, now) => keepLine(stores, batch, line, now),
-    candidates: (classId, personId, now, except) => candidatesFor(stores, classId, personId, now, except),
-    pendingNeeds: (run) => pendingNeeds(stores, run),
-    hasTabularFilm: (classId, plan) => hasTabularFilm(stores, classId, plan),
-    warnOf: (batch, now) => warnOf(stores, batch, now),
     db,
     close: () => db.close(),
   };

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { ROLES, type Role } from "../commands/define.ts";
-import { DEFAULT_LANGUAGE, languageOfTag, type Language } from "../commands/speech/language.ts";
+import { type Role, ROLES } from "./shapes/person.ts";
+import { DEFAULT_LANGUAGE, type Language, languageOfTag } from "./shapes/language.ts";
 import type { Db } from "./open.ts";
 
 const rowSchema = z

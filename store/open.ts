@@ -86,3 +86,9 @@ function explainOpening(path: string, error: unknown): Error {
     return say(`The store at ${path} is held by another program. Close it and start again.`);
   return error instanceof Error ? error : new Error(String(error));
 }
+
+/** A fault of the disk, not of a row: what can't be recorded must not be said. */
+export function isStorageFault(error: unknown): boolean {
+  const code = (error as { code?: string }).code ?? "";
+  return /^SQLITE_(FULL|IOERR|READONLY|CORRUPT|NOTADB|BUSY|CANTOPEN)/.test(code);
+}

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { LANGUAGES } from "../commands/speech/language.ts";
+import { LANGUAGES } from "./shapes/language.ts";
 import type { Db } from "./open.ts";
 import { runNameSchema } from "./shapes/run.ts";
 

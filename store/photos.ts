@@ -1,4 +1,4 @@
-import { PHOTO_TYPES, type Photo } from "../commands/roll/photo/photo.ts";
+import { type Photo, PHOTO_TYPES } from "./shapes/photo.ts";
 import { z } from "zod";
 import type { Db } from "./open.ts";
 

@@ -1,15 +1,34 @@
-import { NAMELESS, namesOf, redactJson, redactText, type Namely } from "../commands/mine/redact.ts";
 import type { Db } from "./open.ts";
 import { TEXT_COLUMNS, type TextColumn } from "./text-columns.ts";
 
 /* Taking a person or a class out of the store, to the last byte. */
+
+/** The ways in which a person may be named in a text. */
+export interface NameForms {
+  /** In any case. */
+  readonly whole: readonly string[];
+  /** As written: a first name may be a common word. */
+  readonly parts: readonly string[];
+}
+
+/** How names are taken out of what others wrote; the words for it are not the store's. */
+export interface Redaction {
+  /** The forms of `names` that nobody of `others` goes by, too. */
+  formsOf(names: readonly string[], others: readonly string[]): NameForms;
+  inText(text: string, forms: NameForms): string;
+  /** In every text inside a JSON value. */
+  inJson(value: unknown, forms: NameForms): unknown;
+}
+
+/** The name under which what an erased person did goes on. */
+export const NAMELESS = "Somebody";
 
 export interface PrivacyStore {
   /**
    * Takes a person out of a class: their plans, runs, messages, sessions and photos go; their rolls stay in the log without
    * name and note; the ledger's lines stay without name; what others wrote loses the name. Inside `atomically` only.
    */
-  erasePerson(classId: number, personId: string): void;
+  erasePerson(classId: number, personId: string, redaction: Redaction): void;
   /** Takes a class out with everything in it; inside `atomically` only. */
   eraseClass(classId: number): void;
   /**
@@ -21,7 +40,7 @@ export interface PrivacyStore {
 
 export function createPrivacyStore(db: Db): PrivacyStore {
   return {
-    erasePerson: (classId, personId) => erasePerson(db, classId, personId),
+    erasePerson: (classId, personId, redaction) => erasePerson(db, classId, personId, redaction),
     eraseClass(classId) {
       db.prepare(
         `delete from calls where exists (select 1 from members where class_id = ?
@@ -40,8 +59,9 @@ export function createPrivacyStore(db: Db): PrivacyStore {
   };
 }
 
-function erasePerson(db: Db, classId: number, personId: string): void {
-  const names = namesIn(db, classId, personId);
+function erasePerson(db: Db, classId: number, personId: string, redaction: Redaction): void {
+  const { own, others } = namesIn(db, classId, personId);
+  const names = redaction.formsOf(own, others);
   const ids = { classId, personId };
   const run = (sql: string): void => void db.prepare(sql).run(ids);
   run("delete from plans where class_id = @classId and person_id = @personId");
@@ -76,12 +96,12 @@ function erasePerson(db: Db, classId: number, personId: string): void {
   );
   run("delete from members where class_id = @classId and person_id = @personId");
   run("delete from calls where substr(call_id, 1, length(@personId) + 1) = @personId || ':'");
-  for (const column of TEXT_COLUMNS) redactColumn(db, column, classId, names);
+  for (const column of TEXT_COLUMNS) redactColumn(db, column, classId, names, redaction);
   forgetStrangers(db);
 }
 
-/** By the name they have, and by those under which rolls of theirs stand. */
-function namesIn(db: Db, classId: number, personId: string): Namely {
+/** The name they have and those under which rolls of theirs stand, and the names of the others in the class. */
+function namesIn(db: Db, classId: number, personId: string): { own: string[]; others: string[] } {
   const own = db
     .prepare<[object], { name: string }>(
       `select name from members where class_id = @classId and person_id = @personId
@@ -96,10 +116,16 @@ function namesIn(db: Db, classId: number, personId: string): Namely {
     )
     .all({ classId, personId })
     .map(({ name }) => name);
-  return namesOf(own, others);
+  return { own, others };
 }
 
-function redactColumn(db: Db, column: TextColumn, classId: number, names: Namely): void {
+function redactColumn(
+  db: Db,
+  column: TextColumn,
+  classId: number,
+  names: NameForms,
+  redaction: Redaction,
+): void {
   const { table, key, isJson, ofClass } = column;
   const name = column.column;
   const rows = db
@@ -115,7 +141,9 @@ function redactColumn(db: Db, column: TextColumn, classId: number, names: Namely
     // Most rows name nobody: only those that may are read.
     const lower = (isJson ? value : JSON.stringify(value)).toLowerCase();
     if (!wanted.some((each) => lower.includes(each))) continue;
-    const clean = isJson ? JSON.stringify(redactJson(JSON.parse(value), names)) : redactText(value, names);
+    const clean = isJson
+      ? JSON.stringify(redaction.inJson(JSON.parse(value), names))
+      : redaction.inText(value, names);
     const before = isJson ? JSON.stringify(JSON.parse(value)) : value;
     if (clean !== before) changed.push({ id, value: clean });
   }

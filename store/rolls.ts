@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { toMatch, type RollFilter } from "../commands/roll/query.ts";
-import { OUTCOMES, rollBodySchema, type NewRoll, type Roll } from "./shapes/roll.ts";
+import { toMatch } from "./rolls-match.ts";
+import { type NewRoll, OUTCOMES, type Roll, rollBodySchema, type RollFilter } from "./shapes/roll.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 

@@ -1,6 +1,5 @@
 import { z } from "zod";
-import { makeDilution } from "../commands/speech/measure.ts";
-import { sheetSchema, type Sheet } from "./shapes/sheet.ts";
+import { makeDilution, type Sheet, sheetSchema } from "./shapes/sheet.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 

@@ -1,18 +1,7 @@
-import {
-  mayActAs,
-  UserError,
-  type Command,
-  type Context,
-  type Reply,
-  type Suggestion,
-} from "../../commands/define.ts";
-import {
-  DEFAULT_LANGUAGE,
-  inEach,
-  speaking,
-  spokenLanguage,
-  type Language,
-} from "../../commands/speech/language.ts";
+import { type Command, type Context, type Reply, type Suggestion, UserError } from "../../commands/define.ts";
+import { mayActAs } from "../../store/shapes/person.ts";
+import { DEFAULT_LANGUAGE, type Language } from "../../store/shapes/language.ts";
+import { inEach, speaking, spokenLanguage } from "../../commands/speech/language.ts";
 import { nearNames } from "../../commands/speech/line.ts";
 import type { Stores } from "../../store/index.ts";
 import type { CommandCall, CompletionRequest } from "../chat/port.ts";

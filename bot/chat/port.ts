@@ -1,7 +1,8 @@
 import type { Pace } from "./pace.ts";
 import type { RunName } from "../../store/shapes/run.ts";
-import type { Language } from "../../commands/speech/language.ts";
-import type { Action, Picture, Attachment, Reply, Role, Suggestion } from "../../commands/define.ts";
+import type { Language } from "../../store/shapes/language.ts";
+import type { Action, Picture, Attachment, Reply, Suggestion } from "../../commands/define.ts";
+import type { Role } from "../../store/shapes/person.ts";
 
 /** One call of a command, whichever chat and whichever way (slash, typed line, button). */
 export interface CommandCall {

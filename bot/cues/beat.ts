@@ -2,7 +2,8 @@ import type { Stores } from "../../store/index.ts";
 import type { Clock } from "../process/clock.ts";
 import type { Deliverer, Step } from "../deliver/deliver.ts";
 import type { Log } from "../process/log.ts";
-import { isStorageFault, settleSome } from "./tick.ts";
+import { isStorageFault } from "../../store/open.ts";
+import { settleSome } from "./tick.ts";
 
 /** Never armed further ahead: a clock step or a suspended machine is noticed this soon. */
 const LONGEST_WAIT_MS = 30_000;

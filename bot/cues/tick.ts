@@ -1,10 +1,13 @@
+import { keepRun } from "../../commands/run/keep.ts";
 import { speaking } from "../../commands/speech/language.ts";
 import { cueMessage } from "../../commands/run/cue-words.ts";
 import { cuesOf, priorityOf } from "../../commands/run/cues.ts";
-import { isMissed, settle, type DueCue, type Said } from "../../commands/run/settle.ts";
+import { isMissed, settle, type Said } from "../../commands/run/settle.ts";
+import type { DueCue } from "../../store/shapes/cue.ts";
 import { runNameOf, type Run } from "../../store/shapes/run.ts";
 import type { Stores } from "../../store/index.ts";
 import type { Log } from "../process/log.ts";
+import { isStorageFault } from "../../store/open.ts";
 
 export interface TickDeps {
   readonly stores: Stores;
@@ -66,7 +69,7 @@ function settleRun(stores: Stores, id: number, now: number, ahead: number, touch
   if (settled.moved) {
     // What its step still had to say was missed, however little: nobody has done it unasked.
     stores.outbox.withdraw(id, now, 0);
-    stores.keepRun(settled.run, now);
+    keepRun(stores, settled.run, now);
   }
   for (const each of settled.said) owe(stores, run, each, now);
   touched.add(run.classId);
@@ -100,10 +103,4 @@ function usefulUntil(run: Run, { cue }: Said): number | null {
   if (cue.kind === "pour-out" || cue.kind === "next-bath" || cue.kind === "nudge") return null;
   const following = cuesOf(run).find(({ dueAtMs }) => dueAtMs > cue.dueAtMs);
   return following?.dueAtMs ?? null;
-}
-
-/** A fault of the disk, not of a row: what can't be recorded must not be said. */
-export function isStorageFault(error: unknown): boolean {
-  const code = (error as { code?: string }).code ?? "";
-  return /^SQLITE_(FULL|IOERR|READONLY|CORRUPT|NOTADB|BUSY|CANTOPEN)/.test(code);
 }

@@ -1,7 +1,8 @@
 import type { Action } from "../../commands/define.ts";
 import { deliveredEarly, deliveredLate, lateWords, missedWords } from "../../commands/run/cue-words.ts";
 import { sayRun } from "../../commands/run/reply.ts";
-import { DEFAULT_LANGUAGE, speaking, type Language } from "../../commands/speech/language.ts";
+import { DEFAULT_LANGUAGE, type Language } from "../../store/shapes/language.ts";
+import { speaking } from "../../commands/speech/language.ts";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { joinAnd } from "../../commands/speech/wording.ts";
 import type { Owed } from "../../store/outbox.ts";

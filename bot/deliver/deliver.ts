@@ -4,11 +4,11 @@ import { createAhead } from "./ahead.ts";
 import type { ChatPort, Delivery, Outcome } from "../chat/port.ts";
 import type { Clock } from "../process/clock.ts";
 import { composeBundle, composeOne } from "./compose.ts";
-import { gatherReady, type GatherDeps, type Waiting } from "./gather.ts";
+import { type GatherDeps, gatherReady, type Waiting } from "./gather.ts";
 import type { Log } from "../process/log.ts";
 import { recordOutcome, retryMs, saidAt, type Settled } from "./outcomes.ts";
 import { pickPaced } from "./pick.ts";
-import { isStorageFault } from "../cues/tick.ts";
+import { isStorageFault } from "../../store/open.ts";
 import type { Unit } from "./units.ts";
 
 export interface Deliverer {

@@ -1,3 +1,4 @@
+import { keepRun } from "../../commands/run/keep.ts";
 import { copyFileSync, existsSync, renameSync, rmSync } from "node:fs";
 import { dirname } from "node:path";
 import Database from "better-sqlite3";
@@ -104,7 +105,7 @@ function stopRuns(stores: Stores, now: number): number {
   const open = stores.classes.list().flatMap(({ id }) => stores.runs.open(id));
   for (const run of open) {
     const ended = advance(run, { kind: "stop", reason: "the store was restored from a backup", atMs: now });
-    if (ended.ok) stores.keepRun(ended.value, now);
+    if (ended.ok) keepRun(stores, ended.value, now);
   }
   return open.length;
 }

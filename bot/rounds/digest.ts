@@ -1,3 +1,4 @@
+import { warnOf } from "../../commands/batch/enter.ts";
 import { periodWords, weekWords } from "../../commands/class/digest/digest-words.ts";
 import { gaugesPicture } from "../../commands/batch/picture.ts";
 import { traceOf } from "../../commands/batch/trace.ts";
@@ -66,7 +67,7 @@ export function createDigest({ stores, clock, log, onOwed }: DigestDeps): Digest
       for (const id of stores.batches.standingIds(found.id))
         tryFor(found.id, "a batch could not be looked at", () => {
           const batch = stores.batches.get(id);
-          if (batch) stores.warnOf(batch, now);
+          if (batch) warnOf(stores, batch, now);
         });
       if (isFaultTime)
         tryFor(found.id, "the faults could not be looked at", () => reportFaults(stores, found.id, now));

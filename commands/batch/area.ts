@@ -1,15 +1,10 @@
-import { inEach } from "../speech/language.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
 import { UNITS_PER_FILM } from "../plan/volume.ts";
-import { de } from "./words/batch.de.ts";
-import { en } from "./words/batch.en.ts";
 
 /*
  * Film area, in whole square inches: the unit capacities are published in is 80 sq in, one 135-36 or one 120 or one
  * 8x10 in; a sheet of 4x5 in is 20 (practitioners' pages; 4 x 5 in is 20 by itself).
  */
-
-const words = inEach({ en, de });
 
 export const SQ_IN_PER_ROLL = 80;
 const SQ_IN_PER_SQUARE_METRE = 1550.0031;
@@ -31,10 +26,4 @@ export function fromSquareMetres(squareMetres: number): number {
 /** Whole rolls that fit into an area. */
 export function rollsIn(sqIn: number): number {
   return Math.max(0, Math.floor(sqIn / SQ_IN_PER_ROLL));
-}
-
-/** `12 rolls`, `2.25 rolls`. */
-export function formatRolls(sqIn: number): string {
-  const rolls = Math.round((sqIn / SQ_IN_PER_ROLL) * 100) / 100;
-  return words().rolls(rolls);
 }

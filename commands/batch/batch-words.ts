@@ -8,12 +8,13 @@ import {
   makeNumber,
   plain,
 } from "../speech/wording.ts";
-import { formatRolls } from "./area.ts";
+
 import { USUAL_CLEARING_SECONDS } from "../plan/fix.ts";
 import type { Batch, BatchKind } from "../../store/shapes/batch.ts";
 import type { BatchState, Standing } from "./state.ts";
 import { de } from "./words/batch.de.ts";
 import { en } from "./words/batch.en.ts";
+import { SQ_IN_PER_ROLL } from "./area.ts";
 
 /* The words for a batch, shared by everything that speaks of one. */
 
@@ -107,4 +108,10 @@ export function capital(text: string): string {
 
 export function unknownBatch(typed: string): string {
   return words().unknownBatch(plain(typed));
+}
+
+/** `12 rolls`, `2.25 rolls`. */
+export function formatRolls(sqIn: number): string {
+  const rolls = Math.round((sqIn / SQ_IN_PER_ROLL) * 100) / 100;
+  return words().rolls(rolls);
 }

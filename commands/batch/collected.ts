@@ -1,5 +1,6 @@
 import type { Stores } from "../../store/index.ts";
-import { addCollected, collectedFrom, NOTHING, type Collected } from "./silver.ts";
+import { addCollected, collectedFrom, NOTHING } from "./silver.ts";
+import type { Collected } from "../../store/shapes/shelf.ts";
 
 /** What lies in the collecting vessel: all that went in, less what was handed over. */
 export function collectedNow(stores: Pick<Stores, "batches" | "handovers">, classId: number): Collected {

@@ -1,5 +1,5 @@
 import type { FieldValue } from "../define.ts";
-import { makeDilution } from "../speech/measure.ts";
+import { makeDilution } from "../../store/shapes/sheet.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
 import { labelOf } from "./batch-words.ts";
 import type { BatchState } from "./state.ts";

@@ -1,3 +1,4 @@
+import { candidatesFor, hasTabularFilm } from "./candidates.ts";
 import { UserError, type Context } from "../define.ts";
 import type { Plan, StepKind } from "../../store/shapes/plan.ts";
 import { parseNumber } from "../speech/wording.ts";
@@ -33,8 +34,8 @@ export function withBottles(plan: Plan, { pouredBack }: Baths): Plan {
  */
 export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]): Baths {
   const { stores, person, now } = context;
-  const isTabular = stores.hasTabularFilm(context.class.id, plan);
-  const candidates = stores.candidates(context.class.id, person.id, now);
+  const isTabular = hasTabularFilm(stores, context.class.id, plan);
+  const candidates = candidatesFor(stores, context.class.id, person.id, now);
   const kept = new Set(stores.batches.list(context.class.id).map(({ kind }) => kind));
   const batches: Partial<Record<StepKind, string>> = {};
   let clearingSeconds: number | null = null;
@@ -73,7 +74,7 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
  * @throws UserError where there is none.
  */
 export function recheckPlan(context: Context, plan: Plan): Plan {
-  const isTabular = context.stores.hasTabularFilm(context.class.id, plan);
+  const isTabular = hasTabularFilm(context.stores, context.class.id, plan);
   return plan.steps.reduce((current, step, index) => {
     const need = step.batch === null ? undefined : needOf(plan, step, isTabular);
     const number = step.batch === null ? undefined : parseNumber("batch", step.batch);
@@ -85,7 +86,7 @@ export function recheckPlan(context: Context, plan: Plan): Plan {
 function recheckStep(context: Context, plan: Plan, index: number, need: Need, number: number): Plan {
   const { stores, person, now, class: found } = context;
   if (!stores.batches.find(found.id, number)) return plan;
-  const candidates = stores.candidates(found.id, person.id, now);
+  const candidates = candidatesFor(stores, found.id, person.id, now);
   const same = chooseBatch(need, candidates, number, true);
   if (same.ok) return plan;
   const other = chooseBatch(need, candidates, null, true);

@@ -1,3 +1,4 @@
+import { NAMELESS } from "../../store/privacy.ts";
 import { labelOf, wornWords } from "./batch-words.ts";
 import { chooseBatch, needOf, takenMl, type Need } from "./choose.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
@@ -42,7 +43,7 @@ function recordPour(stores: Stores, run: Run, mark: Mark, batch: Batch, key: str
     key,
     runId: run.id,
     atMs: mark.startedAtMs,
-    person: { id: run.personId, name: owner?.name ?? "Somebody" },
+    person: { id: run.personId, name: owner?.name ?? NAMELESS },
     about: null,
     body: {
       kind: "used",

@@ -1,8 +1,8 @@
-import { z } from "zod";
 import { SQ_IN_PER_ROLL } from "./area.ts";
-import { bathOf, type Bath } from "./bath.ts";
+import { type Bath, bathOf } from "./bath.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
 import { countingLines, type Line } from "../../store/shapes/ledger.ts";
+import type { Collected } from "../../store/shapes/shelf.ts";
 
 /*
  * How much silver the collected fixer carries. Measured where somebody measured it; else a rule of thumb, and said so.
@@ -14,16 +14,6 @@ import { countingLines, type Line } from "../../store/shapes/ledger.ts";
  */
 const MG_PER_ROLL = { low: 100, high: 300 } as const;
 const MOST_MG_PER_LITRE = 12_000;
-
-/** Used fixer that went to the silver collection. */
-export const collectedSchema = z.object({
-  ml: z.int().min(0),
-  lowMg: z.int().min(0),
-  highMg: z.int().min(0),
-  /** ml whose silver was measured, not estimated. */
-  measuredMl: z.int().min(0),
-});
-export type Collected = z.output<typeof collectedSchema>;
 
 export const NOTHING: Collected = { ml: 0, lowMg: 0, highMg: 0, measuredMl: 0 };
 

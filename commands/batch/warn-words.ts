@@ -2,9 +2,16 @@ import type { Action } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
 import { formatMl, formatSeconds, instant } from "../speech/wording.ts";
-import { formatRolls } from "./area.ts";
+import {
+  bathName,
+  clearingWords,
+  formatRolls,
+  labelOf,
+  leftWords,
+  rollsLeftWords,
+  wornWords,
+} from "./batch-words.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
-import { bathName, clearingWords, labelOf, leftWords, rollsLeftWords, wornWords } from "./batch-words.ts";
 import type { Mark } from "./marks.ts";
 import { sourceWords } from "./source-words.ts";
 import type { BatchState } from "./state.ts";

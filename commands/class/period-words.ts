@@ -1,6 +1,7 @@
 import { inEach } from "../speech/language.ts";
 import { plain } from "../speech/wording.ts";
-import { formatMinute, formatPeriod, type PeriodFault } from "./periods.ts";
+import { formatMinute } from "./periods.ts";
+import type { Period, PeriodFault } from "../../store/shapes/school.ts";
 import { de } from "./words/periods.de.ts";
 import { en } from "./words/periods.en.ts";
 
@@ -31,4 +32,15 @@ export function clockFaultWords(fault: PeriodFault): string {
 
 function cut(typed: string): string {
   return plain(typed.slice(0, 40));
+}
+
+/** `Monday 18:00-20:30, Evening class`. */
+export function formatPeriod({ weekday, startMinute, endMinute, name }: Period): string {
+  const when = words().period(weekdayWord(weekday), formatMinute(startMinute), formatMinute(endMinute));
+  return name === "" ? when : words().named(when, name);
+}
+
+/** By its ISO number: `Monday`. */
+export function weekdayWord(weekday: number): string {
+  return words().weekdays[weekday - 1] ?? "";
 }

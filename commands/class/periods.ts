@@ -1,20 +1,11 @@
-import { inEach } from "../speech/language.ts";
-import { fail, ok, type Result } from "../result.ts";
-import type { Period } from "../../store/shapes/school.ts";
 import { de } from "./words/periods.de.ts";
 import { en } from "./words/periods.en.ts";
+import { fail, ok, type Result } from "../result.ts";
+import type { Period, PeriodFault } from "../../store/shapes/school.ts";
 
 /* The class's week: days and clock times as people write them, and the list they make. */
 
-const words = inEach({ en, de });
 export const MOST_PERIODS = 60;
-
-export type PeriodFault =
-  | { readonly code: "ERR_NO_DAYS"; readonly typed: string }
-  | { readonly code: "ERR_NO_CLOCK"; readonly typed: string }
-  | { readonly code: "ERR_BELL_BEFORE_START"; readonly from: number; readonly to: number }
-  | { readonly code: "ERR_OVERLAP"; readonly other: Period }
-  | { readonly code: "ERR_TOO_MANY_PERIODS"; readonly most: number };
 
 /** ISO weekdays from `mon`, `Monday`, `mon, wed`, `mon-fri`, `weekdays`, or `mo, mi`, `montags`; ascending, each once. */
 export function parseDays(text: string): Result<number[], PeriodFault> {
@@ -69,17 +60,6 @@ export function parseClock(text: string): Result<number, PeriodFault> {
 /** `18:00`. */
 export function formatMinute(minute: number): string {
   return `${String(Math.floor(minute / 60)).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`;
-}
-
-/** `Monday 18:00-20:30, Evening class`. */
-export function formatPeriod({ weekday, startMinute, endMinute, name }: Period): string {
-  const when = words().period(weekdayWord(weekday), formatMinute(startMinute), formatMinute(endMinute));
-  return name === "" ? when : words().named(when, name);
-}
-
-/** By its ISO number: `Monday`. */
-export function weekdayWord(weekday: number): string {
-  return words().weekdays[weekday - 1] ?? "";
 }
 
 /** The list with these periods in it, in order of the week. A period of the same day and start is replaced. */

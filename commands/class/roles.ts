@@ -1,4 +1,4 @@
-import type { Role } from "../define.ts";
+import type { Role } from "../../store/shapes/person.ts";
 import type { Habits } from "../../store/shapes/school.ts";
 
 /** A member of a chat that has roles of its own. */

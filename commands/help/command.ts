@@ -1,13 +1,14 @@
 import { z } from "zod";
 import { labelOf } from "../batch/batch-words.ts";
-import { reachedMarks, type Mark } from "../batch/marks.ts";
+import { type Mark, reachedMarks } from "../batch/marks.ts";
 import { bellWarning } from "../class/outlast-words.ts";
 import { isSet, keysFor } from "../class/setup.ts";
 import { WHO, whoMay } from "../who.ts";
-import { defineCommand, mayActAs, type Context } from "../define.ts";
-import { EVERY_ROLL } from "../roll/query.ts";
+import { type Context, defineCommand } from "../define.ts";
+import { mayActAs } from "../../store/shapes/person.ts";
+import { EVERY_ROLL } from "../../store/shapes/roll.ts";
 import { viewOf } from "../run/view.ts";
-import { nextStep, type HelpFacts } from "./next-step.ts";
+import { type HelpFacts, nextStep } from "./next-step.ts";
 import { helpReply } from "./reply.ts";
 
 /** A plan older than this is not today's. */

@@ -1,5 +1,4 @@
-import type { Role } from "../define.ts";
-import { mayActAs } from "../define.ts";
+import { mayActAs, type Role } from "../../store/shapes/person.ts";
 import type { Mark } from "../batch/marks.ts";
 import type { RunView } from "../run/view.ts";
 

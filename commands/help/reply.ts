@@ -1,5 +1,5 @@
-import type { Action, Reply, Role } from "../define.ts";
-import { mayActAs } from "../define.ts";
+import type { Action, Reply } from "../define.ts";
+import { mayActAs, type Role } from "../../store/shapes/person.ts";
 import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
 import { makeNumber } from "../speech/wording.ts";

@@ -1,7 +1,9 @@
+import { redaction } from "./redact.ts";
 import { z } from "zod";
 import { whoMay } from "../who.ts";
-import { defineCommand, UserError, type Context } from "../define.ts";
-import { LANGUAGES, speaking } from "../speech/language.ts";
+import { type Context, defineCommand, UserError } from "../define.ts";
+import { LANGUAGES } from "../../store/shapes/language.ts";
+import { speaking } from "../speech/language.ts";
 import { toRecord } from "../roll/export/file.ts";
 import * as words from "./reply.ts";
 
@@ -146,7 +148,7 @@ function erase({ stores, class: { id, habits }, now }: Context, personId: string
   if (open.length > 0) throw new UserError("ERR_RUN_GOING", words.runGoing(open.map(({ number }) => number)));
   const { rolls } = stores.mine.gather(id, personId);
   // What stands for the name in notes is read by the whole class.
-  speaking(habits.language, () => stores.privacy.erasePerson(id, personId));
+  speaking(habits.language, () => stores.privacy.erasePerson(id, personId, redaction));
   stores.erasures.addPerson(now);
   return rolls.length;
 }

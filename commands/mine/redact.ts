@@ -1,3 +1,4 @@
+import type { NameForms, Redaction } from "../../store/privacy.ts";
 import { inEach } from "../speech/language.ts";
 import { escapeXml } from "../speech/svg.ts";
 import { plain } from "../speech/wording.ts";
@@ -8,24 +9,14 @@ import { en } from "./words/name.en.ts";
 
 const words = inEach({ en, de });
 
-/** The name under which a roll of an erased person goes on: kept so, and said by name-words.ts. */
-export const NAMELESS = "Somebody";
-
 /** Shorter parts of a name are words of every language. */
 const LEAST_PART = 3;
-
-export interface Namely {
-  /** In any case. */
-  readonly whole: readonly string[];
-  /** As written: a first name may be a common word. */
-  readonly parts: readonly string[];
-}
 
 /**
  * The ways in which a person may be named in a text: by name, and by a part of it that nobody else of the class has.
  * `others` are the names of the others.
  */
-export function namesOf(names: readonly string[], others: readonly string[]): Namely {
+export function namesOf(names: readonly string[], others: readonly string[]): NameForms {
   const taken = new Set(others.flatMap((other) => partsOf(other).map((part) => part.toLowerCase())));
   const parts = names
     .flatMap(partsOf)
@@ -46,7 +37,7 @@ function withMarkup(names: readonly string[]): string[] {
 }
 
 /** The text with `somebody` for the names, word by word: `Mina` is not taken out of `Minaret`. */
-export function redactText(text: string, { whole, parts }: Namely): string {
+export function redactText(text: string, { whole, parts }: NameForms): string {
   const { somebody } = words();
   const wholly = whole.reduce((rest, name) => rest.replace(wordPattern(name, "giu"), somebody), text);
   return parts.reduce((rest, name) => rest.replace(wordPattern(name, "gu"), somebody), wholly);
@@ -58,9 +49,11 @@ function wordPattern(name: string, flags: string): RegExp {
 }
 
 /** Every text inside a JSON value; keys are the program's own. */
-export function redactJson(value: unknown, names: Namely): unknown {
+export function redactJson(value: unknown, names: NameForms): unknown {
   if (typeof value === "string") return redactText(value, names);
   if (Array.isArray(value)) return value.map((each) => redactJson(each, names));
   if (typeof value !== "object" || value === null) return value;
   return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, redactJson(each, names)]));
 }
+
+export const redaction: Redaction = { formsOf: namesOf, inText: redactText, inJson: redactJson };

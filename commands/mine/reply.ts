@@ -4,24 +4,13 @@ import { makeLine } from "../speech/line.ts";
 import { instant, makeNumber, plain } from "../speech/wording.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
+import type { HeldCounts } from "./held.ts";
 
 const words = inEach({ en, de });
 
 /** What is kept and what is not, in plain words. The same is said to everyone. */
 export function statement(): string {
   return words().statement.join("\n");
-}
-
-export interface HeldCounts {
-  readonly name: string;
-  readonly joinedAt: number;
-  readonly plans: number;
-  readonly runs: number;
-  readonly rolls: number;
-  readonly photos: number;
-  readonly messages: number;
-  readonly ledgerLines: number;
-  readonly devices: number;
 }
 
 export function showReply(held: HeldCounts): Reply {

@@ -1,4 +1,4 @@
-import { mayActAs, type Role } from "../define.ts";
+import { mayActAs, type Role } from "../../store/shapes/person.ts";
 
 /* Who takes their place on another device by a code, and who may give whom one. */
 

@@ -1,11 +1,10 @@
 import type { Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
-import { makeDilution } from "../speech/measure.ts";
+import { type Dilution, makeDilution } from "../../store/shapes/sheet.ts";
 import { formatDilution, formatNumber } from "../speech/wording.ts";
 import type { Diluted, DiluteFault } from "./dilute.ts";
 import type { Tempered, TemperFault } from "./temper.ts";
 import { scaldCautions } from "../batch/hazards.ts";
-import type { Dilution } from "../../store/shapes/sheet.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 

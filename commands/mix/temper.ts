@@ -1,5 +1,4 @@
 import { fail, ok, type Result } from "../result.ts";
-import type { Dilution } from "../../store/shapes/sheet.ts";
 
 /*
  * Hot and cold water to a volume at a temperature. Equal heat for each ml: T = (V1 T1 + V2 T2) / (V1 + V2). Between
@@ -54,15 +53,4 @@ function reached(request: TemperRequest, hotMl: number): number {
   const { totalMl, concentrateMl, concentrateTenthsC, coldTenthsC, hotTenthsC } = request;
   const coldMl = totalMl - concentrateMl - hotMl;
   return (concentrateMl * concentrateTenthsC + coldMl * coldTenthsC + hotMl * hotTenthsC) / totalMl;
-}
-
-/** The water, tenths °C, that brings a concentrate to the target; null for stock, which is not diluted. */
-export function waterTenthsFor(
-  { concentrateParts, waterParts }: Dilution,
-  targetTenthsC: number,
-  concentrateTenthsC: number,
-): number | null {
-  if (waterParts === 0) return null;
-  const parts = concentrateParts + waterParts;
-  return Math.round((targetTenthsC * parts - concentrateTenthsC * concentrateParts) / waterParts);
 }

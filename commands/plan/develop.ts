@@ -1,12 +1,12 @@
 import { fail, ok, type Result } from "../result.ts";
-import type { Sheet } from "../../store/shapes/sheet.ts";
+import type { Agitation, Basis, Sheet } from "../../store/shapes/sheet.ts";
 import { AGITATION_SOURCE, agitationFactor } from "../sheet/agitation.ts";
 import { coolingPath, defaultTimeConstantSeconds, secondsForDose } from "./drift.ts";
-import type { Agitation, Basis, Drift } from "../../store/shapes/plan.ts";
+import type { Drift } from "../../store/shapes/plan.ts";
 import type { PlanFault, PlanRequest } from "./request.ts";
 import { reusedSeconds } from "./reuse.ts";
 import { middleSeconds, sharedSeconds } from "./share.ts";
-import { timeFor, type SheetTime } from "../sheet/time.ts";
+import { type SheetTime, timeFor } from "../sheet/time.ts";
 
 /* The developing time: the sheet's, then what this load changes about it, each with what it rests on. */
 

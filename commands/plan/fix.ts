@@ -1,4 +1,4 @@
-import type { Basis } from "../../store/shapes/plan.ts";
+import type { Basis } from "../../store/shapes/sheet.ts";
 
 /* How long a film is fixed. */
 

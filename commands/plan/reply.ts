@@ -1,7 +1,7 @@
 import type { FieldValue, Reply } from "../define.ts";
 import { inEach, speaking } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
-import { makeDilution } from "../speech/measure.ts";
+import { makeDilution } from "../../store/shapes/sheet.ts";
 import { sheetName } from "../sheet/pick.ts";
 import {
   formatBothScales,

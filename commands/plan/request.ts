@@ -1,6 +1,6 @@
-import type { Sheet } from "../../store/shapes/sheet.ts";
+import type { Agitation, Sheet } from "../../store/shapes/sheet.ts";
 import type { Tank } from "../../store/shapes/tank.ts";
-import type { Agitation, Plan, StepKind } from "../../store/shapes/plan.ts";
+import type { Plan, StepKind } from "../../store/shapes/plan.ts";
 import type { ReuseFault } from "./reuse.ts";
 import type { TimeFault } from "../sheet/time.ts";
 import type { VolumeFault } from "./volume.ts";

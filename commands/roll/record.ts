@@ -1,5 +1,5 @@
 import { dosePercent } from "../plan/dose.ts";
-import { makeDilution } from "../speech/measure.ts";
+import { makeDilution } from "../../store/shapes/sheet.ts";
 import type { Run } from "../../store/shapes/run.ts";
 import type { NewRoll, RollBody } from "../../store/shapes/roll.ts";
 

@@ -1,4 +1,4 @@
-import type { Action, FieldValue, Reply } from "../define.ts";
+import type { Action, Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
 import { titleOf } from "../sheet/step-words.ts";
@@ -18,6 +18,7 @@ import type { Roll } from "../../store/shapes/roll.ts";
 import { drawTimeline } from "./timeline.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
+import { fieldsOf } from "./fields.ts";
 
 const words = inEach({ en, de });
 
@@ -111,33 +112,6 @@ function deviationLine(deviation: Deviation, roll: Roll): string {
     case "overrun":
       return words().overrun(name, saySeconds(deviation.bySeconds));
   }
-}
-
-export function fieldsOf(roll: Roll): { [key: string]: FieldValue } {
-  return {
-    roll: roll.number,
-    person: roll.personName,
-    film: roll.film,
-    developer: roll.developer,
-    dilution: roll.dilution,
-    exposureIndex: roll.body.exposureIndex,
-    tenthsC: roll.body.tenthsC,
-    tank: roll.tank,
-    batches: roll.batches,
-    outcome: roll.outcome,
-    endedAtMs: roll.endedAt,
-    plannedSeconds: roll.body.plannedSeconds,
-    developedSeconds: roll.body.developedSeconds,
-    dosePerMille: roll.body.dosePerMille,
-    lateCues: roll.lateCues,
-    missedCues: roll.body.missedCues,
-    rating: roll.rating,
-    fault: roll.fault,
-    cause: roll.body.cause,
-    note: roll.note,
-    steps: roll.body.steps.map((step) => ({ ...step })),
-    deviations: roll.body.deviations.map((each) => ({ ...each })),
-  };
 }
 
 export function notedReply(roll: Roll): Reply {

@@ -1,7 +1,9 @@
+import { keepRun } from "./keep.ts";
 import { z } from "zod";
 import { bellWarning } from "../class/outlast-words.ts";
 import { recheckPlan } from "../batch/for-plan.ts";
-import { defineCommand, mayActAs, UserError, type Completer, type Context } from "../define.ts";
+import { type Completer, type Context, defineCommand, UserError } from "../define.ts";
+import { mayActAs } from "../../store/shapes/person.ts";
 import { secondsLeftAt } from "../plan/retemper.ts";
 import { durationOption, temperatureOption } from "../speech/quantity.ts";
 import { makeNumber, parseNumber } from "../speech/wording.ts";
@@ -162,7 +164,7 @@ function keep(context: Context, run: Run, event: RunEvent): Run {
     const { text, actions } = words.faultWords(result.fault, run);
     throw new UserError(result.fault.code, text, actions);
   }
-  context.stores.keepRun(result.value, context.now);
+  keepRun(context.stores, result.value, context.now);
   return result.value;
 }
 

@@ -2,7 +2,7 @@ import type { Action } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { doingOf, leavingOf, titleOf } from "../sheet/step-words.ts";
 import type { Step } from "../../store/shapes/plan.ts";
-import type { CueKind } from "./cues.ts";
+import type { CueKind } from "../../store/shapes/cue.ts";
 import { nextAction, titled } from "./reply.ts";
 import { stepAt, type Run } from "../../store/shapes/run.ts";
 import type { Said } from "./settle.ts";

@@ -1,22 +1,10 @@
-import { pourOutAtMs, stepAt, type Phase, type Run } from "../../store/shapes/run.ts";
+import { type Phase, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
 import type { Step } from "../../store/shapes/plan.ts";
+import type { Cue, CueKind } from "../../store/shapes/cue.ts";
 
 /*
  * When a run speaks. Cues follow from the plan and from when each step really began; nothing else keeps time.
  */
-
-export const CUE_KINDS = ["agitate-first", "agitate", "get-ready", "pour-out", "next-bath", "nudge"] as const;
-export type CueKind = (typeof CUE_KINDS)[number];
-
-export interface Cue {
-  /** Names this cue within its run, for ever: schedule, step, kind and number. */
-  readonly key: string;
-  readonly kind: CueKind;
-  readonly step: number;
-  /** Which agitation, counted from 1; for the others 0, for a nudge which one. */
-  readonly number: number;
-  readonly dueAtMs: number;
-}
 
 const KEY_LETTERS = {
   "agitate-first": "f",

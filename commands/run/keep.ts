@@ -1,3 +1,4 @@
+import { NAMELESS } from "../../store/privacy.ts";
 import { recordRolls } from "../roll/record.ts";
 import type { Roll } from "../../store/shapes/roll.ts";
 import { cuesAfter } from "./cues.ts";
@@ -22,5 +23,5 @@ export function keepRun(stores: Stores, run: Run, now: number): Roll[] {
   const { outbox, cues } = stores;
   const missed = cues.mergedOf(run.id) + outbox.unsaidOf(run.id, LATE_FROM_MS);
   const calls = { late: outbox.lateOf(run.id, LATE_FROM_MS), missed };
-  return recordRolls(run, owner?.name ?? "Somebody", calls).map((roll) => stores.rolls.add(roll));
+  return recordRolls(run, owner?.name ?? NAMELESS, calls).map((roll) => stores.rolls.add(roll));
 }

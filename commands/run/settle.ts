@@ -1,17 +1,11 @@
 import { advance } from "./machine.ts";
-import type { Cue } from "./cues.ts";
 import { isOver, type Run } from "../../store/shapes/run.ts";
+import type { DueCue } from "../../store/shapes/cue.ts";
 
 /* What is said for the cues that have fallen due: pure, so that every late case can be tried without a timer. */
 
 /** From this lateness on a cue says that it is late: less, nobody at a sink can tell. */
 export const LATE_FROM_MS = 2000;
-
-export interface DueCue extends Cue {
-  readonly id: number;
-  /** When this cue came to be known; a correction can make one that is due already, which is nobody's lateness. */
-  readonly madeAtMs: number;
-}
 
 export interface Said {
   readonly cue: DueCue;

@@ -1,5 +1,4 @@
-import type { Sheet } from "../../store/shapes/sheet.ts";
-import type { Agitation } from "../../store/shapes/plan.ts";
+import type { Agitation, Sheet } from "../../store/shapes/sheet.ts";
 
 /* What another agitation than the sheet's does to the time. */
 

@@ -1,6 +1,7 @@
 import { inEach } from "../speech/language.ts";
 import { formatNumber, joinAnd, plain } from "../speech/wording.ts";
-import type { Basis, Plan, Step } from "../../store/shapes/plan.ts";
+import type { Basis } from "../../store/shapes/sheet.ts";
+import type { Plan, Step } from "../../store/shapes/plan.ts";
 import { titleInText } from "./step-words.ts";
 import { de } from "./words/basis.de.ts";
 import { en } from "./words/basis.en.ts";

@@ -1,7 +1,6 @@
-import { parseReuse, makeReuse } from "./reuse-text.ts";
+import { makeReuse, parseReuse } from "./reuse-text.ts";
 import {
   makeAgitation,
-  makeDilution,
   makeTemperature,
   parseAgitation,
   parseDilution,
@@ -9,11 +8,11 @@ import {
   parseTemperature,
   pointDecimal,
 } from "../speech/measure.ts";
+import { makeDilution, type Point, type Sheet } from "../../store/shapes/sheet.ts";
 import { inEach } from "../speech/language.ts";
 import { formatSeconds } from "../speech/wording.ts";
-import type { Point, Sheet } from "../../store/shapes/sheet.ts";
 import { de } from "./words/columns.de.ts";
-import { en, type ColumnName } from "./words/columns.en.ts";
+import { type ColumnName, en } from "./words/columns.en.ts";
 
 /*
  * The columns of a file of sheets, our own format: one line for each time, written as people write it. What is said of

@@ -1,11 +1,10 @@
 import papa from "papaparse";
 import { NAVY_TANK } from "./agitation.ts";
 import { fail, ok, type Result } from "../result.ts";
-import { makeDilution } from "../speech/measure.ts";
+import { type Dilution, makeDilution, type Point, type Sheet } from "../../store/shapes/sheet.ts";
 import { COLUMNS, KEY_COLUMNS, likeOf, POINT_COLUMNS, SHEET_COLUMNS } from "./columns.ts";
 import { checkFile, type FileFault, type Placed } from "./file-faults.ts";
 import { foldName } from "./names.ts";
-import type { Dilution, Point, Sheet } from "../../store/shapes/sheet.ts";
 
 /* Sheets as lines of a table. The columns are in columns.ts. */
 

@@ -1,8 +1,7 @@
 import { NAVY_TANK } from "./agitation.ts";
-import type { Agitation } from "../../store/shapes/plan.ts";
+import type { Agitation, Dilution, Point, Reuse, Sheet } from "../../store/shapes/sheet.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { checkSheet, type SheetFault } from "./check.ts";
-import type { Dilution, Point, Reuse, Sheet } from "../../store/shapes/sheet.ts";
 
 /* Adding a row to a sheet, or beginning one. */
 

@@ -1,7 +1,6 @@
-import { makeDilution } from "../speech/measure.ts";
+import { makeDilution, type Point, type Sheet } from "../../store/shapes/sheet.ts";
 import { checkSheet, type SheetFault } from "./check.ts";
 import { foldName } from "./names.ts";
-import type { Point, Sheet } from "../../store/shapes/sheet.ts";
 
 /* What can be wrong with a file of sheets; each fault has the line it stands in. Worded in file-words.ts. */
 

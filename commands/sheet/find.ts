@@ -1,6 +1,5 @@
-import { makeDilution } from "../speech/measure.ts";
+import { type Dilution, makeDilution, type Sheet } from "../../store/shapes/sheet.ts";
 import { foldName } from "./names.ts";
-import type { Dilution, Sheet } from "../../store/shapes/sheet.ts";
 
 /* Choosing among a class's sheets by what was typed. */
 

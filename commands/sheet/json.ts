@@ -1,12 +1,11 @@
-import { findNodeAtLocation, parseTree, printParseErrorCode, type Node, type ParseError } from "jsonc-parser";
+import { findNodeAtLocation, type Node, type ParseError, parseTree, printParseErrorCode } from "jsonc-parser";
 import { z } from "zod";
-import { simplifyParts } from "../speech/measure.ts";
+import { type Sheet, sheetSchema, simplifyParts } from "../../store/shapes/sheet.ts";
 import { inEach } from "../speech/language.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { formatNumber } from "../speech/wording.ts";
 import { sortPoints } from "./edit.ts";
 import { checkFile, type FileFault, type Placed } from "./file-faults.ts";
-import { sheetSchema, type Sheet } from "../../store/shapes/sheet.ts";
 import { de } from "./words/json.de.ts";
 import { en } from "./words/json.en.ts";
 

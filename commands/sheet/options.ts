@@ -2,10 +2,9 @@ import { z } from "zod";
 import type { Completer, Context } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { dilutionOption } from "../speech/quantity.ts";
-import { makeDilution } from "../speech/measure.ts";
+import { makeDilution, type Sheet } from "../../store/shapes/sheet.ts";
 import { matchSheets, offerNames } from "./find.ts";
 import { parseReuse } from "./reuse-text.ts";
-import type { Sheet } from "../../store/shapes/sheet.ts";
 import { de } from "./words/options.de.ts";
 import { en } from "./words/options.en.ts";
 

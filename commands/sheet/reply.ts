@@ -1,7 +1,7 @@
 import type { Action, FieldValue, Picture, Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
-import { makeDilution } from "../speech/measure.ts";
+import { makeDilution, type Point, type Sheet } from "../../store/shapes/sheet.ts";
 import { sayStored } from "./basis-words.ts";
 import { describeAgitation } from "./step-words.ts";
 import { formatDilution, formatNumber, plain, quoted } from "../speech/wording.ts";
@@ -10,7 +10,6 @@ import type { FileFault } from "./file-faults.ts";
 import { sayFileFault, saySheetFault } from "./file-words.ts";
 import { noSheets, sheetName } from "./pick.ts";
 import { makeReuse } from "./reuse-text.ts";
-import type { Point, Sheet } from "../../store/shapes/sheet.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 

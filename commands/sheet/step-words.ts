@@ -1,6 +1,7 @@
 import { inEach } from "../speech/language.ts";
 import { plain } from "../speech/wording.ts";
-import type { Agitation, Step } from "../../store/shapes/plan.ts";
+import type { Agitation } from "../../store/shapes/sheet.ts";
+import type { Step } from "../../store/shapes/plan.ts";
 import { de } from "./words/step.de.ts";
 import { en } from "./words/step.en.ts";
 

@@ -1,5 +1,4 @@
-import { waterTenthsFor } from "../mix/temper.ts";
-import type { Sheet } from "../../store/shapes/sheet.ts";
+import type { Dilution, Sheet } from "../../store/shapes/sheet.ts";
 import { temperatureRange } from "./time.ts";
 
 /** Times under 5 min may be uneven: makers' warning, from memory. One table prints 3:45, so it is a warning, not a rule. */
@@ -37,4 +36,15 @@ export function betterTemperature(
     }
   }
   return null;
+}
+
+/** The water, tenths °C, that brings a concentrate to the target; null for stock, which is not diluted. */
+export function waterTenthsFor(
+  { concentrateParts, waterParts }: Dilution,
+  targetTenthsC: number,
+  concentrateTenthsC: number,
+): number | null {
+  if (waterParts === 0) return null;
+  const parts = concentrateParts + waterParts;
+  return Math.round((targetTenthsC * parts - concentrateTenthsC * concentrateParts) / waterParts);
 }

@@ -1,7 +1,6 @@
 import { fail, ok, type Result } from "../result.ts";
-import { makeCurve, type Curve } from "./curve.ts";
-import type { Sheet } from "../../store/shapes/sheet.ts";
-import type { Basis } from "../../store/shapes/plan.ts";
+import { type Curve, makeCurve } from "./curve.ts";
+import type { Basis, Sheet } from "../../store/shapes/sheet.ts";
 import { MOST_STOPS_DOWN, MOST_STOPS_UP, PUSH_SOURCE, pushRange } from "./push.ts";
 
 /* The developing time a sheet gives, what it rests on, and where the sheet says nothing. */

@@ -1,6 +1,6 @@
+import { simplifyParts } from "../../store/shapes/sheet.ts";
 import { fail, ok, type Result } from "../result.ts";
-import type { Dilution } from "../../store/shapes/sheet.ts";
-import type { Agitation } from "../../store/shapes/plan.ts";
+import type { Agitation, Dilution } from "../../store/shapes/sheet.ts";
 
 /*
  * Quantities as people write them, in English or German, read into whole numbers of one unit: with a decimal point or a
@@ -173,18 +173,6 @@ export function parseDilution(text: string): Read<ReadDilution> {
       return fail({ code: "ERR_DILUTION_RANGE", typed });
     return ok({ ...simplifyParts({ concentrateParts, waterParts }), wasRatio: match[2] === ":" });
   });
-}
-
-/** The same dilution in the smallest whole parts: 2+18 is 1+9. */
-export function simplifyParts({ concentrateParts, waterParts }: Dilution): Dilution {
-  let [a, b] = [concentrateParts, waterParts];
-  while (b > 0) [a, b] = [b, a % b];
-  return { concentrateParts: concentrateParts / a, waterParts: waterParts / a };
-}
-
-/** The reverse of parseDilution: `1+9`, `stock`, whoever reads it. Kept and compared in this form. */
-export function makeDilution({ concentrateParts, waterParts }: Dilution): string {
-  return waterParts === 0 ? "stock" : `${concentrateParts}+${waterParts}`;
 }
 
 /** A scheme from `30/5/60` (first/burst/cycle, seconds), `30/5/60 rotation`, `30/5/60 inversion 2 taps`, `continuous`. */

@@ -6,6 +6,7 @@ import { durationOption, volumeOption } from "../speech/quantity.ts";
 import { currentStep, type Run } from "../../store/shapes/run.ts";
 import { makeNumber } from "../speech/wording.ts";
 import { parseNumbers } from "./numbers.ts";
+import { unknownTank } from "./tank-words.ts";
 import * as words from "./reply.ts";
 import { TANK_FORMATS, type Tank } from "../../store/shapes/tank.ts";
 
@@ -113,7 +114,7 @@ function findTank(context: Context, number: number): Tank {
   const tank = context.stores.tanks.find(context.class.id, number);
   if (tank) return tank;
   const known = context.stores.tanks.list(context.class.id).map((each) => each.number);
-  throw new UserError("ERR_UNKNOWN_TANK", words.unknownTank(number, known));
+  throw new UserError("ERR_UNKNOWN_TANK", unknownTank(number, known));
 }
 
 function tanksNow(context: Context): words.TankNow[] {

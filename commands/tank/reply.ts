@@ -1,7 +1,6 @@
-import type { CalibrationFault } from "../plan/drift.ts";
-import type { Action, FieldValue, Reply } from "../define.ts";
+import { listAction } from "./tank-words.ts";
+import type { FieldValue, Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
-import { makeLine } from "../speech/line.ts";
 import { plain, quoted } from "../speech/wording.ts";
 import { formatNumbers, MOST_TANK_NUMBER, MOST_TANKS_AT_ONCE, type NumbersFault } from "./numbers.ts";
 import type { Tank } from "../../store/shapes/tank.ts";
@@ -74,8 +73,6 @@ export function clearedReply(tank: Tank, was: string | null): Reply {
   };
 }
 
-const listAction = (): Action => ({ label: words().all, line: makeLine("tank list", {}) });
-
 export function numbersFaultWords(fault: NumbersFault): string {
   switch (fault.code) {
     case "ERR_NO_NUMBERS":
@@ -89,22 +86,8 @@ export function numbersFaultWords(fault: NumbersFault): string {
 
 const typedIn = ({ typed }: { readonly typed: string }): string => quoted(plain(typed.slice(0, 40)));
 
-/** `known`: the numbers of the class's tanks. */
-export const unknownTank = (number: number, known: readonly number[]): string =>
-  known.length === 0 ? words().unknownAndNone(number) : words().unknown(number, formatNumbers(known));
 export const tankInUse = (number: number, use: string): string => words().busy(number, use);
 
 /** `R7, Mina: Developer`. */
 export const useWords = (run: string, owner: string | undefined, step: string): string =>
   `${run}, ${plain(owner ?? words().somebody)}: ${step}`;
-
-export function measuredReply(tank: Tank, seconds: number): Reply {
-  return {
-    text: words().measured(tank.number, seconds),
-    fields: { tank: tank.number, timeConstantSeconds: seconds },
-    actions: [listAction()],
-  };
-}
-
-export const calibrationFault = (fault: CalibrationFault): string => words().calibration[fault];
-export const calibrationOdd = (seconds: number): string => words().odd(seconds);

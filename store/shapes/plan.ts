@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { sheetSchema } from "./sheet.ts";
+import { agitationSchema, basisSchema, sheetSchema } from "./sheet.ts";
 
 /* What a plan is. How its numbers come about is in the other files of this folder. */
 
@@ -15,54 +15,6 @@ export const STEP_KINDS = [
   "cut",
 ] as const;
 export type StepKind = (typeof STEP_KINDS)[number];
-
-/** How a tank is agitated: constant for `initialSeconds`, then `burstSeconds` at the start of each cycle. */
-export const agitationSchema = z.object({
-  initialSeconds: z.int().min(0).max(3600),
-  /** 0 with `manner: "continuous"`: the tank never rests. */
-  cycleSeconds: z.int().min(0).max(3600),
-  burstSeconds: z.int().min(0).max(3600),
-  manner: z.enum(["inversion", "rotation", "continuous"]),
-  /** Raps on the bench after each agitation, to free air bells. */
-  taps: z.int().min(0).max(10),
-});
-export type Agitation = z.output<typeof agitationSchema>;
-
-/** What a step's time rests on; each is worded in reply.ts with its source. */
-export const basisSchema = z.discriminatedUnion("kind", [
-  /** Exactly a row of the sheet. */
-  z.object({ kind: z.literal("point"), source: z.string() }),
-  /** Between rows of the sheet. */
-  z.object({ kind: z.literal("between"), sources: z.array(z.string()) }),
-  /** One row and the developer's temperature coefficient: the true time lies somewhere in the spread. */
-  z.object({
-    kind: z.literal("one-point"),
-    source: z.string(),
-    factorPer10C: z.number(),
-    lowSeconds: z.int(),
-    highSeconds: z.int(),
-  }),
-  /** Beyond the sheet's temperatures, from its nearest row and a temperature coefficient. */
-  z.object({
-    kind: z.literal("beyond"),
-    source: z.string(),
-    factorPer10C: z.number(),
-    lowSeconds: z.int(),
-    highSeconds: z.int(),
-  }),
-  /** A rule of thumb, never a measured value. */
-  z.object({
-    kind: z.literal("rule-of-thumb"),
-    lowSeconds: z.int(),
-    highSeconds: z.int(),
-    source: z.string(),
-  }),
-  /** The class's own rule. */
-  z.object({ kind: z.literal("house"), rule: z.string() }),
-  /** A published rule, named. */
-  z.object({ kind: z.literal("rule"), rule: z.string(), source: z.string() }),
-]);
-export type Basis = z.output<typeof basisSchema>;
 
 export const stepSchema = z.object({
   kind: z.enum(STEP_KINDS),

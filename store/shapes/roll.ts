@@ -71,3 +71,44 @@ export interface Roll extends Omit<NewRoll, "runId" | "personId"> {
   readonly fault: string;
   readonly note: string;
 }
+
+/** What a person looks for in the log. Words must all occur, each may be begun only; the rest narrows further. */
+export const rollFilterSchema = z.object({
+  words: z.array(z.string()),
+  /** For each word, the faults as the log keeps them that its reader means by it. */
+  readAs: z.array(z.array(z.string())),
+  /** Rolls of this person, or under this name: a name outlives the person behind it. */
+  person: z.object({ id: z.string().nullable(), name: z.string().nullable() }).nullable(),
+  film: z.string().nullable(),
+  developer: z.string().nullable(),
+  /** A label: `B3`. */
+  batch: z.string().nullable(),
+  tank: z.int().nullable(),
+  rating: z.int().nullable(),
+  outcome: z.enum(["finished", "stopped"]).nullable(),
+  /** Words of the fault; an empty list: any fault at all. */
+  fault: z.array(z.string()).nullable(),
+  /** With calls that came late or were missed. */
+  late: z.boolean().nullable(),
+  /** When the run ended: from this instant on, and before that one. */
+  fromMs: z.int().nullable(),
+  untilMs: z.int().nullable(),
+});
+
+export type RollFilter = z.output<typeof rollFilterSchema>;
+
+export const EVERY_ROLL: RollFilter = {
+  words: [],
+  readAs: [],
+  person: null,
+  film: null,
+  developer: null,
+  batch: null,
+  tank: null,
+  rating: null,
+  outcome: null,
+  fault: null,
+  late: null,
+  fromMs: null,
+  untilMs: null,
+};

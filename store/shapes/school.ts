@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { DEFAULT_LANGUAGE, LANGUAGES } from "../../commands/speech/language.ts";
-import { agitationSchema } from "./plan.ts";
+import { DEFAULT_LANGUAGE, LANGUAGES } from "./language.ts";
+import { agitationSchema } from "./sheet.ts";
 
 /** A stretch of the week in which the class works; its end is the bell. */
 export const periodSchema = z.object({
@@ -78,3 +78,10 @@ export interface SchoolClass {
   readonly demo: boolean;
   readonly habits: Habits;
 }
+
+export type PeriodFault =
+  | { readonly code: "ERR_NO_DAYS"; readonly typed: string }
+  | { readonly code: "ERR_NO_CLOCK"; readonly typed: string }
+  | { readonly code: "ERR_BELL_BEFORE_START"; readonly from: number; readonly to: number }
+  | { readonly code: "ERR_OVERLAP"; readonly other: Period }
+  | { readonly code: "ERR_TOO_MANY_PERIODS"; readonly most: number };

@@ -31,6 +31,19 @@ export const reuseSchema = z.object({
 });
 export type Reuse = z.output<typeof reuseSchema>;
 
+/** How a tank is agitated: constant for `initialSeconds`, then `burstSeconds` at the start of each cycle. */
+export const agitationSchema = z.object({
+  initialSeconds: z.int().min(0).max(3600),
+  /** 0 with `manner: "continuous"`: the tank never rests. */
+  cycleSeconds: z.int().min(0).max(3600),
+  burstSeconds: z.int().min(0).max(3600),
+  manner: z.enum(["inversion", "rotation", "continuous"]),
+  /** Raps on the bench after each agitation, to free air bells. */
+  taps: z.int().min(0).max(10),
+});
+
+export type Agitation = z.output<typeof agitationSchema>;
+
 export const sheetSchema = z.object({
   film: z.string().min(1).max(60),
   developer: z.string().min(1).max(60),
@@ -39,13 +52,7 @@ export const sheetSchema = z.object({
   boxSpeed: z.int().min(1).max(102_400),
   points: z.array(pointSchema).min(1).max(200),
   /** The scheme the times assume. */
-  agitation: z.object({
-    initialSeconds: z.int().min(0).max(3600),
-    cycleSeconds: z.int().min(0).max(3600),
-    burstSeconds: z.int().min(0).max(3600),
-    manner: z.enum(["inversion", "rotation", "continuous"]),
-    taps: z.int().min(0).max(10),
-  }),
+  agitation: agitationSchema,
   /** The developer's factor per 10 °C where its maker states one. */
   factorPer10C: z.number().min(1).max(6).nullable(),
   /** The range the sheet allows; null: no wider than the house's own limits. */
@@ -60,3 +67,52 @@ export const sheetSchema = z.object({
   source: z.string().min(1).max(200),
 });
 export type Sheet = z.output<typeof sheetSchema>;
+
+/** What a step's time rests on; each is worded in reply.ts with its source. */
+export const basisSchema = z.discriminatedUnion("kind", [
+  /** Exactly a row of the sheet. */
+  z.object({ kind: z.literal("point"), source: z.string() }),
+  /** Between rows of the sheet. */
+  z.object({ kind: z.literal("between"), sources: z.array(z.string()) }),
+  /** One row and the developer's temperature coefficient: the true time lies somewhere in the spread. */
+  z.object({
+    kind: z.literal("one-point"),
+    source: z.string(),
+    factorPer10C: z.number(),
+    lowSeconds: z.int(),
+    highSeconds: z.int(),
+  }),
+  /** Beyond the sheet's temperatures, from its nearest row and a temperature coefficient. */
+  z.object({
+    kind: z.literal("beyond"),
+    source: z.string(),
+    factorPer10C: z.number(),
+    lowSeconds: z.int(),
+    highSeconds: z.int(),
+  }),
+  /** A rule of thumb, never a measured value. */
+  z.object({
+    kind: z.literal("rule-of-thumb"),
+    lowSeconds: z.int(),
+    highSeconds: z.int(),
+    source: z.string(),
+  }),
+  /** The class's own rule. */
+  z.object({ kind: z.literal("house"), rule: z.string() }),
+  /** A published rule, named. */
+  z.object({ kind: z.literal("rule"), rule: z.string(), source: z.string() }),
+]);
+
+export type Basis = z.output<typeof basisSchema>;
+
+/** The same dilution in the smallest whole parts: 2+18 is 1+9. */
+export function simplifyParts({ concentrateParts, waterParts }: Dilution): Dilution {
+  let [a, b] = [concentrateParts, waterParts];
+  while (b > 0) [a, b] = [b, a % b];
+  return { concentrateParts: concentrateParts / a, waterParts: waterParts / a };
+}
+
+/** The reverse of parseDilution: `1+9`, `stock`, whoever reads it. Kept and compared in this form. */
+export function makeDilution({ concentrateParts, waterParts }: Dilution): string {
+  return waterParts === 0 ? "stock" : `${concentrateParts}+${waterParts}`;
+}

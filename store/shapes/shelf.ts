@@ -30,3 +30,14 @@ export function concentrateFor(volumeMl: number, dilution: Pack["dilution"]): nu
     (volumeMl * dilution.concentrateParts) / (dilution.concentrateParts + dilution.waterParts),
   );
 }
+
+/** Used fixer that went to the silver collection. */
+export const collectedSchema = z.object({
+  ml: z.int().min(0),
+  lowMg: z.int().min(0),
+  highMg: z.int().min(0),
+  /** ml whose silver was measured, not estimated. */
+  measuredMl: z.int().min(0),
+});
+
+export type Collected = z.output<typeof collectedSchema>;

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, bench, describe } from "vitest";
-import { EVERY_ROLL, splitWords, type RollFilter } from "../../commands/roll/query.ts";
+import { EVERY_ROLL, type RollFilter } from "../../store/shapes/roll.ts";
+import { splitWords } from "../../store/rolls-match.ts";
 import type { Stores } from "../../store/index.ts";
 import { START } from "../support/make.ts";
 import { createDraw, DEVELOPERS, FAULTS, FILMS, openManyRolls, PEOPLE } from "../support/many-rolls.ts";

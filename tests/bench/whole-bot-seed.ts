@@ -1,3 +1,4 @@
+import { keepRun } from "../../commands/run/keep.ts";
 import { advance } from "../../commands/run/machine.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
 import type { Stores } from "../../store/index.ts";
@@ -60,7 +61,7 @@ export function seedClasses(
         const atMs = Math.floor(startOf(index, position));
         const begun = advance(stores.runs.add(draft), { kind: "next", step: 0, sure: false, atMs });
         if (!begun.ok) throw new Error(begun.fault.code);
-        stores.keepRun(begun.value, now);
+        keepRun(stores, begun.value, now);
       }
     }
   });

@@ -1,8 +1,8 @@
 import { readdirSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
-import type { Command } from "../../commands/define.ts";
-import { aboutOf, summaryOf, type Forms } from "../../commands/forms.ts";
+import type { Command, Forms } from "../../commands/define.ts";
+import { aboutOf, summaryOf } from "../../commands/forms.ts";
 import { commands } from "../../commands/index.ts";
 import { speaking } from "../../commands/speech/language.ts";
 import { ENGLISH_WORDS } from "../support/english.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { DEMO_KEY } from "../../bot/demo/demo.ts";
-import type { Role } from "../../commands/define.ts";
+import type { Role } from "../../store/shapes/person.ts";
 import { commands } from "../../commands/index.ts";
 import { createRoom, type Room } from "../support/room.ts";
 

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { createDispatch } from "../../bot/calls/dispatch.ts";
-import type { Role } from "../../commands/define.ts";
+import type { Role } from "../../store/shapes/person.ts";
 import { commands } from "../../commands/index.ts";
 import { sheetSchema } from "../../store/shapes/sheet.ts";
 import { openStores } from "../../store/index.ts";

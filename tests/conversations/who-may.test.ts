@@ -1,9 +1,9 @@
 import { PermissionFlagsBits } from "discord-api-types/v10";
 import { describe, expect, test } from "vitest";
-import { mayActAs, ROLES, type Role } from "../../commands/define.ts";
+import { mayActAs, type Role, ROLES } from "../../store/shapes/person.ts";
 import { commands } from "../../commands/index.ts";
 import { makeLine } from "../../commands/speech/line.ts";
-import { WHO, type GuardedCommand } from "../../commands/who.ts";
+import { type GuardedCommand, WHO } from "../../commands/who.ts";
 import { EVERY_COMMAND } from "../support/every-command.ts";
 import { openClassroom } from "../support/gateway/classroom.ts";
 import { STUDENT_PERMISSIONS } from "../support/gateway/world.ts";

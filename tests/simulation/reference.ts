@@ -1,4 +1,5 @@
-import type { Agitation, Plan, Step } from "../../store/shapes/plan.ts";
+import type { Agitation } from "../../store/shapes/sheet.ts";
+import type { Plan, Step } from "../../store/shapes/plan.ts";
 
 /*
  * What a run owes, reckoned a second time and in another way than the program does: in elapsed time, a plain object, no

@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { EVERY_ROLL, splitWords, type RollFilter } from "../../commands/roll/query.ts";
-import type { NewRoll, RollBody } from "../../store/shapes/roll.ts";
+import { EVERY_ROLL, type NewRoll, type RollBody, type RollFilter } from "../../store/shapes/roll.ts";
+import { splitWords } from "../../store/rolls-match.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { START } from "../support/make.ts";
 import { aNewRoll } from "../support/rolls.ts";

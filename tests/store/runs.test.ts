@@ -1,3 +1,4 @@
+import { keepRun } from "../../commands/run/keep.ts";
 import { beforeEach, describe, expect, test } from "vitest";
 import { cuesOf } from "../../commands/run/cues.ts";
 import { advance } from "../../commands/run/machine.ts";
@@ -123,8 +124,8 @@ describe("a clock that was set", () => {
     const over = advance(add(), { kind: "stop", reason: "", atMs: START + 9000 });
     if (!going.ok || !over.ok) throw new Error("advance");
     stores.atomically(() => {
-      stores.keepRun(going.value, START);
-      stores.keepRun(over.value, START + 9000);
+      keepRun(stores, going.value, START);
+      keepRun(stores, over.value, START + 9000);
     });
     stores.time.shift(3_600_000, { bootId: "b", wallMs: 1, monoMs: 2, uptimeMs: null });
     const moved = stores.runs.get(going.value.id);

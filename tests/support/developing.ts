@@ -1,3 +1,4 @@
+import { keepRun } from "../../commands/run/keep.ts";
 import { advance } from "../../commands/run/machine.ts";
 import type { Plan, Step } from "../../store/shapes/plan.ts";
 import type { Run } from "../../store/shapes/run.ts";
@@ -27,6 +28,6 @@ export function pourIn(stores: Stores, run: Partial<Run>, now: number, atMs = no
   const { id: _id, number: _number, ...draft } = aRun({ startedAtMs: now, ...run });
   const begun = advance(stores.runs.add(draft), { kind: "next", step: 0, sure: false, atMs });
   if (!begun.ok) throw new Error(begun.fault.code);
-  stores.atomically(() => stores.keepRun(begun.value, now));
+  stores.atomically(() => keepRun(stores, begun.value, now));
   return begun.value;
 }

@@ -1,6 +1,6 @@
 import { expect } from "vitest";
 import { commands } from "../../commands/index.ts";
-import type { Forms } from "../../commands/forms.ts";
+import type { Forms } from "../../commands/define.ts";
 
 /** Every command of a group and every option of it has its text here, at most 100 characters, and nothing else has. */
 export function expectForms(group: string, forms: Forms): void {

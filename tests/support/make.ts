@@ -1,8 +1,7 @@
 import { DEFAULT_HABITS } from "../../store/shapes/school.ts";
-import type { Agitation, Plan, Step } from "../../store/shapes/plan.ts";
-import { planSchema } from "../../store/shapes/plan.ts";
+import { type Agitation, type Sheet, sheetSchema } from "../../store/shapes/sheet.ts";
+import { type Plan, planSchema, type Step } from "../../store/shapes/plan.ts";
 import type { Run } from "../../store/shapes/run.ts";
-import { sheetSchema, type Sheet } from "../../store/shapes/sheet.ts";
 
 /* Makers of valid values; a test names only what it is about. All of it is invented. */
 

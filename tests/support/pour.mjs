@@ -1,5 +1,6 @@
 // A process that pours: takes every run of a store through its two baths, tapping each twice, until all are in. It is
 // started several times at once on one file, and killed in the midst of it.
+import { keepRun } from "../../dist/commands/run/keep.js";
 import { advance } from "../../dist/commands/run/machine.js";
 import { openStores } from "../../dist/store/index.js";
 
@@ -29,7 +30,7 @@ function tap(id) {
     const step = run.phase.kind === "running" ? run.phase.step + 1 : run.phase.step;
     const event = { kind: "next", step, sure: true, atMs: Number(at) + run.marks.length * 1000 };
     const changed = advance(run, event);
-    if (changed.ok) stores.keepRun(changed.value, event.atMs);
+    if (changed.ok) keepRun(stores, changed.value, event.atMs);
   });
 }
 
@@ -37,7 +38,7 @@ function tap(id) {
 function keepAgain(id) {
   patiently(() => {
     const run = stores.runs.get(id);
-    if (run) stores.keepRun(run, Number(at));
+    if (run) keepRun(stores, run, Number(at));
   });
 }
 

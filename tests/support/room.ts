@@ -1,12 +1,14 @@
 import { createDeliverer, type Deliverer } from "../../bot/deliver/deliver.ts";
-import { createDispatch, type Answered } from "../../bot/calls/dispatch.ts";
-import { inventDemo, DEMO_KEY, DEMO_NAME } from "../../bot/demo/demo.ts";
+import { type Answered, createDispatch } from "../../bot/calls/dispatch.ts";
+import { DEMO_KEY, DEMO_NAME, inventDemo } from "../../bot/demo/demo.ts";
 import type { Log } from "../../bot/process/log.ts";
 import { settleDue } from "../../bot/cues/tick.ts";
 import type { ChatPort, Delivery, Outcome } from "../../bot/chat/port.ts";
-import { lineFormsOf, type Role } from "../../commands/define.ts";
+import { lineFormsOf } from "../../commands/define.ts";
+import type { Role } from "../../store/shapes/person.ts";
 import { commands } from "../../commands/index.ts";
-import { speaking, type Language } from "../../commands/speech/language.ts";
+import { speaking } from "../../commands/speech/language.ts";
+import type { Language } from "../../store/shapes/language.ts";
 import { parseLine } from "../../commands/speech/line.ts";
 import { lineFaultWords } from "../../commands/speech/line-words.ts";
 import { sayInstants } from "../../commands/speech/wording.ts";

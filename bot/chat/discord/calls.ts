@@ -1,21 +1,22 @@
 import {
-  ApplicationCommandOptionType as OptionType,
-  ApplicationCommandType,
-  ComponentType,
-  InteractionType,
-  PermissionFlagsBits,
   type APIApplicationCommandAutocompleteInteraction,
   type APIApplicationCommandInteractionDataBasicOption as GivenOption,
   type APIApplicationCommandInteractionDataOption as DataOption,
   type APIAttachment,
   type APIInteraction,
+  ApplicationCommandOptionType as OptionType,
+  ApplicationCommandType,
+  ComponentType,
+  InteractionType,
+  PermissionFlagsBits,
 } from "discord-api-types/v10";
-import { lineFormsOf, type Command, type Role } from "../../../commands/define.ts";
-import { languageOfTag, type Language } from "../../../commands/speech/language.ts";
+import { type Command, lineFormsOf } from "../../../commands/define.ts";
+import type { Role } from "../../../store/shapes/person.ts";
+import { type Language, languageOfTag } from "../../../store/shapes/language.ts";
 import { parseLine } from "../../../commands/speech/line.ts";
 import { discordWords } from "./words/discord.ts";
 import type { CommandMap } from "./options.ts";
-import { makePersonId, type DiscordMember, type DiscordSettings } from "./settings.ts";
+import { type DiscordMember, type DiscordSettings, makePersonId } from "./settings.ts";
 import type { CommandCall, Place } from "../port.ts";
 
 /* What the platform sends, as calls of commands. */

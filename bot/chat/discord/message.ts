@@ -1,18 +1,19 @@
 import {
-  ButtonStyle,
-  ComponentType,
   type APIActionRowComponent,
   type APIAllowedMentions,
   type APIButtonComponentWithCustomId,
   type APIMessageTopLevelComponent,
+  ButtonStyle,
+  ComponentType,
 } from "discord-api-types/v10";
 import type { RawFile } from "discord.js";
 import type { Action, Attachment, Picture } from "../../../commands/define.ts";
-import type { Language } from "../../../commands/speech/language.ts";
-import { photoFileName, type Photo } from "../../../commands/roll/photo/photo.ts";
+import type { Language } from "../../../store/shapes/language.ts";
+import type { Photo } from "../../../store/shapes/photo.ts";
+import { photoFileName } from "../../../commands/roll/photo/photo.ts";
 import { makeNumber } from "../../../commands/speech/wording.ts";
 import { discordWords } from "./words/discord.ts";
-import { readUserId, type DiscordSettings } from "./settings.ts";
+import { type DiscordSettings, readUserId } from "./settings.ts";
 import { MESSAGE_CHARACTERS, shorten, showInstants, splitText } from "./text.ts";
 
 /** The photo of a roll's contact sheet. */

@@ -1,13 +1,13 @@
 import {
-  ApplicationCommandOptionType as OptionType,
   type APIApplicationCommandBasicOption,
   type APIApplicationCommandSubcommandOption,
+  ApplicationCommandOptionType as OptionType,
   type RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody,
 } from "discord-api-types/v10";
 import { z } from "zod";
 import type { Command, FileOption } from "../../../commands/define.ts";
 import { aboutOf, summaryOf } from "../../../commands/forms.ts";
-import { DEFAULT_LANGUAGE, LANGUAGES, type Language } from "../../../commands/speech/language.ts";
+import { DEFAULT_LANGUAGE, type Language, LANGUAGES } from "../../../store/shapes/language.ts";
 import { listLimitFaults } from "./limits.ts";
 import { shorten } from "./text.ts";
 

@@ -1,5 +1,6 @@
-import type { Command, Role } from "../../../commands/define.ts";
-import type { Photo } from "../../../commands/roll/photo/photo.ts";
+import type { Command } from "../../../commands/define.ts";
+import type { Role } from "../../../store/shapes/person.ts";
+import type { Photo } from "../../../store/shapes/photo.ts";
 import type { Place } from "../port.ts";
 
 /** What the adapter needs of the log: fields first, message last. */

@@ -1,4 +1,4 @@
-import type { Language } from "../../../commands/speech/language.ts";
+import type { Language } from "../../../store/shapes/language.ts";
 import type { CommandCard, DoorCode, DoorSheet, DoorState, ReturnCode } from "../room/wire.ts";
 
 /* The few things asked over plain HTTP: the door, the command cards, the keys. */

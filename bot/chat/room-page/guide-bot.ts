@@ -17,7 +17,8 @@ import {
   startedReply,
 } from "../../../commands/run/reply.ts";
 import { isOver, runNameOf, type Run, type RunName } from "../../../store/shapes/run.ts";
-import { settle, type DueCue } from "../../../commands/run/settle.ts";
+import { settle } from "../../../commands/run/settle.ts";
+import type { DueCue } from "../../../store/shapes/cue.ts";
 import { viewOf } from "../../../commands/run/view.ts";
 import type { PersonView } from "../room/view.ts";
 

@@ -1,6 +1,6 @@
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
-import { DEFAULT_LANGUAGE, languageOfTag, type Language } from "../../../commands/speech/language.ts";
+import { DEFAULT_LANGUAGE, type Language, languageOfTag } from "../../../store/shapes/language.ts";
 import { de } from "./words.de.ts";
 import { en, type Words } from "./words.en.ts";
 

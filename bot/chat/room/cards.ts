@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { mayActAs, type Command, type Role } from "../../../commands/define.ts";
+import { mayActAs, type Role } from "../../../store/shapes/person.ts";
+import type { Command } from "../../../commands/define.ts";
 import { aboutOf, summaryOf } from "../../../commands/forms.ts";
 import type { CommandCard, OptionCard } from "./wire.ts";
 

@@ -1,4 +1,4 @@
-import type { Role } from "../../../commands/define.ts";
+import type { Role } from "../../../store/shapes/person.ts";
 import type { SchoolClass } from "../../../store/shapes/school.ts";
 import { returnsByCode } from "../../../commands/mine/return.ts";
 import { fail, ok, type Result } from "../../../commands/result.ts";

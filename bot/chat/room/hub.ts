@@ -1,5 +1,5 @@
 import type { WebSocket } from "ws";
-import type { Role } from "../../../commands/define.ts";
+import type { Role } from "../../../store/shapes/person.ts";
 import type { ToPage } from "./wire.ts";
 
 /* The open pages: who is there, and how they are spoken to. */

@@ -1,7 +1,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import QRCode from "qrcode";
 import { z } from "zod";
-import { mayActAs, type Role } from "../../../commands/define.ts";
+import { mayActAs, type Role } from "../../../store/shapes/person.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomSession, RoomStore } from "../../../store/room.ts";
 import type { Hub } from "./hub.ts";

@@ -1,11 +1,10 @@
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { z } from "zod";
 import type { SchoolClass } from "../../../store/shapes/school.ts";
-import { DEFAULT_LANGUAGE, LANGUAGES } from "../../../commands/speech/language.ts";
+import { DEFAULT_LANGUAGE, LANGUAGES } from "../../../store/shapes/language.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomSession, RoomStore } from "../../../store/room.ts";
-import { cleanName, type Door } from "./door.ts";
-import { nameDevice } from "./door.ts";
+import { cleanName, type Door, nameDevice } from "./door.ts";
 import { ensureSecrets } from "./first.ts";
 import { refuse } from "./http.ts";
 import { setSessionCookie } from "./routes.ts";

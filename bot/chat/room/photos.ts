@@ -1,9 +1,10 @@
 import { createHash } from "node:crypto";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import { UserError, type Context } from "../../../commands/define.ts";
-import { DEFAULT_LANGUAGE, speaking } from "../../../commands/speech/language.ts";
+import { type Context, UserError } from "../../../commands/define.ts";
+import { DEFAULT_LANGUAGE } from "../../../store/shapes/language.ts";
+import { speaking } from "../../../commands/speech/language.ts";
 import { keepPhoto } from "../../../commands/roll/photo/command.ts";
-import { photoFaultWords } from "../../../commands/roll/photo/reply.ts";
+import { photoFaultWords } from "../../../commands/roll/photo/photo-words.ts";
 import { MOST_PHOTO_BYTES, photoFileName } from "../../../commands/roll/photo/photo.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomSession } from "../../../store/room.ts";

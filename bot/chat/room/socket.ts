@@ -1,16 +1,16 @@
 import type { WebSocket } from "ws";
 import type { Command } from "../../../commands/define.ts";
-import { mayActAs } from "../../../commands/define.ts";
-import type { Language } from "../../../commands/speech/language.ts";
+import { mayActAs } from "../../../store/shapes/person.ts";
+import type { Language } from "../../../store/shapes/language.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomStore } from "../../../store/room.ts";
 import type { ChatHandlers, Place } from "../port.ts";
-import { callLine, type CallParts, type Caller } from "./calls.ts";
-import { dismiss, sendTo, type Hub, type Page } from "./hub.ts";
+import { type Caller, callLine, type CallParts } from "./calls.ts";
+import { dismiss, type Hub, type Page, sendTo } from "./hub.ts";
 import type { Live } from "./live.ts";
 import type { Log } from "../../process/log.ts";
 import { createPace } from "./pace.ts";
-import { fromPageSchema, type FromPage, type RefusalCode, type RoomFacts } from "./wire.ts";
+import { type FromPage, fromPageSchema, type RefusalCode, type RoomFacts } from "./wire.ts";
 import { readyPlanOf } from "../../../commands/plan/ready.ts";
 import type { ViewOf } from "./view.ts";
 

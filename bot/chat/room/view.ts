@@ -1,5 +1,5 @@
 import type { Action } from "../../../commands/define.ts";
-import type { Language } from "../../../commands/speech/language.ts";
+import type { Language } from "../../../store/shapes/language.ts";
 
 /** One run as its owner's panel shows it. Instants are ms since the epoch. */
 export interface PersonView {

@@ -1,6 +1,7 @@
 import { z } from "zod";
-import type { Action, Role, Suggestion } from "../../../commands/define.ts";
-import { LANGUAGES, type Language } from "../../../commands/speech/language.ts";
+import type { Action, Suggestion } from "../../../commands/define.ts";
+import type { Role } from "../../../store/shapes/person.ts";
+import { type Language, LANGUAGES } from "../../../store/shapes/language.ts";
 import type { LineFault } from "../../../commands/speech/line.ts";
 import type { ReadyPlan } from "../../../commands/plan/ready.ts";
 import type { RunName } from "../../../store/shapes/run.ts";

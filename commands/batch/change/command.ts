@@ -1,3 +1,4 @@
+import { keepLine } from "../enter.ts";
 import { z } from "zod";
 import { defineCommand, UserError, type Context } from "../../define.ts";
 import { durationOption, volumeOption } from "../../speech/quantity.ts";
@@ -21,7 +22,7 @@ function write(context: Context, batch: Batch, body: LineBody): void {
     person: context.person,
     about: null,
   };
-  context.stores.keepLine(batch, { ...line, body }, context.now);
+  keepLine(context.stores, batch, { ...line, body }, context.now);
 }
 
 function standing(context: Context, text: string): Batch {
@@ -209,7 +210,7 @@ export const batchAllow = defineCommand({
     if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.unknownPerson(name ?? ""));
     const line = { batchId: batch.id, key: null, runId: null, atMs: now, person: context.person } as const;
     const about = { id: member.personId, name: member.name };
-    stores.keepLine(batch, { ...line, about, body: { kind: "allowed", reason } }, now);
+    keepLine(stores, batch, { ...line, about, body: { kind: "allowed", reason } }, now);
     return words.allowedReply(batch, state, member.name);
   },
 });

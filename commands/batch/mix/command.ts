@@ -1,3 +1,4 @@
+import { keepLine } from "../enter.ts";
 import { z } from "zod";
 import { defineCommand, UserError, type Completer, type Context } from "../../define.ts";
 import { dilutionOption, durationOption, volumeOption } from "../../speech/quantity.ts";
@@ -76,7 +77,7 @@ export const batchMix = defineCommand({
       about: null,
       body: { kind: "mixed", volumeMl: input.volume, clearingSeconds: input.clearing ?? null },
     } as const;
-    stores.keepLine(batch, line, now);
+    keepLine(stores, batch, line, now);
     const takenMl = shelved ? concentrateFor(input.volume, dilution) : 0;
     if (shelved)
       stores.shelf.change(context.class.id, shelved.product, shelved.pack, -takenMl, context.person, now);

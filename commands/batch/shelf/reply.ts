@@ -1,6 +1,6 @@
 import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
-import { makeDilution } from "../../speech/measure.ts";
+import { makeDilution } from "../../../store/shapes/sheet.ts";
 import { formatDilution, formatMl, plain } from "../../speech/wording.ts";
 import type { Shelved } from "../../../store/shapes/shelf.ts";
 import { de } from "./de.ts";

@@ -1,7 +1,7 @@
 import { inEach } from "../../speech/language.ts";
 import { nameWords, somebody } from "../../mine/name-words.ts";
 import { formatMl, formatNumber, formatSeconds, instant, makeNumber, plain } from "../../speech/wording.ts";
-import { formatRolls } from "../area.ts";
+import { formatRolls } from "../batch-words.ts";
 import type { Line } from "../../../store/shapes/ledger.ts";
 import { de } from "./ledger.de.ts";
 import { en } from "./ledger.en.ts";

@@ -2,10 +2,9 @@ import type { Action, Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { formatMl, formatNumber, formatSeconds, instant } from "../../speech/wording.ts";
-import { formatRolls } from "../area.ts";
-import type { Batch } from "../../../store/shapes/batch.ts";
 import {
   clearingWords,
+  formatRolls,
   labelOf,
   leftWords,
   nameOf,
@@ -13,6 +12,7 @@ import {
   stateLine,
   wornWords,
 } from "../batch-words.ts";
+import type { Batch } from "../../../store/shapes/batch.ts";
 import { fieldsOf } from "../fields.ts";
 import type { Forecast, Pace } from "../forecast.ts";
 import type { Line } from "../../../store/shapes/ledger.ts";

@@ -1,5 +1,7 @@
+import { candidatesFor, pendingNeeds } from "../candidates.ts";
 import { z } from "zod";
-import { defineCommand, mayActAs, UserError, type Context } from "../../define.ts";
+import { type Context, defineCommand, UserError } from "../../define.ts";
+import { mayActAs } from "../../../store/shapes/person.ts";
 import type { Run } from "../../../store/shapes/run.ts";
 import { parseNumber } from "../../speech/wording.ts";
 import { labelOf } from "../batch-words.ts";
@@ -23,9 +25,9 @@ export const batchTake = defineCommand({
     const { stores, now } = context;
     const batch = findBatch(context, text);
     const run = findRun(context, runText);
-    const bath = stores.pendingNeeds(run).find(({ need }) => need.kind === batch.kind);
+    const bath = pendingNeeds(stores, run).find(({ need }) => need.kind === batch.kind);
     if (!bath) throw new UserError("ERR_NO_BATH_TO_COME", words.noBathToCome(run.number, batch));
-    const candidates = stores.candidates(context.class.id, run.personId, now, run.id);
+    const candidates = candidatesFor(stores, context.class.id, run.personId, now, run.id);
     const chosen = chooseBatch(bath.need, candidates, batch.number, true);
     if (!chosen.ok) throw new UserError(chosen.fault.code, refusalWords(chosen.fault));
     const plan =

@@ -2,7 +2,7 @@ import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { nameWords } from "../../mine/name-words.ts";
 import { formatMl, formatNumber, instant, plain } from "../../speech/wording.ts";
-import type { Collected } from "../silver.ts";
+import type { Collected } from "../../../store/shapes/shelf.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
 

@@ -1,4 +1,4 @@
-import type { Forms } from "../../forms.ts";
+import type { Forms } from "../../define.ts";
 
 /** The forms of every bottle command, in German. */
 const BOTTLE = "Welche Flasche, zum Beispiel B3";

@@ -1,6 +1,8 @@
 import { z } from "zod";
-import { defineCommand, mayActAs, UserError, type Context, type Reply } from "../../define.ts";
-import { DEFAULT_LANGUAGE, speaking } from "../../speech/language.ts";
+import { type Context, defineCommand, type Reply, UserError } from "../../define.ts";
+import { mayActAs } from "../../../store/shapes/person.ts";
+import { DEFAULT_LANGUAGE } from "../../../store/shapes/language.ts";
+import { speaking } from "../../speech/language.ts";
 import { boardOf, type BoardRow } from "../board.ts";
 import * as words from "../board-words.ts";
 import { whoMay } from "../../who.ts";

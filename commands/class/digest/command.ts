@@ -4,9 +4,9 @@ import { durationOption } from "../../speech/quantity.ts";
 import type { Result } from "../../result.ts";
 import { nextSitting } from "../bell.ts";
 import * as words from "./reply.ts";
-import type { Habits } from "../../../store/shapes/school.ts";
+import type { Habits, PeriodFault } from "../../../store/shapes/school.ts";
 import { clockFaultWords } from "../period-words.ts";
-import { parseClock, parseDays, type PeriodFault } from "../periods.ts";
+import { parseClock, parseDays } from "../periods.ts";
 import { whoMay } from "../../who.ts";
 
 const MOST_LEAD_MINUTES = 720;

@@ -3,7 +3,7 @@ import { formatMl, formatNumber, instant, joinAnd, plain } from "../../speech/wo
 import type { Batch, BatchKind } from "../../../store/shapes/batch.ts";
 import { labelOf, leftWords, nameOf, standingWord, stateLine } from "../../batch/batch-words.ts";
 import type { Mark } from "../../batch/marks.ts";
-import type { Collected } from "../../batch/silver.ts";
+import type { Collected } from "../../../store/shapes/shelf.ts";
 import type { BatchState } from "../../batch/state.ts";
 import { de } from "./digest.de.ts";
 import { en } from "./digest.en.ts";

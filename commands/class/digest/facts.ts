@@ -1,3 +1,4 @@
+import { candidatesFor } from "../../batch/candidates.ts";
 import { SQ_IN_PER_ROLL } from "../../batch/area.ts";
 import { BATCH_KINDS, type Batch, type BatchKind } from "../../../store/shapes/batch.ts";
 import { collectedNow } from "../../batch/collected.ts";
@@ -13,7 +14,7 @@ import type { Stores } from "../../../store/index.ts";
 const WEEK_MS = 7 * 24 * 3_600_000;
 
 export function periodFacts(stores: Stores, found: SchoolClass, now: number): PeriodFacts {
-  const shown = stores.candidates(found.id, null, now).map(({ batch, state }) => ({ batch, state }));
+  const shown = candidatesFor(stores, found.id, null, now).map(({ batch, state }) => ({ batch, state }));
   const ready = shown.filter(({ state }) => state.standing === "ready");
   const tired = ready.flatMap(({ batch, state }) => {
     const marks = reachedMarks(batch, stores.batches.lines(batch.id), now).map(({ mark }) => mark);
@@ -44,14 +45,12 @@ function shortages(stores: Stores, found: SchoolClass, now: number): Shortage[] 
 
 /** null: there is some without a known limit. */
 function readyRolls(stores: Stores, newest: Batch, kind: BatchKind, now: number): number | null {
-  const ready = stores
-    .candidates(newest.classId, null, now)
-    .filter(
-      ({ batch, state }) =>
-        batch.kind === kind &&
-        state.standing === "ready" &&
-        (kind !== "developer" || batch.product.toLowerCase() === newest.product.toLowerCase()),
-    );
+  const ready = candidatesFor(stores, newest.classId, null, now).filter(
+    ({ batch, state }) =>
+      batch.kind === kind &&
+      state.standing === "ready" &&
+      (kind !== "developer" || batch.product.toLowerCase() === newest.product.toLowerCase()),
+  );
   if (ready.some(({ state }) => state.leftRolls === null)) return null;
   return ready.reduce((sum, { state, reservedSqIn, reservedMl }) => {
     const promised = reservedSqIn / SQ_IN_PER_ROLL + reservedMl / state.mlPerFilm;

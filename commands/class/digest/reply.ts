@@ -4,7 +4,8 @@ import { makeLine } from "../../speech/line.ts";
 import { instant, saySeconds } from "../../speech/wording.ts";
 import type { Sitting } from "../bell.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
-import { formatMinute, weekdayWord } from "../periods.ts";
+import { formatMinute } from "../periods.ts";
+import { weekdayWord } from "../period-words.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
 

@@ -1,7 +1,6 @@
 import { Temporal } from "temporal-polyfill";
 import { fail, ok, type Result } from "../../result.ts";
 import { readEvent, type EventFaultCode, type SkipCode, type Wall, type WeeklyEvent } from "./event.ts";
-import { eventName } from "./file-words.ts";
 import { ianaClock, ownClock, UTC_CLOCK, type ZoneClock } from "./zone.ts";
 import type { Period } from "../../../store/shapes/school.ts";
 import { isSameStart, overlaps } from "../periods.ts";
@@ -27,8 +26,16 @@ export interface Calendar {
   readonly moving: readonly string[];
 }
 
-/** The weekly events of a file; all that is wrong with it at once. `zone` is the class's. */
-export function readCalendar(text: string, zone: string, nowMs: number): Result<Calendar, CalendarFault[]> {
+/**
+ * The weekly events of a file; all that is wrong with it at once. `zone` is the class's; `eventName` names an event that has
+ * no name itself, counted from 1.
+ */
+export function readCalendar(
+  text: string,
+  zone: string,
+  nowMs: number,
+  eventName: (number: number) => string,
+): Result<Calendar, CalendarFault[]> {
   // RFC 5545, 3.1: a line that begins with a blank goes on with the one before.
   const unfolded = text.replace(/^\ufeff/, "").replace(/\r?\n[ \t]/g, "");
   if (!/^\s*BEGIN:VCALENDAR\s/i.test(unfolded)) return fail([{ code: "ERR_NO_CALENDAR" }]);

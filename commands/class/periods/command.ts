@@ -1,13 +1,14 @@
+import { eventName } from "./file-words.ts";
 import { z } from "zod";
-import { defineCommand, UserError, type Context, type Reply } from "../../define.ts";
+import { type Context, defineCommand, type Reply, UserError } from "../../define.ts";
 import type { Result } from "../../result.ts";
 import { nextSitting, sittingNow } from "../bell.ts";
 import { sayCalendarFaults, sayCalendarNotes } from "./file-words.ts";
 import * as words from "./reply.ts";
 import { findClashes, LONGEST_CALENDAR, readCalendar } from "./calendar.ts";
-import type { Period } from "../../../store/shapes/school.ts";
+import type { Period, PeriodFault } from "../../../store/shapes/school.ts";
 import { periodFaultWords } from "../period-words.ts";
-import { addPeriods, parseClock, parseDays, type PeriodFault } from "../periods.ts";
+import { addPeriods, parseClock, parseDays } from "../periods.ts";
 import { answer } from "../setup.ts";
 import { whoMay } from "../../who.ts";
 
@@ -54,7 +55,7 @@ export const classPeriods = defineCommand({
 });
 
 function takeFile(context: Context, file: string, before: readonly Period[]): Reply {
-  const read = readCalendar(file, context.class.zone, context.now);
+  const read = readCalendar(file, context.class.zone, context.now, eventName);
   if (!read.ok) throw new UserError("ERR_CALENDAR", sayCalendarFaults(read.fault, false));
   const { periods, ...rest } = read.value;
   const notes = sayCalendarNotes(rest);

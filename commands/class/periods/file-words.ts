@@ -2,7 +2,7 @@ import { inEach } from "../../speech/language.ts";
 import { plain } from "../../speech/wording.ts";
 import type { SkipCode } from "./event.ts";
 import type { Calendar, CalendarFault } from "./calendar.ts";
-import { formatPeriod } from "../periods.ts";
+import { formatPeriod } from "../period-words.ts";
 import { de } from "./bell-file.de.ts";
 import { en } from "./bell-file.en.ts";
 

@@ -4,7 +4,7 @@ import { makeLine } from "../../speech/line.ts";
 import { instant, plain } from "../../speech/wording.ts";
 import type { Sitting } from "../bell.ts";
 import type { Period } from "../../../store/shapes/school.ts";
-import { formatPeriod } from "../periods.ts";
+import { formatPeriod } from "../period-words.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
 

@@ -1,9 +1,10 @@
 import { z } from "zod";
-import { collectedFrom, NOTHING, type Collected } from "../../batch/silver.ts";
-import { defineCommand, UserError, type Context } from "../../define.ts";
+import { collectedFrom, NOTHING } from "../../batch/silver.ts";
+import type { Collected } from "../../../store/shapes/shelf.ts";
+import { type Context, defineCommand, UserError } from "../../define.ts";
 import { parseDays } from "../../roll/dates.ts";
 import { NO_DAY } from "../../roll/day-words.ts";
-import { EVERY_ROLL } from "../../roll/query.ts";
+import { EVERY_ROLL } from "../../../store/shapes/roll.ts";
 import { reportOf } from "./report.ts";
 import * as words from "./reply.ts";
 import { whoMay } from "../../who.ts";

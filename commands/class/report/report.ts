@@ -1,5 +1,5 @@
 import { Temporal } from "temporal-polyfill";
-import type { Collected } from "../../batch/silver.ts";
+import type { Collected } from "../../../store/shapes/shelf.ts";
 import type { Roll } from "../../../store/shapes/roll.ts";
 
 /* The term's figures, from the rolls and bottles of a stretch of time. Pure. */

@@ -43,14 +43,3 @@ function isMeant(audience: Exclude<Audience, { kind: "everyone" }>, run: Run): b
   if (run.phase.kind !== "waiting" && run.phase.kind !== "running") return false;
   return run.plan.steps.slice(run.phase.step).some(({ kind }) => kind === audience.step);
 }
-
-/** The key of one delivery of a word to many; at most 25 characters. */
-export function sayKey(sayId: number, part: number): string {
-  return `${sayKeys(sayId).from}${part.toString(36)}`;
-}
-
-/** All keys of one word lie from `from` to before `until`: "/" follows "." in the alphabet. */
-export function sayKeys(sayId: number): { from: string; until: string } {
-  const stem = `say.${sayId.toString(36)}`;
-  return { from: `${stem}.`, until: `${stem}/` };
-}

@@ -1,10 +1,10 @@
 import { z } from "zod";
-import type { Reach } from "../../../store/says.ts";
-import { defineCommand, UserError, type Action, type Context } from "../../define.ts";
+import { type Reach, sayKey } from "../../../store/says.ts";
+import { type Action, type Context, defineCommand, UserError } from "../../define.ts";
 import { speaking } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { STEP_KINDS } from "../../../store/shapes/plan.ts";
-import { AUDIENCES, makeAudience, peopleOf, sayKey, type Audience } from "./audience.ts";
+import { type Audience, AUDIENCES, makeAudience, peopleOf } from "./audience.ts";
 import * as words from "./reply.ts";
 import { whoMay } from "../../who.ts";
 

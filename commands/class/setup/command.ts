@@ -1,6 +1,7 @@
 import { z } from "zod";
-import { defineCommand, ROLES, UserError, type Context } from "../../define.ts";
-import { LANGUAGES } from "../../speech/language.ts";
+import { type Context, defineCommand, UserError } from "../../define.ts";
+import { ROLES } from "../../../store/shapes/person.ts";
+import { LANGUAGES } from "../../../store/shapes/language.ts";
 import { parseAgitation } from "../../speech/measure.ts";
 import { durationOption, temperatureOption, wordMeasureFault } from "../../speech/quantity.ts";
 import type { Habits } from "../../../store/shapes/school.ts";

@@ -1,5 +1,5 @@
-import type { Role } from "../../define.ts";
-import type { Language } from "../../speech/language.ts";
+import type { Role } from "../../../store/shapes/person.ts";
+import type { Language } from "../../../store/shapes/language.ts";
 import { countOf, joinAnd } from "../../speech/wording.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
 import type { SetupKey, ShownKey } from "../setup.ts";

@@ -1,5 +1,6 @@
 import { permissionWords } from "../board-words.ts";
-import type { Action, Reply, Role } from "../../define.ts";
+import type { Action, Reply } from "../../define.ts";
+import type { Role } from "../../../store/shapes/person.ts";
 import { inEach, spokenLanguage } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { describeAgitation } from "../../sheet/step-words.ts";
@@ -7,7 +8,7 @@ import { washShortWords } from "../../plan/caution-words.ts";
 import { washTime, type WashTime } from "../../plan/wash.ts";
 import { plain, saySeconds } from "../../speech/wording.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
-import { formatPeriod } from "../periods.ts";
+import { formatPeriod } from "../period-words.ts";
 import { isSet, keysFor, type SetupFacts, type SetupKey, type ShownKey } from "../setup.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";

@@ -1,4 +1,4 @@
-import type { PeriodFault } from "../periods.ts";
+import type { PeriodFault } from "../../../store/shapes/school.ts";
 
 /* What was typed comes cut and harmless, minutes of the day as `18:00`, periods as `sayPeriod` has them. */
 

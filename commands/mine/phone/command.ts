@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { defineCommand, UserError, type Context, type Role } from "../../define.ts";
+import { defineCommand, UserError, type Context } from "../../define.ts";
+import type { Role } from "../../../store/shapes/person.ts";
 import { whoMay } from "../../who.ts";
 import { mayGiveCode, returnsByCode } from "../return.ts";
 import * as words from "./reply.ts";

@@ -1,4 +1,4 @@
-import type { Forms } from "../../forms.ts";
+import type { Forms } from "../../define.ts";
 
 export const forms: Forms = {
   "mine show": { summary: "Was von dir gespeichert ist, in einfachen Worten", options: {} },

@@ -1,5 +1,5 @@
 import { countOf, joinAnd } from "../../speech/wording.ts";
-import type { HeldCounts } from "../reply.ts";
+import type { HeldCounts } from "../held.ts";
 
 export const en = {
   statement: [

@@ -1,3 +1,4 @@
+import { candidatesFor } from "../../batch/candidates.ts";
 import { z } from "zod";
 import { kindsKept } from "../../batch/kept.ts";
 import { readDayOption } from "../../batch/options.ts";
@@ -51,7 +52,7 @@ export const mixClass = defineCommand({
       minConcentrateMl: sheet.minConcentrateMl,
       kinds: kindsKept(found.habits),
       tankMl: Math.max(TANK_ML, ...stores.tanks.list(found.id).map(({ volumeMl }) => volumeMl)),
-      candidates: stores.candidates(found.id, null, atMs),
+      candidates: candidatesFor(stores, found.id, null, atMs),
       shelf: stores.shelf.list(found.id),
       usual: usualOf(context),
     };

@@ -1,9 +1,9 @@
-import { formatRolls } from "../../batch/area.ts";
+import { formatRolls } from "../../batch/batch-words.ts";
 import { kindWord } from "../../batch/batch-words.ts";
 import { cautionsOf } from "../../batch/hazards.ts";
 import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
-import { makeDilution } from "../../speech/measure.ts";
+import { makeDilution } from "../../../store/shapes/sheet.ts";
 import { formatDilution, formatMl, instant, makeNumber, plain } from "../../speech/wording.ts";
 import type { ClassDay, MixItem } from "./needs.ts";
 import { de } from "./de.ts";

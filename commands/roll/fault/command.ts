@@ -1,11 +1,11 @@
 import { z } from "zod";
 import { stateOf } from "../../batch/state.ts";
 import { whoMay } from "../../who.ts";
-import { defineCommand, UserError, type Context } from "../../define.ts";
+import { type Context, defineCommand, UserError } from "../../define.ts";
 import { parseNumber } from "../../speech/wording.ts";
 import { findCause } from "./causes.ts";
-import { completeRoll, findRoll, ownRoll } from "../command.ts";
-import { findingsOf, type BathFacts, type Surroundings } from "./evidence.ts";
+import { completeRoll, findRoll, ownRoll } from "../options.ts";
+import { type BathFacts, findingsOf, type Surroundings } from "./evidence.ts";
 import * as words from "./reply.ts";
 import { keptFault } from "../look-words.ts";
 import { EDGES, LOOKS, MARGINS, PLACES, questionFor } from "../looks.ts";

@@ -1,12 +1,14 @@
-import { UserError, type Completer, type Context } from "../../define.ts";
+import { type Completer, type Context, UserError } from "../../define.ts";
 import type { ValueKind } from "../../../store/rolls.ts";
 import { makeNumber, parseNumber } from "../../speech/wording.ts";
-import { parseDays, type Days } from "../dates.ts";
+import { type Days, parseDays } from "../dates.ts";
 import { NO_DAY } from "../day-words.ts";
 import * as words from "./reply.ts";
 import { readFault, sayFault } from "../look-words.ts";
 import { nearest, pickNearest } from "../nearest.ts";
-import { EVERY_ROLL, splitWords, type RollFilter } from "../query.ts";
+import { EVERY_ROLL, type RollFilter } from "../../../store/shapes/roll.ts";
+import { splitWords } from "../../../store/rolls-match.ts";
+import { queryOf } from "../query.ts";
 
 /* From what a person typed to a filter: a slip of the finger is put right and said, what can't be meant is refused. */
 
@@ -83,7 +85,7 @@ export function readFilter(input: FindInput, context: Context): ReadFilter {
   };
   const filter: RollFilter = {
     ...EVERY_ROLL,
-    words: splitWords(input.words),
+    ...queryOf(input.words),
     person: personOf(input.person, context, pick),
     film: pick("film", input.film),
     developer: pick("developer", input.developer),

@@ -11,9 +11,9 @@ import {
   plain,
   sayDilution,
 } from "../../speech/wording.ts";
-import { fieldsOf } from "../reply.ts";
+import { fieldsOf } from "../fields.ts";
 import { sayFault } from "../look-words.ts";
-import { takenWords, type Taken } from "../taken-words.ts";
+import { type Taken, takenWords } from "../taken-words.ts";
 import type { Roll } from "../../../store/shapes/roll.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";

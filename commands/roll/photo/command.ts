@@ -1,7 +1,8 @@
+import { photoFaultWords } from "./photo-words.ts";
 import { z } from "zod";
 import { whoMay } from "../../who.ts";
-import { defineCommand, UserError, type Context, type Reply } from "../../define.ts";
-import { completeRoll, findRoll, ownRoll, photoPlace } from "../command.ts";
+import { type Context, defineCommand, type Reply, UserError } from "../../define.ts";
+import { completeRoll, findRoll, ownRoll, photoPlace } from "../options.ts";
 import { cleanPhoto, MOST_PHOTO_BYTES } from "./photo.ts";
 import * as words from "./reply.ts";
 
@@ -12,7 +13,7 @@ import * as words from "./reply.ts";
 export function keepPhoto(context: Context, rollText: string | undefined, bytes: Uint8Array): Reply {
   const roll = ownRoll(context, rollText);
   const photo = cleanPhoto(bytes);
-  if (!photo.ok) throw new UserError(photo.fault.code, words.photoFaultWords(photo.fault));
+  if (!photo.ok) throw new UserError(photo.fault.code, photoFaultWords(photo.fault));
   context.stores.photos.put(roll.id, photo.value, context.now);
   return words.keptReply(roll, photo.value.bytes.length);
 }

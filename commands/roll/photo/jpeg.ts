@@ -1,5 +1,5 @@
 import { joinBytes } from "./bytes.ts";
-import type { Cleaned } from "./photo.ts";
+import type { Cleaned } from "../../../store/shapes/photo.ts";
 
 /* A JPEG taken apart into its segments and put together again from those that make the picture (ITU-T T.81, annex B). */
 

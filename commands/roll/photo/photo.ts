@@ -2,6 +2,7 @@ import { makeNumber } from "../../speech/wording.ts";
 import { fail, ok, type Result } from "../../result.ts";
 import { cleanJpeg } from "./jpeg.ts";
 import { cleanPng } from "./png.ts";
+import type { Photo } from "../../../store/shapes/photo.ts";
 
 /*
  * A photo of a contact sheet, made fit to be kept: what it is is read from its bytes and not from its name, and of what a
@@ -12,26 +13,11 @@ export const MOST_PHOTO_BYTES = 8 * 1024 * 1024;
 /** A side longer than any camera's; a picture that claims more is made to fill a memory. */
 export const MOST_PHOTO_PIXELS = 12_000;
 
-export const PHOTO_TYPES = ["image/jpeg", "image/png"] as const;
-export type PhotoType = (typeof PHOTO_TYPES)[number];
-
-export interface Photo {
-  readonly mediaType: PhotoType;
-  readonly bytes: Uint8Array;
-}
-
 export type PhotoFault =
   | { readonly code: "ERR_PHOTO_LARGE"; readonly bytes: number }
   | { readonly code: "ERR_PHOTO_TYPE" }
   | { readonly code: "ERR_PHOTO_BROKEN" }
   | { readonly code: "ERR_PHOTO_PIXELS"; readonly width: number; readonly height: number };
-
-/** What a format's own reader gives: the cleaned bytes and the size of the picture; undefined: not whole. */
-export interface Cleaned {
-  readonly bytes: Uint8Array;
-  readonly width: number;
-  readonly height: number;
-}
 
 export function cleanPhoto(bytes: Uint8Array): Result<Photo, PhotoFault> {
   if (bytes.length > MOST_PHOTO_BYTES) return fail({ code: "ERR_PHOTO_LARGE", bytes: bytes.length });

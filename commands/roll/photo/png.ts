@@ -1,5 +1,5 @@
 import { joinBytes } from "./bytes.ts";
-import type { Cleaned } from "./photo.ts";
+import type { Cleaned } from "../../../store/shapes/photo.ts";
 
 /* A PNG put together again from the chunks that make the picture (ISO/IEC 15948). Texts, times and the like are left out. */
 

@@ -2,26 +2,11 @@ import type { PhotoPlace, Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { makeNumber } from "../../speech/wording.ts";
-import { MOST_PHOTO_BYTES, MOST_PHOTO_PIXELS, type PhotoFault } from "./photo.ts";
 import type { Roll } from "../../../store/shapes/roll.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
 
 const words = inEach({ en, de });
-
-type Words = { [Fault in PhotoFault as Fault["code"]]: (fault: Fault) => string };
-const MB = 1024 * 1024;
-const FAULT_TEXT: Words = {
-  ERR_PHOTO_LARGE: ({ bytes }) => words().tooLarge(Math.ceil(bytes / MB), MOST_PHOTO_BYTES / MB),
-  ERR_PHOTO_TYPE: () => words().noPhoto,
-  ERR_PHOTO_BROKEN: () => words().broken,
-  ERR_PHOTO_PIXELS: ({ width, height }) => words().tooManyPixels(width, height, MOST_PHOTO_PIXELS),
-};
-
-export function photoFaultWords(fault: PhotoFault): string {
-  const say = FAULT_TEXT[fault.code] as (fault: PhotoFault) => string;
-  return say(fault);
-}
 
 const show = (roll: Roll) => [
   { label: makeNumber("roll", roll.number), line: makeLine("roll show", { roll: roll.number }) },

@@ -1,4 +1,4 @@
-import type { Forms } from "../../forms.ts";
+import type { Forms } from "../../define.ts";
 
 const roll = "Welcher Film, etwa L12; ohne Angabe dein neuester";
 const from = "Ab diesem Tag";

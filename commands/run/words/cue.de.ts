@@ -1,4 +1,4 @@
-import type { Agitation } from "../../../store/shapes/plan.ts";
+import type { Agitation } from "../../../store/shapes/sheet.ts";
 import { formatSeconds, instant, saySeconds } from "../../speech/wording.ts";
 import { accusative, nominative } from "./articles.de.ts";
 import type { CueWords } from "./cue.en.ts";

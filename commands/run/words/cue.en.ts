@@ -1,4 +1,4 @@
-import type { Agitation } from "../../../store/shapes/plan.ts";
+import type { Agitation } from "../../../store/shapes/sheet.ts";
 import { countOf, formatSeconds, instant, saySeconds } from "../../speech/wording.ts";
 import type { Titled } from "./titled.ts";
 

@@ -1,4 +1,4 @@
-import type { Forms } from "../../forms.ts";
+import type { Forms } from "../../define.ts";
 
 const RUN = "Welcher Lauf, etwa R7; deiner, wenn du nur einen hast";
 const SURE = "yes: Ich weiß, was ich tue";

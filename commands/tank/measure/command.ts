@@ -1,9 +1,10 @@
 import { z } from "zod";
 import { whoMay } from "../../who.ts";
 import { defineCommand, UserError } from "../../define.ts";
-import { calibrateTimeConstant } from "../../plan/drift.ts";
+import { calibrateTimeConstant } from "./calibrate.ts";
 import { durationOption, temperatureOption } from "../../speech/quantity.ts";
-import * as words from "../reply.ts";
+import { unknownTank } from "../tank-words.ts";
+import * as words from "./reply.ts";
 
 export const tankMeasure = defineCommand({
   name: "tank measure",
@@ -22,7 +23,7 @@ export const tankMeasure = defineCommand({
     const tank = tanks.find(context.class.id, number);
     if (!tank) {
       const known = tanks.list(context.class.id).map((each) => each.number);
-      throw new UserError("ERR_UNKNOWN_TANK", words.unknownTank(number, known));
+      throw new UserError("ERR_UNKNOWN_TANK", unknownTank(number, known));
     }
     const seconds = calibrateTimeConstant(first, second, room, apart);
     if (typeof seconds === "string") throw new UserError(seconds, words.calibrationFault(seconds));

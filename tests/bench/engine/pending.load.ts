@@ -4,7 +4,7 @@ import { copyFileSync, existsSync, mkdtempSync, rmSync, statSync } from "node:fs
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import type { Cue } from "../../../commands/run/cues.ts";
+import type { Cue } from "../../../store/shapes/cue.ts";
 import { openStores, type Stores } from "../../../store/index.ts";
 import { aRun } from "../../support/make.ts";
 import { loadNow, percentile, table } from "../whole-bot-figures.ts";

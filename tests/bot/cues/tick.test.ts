@@ -1,3 +1,4 @@
+import { keepRun } from "../../../commands/run/keep.ts";
 import { expect, test } from "vitest";
 import { settleDue } from "../../../bot/cues/tick.ts";
 import { advance } from "../../../commands/run/machine.ts";
@@ -14,7 +15,7 @@ function aClassOf(count: number) {
     const kept = stores.runs.add(run);
     const begun = advance(kept, { kind: "next", step: 0, sure: false, atMs: START });
     if (!begun.ok) throw new Error(begun.fault.code);
-    stores.atomically(() => stores.keepRun(begun.value, START));
+    stores.atomically(() => keepRun(stores, begun.value, START));
     return begun.value;
   });
   const owed = (): { key: string; run_id: number }[] =>

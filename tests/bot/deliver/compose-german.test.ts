@@ -1,7 +1,8 @@
+import { keepRun } from "../../../commands/run/keep.ts";
 import { beforeEach, describe, expect, test } from "vitest";
 import { composeBundle, composeOne } from "../../../bot/deliver/compose.ts";
 import { settleDue } from "../../../bot/cues/tick.ts";
-import type { Language } from "../../../commands/speech/language.ts";
+import type { Language } from "../../../store/shapes/language.ts";
 import { advance } from "../../../commands/run/machine.ts";
 import { renderInstants } from "../../../commands/speech/wording.ts";
 import { openStores, type Stores } from "../../../store/index.ts";
@@ -43,7 +44,7 @@ function develops(name: string, language: Language | null, tank: number): void {
   });
   const begun = advance(run, { kind: "next", step: 0, sure: false, atMs: START });
   if (!begun.ok) throw new Error(begun.fault.code);
-  stores.atomically(() => stores.keepRun(begun.value, START));
+  stores.atomically(() => keepRun(stores, begun.value, START));
 }
 
 /** Settles what is due `seconds` after START, and gives what is owed by it. */

@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, test } from "vitest";
 import { createPace, type PaceSettings } from "../../../bot/chat/pace.ts";
 import type { ChatPort, Delivery, Outcome } from "../../../bot/chat/port.ts";
 import { createDeliverer, type Deliverer } from "../../../bot/deliver/deliver.ts";
-import type { CueKind } from "../../../commands/run/cues.ts";
+import type { CueKind } from "../../../store/shapes/cue.ts";
 import { openStores, type Stores } from "../../../store/index.ts";
 import { createFakeClock, type FakeClock } from "../../support/clock.ts";
 import { aRun, START } from "../../support/make.ts";

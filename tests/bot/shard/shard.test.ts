@@ -1,3 +1,4 @@
+import { keepRun } from "../../../commands/run/keep.ts";
 import { mkdtempSync, readdirSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -35,7 +36,7 @@ function fill(data: string, keys: readonly string[]): Stores {
     const { id } = stores.classes.add(key, `Class ${key}`, "UTC", false, START);
     const { id: _id, number: _number, ...draft } = aRun({ classId: id, personId: "discord:1" });
     const run = stores.runs.add(draft);
-    stores.atomically(() => stores.keepRun(run, START));
+    stores.atomically(() => keepRun(stores, run, START));
   }
   return stores;
 }

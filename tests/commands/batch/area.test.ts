@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { areaOf, formatRolls, fromSquareMetres, rollsIn } from "../../../commands/batch/area.ts";
+import { areaOf, fromSquareMetres, rollsIn } from "../../../commands/batch/area.ts";
+import { formatRolls } from "../../../commands/batch/batch-words.ts";
 
 test.each([
   // brodie-tyrrell.org, FixerCapacity, and photoscapes.com, managing fixer exhaustion (practitioners' pages): units of

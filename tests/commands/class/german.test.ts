@@ -1,13 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { boardOf } from "../../../commands/class/board.ts";
-import { boardText } from "../../../commands/class/board-words.ts";
+import { boardText, permissionWords } from "../../../commands/class/board-words.ts";
 import { sayCalendarFaults, sayCalendarNotes } from "../../../commands/class/periods/file-words.ts";
-import { fitReply, type FitAnswer, type FitLine } from "../../../commands/class/turns/reply.ts";
+import { type FitAnswer, type FitLine, fitReply } from "../../../commands/class/turns/reply.ts";
 import { outlastWords } from "../../../commands/class/outlast-words.ts";
 import type { OutlastVerdict } from "../../../commands/class/outlast.ts";
-import { clockFaultWords, periodFaultWords } from "../../../commands/class/period-words.ts";
-import { formatPeriod, parseClock, parseDays } from "../../../commands/class/periods.ts";
-import { permissionWords } from "../../../commands/class/board-words.ts";
+import { clockFaultWords, formatPeriod, periodFaultWords } from "../../../commands/class/period-words.ts";
+import { parseClock, parseDays } from "../../../commands/class/periods.ts";
 import { speaking } from "../../../commands/speech/language.ts";
 import { sayInstants } from "../../../commands/speech/wording.ts";
 import { aRun, START } from "../../support/make.ts";

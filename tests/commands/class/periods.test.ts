@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { nextSitting, sittingNow } from "../../../commands/class/bell.ts";
-import { addPeriods, formatPeriod, parseClock, parseDays } from "../../../commands/class/periods.ts";
+import { addPeriods, parseClock, parseDays } from "../../../commands/class/periods.ts";
+import { formatPeriod } from "../../../commands/class/period-words.ts";
 
 describe("days", () => {
   it.each([

@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { Mark } from "../../../commands/batch/marks.ts";
-import type { Role } from "../../../commands/define.ts";
-import { MARKS } from "../../../commands/batch/marks.ts";
+import { type Mark, MARKS } from "../../../commands/batch/marks.ts";
+import type { Role } from "../../../store/shapes/person.ts";
 import type { NextStep } from "../../../commands/help/next-step.ts";
 import { helpReply } from "../../../commands/help/reply.ts";
 import { speaking } from "../../../commands/speech/language.ts";

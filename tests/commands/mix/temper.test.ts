@@ -1,6 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { temper, waterTenthsFor, type TemperRequest } from "../../../commands/mix/temper.ts";
+import { temper, type TemperRequest } from "../../../commands/mix/temper.ts";
+import { waterTenthsFor } from "../../../commands/sheet/suggest.ts";
 import { createRoom } from "../../support/room.ts";
 
 function water(

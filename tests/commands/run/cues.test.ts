@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import fc from "fast-check";
 import { advance } from "../../../commands/run/machine.ts";
 import { cuesAfter, cuesOf } from "../../../commands/run/cues.ts";
-import { isMissed, LATE_FROM_MS, lateness, settle, type DueCue } from "../../../commands/run/settle.ts";
+import { isMissed, LATE_FROM_MS, lateness, settle } from "../../../commands/run/settle.ts";
+import type { DueCue } from "../../../store/shapes/cue.ts";
 import type { Run } from "../../../store/shapes/run.ts";
 import { aPlan, aRun, aStep, EACH_MINUTE, START } from "../../support/make.ts";
 

@@ -3,7 +3,7 @@ import type { Action } from "../../../commands/define.ts";
 import { speaking } from "../../../commands/speech/language.ts";
 import type { Step } from "../../../store/shapes/plan.ts";
 import { cueMessage, lateWords, missedWords } from "../../../commands/run/cue-words.ts";
-import { CUE_KINDS, type CueKind } from "../../../commands/run/cues.ts";
+import { CUE_KINDS, type CueKind } from "../../../store/shapes/cue.ts";
 import * as replies from "../../../commands/run/reply.ts";
 import type { RunFault } from "../../../commands/run/machine.ts";
 import type { Run } from "../../../store/shapes/run.ts";

@@ -1,12 +1,11 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { simplifyParts } from "../../../commands/speech/measure.ts";
+import { type Sheet, simplifyParts } from "../../../store/shapes/sheet.ts";
 import { writeCsv } from "../../../commands/sheet/csv.ts";
 import { sortPoints } from "../../../commands/sheet/edit.ts";
 import { sayFileFault } from "../../../commands/sheet/file-words.ts";
 import { readSheets } from "../../../commands/sheet/file.ts";
 import { writeJson } from "../../../commands/sheet/json.ts";
-import type { Sheet } from "../../../store/shapes/sheet.ts";
 import { aSheet } from "../../support/make.ts";
 import { schemeArbitrary, sheetArbitrary } from "../plan/arbitrary.ts";
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { speaking } from "../../../commands/speech/language.ts";
-import { makeDilution, parseDilution } from "../../../commands/speech/measure.ts";
+import { makeDilution } from "../../../store/shapes/sheet.ts";
+import { parseDilution } from "../../../commands/speech/measure.ts";
 import {
   formatBothScales,
   formatDilution,

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { inEach, languageOfTag, speaking, spokenLanguage } from "../../../commands/speech/language.ts";
+import { inEach, speaking, spokenLanguage } from "../../../commands/speech/language.ts";
+import { languageOfTag } from "../../../store/shapes/language.ts";
 
 const words = inEach({ en: "Pour out.", de: "Ausgießen." });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Role } from "../../../commands/define.ts";
+import type { Role } from "../../../store/shapes/person.ts";
 import { englishIn } from "../../support/english.ts";
 import { createRoom } from "../../support/room.ts";
 import { parseNumbers } from "../../../commands/tank/numbers.ts";

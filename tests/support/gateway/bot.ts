@@ -7,7 +7,8 @@ import type {
   Delivery,
   Place,
 } from "../../../bot/chat/port.ts";
-import { defineCommand, type Role, type Suggestion } from "../../../commands/define.ts";
+import { defineCommand, type Suggestion } from "../../../commands/define.ts";
+import type { Role } from "../../../store/shapes/person.ts";
 import { createMemoryLog } from "../room.ts";
 import { createGateway, type Gateway, type GatewaySettings } from "./gateway.ts";
 

@@ -1,6 +1,6 @@
-import { DEFAULT_LANGUAGE, type Language } from "../../../../commands/speech/language.ts";
+import { DEFAULT_LANGUAGE, type Language } from "../../../../store/shapes/language.ts";
 import { de } from "./discord.de.ts";
-import { en, type DiscordWords } from "./discord.en.ts";
+import { type DiscordWords, en } from "./discord.en.ts";
 
 const EACH: Readonly<Record<Language, DiscordWords>> = { en, de };
 

@@ -1,11 +1,11 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { CommandCard, FeedEvent } from "../../../../bot/chat/room/wire.ts";
 import { renderPicture } from "../../../../bot/chat/picture.ts";
-import { type Language } from "../../../../commands/speech/language.ts";
+import type { Language } from "../../../../store/shapes/language.ts";
 import { MOST_PHOTO_BYTES } from "../../../../commands/roll/photo/photo.ts";
 import { englishIn } from "../../../support/english.ts";
 import { aNewRoll } from "../../../support/rolls.ts";
-import { startRoom, type OpenPage, type RoomServer, type Visitor } from "../../../support/room-server.ts";
+import { type OpenPage, type RoomServer, startRoom, type Visitor } from "../../../support/room-server.ts";
 
 /* A person's language from the page's first word to the last call, over a real socket. */
 

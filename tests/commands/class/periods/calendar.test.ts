@@ -1,9 +1,10 @@
+import { eventName } from "../../../../commands/class/periods/file-words.ts";
 import { describe, expect, it } from "vitest";
 import { Temporal } from "temporal-polyfill";
 import { ianaClock, ownClock } from "../../../../commands/class/periods/zone.ts";
 import { findClashes, readCalendar } from "../../../../commands/class/periods/calendar.ts";
 import { createRoom } from "../../../support/room.ts";
-import { formatPeriod } from "../../../../commands/class/periods.ts";
+import { formatPeriod } from "../../../../commands/class/period-words.ts";
 
 function calendar(...lines: string[]): string {
   return ["BEGIN:VCALENDAR", "VERSION:2.0", "PRODID:-//invented//EN", ...lines, "END:VCALENDAR", ""].join(
@@ -16,7 +17,7 @@ function event(name: string, ...lines: string[]): string[] {
 }
 
 function read(text: string, zone: string, now: number) {
-  const result = readCalendar(text, zone, now);
+  const result = readCalendar(text, zone, now, eventName);
   return result.ok
     ? { ...result.value, periods: result.value.periods.map(formatPeriod) }
     : result.fault.map((fault) => `${fault.code} ${"name" in fault ? fault.name : ""}`.trim());

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { peopleOf, sayKey } from "../../../../commands/class/say/audience.ts";
+import { peopleOf } from "../../../../commands/class/say/audience.ts";
+import { sayKey } from "../../../../store/says.ts";
 import { aPlan, aRun } from "../../../support/make.ts";
 import { createRoom, type Room } from "../../../support/room.ts";
 

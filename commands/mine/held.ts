@@ -1,0 +1,11 @@
+export interface HeldCounts {
+  readonly name: string;
+  readonly joinedAt: number;
+  readonly plans: number;
+  readonly runs: number;
+  readonly rolls: number;
+  readonly photos: number;
+  readonly messages: number;
+  readonly ledgerLines: number;
+  readonly devices: number;
+}
