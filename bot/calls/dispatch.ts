@@ -151,7 +151,7 @@ export function createDispatch({ commands, stores, clock, log, onChange }: Dispa
       log.info({ command: call.name, outcome: answered.kind, ms: clock.now() - startedAt }, "call");
       if (answered.kind === "repeat") return;
       try {
-        await call.answer(answered.reply, answered.visibility);
+        await call.answer(answered.reply, answered.visibility, answered.code);
       } catch (error) {
         // The work is done and kept; only its answer was lost. Answering again could say it twice.
         log.warn({ command: call.name, err: error }, "an answer could not be given");

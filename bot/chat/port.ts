@@ -20,7 +20,8 @@ export interface CommandCall {
   readonly language?: Language | undefined;
   /** The file that came with it. */
   readonly file?: Uint8Array;
-  answer(reply: Reply, visibility: "private" | "class"): Promise<void>;
+  /** `code`: why the call was refused, or that it broke; none where it was done. */
+  answer(reply: Reply, visibility: "private" | "class", code?: string | null): Promise<void>;
 }
 
 /** Where a call came from; the class is found, or made, by its key. */

@@ -1,3 +1,4 @@
+import type { DoorProps } from "./door-props.ts";
 import { useState } from "preact/hooks";
 import { api, type Answer, type DoorFault } from "./api.ts";
 import { Field } from "./field.tsx";
@@ -72,11 +73,6 @@ export function DoorPage({ demo, onGuide }: DoorPageProps) {
       )}
     </main>
   );
-}
-
-export interface DoorProps {
-  readonly isBusy: boolean;
-  enter(name: string, asking: Promise<Answer<unknown>>): Promise<void>;
 }
 
 function DemoDoor({

@@ -1,7 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { ReturnCode } from "../room/wire.ts";
 import { api, type Answer, type DoorFault } from "./api.ts";
-import type { DoorProps } from "./door.tsx";
+import type { DoorProps } from "./door-props.ts";
 import { Field } from "./field.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { sayMinute } from "./said.tsx";

@@ -1,5 +1,7 @@
 import { parseLine } from "../../../commands/speech/line.ts";
 import { lineFormsOf, type Command, type Reply } from "../../../commands/define.ts";
+import type { Stores } from "../../../store/index.ts";
+import type { RoomSession, RoomStore } from "../../../store/room.ts";
 import type { ChatHandlers, CommandCall, Place } from "../port.ts";
 import type { FeedBody } from "./feed.ts";
 import type { Entry } from "./keeper.ts";
@@ -28,6 +30,22 @@ export interface Caller {
   readonly role: CommandCall["role"];
   readonly place: Place;
   readonly classId: number;
+}
+
+/** Who calls from this session, as the store has them now; undefined once it is signed out or its person erased. */
+export function callerOf(
+  { stores, rooms }: { readonly stores: Stores; readonly rooms: RoomStore },
+  { classId, personId, tokenHash }: Pick<RoomSession, "classId" | "personId" | "tokenHash">,
+): Caller | undefined {
+  const member = stores.members.find(classId, personId);
+  const schoolClass = stores.classes.get(classId);
+  if (!member || !schoolClass || !rooms.findSession(tokenHash)) return undefined;
+  return {
+    person: { id: member.personId, name: member.name },
+    role: member.role,
+    place: { classKey: schoolClass.key, className: schoolClass.name, channelRef: null },
+    classId,
+  };
 }
 
 export interface CallParts {

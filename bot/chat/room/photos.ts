@@ -1,14 +1,13 @@
 import { createHash } from "node:crypto";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import { type Context, UserError } from "../../../commands/define.ts";
 import { DEFAULT_LANGUAGE } from "../../../store/shapes/language.ts";
 import { speaking } from "../../../commands/speech/language.ts";
-import { keepPhoto } from "../../../commands/roll/photo/command.ts";
 import { photoFaultWords } from "../../../commands/roll/photo/photo-words.ts";
 import { MOST_PHOTO_BYTES, photoFileName } from "../../../commands/roll/photo/photo.ts";
 import type { Stores } from "../../../store/index.ts";
-import type { RoomSession } from "../../../store/room.ts";
-import { replyBody } from "./calls.ts";
+import type { RoomSession, RoomStore } from "../../../store/room.ts";
+import type { ChatHandlers } from "../port.ts";
+import { callerOf, replyBody } from "./calls.ts";
 import { refuse } from "./http.ts";
 import type { Entry } from "./keeper.ts";
 import type { PhotoRefusal } from "./wire.ts";
@@ -23,6 +22,8 @@ const PHOTO_LIMIT_MS = 5 * 60_000;
 
 export interface PhotoParts {
   readonly stores: Stores;
+  readonly rooms: RoomStore;
+  handlers(): ChatHandlers;
   sessionOf(request: FastifyRequest): RoomSession | undefined;
   /** Writes the answer into the sender's feed, where the page shows it with the photo. */
   keep(entry: Entry): Promise<unknown>;
@@ -88,45 +89,38 @@ export function addPhotoRoutes(app: FastifyInstance, parts: PhotoParts): void {
 }
 
 async function takePhoto(
-  { stores, sessionOf, keep, now }: PhotoParts,
+  parts: PhotoParts,
   request: FastifyRequest<{ Params: { roll: string } }>,
   reply: FastifyReply,
 ): Promise<FastifyReply> {
   // Asked again: the person may have been erased while the bytes came in.
-  const context = contextOf(stores, sessionOf(request), now());
-  if (!context) return refuse(reply, 401, "ERR_SIGNED_OUT");
-  const bytes = Buffer.isBuffer(request.body) ? request.body : Buffer.alloc(0);
-  try {
-    const language = stores.members.languageOf(context.class.id, context.person.id);
-    const answer = speaking(language, () =>
-      stores.atomically(() => keepPhoto(context, request.params.roll.slice(0, 12), bytes)),
-    );
-    await keep({
-      classId: context.class.id,
-      personId: context.person.id,
-      authorId: null,
-      key: `p:${context.person.id}:${context.now}`,
-      body: replyBody(answer, null),
-    });
-    return await reply.header("cache-control", "no-store").send({ ok: true });
-  } catch (error) {
-    if (error instanceof UserError) return refuseInWords(reply, 422, error.code, error.message);
-    throw error;
-  }
-}
-
-/** Whose hand it is, as a command called from the page would have it. */
-function contextOf(stores: Stores, session: RoomSession | undefined, now: number): Context | undefined {
-  const member = session && stores.members.find(session.classId, session.personId);
-  const schoolClass = session && stores.classes.get(session.classId);
-  if (!member || !schoolClass) return undefined;
-  return {
-    now,
-    person: { id: member.personId, name: member.name },
-    role: member.role,
-    class: schoolClass,
-    stores,
-  };
+  const session = parts.sessionOf(request);
+  const caller = session && callerOf(parts, session);
+  if (!caller) return refuse(reply, 401, "ERR_SIGNED_OUT");
+  const { classId, person, role, place } = caller;
+  let refusal: PhotoRefusal["error"] | undefined;
+  await parts.handlers().onCommand({
+    callId: null,
+    name: "roll photo",
+    options: { roll: request.params.roll.slice(0, 12) },
+    person,
+    role,
+    place,
+    file: Buffer.isBuffer(request.body) ? request.body : Buffer.alloc(0),
+    async answer(given, _visibility, code = null) {
+      if (code !== null) refusal = { code, text: given.text };
+      else
+        await parts.keep({
+          classId,
+          personId: person.id,
+          authorId: null,
+          key: `p:${person.id}:${parts.now()}`,
+          body: replyBody(given, null),
+        });
+    },
+  });
+  if (refusal) return refuseInWords(reply, 422, refusal.code, refusal.text ?? "");
+  return reply.header("cache-control", "no-store").send({ ok: true });
 }
 
 function refuseInWords(reply: FastifyReply, status: number, code: string, text: string): FastifyReply {

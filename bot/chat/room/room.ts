@@ -116,7 +116,7 @@ export function createRoom(options: RoomOptions): Room {
       now,
     });
     addFileRoutes(app, { stores, sessionOf, renderPicture: options.renderPicture });
-    addPhotoRoutes(app, { stores, sessionOf, keep: keeper.keep, now });
+    addPhotoRoutes(app, { stores, rooms, handlers: () => given, sessionOf, keep: keeper.keep, now });
     addKeyRoutes(app, { stores, rooms, hub, urls: () => urls, sessionOf, signedOut, now });
     addReturnRoutes(app, { stores, urls: () => urls, sessionOf, now });
     addCalendarRoute(app, { stores, rooms, now });

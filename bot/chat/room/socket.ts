@@ -4,8 +4,8 @@ import { mayActAs } from "../../../store/shapes/person.ts";
 import type { Language } from "../../../store/shapes/language.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomStore } from "../../../store/room.ts";
-import type { ChatHandlers, Place } from "../port.ts";
-import { type Caller, callLine, type CallParts } from "./calls.ts";
+import type { ChatHandlers } from "../port.ts";
+import { callerOf, callLine, type CallParts } from "./calls.ts";
 import { dismiss, type Hub, type Page, sendTo } from "./hub.ts";
 import type { Live } from "./live.ts";
 import type { Log } from "../../process/log.ts";
@@ -163,19 +163,6 @@ function callPartsOf({ commands, handlers, keep, stores, hub, live }: SocketPart
     bidFarewell: ({ classId, person }, text) =>
       hub.ofPerson(classId, person.id).forEach((page) => dismiss(page, text)),
     renewFeeds: (classId) => hub.ofClass(classId).forEach((page) => live.catchUp(page, null)),
-  };
-}
-
-function callerOf(parts: SocketParts, page: Page): Caller | undefined {
-  const member = parts.stores.members.find(page.classId, page.personId);
-  const schoolClass = parts.stores.classes.get(page.classId);
-  if (!member || !schoolClass || !parts.rooms.findSession(page.tokenHash)) return undefined;
-  const place: Place = { classKey: schoolClass.key, className: schoolClass.name, channelRef: null };
-  return {
-    person: { id: member.personId, name: member.name },
-    role: member.role,
-    place,
-    classId: page.classId,
   };
 }
 

@@ -6,18 +6,6 @@ import { completeRoll, findRoll, ownRoll, photoPlace } from "../options.ts";
 import { cleanPhoto, MOST_PHOTO_BYTES } from "./photo.ts";
 import * as words from "./reply.ts";
 
-/**
- * Keeps a photo with a roll, for chats that can send files: the roll's owner's, an aide's or the teacher's to give.
- * @throws UserError where it is somebody else's roll, or no photo that can be kept.
- */
-export function keepPhoto(context: Context, rollText: string | undefined, bytes: Uint8Array): Reply {
-  const roll = ownRoll(context, rollText);
-  const photo = cleanPhoto(bytes);
-  if (!photo.ok) throw new UserError(photo.fault.code, photoFaultWords(photo.fault));
-  context.stores.photos.put(roll.id, photo.value, context.now);
-  return words.keptReply(roll, photo.value.bytes.length);
-}
-
 export const rollPhoto = defineCommand({
   name: "roll photo",
   summary: "The photo of a roll's contact sheet: shows it, keeps one, takes it off",
@@ -40,3 +28,12 @@ export const rollPhoto = defineCommand({
     return words.removedReply(roll, context.stores.photos.remove(roll.id));
   },
 });
+
+/** The roll's owner's, an aide's or the teacher's to give. */
+function keepPhoto(context: Context, rollText: string | undefined, bytes: Uint8Array): Reply {
+  const roll = ownRoll(context, rollText);
+  const photo = cleanPhoto(bytes);
+  if (!photo.ok) throw new UserError(photo.fault.code, photoFaultWords(photo.fault));
+  context.stores.photos.put(roll.id, photo.value, context.now);
+  return words.keptReply(roll, photo.value.bytes.length);
+}

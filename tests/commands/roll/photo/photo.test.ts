@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { renderPicture } from "../../../../bot/chat/picture.ts";
 import { cleanPhoto, MOST_PHOTO_BYTES } from "../../../../commands/roll/photo/photo.ts";
-import { keepPhoto } from "../../../../commands/roll/photo/command.ts";
+import { rollPhoto } from "../../../../commands/roll/photo/command.ts";
 import { createRoom } from "../../../support/room.ts";
 import { aNewRoll } from "../../../support/rolls.ts";
 
@@ -174,11 +174,11 @@ describe("a roll's photo", () => {
       class: school,
       stores: room.stores,
     });
-    expect(() => keepPhoto(contextOf("Ben"), "L1", jpeg())).toThrow("Only the roll's owner");
-    expect(() => keepPhoto(contextOf("Mina"), "L1", Uint8Array.from(ascii("text")))).toThrow(
-      "no JPEG and no PNG",
-    );
-    expect(keepPhoto(contextOf("Mina"), "L1", jpeg(exif(1, true))).text).toContain("The photo is with L1.");
+    const keep = (name: string, file: Uint8Array) =>
+      rollPhoto.handle({ roll: "L1" }, { ...contextOf(name), file });
+    expect(() => keep("Ben", jpeg())).toThrow("Only the roll's owner");
+    expect(() => keep("Mina", Uint8Array.from(ascii("text")))).toThrow("no JPEG and no PNG");
+    expect(keep("Mina", jpeg(exif(1, true))).text).toContain("The photo is with L1.");
     expect(room.stores.photos.find(roll.id)?.mediaType).toBe("image/jpeg");
     expect(room.says("Ben", "/roll photo L1")).toBe("L1 has a photo of its contact sheet.");
     expect(room.asks("Ben", "/roll photo roll:L1 remove:yes").code).toBe("ERR_NOT_YOUR_ROLL");
