@@ -6,9 +6,10 @@ import type { Stores } from "../store/index.ts";
 import { createBoards } from "./rounds/board.ts";
 import type { DiscordShard } from "./chat/discord/settings.ts";
 import type { ChatHandlers, ChatPort } from "./chat/port.ts";
+import { openCertificate, type LiveCertificate } from "./chat/room/https.ts";
 import { createRoom, type Room } from "./chat/room/room.ts";
 import type { Clock } from "./process/clock.ts";
-import type { Config } from "./process/config.ts";
+import { certificateFilesOf, type Config } from "./process/config.ts";
 import { createDigest } from "./rounds/digest.ts";
 import { createDirectory } from "./chat/discord/directory.ts";
 import { createDispatch } from "./calls/dispatch.ts";
@@ -35,6 +36,8 @@ export interface ChatsDeps {
 export interface Chats {
   /** null where another process has it. */
   readonly room: Room | null;
+  /** https of the room's own; null: none. */
+  readonly certificate: LiveCertificate | null;
   /** Runs of this class have changed. */
   refresh(classId: number): void;
   /** Takes nothing new. */
@@ -44,7 +47,9 @@ export interface Chats {
 
 export async function openChats(deps: ChatsDeps): Promise<Chats> {
   const { config, stores, clock, log, ports, rearm, onFatal } = deps;
-  const room = (deps.shard?.id ?? 0) === 0 ? makeRoom(deps) : null;
+  const hasRoom = (deps.shard?.id ?? 0) === 0;
+  const certificate = hasRoom ? openCertificate(certificateFilesOf(config), clock.now(), log) : null;
+  const room = hasRoom ? makeRoom(deps, certificate) : null;
   if (room) ports.set("room", room);
   if (config.DISCORD_TOKEN !== undefined)
     ports.set("discord", await connectDiscord(deps, config.DISCORD_TOKEN));
@@ -77,6 +82,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
 
   return {
     room,
+    certificate,
     refresh,
     quiet() {
       digest.stop();
@@ -88,11 +94,12 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
   };
 }
 
-function makeRoom({ config, stores, clock, log }: ChatsDeps): Room {
+function makeRoom({ config, stores, clock, log }: ChatsDeps, certificate: LiveCertificate | null): Room {
   return createRoom({
     host: config.ROOM_HOST,
     port: config.ROOM_PORT,
     publicUrl: config.ROOM_URL ?? null,
+    certificate,
     stores,
     commands,
     log,

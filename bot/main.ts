@@ -1,5 +1,5 @@
 import { StoreError } from "../store/open.ts";
-import { readConfig } from "./process/config.ts";
+import { certificateFaults, readConfig } from "./process/config.ts";
 import { createLog } from "./process/log.ts";
 import { startBot, type Running } from "./start.ts";
 
@@ -22,11 +22,9 @@ const HARD_STOP_MS = 5000;
 
 async function main(): Promise<void> {
   const config = readConfig(process.env);
-  if (!config.ok)
-    return leave(
-      EXIT.config,
-      `These settings are wrong:\n${config.fault.map((each) => `  ${each}`).join("\n")}`,
-    );
+  const faults = [...(config.ok ? [] : config.fault), ...certificateFaults(process.env, Date.now())];
+  if (!config.ok || faults.length > 0)
+    return leave(EXIT.config, `These settings are wrong:\n${faults.map((each) => `  ${each}`).join("\n")}`);
   const log = createLog(config.value.LOG_LEVEL);
   let starting: Promise<Running> | undefined;
   let isStopping = false;

@@ -8,6 +8,7 @@ import { createEarlyRoom } from "./chat/room/say.ts";
 import type { Room } from "./chat/room/room.ts";
 import type { Chats } from "./chats.ts";
 import { type Clock, createSteadyClock, systemTime } from "./process/clock.ts";
+import { daysLeft } from "./process/certificate.ts";
 import type { Config } from "./process/config.ts";
 import { createDeliverer } from "./deliver/deliver.ts";
 import { isStorageFault } from "../store/open.ts";
@@ -50,7 +51,8 @@ export async function startBot(
   const { stores, isExamined } = openGuarded(path, backupFolderOf(config), log, Date.now());
   let lock;
   try {
-    const address = `http://${config.ROOM_HOST}:${config.ROOM_PORT}`;
+    const scheme = config.ROOM_TLS_CERT === undefined ? "http" : "https";
+    const address = `${scheme}://${config.ROOM_HOST}:${config.ROOM_PORT}`;
     const owner = { pid: process.pid, address, startedAt: Date.now() };
     lock = withReserve(path, log, () => takeLock(path, stores.db, owner));
     settleShard({ config, stores });
@@ -98,9 +100,18 @@ export async function startBot(
   const { shard } = role ?? {};
   const parts = { config, stores, clock, log, ports, shard };
   chats = await openChats({ ...parts, rearm: beat.rearm, onFatal: onChatFatal });
-  const { room, quiet, stop } = chats;
+  const { room, certificate, quiet, stop } = chats;
+  const certificateDaysLeft = certificate ? () => daysLeft(certificate.current(), now()) : undefined;
   const { openOperations } = await import("./watch/metrics-open.ts");
-  operations = await openOperations({ config, stores, storePath: path, clock, log, ports });
+  operations = await openOperations({
+    config,
+    stores,
+    storePath: path,
+    clock,
+    log,
+    ports,
+    certificateDaysLeft,
+  });
 
   return {
     room,

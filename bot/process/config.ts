@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { readCertificate, type CertificateFiles } from "./certificate.ts";
 import { fail, ok, type Result } from "../../commands/result.ts";
 
 const port = z.coerce
@@ -21,6 +22,9 @@ const schema = z.object({
   /** Beyond loopback only by choice: the room's page is then open to the network it is bound to. */
   ROOM_HOST: z.string().min(1).default("127.0.0.1"),
   ROOM_PORT: port.default(4170),
+  /** https: the certificate, with those it hangs on behind it, and its key, as PEM files. Both or neither. */
+  ROOM_TLS_CERT: z.string().min(1).optional(),
+  ROOM_TLS_KEY: z.string().min(1).optional(),
   /** The address people use where a proxy stands in front: https://darkroom.example.org */
   ROOM_URL: z.url({ protocol: /^https?$/, error: "not a web address" }).optional(),
   DISCORD_TOKEN: z.string().min(1).optional(),
@@ -61,14 +65,38 @@ const schema = z.object({
 });
 export type Config = z.output<typeof schema>;
 
+type Environment = Readonly<Record<string, string | undefined>>;
+
 /** Reads the environment; a fault names every setting that is wrong, not just the first. */
-export function readConfig(env: Readonly<Record<string, string | undefined>>): Result<Config, string[]> {
-  const given = Object.fromEntries(
-    Object.entries(env).filter(([, value]) => value !== undefined && value !== ""),
-  );
+export function readConfig(env: Environment): Result<Config, string[]> {
+  const given = givenOf(env);
   const parsed = schema.safeParse(given);
   if (parsed.success) return ok(parsed.data);
   return fail(parsed.error.issues.map((issue) => `${issue.path.join(".")}: ${issue.message}`));
+}
+
+function givenOf(env: Environment): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    Object.entries(env).filter(
+      (entry): entry is [string, string] => entry[1] !== undefined && entry[1] !== "",
+    ),
+  );
+}
+
+/** The files of https; null where none are set. */
+export function certificateFilesOf(config: Config): CertificateFiles | null {
+  const { ROOM_TLS_CERT: certificate, ROOM_TLS_KEY: key } = config;
+  return certificate === undefined || key === undefined ? null : { certificate, key };
+}
+
+/** What is wrong with the files of https: to be told with the other faults, by the process that would serve them. */
+export function certificateFaults(env: Environment, now: number): string[] {
+  const { ROOM_TLS_CERT: certificate, ROOM_TLS_KEY: key } = givenOf(env);
+  if (certificate === undefined && key === undefined) return [];
+  if (certificate === undefined) return ["ROOM_TLS_CERT: is not set, and ROOM_TLS_KEY is; https needs both"];
+  if (key === undefined) return ["ROOM_TLS_KEY: is not set, and ROOM_TLS_CERT is; https needs both"];
+  const read = readCertificate({ certificate, key }, now);
+  return read.ok ? [] : read.fault;
 }
 
 function isZone(name: string): boolean {

@@ -9,6 +9,8 @@ export interface Health {
   readonly status: "ok" | "behind" | "late" | "failing";
   readonly overdueSeconds: number;
   readonly outboxDepth: number;
+  /** Whole days for which the room's certificate still holds; null where it has none of its own. */
+  readonly certificateDaysLeft: number | null;
 }
 
 /** From then on the beat, which comes every second, must have stopped. */
@@ -16,7 +18,7 @@ const LATE_MS = 5000;
 const BEHIND_MS = 60_000;
 
 /** Whether the bot does what it is for; never whether a chat says that it is connected. */
-export function checkHealth(stores: Stores, now: number): Health {
+export function checkHealth(stores: Stores, now: number, certificateDaysLeft: number | null = null): Health {
   try {
     const overdueMs = Math.max(0, now - (stores.cues.nextDecideAt() ?? Infinity));
     const oldest = stores.db
@@ -24,9 +26,14 @@ export function checkHealth(stores: Stores, now: number): Health {
       .get() as { at: number | null };
     const behindMs = oldest.at === null ? 0 : now - oldest.at;
     const status = overdueMs > LATE_MS ? "late" : behindMs > BEHIND_MS ? "behind" : "ok";
-    return { status, overdueSeconds: overdueMs / 1000, outboxDepth: stores.outbox.depth() };
+    return {
+      status,
+      overdueSeconds: overdueMs / 1000,
+      outboxDepth: stores.outbox.depth(),
+      certificateDaysLeft,
+    };
   } catch {
-    return { status: "failing", overdueSeconds: 0, outboxDepth: 0 };
+    return { status: "failing", overdueSeconds: 0, outboxDepth: 0, certificateDaysLeft };
   }
 }
 

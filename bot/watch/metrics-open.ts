@@ -8,7 +8,7 @@ import type { ChatPort } from "../chat/port.ts";
 import type { Clock } from "../process/clock.ts";
 import type { Config } from "../process/config.ts";
 import { listBackups } from "../disk/guard.ts";
-import { checkHealth, serveHealth } from "./health.ts";
+import { checkHealth, serveHealth, type Health } from "./health.ts";
 import type { Log } from "../process/log.ts";
 import type { Metrics } from "./metrics.ts";
 
@@ -27,6 +27,8 @@ export interface OperationsDeps {
   readonly clock: Clock;
   readonly log: Log;
   readonly ports: ReadonlyMap<string, ChatPort>;
+  /** Whole days for which the room's certificate still holds; absent where it has none of its own. */
+  readonly certificateDaysLeft?: (() => number) | undefined;
 }
 
 /** A setting that turns out wrong only when it is used. */
@@ -60,12 +62,14 @@ export async function openOperations(deps: OperationsDeps): Promise<Operations> 
 }
 
 /** Loaded only where it is wanted: it takes longer to load than the cues take to begin. */
-async function serve(port: number, { stores, storePath, clock, ports, log }: OperationsDeps) {
+async function serve(port: number, deps: OperationsDeps) {
+  const { stores, clock, log, certificateDaysLeft } = deps;
   const { createMetrics } = await import("./metrics.ts");
   const now = (): number => clock.now();
-  const metrics = createMetrics({ stores, storePath, ports, now });
+  const metrics = createMetrics({ ...deps, now });
   try {
-    const server = await serveHealth(port, metrics.registry, () => checkHealth(stores, now()));
+    const check = (): Health => checkHealth(stores, now(), certificateDaysLeft?.() ?? null);
+    const server = await serveHealth(port, metrics.registry, check);
     log.info({ url: server.url }, "figures and health are served");
     return { metrics, server };
   } catch (error) {

@@ -25,9 +25,12 @@ export interface MetricsDeps {
   readonly storePath: string;
   readonly ports: ReadonlyMap<string, ChatPort>;
   readonly now: () => number;
+  /** Whole days for which the room's certificate still holds; absent where it has none of its own. */
+  readonly certificateDaysLeft?: (() => number) | undefined;
 }
 
-export function createMetrics({ stores, storePath, ports, now }: MetricsDeps): Metrics {
+export function createMetrics(deps: MetricsDeps): Metrics {
+  const { stores, storePath, ports, now, certificateDaysLeft } = deps;
   const registry = new Registry();
   const registers = [registry];
   collectDefaultMetrics({ register: registry });
@@ -87,6 +90,12 @@ export function createMetrics({ stores, storePath, ports, now }: MetricsDeps): M
     const { bavail, bsize } = statfsSync(dirname(storePath));
     return bavail * bsize;
   });
+  if (certificateDaysLeft)
+    gauge(
+      "sinkside_certificate_days_left",
+      "Days for which the certificate still holds",
+      certificateDaysLeft,
+    );
   createWaits(ports, registers, now);
 
   return {

@@ -11,6 +11,7 @@ export type Need =
   | "firefox-esr"
   | "webkit2gtk-driver"
   | "xvfb"
+  | "openssl"
   | "strace"
   | "libfaketime"
   | "systemd"

@@ -1,6 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { DoorSheet } from "../room/wire.ts";
 import { api, type Answer, type DoorFault, type ShownSecrets } from "./api.ts";
+import { SecureState } from "./secure-state.tsx";
 import { ReturnPanel } from "./returning.tsx";
 import { useRoomPart } from "./room-context.ts";
 import { sayInstant } from "./said.tsx";
@@ -45,6 +46,7 @@ export function KeysPanel() {
             </figcaption>
           </figure>
           {sheet.joinUrls.every(isOnlyHere) && <p class="fault">{keys.onlyHere}</p>}
+          {isTeacher && <SecureState sheet={sheet} />}
           {isTeacher && (
             <p class="with-key">
               <button type="button" class="key" onClick={() => void take(api.rotate())}>

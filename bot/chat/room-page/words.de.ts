@@ -1,5 +1,6 @@
 import { guide } from "./guide-words.de.ts";
 import { returning } from "./returning-words.de.ts";
+import { secure } from "./secure-words.de.ts";
 import type { Words } from "./words.en.ts";
 
 /* Every word of the page, in German. */
@@ -229,6 +230,7 @@ export const de: Words = {
 
   guide,
   returning,
+  secure,
   photo: {
     of: (roll) => `Kontaktbogen von ${roll}`,
     add: "Foto dazulegen",

@@ -1,5 +1,6 @@
 import { guide } from "./guide-words.en.ts";
 import { returning } from "./returning-words.en.ts";
+import { secure } from "./secure-words.en.ts";
 
 /* Every word of the page, in English. Another language is another file of this type. */
 
@@ -223,6 +224,7 @@ export const en = {
 
   guide,
   returning,
+  secure,
   photo: {
     of: (roll: string) => `Contact sheet of ${roll}`,
     add: "Add a photo",

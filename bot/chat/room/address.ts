@@ -14,17 +14,29 @@ export function hostnameOf(hostHeader: string | undefined): string | undefined {
   return new URL(`http://${hostHeader}`).hostname.replace(/^\[|\]$/g, "");
 }
 
-/** The addresses to show to a class: the stated one, or each of this computer's own. */
-export function addressesOf(host: string, port: number, publicUrl: string | null): string[] {
+/**
+ * The addresses to show to a class: the stated one, those the certificate holds for (null: there is none, and no https),
+ * or each of this computer's own.
+ */
+export function addressesOf(
+  host: string,
+  port: number,
+  publicUrl: string | null,
+  certifiedNames: readonly string[] | null = null,
+): string[] {
+  const scheme = certifiedNames === null ? "http" : "https";
+  const addressAt = (name: string): string =>
+    `${scheme}://${name.includes(":") ? `[${name}]` : name}:${port}`;
   if (publicUrl !== null) return [publicUrl.replace(/\/$/, "")];
-  if (isLoopback(host)) return [`http://127.0.0.1:${port}`];
-  if (host !== "0.0.0.0" && host !== "::")
-    return [`http://${host.includes(":") ? `[${host}]` : host}:${port}`];
+  if (isLoopback(host)) return [addressAt("127.0.0.1")];
+  const named = (certifiedNames ?? []).filter((name) => !name.startsWith("*."));
+  if (named.length > 0) return named.map(addressAt);
+  if (host !== "0.0.0.0" && host !== "::") return [addressAt(host)];
   const own = Object.values(networkInterfaces())
     .flatMap((each) => each ?? [])
     .filter(({ family, internal }) => family === "IPv4" && !internal)
-    .map(({ address }) => `http://${address}:${port}`);
-  return own.length > 0 ? own : [`http://127.0.0.1:${port}`];
+    .map(({ address }) => addressAt(address));
+  return own.length > 0 ? own : [addressAt("127.0.0.1")];
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { Server as HttpsServer } from "node:https";
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import cookie from "@fastify/cookie";
@@ -6,6 +7,7 @@ import rateLimit from "@fastify/rate-limit";
 import fastifyStatic from "@fastify/static";
 import websocket from "@fastify/websocket";
 import fastify, { type FastifyInstance, type FastifyReply } from "fastify";
+import { ownHost, splitPort, type LiveCertificate } from "./https.ts";
 import { isOwnHost, isOwnOrigin } from "./address.ts";
 import type { Log } from "../../process/log.ts";
 import type { DoorCode } from "./wire.ts";
@@ -23,11 +25,21 @@ export interface HttpParts {
   /** Where the built page lies. */
   readonly pageDir: string;
   readonly log: Log;
+  /** null: plain http, perhaps behind a proxy that adds https. */
+  readonly certificate: LiveCertificate | null;
 }
 
-export async function createHttp({ host, publicUrl, pageDir, log }: HttpParts): Promise<FastifyInstance> {
-  const isSecure = publicUrl?.startsWith("https:") ?? false;
+export async function createHttp(parts: HttpParts): Promise<FastifyInstance> {
+  const { host, publicUrl, pageDir, log, certificate } = parts;
+  const hasSecureName = publicUrl?.startsWith("https:") ?? false;
+  const isSecure = hasSecureName || certificate !== null;
+  // Node looks for connections that are over their time only so often.
+  const looking = { connectionsCheckingInterval: 2_000 };
+  const server = certificate
+    ? { https: { ...looking, cert: certificate.current().cert, key: certificate.current().key } }
+    : { http: looking };
   const app = fastify({
+    ...(server as { http: typeof looking }),
     logger: false,
     bodyLimit: MOST_BODY_BYTES,
     // A request that dribbles in holds a connection: 10 s are plenty for 16 KB on a school network.
@@ -35,11 +47,10 @@ export async function createHttp({ host, publicUrl, pageDir, log }: HttpParts): 
     connectionTimeout: 30_000,
     keepAliveTimeout: 20_000,
     forceCloseConnections: true,
-    // Node looks for connections that are over their time only so often.
-    http: { connectionsCheckingInterval: 2_000 },
     // Behind a stated address there is a proxy; otherwise what a request says of its sender is not believed.
     trustProxy: publicUrl === null ? false : "loopback",
   });
+  if (certificate) useCertificate(app, certificate, ownHost(host, publicUrl));
   app.server.headersTimeout = 8_000;
   app.server.maxHeadersCount = 60;
 
@@ -78,7 +89,8 @@ export async function createHttp({ host, publicUrl, pageDir, log }: HttpParts): 
         frameAncestors: ["'none'"],
       },
     },
-    strictTransportSecurity: isSecure,
+    // Browsers apply this to every port of a name: only a name that was given to the room may be bound to https.
+    strictTransportSecurity: hasSecureName && { includeSubDomains: false },
     crossOriginOpenerPolicy: isSecure,
     originAgentCluster: isSecure,
     referrerPolicy: { policy: "no-referrer" },
@@ -104,6 +116,18 @@ export async function createHttp({ host, publicUrl, pageDir, log }: HttpParts): 
   app.setNotFoundHandler((_request, reply) => refuse(reply, 404, "ERR_NOT_FOUND"));
   await servePage(app, pageDir);
   return app;
+}
+
+/** For whoever connects from now on, and those who connect once it changes; open connections stay as they are. */
+function useCertificate(
+  app: FastifyInstance,
+  certificate: LiveCertificate,
+  isOwn: (host: string | undefined) => boolean,
+): void {
+  const server = app.server as unknown as HttpsServer;
+  const plain = splitPort(server, isOwn);
+  certificate.onChange(({ cert, key }) => server.setSecureContext({ cert, key }));
+  app.addHook("onClose", async () => plain.closeAllConnections());
 }
 
 export function refuse(reply: FastifyReply, status: number, code: DoorCode): FastifyReply {

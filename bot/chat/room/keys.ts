@@ -4,6 +4,8 @@ import { z } from "zod";
 import { mayActAs, type Role } from "../../../store/shapes/person.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomSession, RoomStore } from "../../../store/room.ts";
+import { daysLeft } from "../../process/certificate.ts";
+import type { LiveCertificate } from "./https.ts";
 import type { Hub } from "./hub.ts";
 import { freeJoinCode, resetPassphrases } from "./first.ts";
 import { refuse } from "./http.ts";
@@ -17,6 +19,7 @@ export interface KeyParts {
   readonly stores: Stores;
   readonly rooms: RoomStore;
   readonly hub: Hub;
+  readonly certificate: LiveCertificate | null;
   urls(): readonly string[];
   sessionOf(request: FastifyRequest): RoomSession | undefined;
   signedOut(session: RoomSession): void;
@@ -57,7 +60,10 @@ export function addKeyRoutes(app: FastifyInstance, parts: KeyParts): void {
     }));
     const token = rooms.calendarToken(classId);
     const calendarUrl = token === undefined ? null : calendarUrlOf(parts.urls()[0] ?? "", token);
-    return { joinCode, joinUrls: parts.urls(), calendarUrl, people };
+    const inUse = parts.certificate?.current();
+    const certificate = inUse ? { until: inUse.until, daysLeft: daysLeft(inUse, now()) } : null;
+    const isSecure = parts.urls().every((url) => url.startsWith("https:"));
+    return { joinCode, joinUrls: parts.urls(), certificate, isSecure, calendarUrl, people };
   }
 
   const sendSheet = (reply: FastifyReply, classId: number): FastifyReply =>

@@ -11,6 +11,7 @@ import { addCalendarRoute } from "./calendar.ts";
 import { createDoor } from "./door.ts";
 import { addFileRoutes } from "./files.ts";
 import { createHttp } from "./http.ts";
+import type { LiveCertificate } from "./https.ts";
 import { createHub, dismiss } from "./hub.ts";
 import { createKeeper } from "./keeper.ts";
 import { createLive } from "./live.ts";
@@ -33,6 +34,8 @@ export interface RoomOptions {
   readonly port: number;
   /** The address a proxy in front gives the room, with its scheme; null where there is none. */
   readonly publicUrl: string | null;
+  /** null: no https of the room's own. */
+  readonly certificate?: LiveCertificate | null;
   readonly stores: Stores;
   readonly commands: readonly Command[];
   readonly log: Log;
@@ -57,12 +60,15 @@ export interface Room extends ChatPort {
 }
 
 const PING_MS = 25_000;
+/** Two small files: a new certificate is in use within this. */
+const LOOK_AT_FILES_MS = 10_000;
 const FORGET_DEVICES_MS = 60 * 24 * 3600_000;
 
 /** The school's own chat: a page served by this process on the school's own network. */
 export function createRoom(options: RoomOptions): Room {
   const { host, publicUrl, stores, commands, log, viewOf, now } = options;
   const speed = options.speed ?? 1;
+  const certificate = options.certificate ?? null;
   const rooms = createRoomStore(stores.db);
   const hub = createHub();
   const live = createLive({
@@ -100,9 +106,10 @@ export function createRoom(options: RoomOptions): Room {
       publicUrl,
       pageDir: options.pageDir ?? builtPath(join("chat", "room-page")),
       log,
+      certificate,
     });
     const door = createDoor({ stores, rooms, openDemo });
-    const isSecure = publicUrl?.startsWith("https:") ?? false;
+    const isSecure = certificate !== null || (publicUrl?.startsWith("https:") ?? false);
     addDoorRoutes(app, {
       stores,
       rooms,
@@ -117,7 +124,7 @@ export function createRoom(options: RoomOptions): Room {
     });
     addFileRoutes(app, { stores, sessionOf, renderPicture: options.renderPicture });
     addPhotoRoutes(app, { stores, rooms, handlers: () => given, sessionOf, keep: keeper.keep, now });
-    addKeyRoutes(app, { stores, rooms, hub, urls: () => urls, sessionOf, signedOut, now });
+    addKeyRoutes(app, { stores, rooms, hub, certificate, urls: () => urls, sessionOf, signedOut, now });
     addReturnRoutes(app, { stores, urls: () => urls, sessionOf, now });
     addCalendarRoute(app, { stores, rooms, now });
     addNewClassRoute(app, { stores, rooms, door, isSecure, sessionOf, now });
@@ -150,8 +157,9 @@ export function createRoom(options: RoomOptions): Room {
     );
     await app.listen({ host, port: options.port });
     const { port } = app.server.address() as AddressInfo;
-    urls.push(...addressesOf(host, port, publicUrl));
+    urls.push(...addressesOf(host, port, publicUrl, certificate?.current().names ?? null));
     heartbeats.push(setInterval(ping, PING_MS).unref(), setInterval(live.beat, 1000).unref());
+    if (certificate) heartbeats.push(setInterval(() => certificate.look(now()), LOOK_AT_FILES_MS).unref());
     log.info({ urls, host, port }, "the room is open");
   }
 

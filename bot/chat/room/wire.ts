@@ -203,6 +203,10 @@ export interface ReturnCode {
 export interface DoorSheet {
   readonly joinCode: string;
   readonly joinUrls: readonly string[];
+  /** https of this process's own: until when its certificate holds (ms since the epoch), and whole days left. */
+  readonly certificate: { readonly until: number; readonly daysLeft: number } | null;
+  /** Whether people reach the page over https, by this process or by a proxy in front of it. */
+  readonly isSecure: boolean;
   /** Where a calendar looks the class's times up; null where the teacher has made no such address. */
   readonly calendarUrl: string | null;
   readonly people: readonly {
