@@ -26,19 +26,16 @@ export function makeCertificate({
   names = "DNS:darkroom.example,DNS:localhost,IP:127.0.0.1",
 } = {}): MadeCertificate {
   const folder = mkdtempSync(join(tmpdir(), "sinkside-tls-"));
-  const run = (...words: string[]): void =>
-    void execFileSync("openssl", words, { cwd: folder, stdio: ["ignore", "ignore", "pipe"] });
+  const run = (words: string): void =>
+    void execFileSync("openssl", words.split(" "), { cwd: folder, stdio: ["ignore", "ignore", "pipe"] });
   writeFileSync(join(folder, "ca.cnf"), `${POLICY}commonName=supplied\n[names]\nsubjectAltName=${names}\n`);
   writeFileSync(join(folder, "index.txt"), "");
   writeFileSync(join(folder, "serial"), "01");
+  const curve = "-newkey ec -pkeyopt ec_paramgen_curve:prime256v1";
+  run(`req -new ${curve} -nodes -keyout key.pem -out request.pem -subj /CN=darkroom.example`);
+  const days = `-startdate ${asTime(from)} -enddate ${asTime(until)}`;
   run(
-    ...["req", "-new", "-newkey", "ec", "-pkeyopt", "ec_paramgen_curve:prime256v1", "-nodes"],
-    ...["-keyout", "key.pem", "-out", "request.pem", "-subj", "/CN=darkroom.example"],
-  );
-  run(
-    ...["ca", "-batch", "-selfsign", "-config", "ca.cnf", "-keyfile", "key.pem", "-notext"],
-    ...["-in", "request.pem", "-out", "cert.pem", "-extensions", "names"],
-    ...["-startdate", asTime(from), "-enddate", asTime(until)],
+    `ca -batch -selfsign -config ca.cnf -keyfile key.pem -notext -in request.pem -out cert.pem -extensions names ${days}`,
   );
   const certificate = join(folder, "cert.pem");
   return { certificate, key: join(folder, "key.pem"), pem: readFileSync(certificate, "utf8") };
