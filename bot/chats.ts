@@ -14,6 +14,7 @@ import { createDigest } from "./rounds/digest.ts";
 import { createDirectory } from "./chat/discord/directory.ts";
 import { createDispatch } from "./calls/dispatch.ts";
 import { createEraser } from "./rounds/eraser.ts";
+import { createRetention } from "./rounds/retention.ts";
 import type { Log } from "./process/log.ts";
 import { renderPicture } from "./chat/picture.ts";
 
@@ -28,6 +29,8 @@ export interface ChatsDeps {
   readonly ports: Map<string, ChatPort>;
   /** Looks again at what is due and owed. */
   readonly rearm: () => void;
+  /** Moves what was written lately into the database proper. */
+  readonly tidy: () => void;
   readonly onFatal: (sentence: string) => void;
   /** This process serves some of the bot's servers only; the room is with the first. */
   readonly shard: DiscordShard | undefined;
@@ -56,6 +59,13 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
   const refresh = (classId: number): void => room?.refresh(stores.classes.placeOf(classId)?.key ?? "");
   const boards = createBoards({ stores, clock, log, ports });
   const eraser = createEraser({ stores, clock, log, onErased: refresh });
+  const retention = createRetention({
+    stores,
+    clock,
+    log,
+    ages: { messagesDays: config.KEEP_MESSAGES_DAYS, runsDays: config.KEEP_RUNS_DAYS },
+    tidy: deps.tidy,
+  });
   const digest = createDigest({ stores, clock, log, onOwed: rearm });
   const dispatch = createDispatch({
     commands,
@@ -72,6 +82,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
   digest.start();
   boards.start();
   eraser.start();
+  retention.start();
   for (const port of ports.values()) {
     if (port === room) continue;
     port
@@ -88,6 +99,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
       digest.stop();
       boards.stop();
       eraser.stop();
+      retention.stop();
       return boards.drain();
     },
     stop: async () => void (await Promise.allSettled([...ports.values()].map((port) => port.stop()))),

@@ -99,7 +99,7 @@ export async function startBot(
   const { openChats } = await import("./chats.ts");
   const { shard } = role ?? {};
   const parts = { config, stores, clock, log, ports, shard };
-  chats = await openChats({ ...parts, rearm: beat.rearm, onFatal: onChatFatal });
+  chats = await openChats({ ...parts, rearm: beat.rearm, tidy: tidier.tidy, onFatal: onChatFatal });
   const { room, certificate, quiet, stop } = chats;
   const certificateDaysLeft = certificate ? () => daysLeft(certificate.current(), now()) : undefined;
   const { openOperations } = await import("./watch/metrics-open.ts");

@@ -14,6 +14,7 @@ import { createPlanStore, type PlanStore } from "./plans.ts";
 import { createRunStore, type RunStore } from "./runs.ts";
 import { createCueStore, type CueStore } from "./cues.ts";
 import { createOutboxStore, type OutboxStore } from "./outbox.ts";
+import { createRetentionStore, type RetentionStore } from "./retention.ts";
 import { createRollStore, type RollStore } from "./rolls.ts";
 import { createPrivacyStore, type PrivacyStore } from "./privacy.ts";
 import { createReturnCodeStore, type ReturnCodeStore } from "./return-codes.ts";
@@ -48,6 +49,7 @@ export interface Stores {
   readonly mine: MineStore;
   readonly privacy: PrivacyStore;
   readonly erasures: ErasureStore;
+  readonly retention: RetentionStore;
   readonly calls: CallStore;
   /** The only transaction there is. `work` must not await; one inside another is a savepoint. */
   atomically<T>(work: () => T): T;
@@ -85,6 +87,7 @@ export function openStores(path: string): Stores {
     mine: createMineStore(db),
     privacy: createPrivacyStore(db),
     erasures: createErasureStore(db),
+    retention: createRetentionStore(db),
     calls: createCallStore(db),
     atomically: <T>(work: () => T) => transaction.immediate(work) as T,
     db,

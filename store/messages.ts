@@ -38,7 +38,6 @@ export interface MessageStore {
   after(classId: number, personId: string, lastId: number, limit: number): Message[];
   /** The newest of what this person may see, oldest first. */
   newest(classId: number, personId: string, limit: number): Message[];
-  removeBefore(at: number): number;
 }
 
 export function createMessageStore(db: Db): MessageStore {
@@ -57,7 +56,6 @@ export function createMessageStore(db: Db): MessageStore {
     `select * from (select * from messages where class_id = ? and (person_id is null or person_id = ?)
      order by id desc limit ?) order by id`,
   );
-  const dropBefore = db.prepare<[number]>("delete from messages where at < ?");
   return {
     add({ classId, personId, authorId, key, at, body }) {
       const row = insert.get(classId, personId, authorId, key, at, JSON.stringify(body));
@@ -67,6 +65,5 @@ export function createMessageStore(db: Db): MessageStore {
     after: (classId, personId, lastId, limit) =>
       z.array(rowSchema).parse(after.all(classId, lastId, personId, limit)),
     newest: (classId, personId, limit) => z.array(rowSchema).parse(newest.all(classId, personId, limit)),
-    removeBefore: (at) => dropBefore.run(at).changes,
   };
 }

@@ -206,4 +206,18 @@ export const MIGRATIONS: readonly string[] = [
     where habits ->> 'washMinSeconds' = 180
     and not exists (select 1 from json_each(habits, '$.answered') where value = 'wash');
   `,
+  `
+  -- A run that is cleared leaves its rolls: they are found by it, and only what is searched for is indexed anew.
+  create index rolls_run on rolls (run_id) where run_id is not null;
+  drop trigger rolls_text_update;
+  create trigger rolls_text_update after update of class_id, person_id, person_name, film, developer, dilution, tank, batches,
+    outcome, ended_at, late_cues, rating, fault, note, body on rolls
+  begin
+    insert into rolls_text (rolls_text, rowid, person_name, film, developer, dilution, batches, fault, note, marks)
+    values ('delete', old.id, old.person_name, old.film, old.developer, old.dilution, old.batches, old.fault, old.note,
+      old.marks);
+    insert into rolls_text (rowid, person_name, film, developer, dilution, batches, fault, note, marks)
+    values (new.id, new.person_name, new.film, new.developer, new.dilution, new.batches, new.fault, new.note, new.marks);
+  end;
+  `,
 ];

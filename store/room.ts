@@ -33,7 +33,6 @@ export interface RoomStore {
   removeSession(tokenHash: string): void;
   /** Signs a person out on every device. */
   removePerson(classId: number, personId: string): void;
-  removeUnseenSince(at: number): number;
   secret(classId: number, kind: SecretKind): string | undefined;
   setSecret(classId: number, kind: SecretKind, value: string, now: number): void;
   classIdByJoinCode(code: string): number | undefined;
@@ -56,7 +55,6 @@ export function createRoomStore(db: Db): RoomStore {
   const dropPerson = db.prepare<[number, string]>(
     "delete from room_sessions where class_id = ? and person_id = ?",
   );
-  const dropUnseen = db.prepare<[number]>("delete from room_sessions where seen_at < ?");
   const secret = db.prepare<[number, string], { value: string }>(
     "select value from room_secrets where class_id = ? and kind = ?",
   );
@@ -85,7 +83,6 @@ export function createRoomStore(db: Db): RoomStore {
     sessionsOf: (classId) => z.array(sessionSchema).parse(byClass.all(classId)),
     removeSession: (tokenHash) => void drop.run(tokenHash),
     removePerson: (classId, personId) => void dropPerson.run(classId, personId),
-    removeUnseenSince: (at) => dropUnseen.run(at).changes,
     secret: (classId, kind) => secret.get(classId, kind)?.value,
     setSecret: (classId, kind, value, now) => void saveSecret.run(classId, kind, value, now),
     classIdByJoinCode: (code) => byCode.get(code)?.class_id,

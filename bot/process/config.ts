@@ -8,6 +8,12 @@ const port = z.coerce
   .min(0, "a port is a whole number from 0 to 65535")
   .max(65_535, "a port is a whole number from 0 to 65535");
 
+const days = z.coerce
+  .number("a whole number of days from 1 to 3650")
+  .int("a whole number of days from 1 to 3650")
+  .min(1, "a whole number of days from 1 to 3650")
+  .max(3650, "a whole number of days from 1 to 3650");
+
 const zone = z.string().refine(isZone, "not a time zone; write it like Europe/Lisbon");
 
 const CRON_FIELD = String.raw`(\*|\w+(-\w+)?)(/\d+)?`;
@@ -57,6 +63,10 @@ const schema = z.object({
     .default(14),
   /** Where they go; another disk is best. Left out: `backups` in SINKSIDE_DATA. */
   BACKUP_FOLDER: z.string().min(1).optional(),
+  /** How long messages on the room's page are kept, and whom a message of the teacher has reached. */
+  KEEP_MESSAGES_DAYS: days.default(28),
+  /** How long plans are kept, and runs that are over; their rolls stay in the log. */
+  KEEP_RUNS_DAYS: days.default(28),
   /** Figures and health for whoever runs the bot, on loopback only; left out: none. */
   METRICS_PORT: port.optional(),
   LOG_LEVEL: z

@@ -1,6 +1,7 @@
 import type { Stores } from "../../store/index.ts";
 import type { Clock } from "../process/clock.ts";
 import type { Log } from "../process/log.ts";
+import { isQuiet } from "./quiet.ts";
 
 /** The file is swept only where no call falls due meanwhile. */
 const QUIET_MS = 15_000;
@@ -43,8 +44,7 @@ export function createEraser({ stores, clock, log, onErased }: EraserDeps): Eras
   function isTimeToSweep(now: number): boolean {
     const since = stores.erasures.unsweptSince();
     if (since === undefined || now < since + SETTLE_MS) return false;
-    const next = Math.min(stores.cues.nextDecideAt() ?? Infinity, stores.outbox.nextReadyAt(now) ?? Infinity);
-    return next > now + QUIET_MS || now > since + LONGEST_WAIT_MS;
+    return isQuiet(stores, now, QUIET_MS) || now > since + LONGEST_WAIT_MS;
   }
 
   function beat(): void {

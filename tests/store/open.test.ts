@@ -20,6 +20,7 @@ const LANDED: readonly string[] = [
   "58aaa12ec2fb",
   "0ba3dc4d646c",
   "3adb13514ade",
+  "513938ac215c",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

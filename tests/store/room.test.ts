@@ -36,13 +36,6 @@ test("signing a person out takes every device of theirs and nobody else's", () =
   expect(rooms.sessionsOf(classId).map(({ tokenHash }) => tokenHash)).toEqual(["h3"]);
 });
 
-test("a device not seen since the given moment is forgotten", () => {
-  rooms.addSession(session("h1"), 1000);
-  rooms.addSession(session("h2"), 3000);
-  expect(rooms.removeUnseenSince(2000)).toBe(1);
-  expect(rooms.findSession("h2")).toBeDefined();
-});
-
 test("a secret is kept per class and kind, and a new one replaces the old one", () => {
   rooms.setSecret(classId, "join", "abc234", 1000);
   expect(rooms.classIdByJoinCode("abc234")).toBe(classId);

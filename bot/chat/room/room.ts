@@ -62,7 +62,6 @@ export interface Room extends ChatPort {
 const PING_MS = 25_000;
 /** Two small files: a new certificate is in use within this. */
 const LOOK_AT_FILES_MS = 10_000;
-const FORGET_DEVICES_MS = 60 * 24 * 3600_000;
 
 /** The school's own chat: a page served by this process on the school's own network. */
 export function createRoom(options: RoomOptions): Room {
@@ -100,7 +99,6 @@ export function createRoom(options: RoomOptions): Room {
       const fresh = await ensureSecrets(rooms, each, now());
       if (fresh) firstSecrets.push(fresh);
     }
-    rooms.removeUnseenSince(now() - FORGET_DEVICES_MS);
     app = await createHttp({
       host,
       publicUrl,

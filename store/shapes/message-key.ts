@@ -1,0 +1,106 @@
+/*
+ * What a message is, told by its key: each is said once, and chats recognise a repeat by it. Numbers are written with letters
+ * too, so that the longest key keeps within 25 characters.
+ */
+
+export type MessageKey =
+  /** A cue of a run; `cue` names it within the run: `0.1a5`. */
+  | { readonly kind: "cue"; readonly run: number; readonly cue: string }
+  /** A run is turned to another bottle; `to` is its label, null where there is none. */
+  | {
+      readonly kind: "redirect";
+      readonly run: number;
+      readonly step: number;
+      readonly batch: number;
+      readonly to: string | null;
+    }
+  /** A bottle's warning, to the class or to one of its teachers. */
+  | {
+      readonly kind: "warning";
+      readonly batch: number;
+      readonly mark: number;
+      readonly arm: number;
+      readonly teacher: number | null;
+    }
+  /** Films of a bottle share a fault; `fault` is short for its name. */
+  | { readonly kind: "fault"; readonly batch: number; readonly fault: string; readonly teacher: number }
+  /** `name` tells the day, the minute and which of the two it is: `261126.1080w`. */
+  | { readonly kind: "digest"; readonly class: number; readonly name: string }
+  /** A class is going to be erased, or is kept after all. */
+  | { readonly kind: "erasure" | "reprieve"; readonly class: number; readonly erasure: number }
+  /** A teacher's word to many; `part` counts those it goes to. */
+  | { readonly kind: "say"; readonly say: number; readonly part: number };
+
+/** Chats take no longer one. */
+const LONGEST = 25;
+
+const make36 = (number: number): string => number.toString(36);
+const parse36 = (text: string | undefined): number => Number.parseInt(text ?? "", 36);
+const teacherPart = (teacher: number | null): string => (teacher === null ? "" : `.${make36(teacher)}`);
+
+export function makeMessageKey(key: MessageKey): string {
+  return unbound(key).slice(0, LONGEST);
+}
+
+function unbound(key: MessageKey): string {
+  switch (key.kind) {
+    case "cue":
+      return `${make36(key.run)}.${key.cue}`;
+    case "redirect":
+      return `x${make36(key.run)}.${make36(key.step)}.${make36(key.batch)}.${key.to ?? "-"}`;
+    case "warning":
+      return `b${make36(key.batch)}.${key.mark}.${make36(key.arm)}${teacherPart(key.teacher)}`;
+    case "fault":
+      return `f${make36(key.batch)}.${key.fault}${teacherPart(key.teacher)}`;
+    case "digest":
+      return `d${make36(key.class)}.${key.name}`;
+    case "erasure":
+    case "reprieve":
+      return `erase.${key.class}.${key.kind === "erasure" ? "p" : "k"}${key.erasure}`;
+    case "say":
+      return `${sayKeys(key.say).from}${make36(key.part)}`;
+  }
+}
+
+/** All keys of one word to many lie from `from` to before `until`: "/" follows "." in the alphabet. */
+export function sayKeys(say: number): { readonly from: string; readonly until: string } {
+  const stem = `say.${make36(say)}`;
+  return { from: `${stem}.`, until: `${stem}/` };
+}
+
+/** Cues are told from the others by their last part: step, letter of the kind, number. A run's number may begin with any letter. */
+const CUE = /^([0-9a-z]+)\.([0-9a-z]+\.[0-9a-z]+[fagpnw][0-9a-z]+)$/;
+
+/** Undefined for a key of another kind. */
+export function parseMessageKey(text: string): MessageKey | undefined {
+  const [, ofRun, cue] = CUE.exec(text) ?? [];
+  if (ofRun !== undefined && cue !== undefined) return { kind: "cue", run: parse36(ofRun), cue };
+  const [head = "", second, third, fourth, fifth] = text.split(".");
+  const id = parse36(head.slice(1));
+  if (fifth !== undefined) return undefined;
+  if (head === "say" && third !== undefined)
+    return { kind: "say", say: parse36(second), part: parse36(third) };
+  if (head.startsWith("x") && fourth !== undefined)
+    return {
+      kind: "redirect",
+      run: id,
+      step: parse36(second),
+      batch: parse36(third),
+      to: fourth === "-" ? null : fourth,
+    };
+  if (head.startsWith("b") && third !== undefined)
+    return {
+      kind: "warning",
+      batch: id,
+      mark: Number(second),
+      arm: parse36(third),
+      teacher: fourth === undefined ? null : parse36(fourth),
+    };
+  if (head.startsWith("f") && second !== undefined && third !== undefined)
+    return { kind: "fault", batch: id, fault: second, teacher: parse36(third) };
+  if (head.startsWith("d") && second !== undefined && third !== undefined)
+    return { kind: "digest", class: id, name: `${second}.${third}` };
+  const [, ofClass, letter, number] = /^erase\.(\d+)\.([pk])(\d+)$/.exec(text) ?? [];
+  if (number === undefined) return undefined;
+  return { kind: letter === "p" ? "erasure" : "reprieve", class: Number(ofClass), erasure: Number(number) };
+}
