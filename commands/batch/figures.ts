@@ -2,6 +2,7 @@ import { z } from "zod";
 import { inEach } from "../speech/language.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { plain } from "../speech/wording.ts";
+import { CAPACITY_SQ_IN_PER_LITRE } from "../../store/shapes/limits.ts";
 import { fromSquareMetres, SQ_IN_PER_ROLL } from "./area.ts";
 import { de } from "./words/figures.de.ts";
 import { en, type FigureWords } from "./words/figures.en.ts";
@@ -40,7 +41,8 @@ export function parseCapacity(text: string): Read {
       ? fromSquareMetres(value)
       : value * SQ_IN_PER_ROLL;
   const perLitre = Math.round(match[3]?.startsWith("gal") ? sqIn / LITRES_PER_US_GALLON : sqIn);
-  return perLitre >= 20 && perLitre <= 100_000 ? ok(perLitre) : fail({ code: "ERR_NO_CAPACITY", typed });
+  const { least, most } = CAPACITY_SQ_IN_PER_LITRE;
+  return perLitre >= least && perLitre <= most ? ok(perLitre) : fail({ code: "ERR_CAPACITY_RANGE", typed });
 }
 
 // A month is 30 days: a shelf life is never known to the day, and the shorter reading is the safer one.

@@ -2,6 +2,8 @@ import { z } from "zod";
 import { defineCommand, UserError } from "../define.ts";
 import { splitVolume } from "../plan/volume.ts";
 import { dilutionOption, temperatureOption, volumeOption } from "../speech/quantity.ts";
+import { within } from "../speech/limits.ts";
+import { BATH_TENTHS_C, TAP_TENTHS_C, TEMPERED_TENTHS_C } from "../../store/shapes/limits.ts";
 import { dilute } from "./dilute.ts";
 import * as words from "./reply.ts";
 import { temper } from "./temper.ts";
@@ -45,11 +47,11 @@ export const mixTemper = defineCommand({
   summary: "How much hot and cold water for a bath of the right volume and temperature",
   options: z.object({
     total: volumeOption.describe("How much bath, like 1 l"),
-    target: temperatureOption.describe("How warm it must be, like 20C"),
-    cold: temperatureOption.describe("Temperature of the cold tap"),
-    hot: hotTapOption.describe("Temperature of the hot tap: 50, 120F"),
+    target: within(temperatureOption, TEMPERED_TENTHS_C, "tenthsC").describe("How warm it must be, like 20C"),
+    cold: within(temperatureOption, TAP_TENTHS_C, "tenthsC").describe("Temperature of the cold tap"),
+    hot: within(hotTapOption, TAP_TENTHS_C, "tenthsC").describe("Temperature of the hot tap: 50, 120F"),
     dilution: dilutionOption.optional().describe("If concentrate goes in: like 1+9"),
-    concentrate: temperatureOption
+    concentrate: within(temperatureOption, BATH_TENTHS_C, "tenthsC")
       .optional()
       .describe("Temperature of the concentrate; the room's if left out"),
   }),

@@ -14,6 +14,14 @@ import {
 } from "../sheet/options.ts";
 import { matchSheets } from "../sheet/find.ts";
 import { pickSheet } from "../sheet/pick.ts";
+import { within } from "../speech/limits.ts";
+import {
+  BATH_TENTHS_C,
+  CLEARING_SECONDS,
+  ROOM_TENTHS_C,
+  TANK_ML,
+  WATER_TENTHS_C,
+} from "../../store/shapes/limits.ts";
 import type { Sheet } from "../../store/shapes/sheet.ts";
 import type { Tank } from "../../store/shapes/tank.ts";
 import { parseNumber } from "../speech/wording.ts";
@@ -54,7 +62,7 @@ export const plan = defineCommand({
     rolls: whole(1, 20).default(1).describe("How many films go into the tank"),
     format: z.enum(["135", "120", "4x5"]).optional().describe("The film's format; 135 if left out"),
     frames: whole(1, 100).optional().describe("Frames on each film; 36 on 135, 12 on 120"),
-    volume: volumeOption
+    volume: within(volumeOption, TANK_ML, "ml")
       .optional()
       .describe("Developer in the tank, like 300 ml; the tank's own if left out"),
     agitation: agitationOption
@@ -63,10 +71,18 @@ export const plan = defineCommand({
     stop: z.enum(["water", "acid"]).optional().describe("water: two rinses; acid: a stop bath"),
     wash: z.enum(["running", "fill-dump"]).optional().describe("running water, or fill and empty"),
     washaid: yesNo.optional().describe("yes: a wash aid is used"),
-    clearing: durationOption.optional().describe("The fixer's clearing time as tested, like 45 s"),
-    room: temperatureOption.optional().describe("Room temperature, to allow for the tank's drift"),
-    fixtemp: temperatureOption.optional().describe("Temperature of the fixer, if it differs"),
-    watertemp: temperatureOption.optional().describe("Temperature of rinse and wash water, if it differs"),
+    clearing: within(durationOption, CLEARING_SECONDS, "seconds")
+      .optional()
+      .describe("The fixer's clearing time as tested, like 45 s"),
+    room: within(temperatureOption, ROOM_TENTHS_C, "tenthsC")
+      .optional()
+      .describe("Room temperature, to allow for the tank's drift"),
+    fixtemp: within(temperatureOption, BATH_TENTHS_C, "tenthsC")
+      .optional()
+      .describe("Temperature of the fixer, if it differs"),
+    watertemp: within(temperatureOption, WATER_TENTHS_C, "tenthsC")
+      .optional()
+      .describe("Temperature of rinse and wash water, if it differs"),
     filmsdone: whole(0, 200).default(0).describe("Films each litre of this developer has done before"),
     also: z
       .string()

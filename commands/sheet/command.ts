@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { defineCommand, UserError, type Context } from "../define.ts";
 import { agitationOption, durationOption, temperatureOption, volumeOption } from "../speech/quantity.ts";
+import { within } from "../speech/limits.ts";
+import { BATH_TENTHS_C } from "../../store/shapes/limits.ts";
 import { writeCsv } from "./csv.ts";
 import { addRow } from "./edit.ts";
 import { LONGEST_FILE, readSheets } from "./file.ts";
@@ -47,8 +49,12 @@ export const sheetAdd = defineCommand({
       .max(6)
       .optional()
       .describe("How many times faster the developer works 10 °C hotter, if its maker says"),
-    coldest: temperatureOption.optional().describe("Lowest temperature the sheet allows"),
-    hottest: temperatureOption.optional().describe("Highest temperature the sheet allows"),
+    coldest: within(temperatureOption, BATH_TENTHS_C, "tenthsC")
+      .optional()
+      .describe("Lowest temperature the sheet allows"),
+    hottest: within(temperatureOption, BATH_TENTHS_C, "tenthsC")
+      .optional()
+      .describe("Highest temperature the sheet allows"),
     minimum: volumeOption.optional().describe("Least concentrate or stock for one roll, like 100 ml"),
     tabular: yesNo.optional().describe("yes: tabular-grain film, fixed for three clearing times"),
     reuse: reuseOption.optional().describe("Films in a litre/what they add/most films, like 1/10%/10"),

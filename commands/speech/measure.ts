@@ -23,6 +23,7 @@ export const MEASURE_FAULT_CODES = [
   "ERR_NO_DILUTION",
   "ERR_DILUTION_RANGE",
   "ERR_NO_AGITATION",
+  "ERR_AGITATION_RANGE",
 ] as const;
 export type MeasureFaultCode = (typeof MEASURE_FAULT_CODES)[number];
 export interface MeasureFault {
@@ -186,8 +187,9 @@ export function parseAgitation(text: string): Read<Agitation> {
       );
     const [initialSeconds, burstSeconds, cycleSeconds] = [match?.[1], match?.[2], match?.[3]].map(Number);
     const taps = Number(match?.[5] ?? 1);
-    if (!match || !isScheme(initialSeconds ?? 0, burstSeconds ?? 0, cycleSeconds ?? 0) || taps > 10)
-      return fail({ code: "ERR_NO_AGITATION", typed });
+    if (!match) return fail({ code: "ERR_NO_AGITATION", typed });
+    if (!isScheme(initialSeconds ?? 0, burstSeconds ?? 0, cycleSeconds ?? 0) || taps > 10)
+      return fail({ code: "ERR_AGITATION_RANGE", typed });
     const manner = /rotation|drehen/i.test(match[4] ?? "") ? "rotation" : "inversion";
     return ok({
       initialSeconds: initialSeconds ?? 0,

@@ -2,6 +2,8 @@ import { keepLine } from "../enter.ts";
 import { z } from "zod";
 import { defineCommand, UserError, type Context } from "../../define.ts";
 import { durationOption, volumeOption } from "../../speech/quantity.ts";
+import { within } from "../../speech/limits.ts";
+import { CLEARING_SECONDS } from "../../../store/shapes/limits.ts";
 import { SQ_IN_PER_ROLL } from "../area.ts";
 import type { Batch } from "../../../store/shapes/batch.ts";
 import * as words from "./reply.ts";
@@ -37,7 +39,9 @@ export const batchTest = defineCommand({
   summary: "Note a test: clearing time of a scrap of film, pH by paper, silver by strip",
   options: z.object({
     batch: batchOption.describe("Which bottle, like B3"),
-    clearing: durationOption.optional().describe("Until a scrap of undeveloped film is clear, like 0:45"),
+    clearing: within(durationOption, CLEARING_SECONDS, "seconds")
+      .optional()
+      .describe("Until a scrap of undeveloped film is clear, like 0:45"),
     ph: z.coerce.number().min(0).max(14).optional().describe("pH by paper, like 5.5"),
     silver: z.coerce
       .number()
@@ -176,6 +180,10 @@ export const batchCorrect = defineCommand({
       throw new UserError("ERR_LINE_STAYS", words.lineStays());
     if (lines.some(({ body }) => body.kind === "corrected" && body.reverses === wrong?.id && wrong))
       throw new UserError("ERR_TAKEN_BACK", words.takenBack());
+    if (ml < 0 && before.volumeMl + ml < 0)
+      throw new UserError("ERR_BELOW_ZERO", words.belowZeroMl(batch, before.volumeMl));
+    if (rolls < 0 && before.usedSqIn + rolls * SQ_IN_PER_ROLL < 0)
+      throw new UserError("ERR_BELOW_ZERO", words.belowZeroRolls(batch, before.usedSqIn));
     write(context, batch, {
       kind: "corrected",
       reverses: wrong?.id ?? null,

@@ -20,6 +20,10 @@ export const de: ChangeWords = {
       `**Nicht in die Silbersammlung**: Dahin kommt nur Fixierbad. ${label} (${batch.kind[kind]}) gehört nicht dazu: ${kind === "stop" ? "Säure im Fixierbad setzt ein giftiges Gas frei" : "Gemischte Abfälle können Gas abgeben"}. Sag \`to:waste\` (ein eigener Kanister), \`to:drain\`, wo es die Regeln am Ort erlauben, oder \`to:supplier\`.`,
     nothingToCorrect:
       "Sag, was nicht stimmt: `line:4` nimmt diese Zeile zurück, `ml:-200` oder `rolls:2` kommen zu dem, was im Buch steht.",
+    belowZeroMl: (label, ml) =>
+      `In ${label} sind laut Buch ${ml}: Mehr kann davon nicht abgehen. Miss noch einmal, oder nimm eine Zeile zurück (\`line:\`).`,
+    belowZeroRolls: (label, rolls) =>
+      `Laut Buch ${rolls} durch ${label}: Mehr kann davon nicht abgehen. Zähl noch einmal, oder nimm eine Zeile zurück (\`line:\`).`,
     quarters: "Schreib Filme in Vierteln: ein Planfilm 4x5 ist 0.25.",
     noSuchLine: (label, line, lines) =>
       `Im Buch von ${label} gibt es keine Zeile ${line}: es hat ${lines}. Du siehst sie mit \`/batch ledger batch:${label}\`.`,

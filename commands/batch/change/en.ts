@@ -23,6 +23,10 @@ export const en = {
       `**Not into the silver collection**: it takes fixer only. ${label} is a ${batch.kind[kind]}${kind === "stop" ? ", and acid into fixer sets a poisonous gas free" : ", and mixed wastes can give off gas"}. Say \`to:waste\` (a container of its own), \`to:drain\` where local rules allow it, or \`to:supplier\`.`,
     nothingToCorrect:
       "Say what is wrong: `line:4` takes that line back, `ml:-200` or `rolls:2` add to what the ledger says.",
+    belowZeroMl: (label: string, ml: string) =>
+      `${label} holds ${ml} by its ledger: no more than that can be taken off it. Measure again, or take a line back (\`line:\`).`,
+    belowZeroRolls: (label: string, rolls: string) =>
+      `By its ledger ${rolls} went through ${label}: no more than that can be taken off. Count again, or take a line back (\`line:\`).`,
     quarters: "Write rolls in quarters: a sheet of 4x5 is 0.25.",
     noSuchLine: (label: string, line: number, lines: number) =>
       `${label}'s ledger has no line ${line}: it has ${lines}. See them with \`/batch ledger batch:${label}\`.`,

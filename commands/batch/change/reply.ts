@@ -11,6 +11,7 @@ import {
   standingWord,
   wornWords,
 } from "../batch-words.ts";
+import { formatRolls } from "../area.ts";
 import { EXHAUSTED_TIMES } from "../clearing.ts";
 import { fieldsOf } from "../fields.ts";
 import type { Destination } from "../../../store/shapes/ledger.ts";
@@ -34,6 +35,10 @@ export const silverDrain = (batch: Batch): string => words().fault.silverDrain(l
 export const notIntoSilver = (batch: Batch): string =>
   words().fault.notIntoSilver(labelOf(batch), batch.kind);
 export const nothingToCorrect = (): string => words().fault.nothingToCorrect;
+export const belowZeroMl = (batch: Batch, ml: number): string =>
+  words().fault.belowZeroMl(labelOf(batch), formatMl(Math.max(0, ml)));
+export const belowZeroRolls = (batch: Batch, sqIn: number): string =>
+  words().fault.belowZeroRolls(labelOf(batch), formatRolls(sqIn));
 export const quarters = (): string => words().fault.quarters;
 export const noSuchLine = (batch: Batch, line: number, lines: number): string =>
   words().fault.noSuchLine(labelOf(batch), line, lines);

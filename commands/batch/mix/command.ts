@@ -2,6 +2,8 @@ import { keepLine } from "../enter.ts";
 import { z } from "zod";
 import { defineCommand, UserError, type Completer, type Context } from "../../define.ts";
 import { dilutionOption, durationOption, volumeOption } from "../../speech/quantity.ts";
+import { within } from "../../speech/limits.ts";
+import { CLEARING_SECONDS } from "../../../store/shapes/limits.ts";
 import type { Dilution } from "../../../store/shapes/sheet.ts";
 import { BATCH_KINDS, USAGES, type BatchKind, type NewBatch } from "../../../store/shapes/batch.ts";
 import { capacityOption, shelfLifeOption } from "../figures.ts";
@@ -29,7 +31,9 @@ export const batchMix = defineCommand({
     product: z.string().trim().min(1).max(60).describe("Name on the pack"),
     volume: volumeOption.describe("How much is mixed, like 2 l"),
     dilution: dilutionOption.optional().describe("Concentrate + water, like 1+4, or stock"),
-    clearing: durationOption.optional().describe("Fixer: how long a scrap of film takes to clear, like 45 s"),
+    clearing: within(durationOption, CLEARING_SECONDS, "seconds")
+      .optional()
+      .describe("Fixer: how long a scrap of film takes to clear, like 45 s"),
     bottle: volumeOption.optional().describe("What its bottle holds, if more than is in it"),
     capacity: capacityOption.optional().describe("Film it takes, like 20 films/l or 1600 sq in/l"),
     tabular: capacityOption.optional().describe("The same for tabular-grain film, if lower: 10 films/l"),

@@ -4,6 +4,8 @@ import { ROLES } from "../../../store/shapes/person.ts";
 import { LANGUAGES } from "../../../store/shapes/language.ts";
 import { parseAgitation } from "../../speech/measure.ts";
 import { durationOption, temperatureOption, wordMeasureFault } from "../../speech/quantity.ts";
+import { within } from "../../speech/limits.ts";
+import { ROOM_TENTHS_C } from "../../../store/shapes/limits.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
 import { answer, type SetupFacts, type SetupKey } from "../setup.ts";
 import * as words from "./reply.ts";
@@ -37,7 +39,9 @@ const options = z.object({
     .optional()
     .describe("first/burst/cycle in seconds, like 30/5/60; or sheet: as each sheet has it"),
   dry: durationOption.optional().describe("How long films hang to dry: 25 min"),
-  room: temperatureOption.optional().describe("The room's usual temperature: 19C"),
+  room: within(temperatureOption, ROOM_TENTHS_C, "tenthsC")
+    .optional()
+    .describe("The room's usual temperature: 19C"),
   sleeves: whole(2, 12).optional().describe("Frames in one strip of your sleeves"),
   pourout: whole(0, 60)
     .optional()

@@ -27,4 +27,6 @@ export const de: QuantityWords = {
     `Mit der Verdünnung ${typed} kann ich nicht arbeiten. Schreib 1 bis 100 Teile Konzentrat + höchstens 1000 Teile Wasser.`,
   ERR_NO_AGITATION: (typed) =>
     `${typed} kann ich nicht als Bewegung lesen. Schreib anfangs/jeweils/Abstand in Sekunden, etwa 30/5/60, oder continuous für ständiges Bewegen.`,
+  ERR_AGITATION_RANGE: (typed) =>
+    `${typed} geht nicht: Jedes Bewegen ist kürzer als sein Abstand, beide liegen zwischen 1 s und 60 min, wie 5 s in je 60 s (30/5/60). Ohne jede Ruhe: continuous.`,
 };

@@ -5,15 +5,19 @@ import { calibrateTimeConstant } from "./calibrate.ts";
 import { durationOption, temperatureOption } from "../../speech/quantity.ts";
 import { unknownTank } from "../tank-words.ts";
 import * as words from "./reply.ts";
+import { within } from "../../speech/limits.ts";
+import { BATH_TENTHS_C, ROOM_TENTHS_C } from "../../../store/shapes/limits.ts";
 
 export const tankMeasure = defineCommand({
   name: "tank measure",
   summary: "How fast a tank follows the room, from two readings in water left alone",
   options: z.object({
     tank: z.coerce.number().int().min(1).max(999).describe("Tank number"),
-    first: temperatureOption.describe("First reading, at least 1.5 °C off the room: 24"),
-    second: temperatureOption.describe("Second reading: 22.5"),
-    room: temperatureOption.describe("The room: 18"),
+    first: within(temperatureOption, BATH_TENTHS_C, "tenthsC").describe(
+      "First reading, at least 1.5 °C off the room: 24",
+    ),
+    second: within(temperatureOption, BATH_TENTHS_C, "tenthsC").describe("Second reading: 22.5"),
+    room: within(temperatureOption, ROOM_TENTHS_C, "tenthsC").describe("The room: 18"),
     apart: durationOption.describe("Time between the two readings: 20 min"),
   }),
   who: whoMay("tank measure"),

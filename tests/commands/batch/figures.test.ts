@@ -16,10 +16,14 @@ describe("capacities, in sq in per litre", () => {
     ["7,5 films/l", 600],
   ])("%s", (text, sqIn) => expect(parseCapacity(text)).toEqual({ ok: true, value: sqIn }));
 
-  test.each(["", "20", "many", "0 films/l", "-3 films/l", "20 films/kg", "9999999 films/l"])(
-    "not %j",
+  test.each(["", "20", "many", "-3 films/l", "20 films/kg", "9999999 films/l"])("not %j", (text) => {
+    expect(parseCapacity(text)).toMatchObject({ ok: false, fault: { code: "ERR_NO_CAPACITY" } });
+  });
+
+  test.each(["0 films/l", "0.2 films/l", "101 films/l", "1000 films/l", "8001 sq in/l"])(
+    "%s is out of range",
     (text) => {
-      expect(parseCapacity(text)).toMatchObject({ ok: false, fault: { code: "ERR_NO_CAPACITY" } });
+      expect(parseCapacity(text)).toMatchObject({ ok: false, fault: { code: "ERR_CAPACITY_RANGE" } });
     },
   );
 });

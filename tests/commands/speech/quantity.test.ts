@@ -174,12 +174,13 @@ describe("dilutions and agitation", () => {
     });
   });
 
-  test.each(["60/5/5", "30/0/60", "30/5", "30/5/60 dance", "9999/1/60", "30/5/60 20 taps"])(
-    "%s is refused",
-    (text) => {
-      expect(value(parseAgitation(text))).toBe("ERR_NO_AGITATION");
-    },
-  );
+  test.each(["30/5", "30/5/60 dance", "often"])("%s is no agitation", (text) => {
+    expect(value(parseAgitation(text))).toBe("ERR_NO_AGITATION");
+  });
+
+  test.each(["60/5/5", "30/70/60", "30/0/60", "9999/1/60", "30/5/60 20 taps"])("%s can't be done", (text) => {
+    expect(value(parseAgitation(text))).toBe("ERR_AGITATION_RANGE");
+  });
 });
 
 describe("round trips and anything at all", () => {

@@ -1,0 +1,5 @@
+export const en = {
+  outside: (value: string, least: string, most: string) =>
+    `${value} makes no sense here: it lies between ${least} and ${most}. Measure or read it again.`,
+};
+export type LimitWords = typeof en;
