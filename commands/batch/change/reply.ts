@@ -11,7 +11,7 @@ import {
   standingWord,
   wornWords,
 } from "../batch-words.ts";
-import { formatRolls } from "../area.ts";
+import { formatRolls } from "../batch-words.ts";
 import { EXHAUSTED_TIMES } from "../clearing.ts";
 import { fieldsOf } from "../fields.ts";
 import type { Destination } from "../../../store/shapes/ledger.ts";
