@@ -7,7 +7,7 @@ import { commands } from "../commands/index.ts";
 import { DEFAULT_LANGUAGE } from "../store/shapes/language.ts";
 import { speaking } from "../commands/speech/language.ts";
 import { lineFaultWords } from "../commands/speech/line-words.ts";
-import { parseLine } from "../commands/speech/line.ts";
+import { readTyped } from "../commands/ask/typed.ts";
 import { sayInstants } from "../commands/speech/wording.ts";
 import { openStores } from "../store/index.ts";
 import { StoreError } from "../store/open.ts";
@@ -77,7 +77,7 @@ function ask(request: Request, stores: ReturnType<typeof openStores>, logLevel: 
   );
   if (!found)
     return complain(`Say which class: ${classes.map(({ name }) => `--class "${name}"`).join(", ")}.`);
-  const line = parseLine(request.line, lineFormsOf(commands));
+  const line = readTyped(request.line, lineFormsOf(commands));
   const known = stores.members.findByName(found.id, request.as);
   const own = known ? stores.members.languageOf(found.id, known.personId) : DEFAULT_LANGUAGE;
   if (!line.ok) return complain(speaking(own, () => lineFaultWords(line.fault)));

@@ -1,3 +1,4 @@
+import { forms as askForms } from "./ask/words/form.de.ts";
 import { forms as batchForms } from "./batch/words/form.de.ts";
 import { forms as cautionForms } from "./caution/words/form.de.ts";
 import { forms as classForms } from "./class/words/form.de.ts";
@@ -16,6 +17,7 @@ import type { Language } from "../store/shapes/language.ts";
 /* English stands in the definitions themselves: in `summary` and in each option's description. */
 const TRANSLATED: Readonly<Partial<Record<Language, Forms>>> = {
   de: {
+    ...askForms,
     ...rollForms,
     ...runForms,
     ...tankForms,

@@ -1,3 +1,4 @@
+import { makeAsk } from "./ask/command.ts";
 import { batchAllow, batchCorrect, batchDiscard, batchTest, batchTopup } from "./batch/change/command.ts";
 import { batchMix } from "./batch/mix/command.ts";
 import { batchShelf, batchRestock } from "./batch/shelf/command.ts";
@@ -30,8 +31,7 @@ import { sheetAdd, sheetExport, sheetImport, sheetList, sheetShow } from "./shee
 import { tankMeasure } from "./tank/measure/command.ts";
 import { tankAdd, tankClear, tankList, tankRemove, tankReport } from "./tank/command.ts";
 
-/** The registry: what a person can ask. Nothing is found by file name. */
-export const commands: readonly Command[] = [
+const asked: readonly Command[] = [
   plan,
   planCurve,
   runStart,
@@ -93,3 +93,6 @@ export const commands: readonly Command[] = [
   caution,
   help,
 ];
+
+/** The registry: what a person can ask. Nothing is found by file name. */
+export const commands: readonly Command[] = [...asked, makeAsk(asked)];

@@ -7,6 +7,7 @@ import type { Role } from "../store/shapes/person.ts";
  */
 export const WHO = {
   help: "student",
+  ask: "student",
   caution: "student",
   plan: "student",
   "plan curve": "student",

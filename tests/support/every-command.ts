@@ -6,6 +6,7 @@ export type Options = Readonly<Record<string, string | number>>;
 
 export const EVERY_COMMAND = {
   help: {},
+  ask: { text: "how long left" },
   caution: {},
   plan: { film: "Lantern 400", temp: "20C" },
   "plan curve": {},

@@ -9,7 +9,7 @@ import type { Role } from "../../store/shapes/person.ts";
 import { commands } from "../../commands/index.ts";
 import { speaking } from "../../commands/speech/language.ts";
 import type { Language } from "../../store/shapes/language.ts";
-import { parseLine } from "../../commands/speech/line.ts";
+import { readTyped } from "../../commands/ask/typed.ts";
 import { lineFaultWords } from "../../commands/speech/line-words.ts";
 import { sayInstants } from "../../commands/speech/wording.ts";
 import type { SchoolClass } from "../../store/shapes/school.ts";
@@ -105,7 +105,7 @@ export function createRoom(path = ":memory:", clock: FakeClock = createFakeClock
   }
 
   function asks(person: string, line: string, role: Role = "student"): Answered {
-    const parsed = parseLine(line, lineFormsOf(commands));
+    const parsed = readTyped(line, lineFormsOf(commands));
     if (!parsed.ok) {
       return {
         kind: "refused",

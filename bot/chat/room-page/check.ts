@@ -24,7 +24,7 @@ export interface LineCheck {
 }
 
 /** Options that buttons carry and no form shows. */
-const UNLISTED: readonly string[] = ["step", "sure"];
+const UNLISTED: readonly string[] = ["step", "sure", "as"];
 
 /** `skip`: the option being typed just now, which is not judged yet. */
 export function checkLine(line: string, cards: readonly CommandCard[], skip: string | null): LineCheck {

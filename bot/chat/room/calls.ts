@@ -1,4 +1,4 @@
-import { parseLine } from "../../../commands/speech/line.ts";
+import { readTyped } from "../../../commands/ask/typed.ts";
 import { lineFormsOf, type Command, type Reply } from "../../../commands/define.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomSession, RoomStore } from "../../../store/room.ts";
@@ -62,13 +62,19 @@ export interface CallParts {
 /** After these the feed may hold less than before, and open pages are to show no more than it holds. */
 const ERASING: ReadonlySet<string> = new Set(["mine erase", "class forget"]);
 
+/** A command with its slash, a sentence as it was said. */
+function asTyped(text: string, name: string): string {
+  const typed = text.trim().replace(/^\/?\s*/, "");
+  return name === "ask" && !typed.toLowerCase().startsWith("ask ") ? typed : `/${typed}`;
+}
+
 /** Undefined once the call is done; otherwise why it was not made. */
 export async function callLine(
   parts: CallParts,
   caller: Caller,
   { id, text, label }: Extract<FromPage, { type: "line" }>,
 ): Promise<Refusal | undefined> {
-  const line = parseLine(text, lineFormsOf(parts.commands));
+  const line = readTyped(text, lineFormsOf(parts.commands));
   if (!line.ok) return line.fault;
   const callId = `${caller.person.id}:${id}`;
   await parts.keep({
@@ -79,7 +85,7 @@ export async function callLine(
     body: {
       ...BLANK,
       kind: "line",
-      text: label ?? text.trim().replace(/^\/?\s*/, "/"),
+      text: label ?? asTyped(text, line.value.name),
       author: caller.person.name,
     },
   });

@@ -6,7 +6,7 @@ import type { CommandCard, OptionCard } from "./wire.ts";
 
 /* The option schemas as the page needs them: for completion, for errors while typing and for forms. */
 
-const NAMES_FOR_BUTTONS_ONLY = new Set(["sure", "step"]);
+const NAMES_FOR_BUTTONS_ONLY = new Set(["sure", "step", "as"]);
 
 const propertySchema = z.object({
   type: z.string().optional(),

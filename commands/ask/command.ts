@@ -1,0 +1,88 @@
+import { z } from "zod";
+import { defineCommand, type Action, type Command, type Context, type Reply } from "../define.ts";
+import { makeLine } from "../speech/line.ts";
+import { sheetsOf } from "../sheet/options.ts";
+import { whoMay } from "../who.ts";
+import { answerTo, type Answer } from "./answer.ts";
+import { factsFor } from "./facts.ts";
+import { readSentence, type Reading } from "./read.ts";
+import { INTENTS, type Intent } from "./rules.ts";
+import { askWords as words } from "./words.ts";
+
+const LONGEST_LINE = 100;
+const MOST_KEYS = 8;
+/** Offered where nothing was understood, after what came nearest. */
+const USUAL: readonly Intent[] = ["time", "where", "left"];
+
+/** Answers a sentence, partly by what other commands say; those come from outside, as a list knows its members. */
+export function makeAsk(commands: readonly Command[]): Command {
+  return defineCommand({
+    name: "ask",
+    summary: "Ask in your own words: how long left, is the fixer good, what is a reel",
+    options: z.object({
+      text: z.string().trim().max(2000).default("").describe("What you want to know"),
+      as: z.enum(INTENTS).optional().describe("Set by buttons: what is meant"),
+    }),
+    who: whoMay("ask"),
+    visibility: "private",
+    rest: "text",
+    handle: ({ text, as }, context) => ask(commands, text, as, context),
+  });
+}
+
+function ask(commands: readonly Command[], text: string, as: Intent | undefined, context: Context): Reply {
+  const sheets = sheetsOf(context);
+  const reading = readSentence(text, {
+    films: sheets.map(({ film }) => film),
+    developers: sheets.map(({ developer }) => developer),
+  });
+  const intent = as ?? (reading.isTorn ? undefined : reading.wanted[0]);
+  if (intent === undefined) return chooseReply(text, reading);
+  const answer = answerTo(intent, reading, factsFor(context));
+  return replyOf(intent, answer, commands, context);
+}
+
+function replyOf(
+  intent: Intent,
+  { text, keys, show }: Answer,
+  commands: readonly Command[],
+  context: Context,
+) {
+  const command = show && commands.find(({ name }) => name === show.command);
+  const shown: Reply = command
+    ? command.handle(command.options.parse(asText(show?.options ?? {})), context)
+    : { text: "" };
+  const seen = new Set<string>();
+  const actions = [...keys, ...(shown.actions ?? [])].filter(
+    ({ line }) => !seen.has(line) && Boolean(seen.add(line)),
+  );
+  return {
+    ...shown,
+    text: [text, shown.text].filter(Boolean).join("\n\n"),
+    fields: { ...shown.fields, wanted: intent },
+    actions: actions.slice(0, MOST_KEYS),
+  };
+}
+
+/** Two readings, two keys; none: the three that come nearest, and help. */
+function chooseReply(text: string, { wanted, isTorn }: Reading): Reply {
+  const offered = isTorn ? wanted.slice(0, 2) : [...new Set([...wanted, ...USUAL])].slice(0, 3);
+  return {
+    text: isTorn ? words().torn : words().unread,
+    fields: { wanted: null, offered: [...offered] },
+    actions: [
+      ...offered.map((intent) => meaningKey(text, intent)),
+      ...(isTorn ? [] : [{ label: words().meant.help, line: "help" }]),
+    ],
+  };
+}
+
+/** The sentence goes along where a button has room for it. */
+function meaningKey(text: string, as: Intent): Action {
+  const whole = makeLine("ask", { text, as });
+  return { label: words().meant[as], line: whole.length > LONGEST_LINE ? makeLine("ask", { as }) : whole };
+}
+
+/** Options as they would be typed. */
+const asText = (options: Readonly<Record<string, string | number>>): Record<string, string> =>
+  Object.fromEntries(Object.entries(options).map(([name, value]) => [name, String(value)]));

@@ -1,0 +1,49 @@
+import type { Context } from "../define.ts";
+import { boardOf, type BoardRow } from "../class/board.ts";
+import { sheetsOf } from "../sheet/options.ts";
+import { EVERY_ROLL } from "../roll/query.ts";
+import type { StoredPlan } from "../../store/plans.ts";
+import type { Batch } from "../../store/shapes/batch.ts";
+import type { Run } from "../../store/shapes/run.ts";
+import type { Habits } from "../../store/shapes/school.ts";
+import type { Sheet } from "../../store/shapes/sheet.ts";
+import type { Tank } from "../../store/shapes/tank.ts";
+
+/* What the class's own records say to a question; looked up, never changed. */
+
+export interface Facts {
+  readonly sheets: readonly Sheet[];
+  readonly habits: Habits;
+  /** This person's runs under way. */
+  readonly runs: readonly Run[];
+  /** This person's newest plan of today. */
+  readonly plan: StoredPlan | null;
+  /** Whether a run was started from it. */
+  readonly isPlanUsed: boolean;
+  readonly bottles: readonly Batch[];
+  readonly tanks: readonly Tank[];
+  readonly board: readonly BoardRow[];
+  /** This person's newest roll. */
+  readonly roll: number | null;
+}
+
+/** A plan older than this is not today's. */
+const PLAN_LIVES_MS = 12 * 3600_000;
+
+export function factsFor(context: Context): Facts {
+  const { stores, class: school, person, now } = context;
+  const plan = stores.plans.latest(school.id, person.id);
+  const run = stores.runs.latest(school.id, person.id);
+  const own = { ...EVERY_ROLL, person: { id: person.id, name: null } };
+  return {
+    sheets: sheetsOf(context),
+    habits: school.habits,
+    runs: stores.runs.open(school.id, person.id),
+    plan: plan && now - plan.madeAt <= PLAN_LIVES_MS ? plan : null,
+    isPlanUsed: Boolean(plan && run && run.startedAtMs >= plan.madeAt),
+    bottles: stores.batches.standing(school.id),
+    tanks: stores.tanks.list(school.id),
+    board: boardOf(stores.runs.open(school.id), stores.members.list(school.id), now),
+    roll: stores.rolls.search(school.id, own, 1, 0).rolls[0]?.number ?? null,
+  };
+}

@@ -1,0 +1,208 @@
+import { foldWord, isSlipOf } from "./tokens.ts";
+
+/*
+ * What words may mean. English and German stand side by side, since a class mixes them within a sentence. A word may mean
+ * several things (`bad`); `*` stands for any ending.
+ */
+
+const WORDS = {
+  // Asking
+  HOW: "how hwo wie",
+  LONG: "long lange lang longer länger",
+  MUCH: "much many viel viele wieviel wieviele wievel",
+  WHEN: "when wann",
+  WHAT: "what whats wat was welche welcher welches which",
+  WHO: "who whos wer whose wem wessen",
+  WHERE: "where wo woher wohin",
+  WHY: "why warum wieso weshalb wofür wozu",
+  MEAN: "mean means meaning bedeutet bedeuten heißt heissen heißen explain erklär erkläre erklären define",
+  CAN: "can could kann kannst darf may",
+  SHOULD: "should supposed must need soll sollen muss brauch brauche",
+
+  // Time
+  TIME: "time times minutes minuten minute min mins zeit zeiten dauer duration",
+  DEVTIME: "entwicklungszeit entwicklungszeiten entwicklungzeit developmenttime",
+  LEFT: "left remaining remain restzeit rest übrig verbleib*",
+  STILL: "still noch nohc nch yet",
+  OVER: "over finished vorbei aus done fertig durch end ende ready",
+  SOON: "soon bald nearly almost gleich",
+  TOGO: "togo",
+  LATER: "later später",
+  AGO: "ago before",
+  BEFORE: "vor",
+  SINCE: "since seit for",
+  ALREADY: "already schon",
+  NOW: "now jetzt nun gerade grad",
+  NEXT: "next weiter nxt continue nächste nächster nächstes nächsten nexte",
+  AFTER: "after nach then danach dann afterwards",
+  STEP: "step schritt",
+  STATUS: "status stand steht",
+  PLAN: "plan plans",
+
+  // Doing
+  START: "start starten starte begin beginnen beginne anfangen anfang fangen fang los loslegen starting go",
+  TIMER: "timer clock uhr stoppuhr",
+  READY: "ready bereit",
+  STOP: "stop stopp stoppen stoppe halt horauf horeauf",
+  CANCEL:
+    "cancel abort quit abbrechen abbruch abbreche brich beenden beende aufhören terminate schluss giveup endit",
+  CALLING: "calling call rufen anrufen ruf",
+  WAIT: "wait warte warten hold moment momentchen sec pause paused pausieren pausiere sekunde anhalten hangon",
+  NOT: "not nicht dont didnt garnicht kein keine no nein nooo havent hasnt isnt doesnt",
+  UNDO: "undo rückgängig widerruf* revert goback",
+  OOPS: "oops ups hoppla whoops mist",
+  WRONG:
+    "wrong falsch falsche falschen mistake versehen versehentlich accident accidentally vertan verdrückt vertippt irrtum fehler schiefgelaufen schief",
+  BACK: "back zurück",
+  AWAY: "away weg wegmachen",
+  EARLY: "early früh zufrüh",
+  PRESS: "press pressed tap tapped hit gedrückt drücken getippt tippen drückte button knopf taste",
+  FORGOT: "forgot vergessen forgotten",
+  LOST: "lost verloren faden confused verwirrt",
+  POURED:
+    "poured pour eingegossen eingießen reingegossen eingefüllt gegossen reingekippt reingeschüttet gieße gieß pouring filled",
+  POUROUT: "pourout ausgießen auskippen ausschütten rausgießen",
+  IN: "in drin drinnen rein inside",
+  FULL: "full voll",
+  DONE: "done fertig finished ok okay erledigt",
+  AGITATE:
+    "agitate agitation agitating kippen schütteln schüttel invert inverting inversion inversions bewegen schwenken shake",
+  DO: "do mach machen tun mache doing make",
+  DEVELOP: "develop developing devlop entwickeln entwickle entwickelt entwicklung process",
+  FILM: "film films filme filmen roll rolls rolle",
+  NEW: "new neu neuer neuen another",
+  PUSHED: "pushed push gepusht pushen pull pulled shot belichtet fotografiert exposed iso ei asa",
+  CALCULATE: "calculate compute work ausrechnen rechne berechne berechnen",
+
+  // Baths and bottles
+  DEVELOPER: "developer dev devs developr entwickler entwicklers soup",
+  STOPBATH: "stopbath stoppbad stopbad unterbrecher unterbrecherbad",
+  FIXER: "fixer fixierer fixierers fixierbad fix fixers fixing",
+  WASH: "wash washing wässern wässerung wasser water rinse spülen",
+  BATH: "bath bad bath bäder",
+  CHEMICAL:
+    "chemical chemicals chemie chemistry chemikalie chemikalien acid säure solution lösung essigsäure",
+  BOTTLE: "bottle bottles flasche flaschen batch kanister",
+  TANK: "tank tanks dose dosen",
+  GOOD: "good gut okay ok ordnung brauchbar haltbar fit fresh frisch",
+  USE: "use used using benutzen nehmen verwenden benutzt nutzen",
+  WORKS: "work works geht funktioniert taugt wirkt does do schafft",
+  DEAD: "dead tot exhausted verbraucht worn hin kaputt expired abgelaufen spent leer erschöpft",
+  OLD: "old alt",
+  AGE: "age alter",
+  MIXED: "mixed made make angesetzt gemacht gemischt angerührt wurde",
+  FREE: "free frei available verfügbar",
+  HAS: "has have got hat using benutzt gehört",
+
+  // Temperature
+  WARMER: "warmer hotter wärmer heißer warm hot heiß warmed",
+  COLDER: "colder cooler kälter kühler cold kalt cool cooled abgekühlt",
+  TEMPERATURE: "temperature temp temperatur thermometer grad degrees degree fahrenheit celsius",
+  TOO: "too zu",
+
+  // Negatives
+  NEGATIVE:
+    "negative negatives negativ negativs negs neg film filme picture pictures bild bilder photos fotos abzug",
+  LOOKS: "looks look looking sieht aussehen came geworden rausgekommen",
+  COLOURED: "purple pink lila rosa violet violett magenta",
+  CLEAR: "clear blank klar transparent durchsichtig empty leer",
+  NOTHING: "nothing nichts",
+  BLACK: "black schwarz",
+  MILKY: "milky cloudy milchig trüb trübe creamy hazy opaque",
+  STREAKS: "streaks streak streifen stripes streifig",
+  HOLES: "holes perforation perforations perforation* löcher löchern sprocket",
+  THIN: "thin dünn faint pale blass flau",
+  DARK: "dark dunkel",
+  LIGHT: "light hell",
+  SPOTS: "spots spot dots punkte flecken fleck bubbles blasen",
+  ROUND: "round runde rund runder",
+  CRESCENT: "crescent crescents halbmond halbmonde moon moons knick",
+  SCRATCH: "scratch scratches scratched kratzer lines linien verkratzt",
+  STAIN: "yellow brown gelb braun stain stained",
+  FOGGED: "fog fogged foggy schleier grau grey gray verschleiert",
+  DRYMARKS: "drops wasserflecken trocknungsflecken watermarks tropfen",
+  DRAUF: "drauf",
+  ALL: "all alle alles every",
+  SHOW: "show zeig zeige anzeigen",
+  GIVE: "give gib",
+  LAB: "darkroom labor lab dunkelkammer room raum",
+  WERDE: "werde werden",
+
+  // Harm
+  EYE: "eye eyes auge augen",
+  SWALLOW: "swallow* swallowed drank drunk drink verschluck* geschluckt getrunken trank ate gegessen",
+  MOUTH: "mouth mund",
+  FACE: "face gesicht",
+  SKIN: "skin haut hand hände hands arm finger fingers",
+  ITCH: "itch itches itching juckt rash ausschlag",
+  BURNS: "burn burns burning brennt brennen verätzt ätzt stings",
+  SPILL:
+    "spill spills spilled spilt spilling verschütt* splash splashed gespritzt spritzt spritzer knocked umgefallen umgekippt umgestoßen ausgelaufen",
+  FELL: "fell fallen dropped runtergefallen gefallen broke broken zerbrochen smashed",
+  FLOOR: "floor boden fußboden table tisch clothes kleidung shirt pullover hose jeans",
+  BREATHE:
+    "breathe breath breathing atmen luft inhaled eingeatmet einatmen fumes dämpfen dämpfe dampf dizzy schwindlig schwindelig übel fainted ohnmächtig asthma stinkt hustet coughing",
+  HURT: "hurt hurts verletzt blutet bleeding blood blut emergency notfall ambulance krankenwagen notarzt poison poisoned poisonous gift giftig vergiftet feuer fire",
+
+  // Waste
+  DISPOSE:
+    "dispose disposal entsorgen entsorgung wegkippen weggießen wegschütten throw wegwerfen abfall waste rid",
+  DRAIN: "drain sink ausguss abfluss waschbecken",
+
+  // People
+  HELLO: "hi hello hey hallo moin servus morning evening abend morgen tag yo grüß hallöchen",
+  THANKS: "thanks thank thx thankyou cheers danke dank merci ty dankeschön",
+  HELP: "help hilfe helfen helf",
+  COMMANDS: "command commands befehl befehle",
+  UNDERSTAND: "understand verstehe versteh kapier kapiere verstanden",
+  FIRST: "first erste ersten erstes",
+  YOU: "you du",
+  HERE: "here hier da there",
+  MILLILITRES: "ml millilitres milliliter liter litre menge amount",
+  ARE: "are gibt gibts exist habt there",
+  LIST: "list liste overview übersicht",
+} as const;
+
+export type Concept = keyof typeof WORDS;
+
+/** Frequent words that mean nothing here, so that none of them is taken for a slip of another. */
+const PLAIN =
+  "a an and the this that these those it its is isnt be been am im i me my mine we our us she he her his they them your to of on at by with from up out off so or but if because just also very really please again some any one someone anyone somebody all says said did does has would will was were there here more most less than sure well lol haha " +
+  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn home house see seen come came want will wollen  like get let lets put dran wifi late date take home some same than them then";
+
+const exact = new Map<string, Set<Concept>>();
+const endless: (readonly [stem: string, concept: Concept])[] = [];
+for (const [concept, words] of Object.entries(WORDS) as [Concept, string][]) {
+  for (const word of words.split(" ").map((each) => (each.endsWith("*") ? each : foldWord(each)))) {
+    if (word.endsWith("*")) endless.push([foldWord(word.slice(0, -1)), concept]);
+    else exact.set(word, (exact.get(word) ?? new Set()).add(concept));
+  }
+}
+const plainWords = new Set(PLAIN.split(" ").map(foldWord));
+
+/** Known words by their length: a slip is at most two letters longer or shorter. */
+const byLength = new Map<number, string[]>();
+for (const word of exact.keys()) byLength.set(word.length, [...(byLength.get(word.length) ?? []), word]);
+
+const NONE: ReadonlySet<Concept> = new Set();
+
+/** Whether a word has a meaning here or is too common to be a name. */
+export function isCommon(word: string): boolean {
+  return exact.has(word) || plainWords.has(word);
+}
+
+/** What a folded word may mean, slips forgiven. */
+export function conceptsOf(word: string): ReadonlySet<Concept> {
+  const known = exact.get(word);
+  if (known) return known;
+  const stems = endless
+    .filter(([stem]) => word.startsWith(stem) || isSlipOf(word.slice(0, stem.length), stem))
+    .map(([, concept]) => concept);
+  if (stems.length > 0) return new Set(stems);
+  if (word.length < 4 || plainWords.has(word)) return NONE;
+  for (const length of [0, -1, 1, -2, 2]) {
+    const meant = byLength.get(word.length + length)?.find((each) => isSlipOf(word, each));
+    if (meant !== undefined) return exact.get(meant) ?? NONE;
+  }
+  return NONE;
+}

@@ -1,0 +1,103 @@
+import { conceptsOf, isCommon } from "./lexicon.ts";
+import { rules, type Intent, type Sign } from "./rules.ts";
+import { termOf, termWords, type Term } from "./terms.ts";
+import { findThings, type Names, type Things } from "./things.ts";
+import { isSlipOf } from "./tokens.ts";
+
+/*
+ * A typed sentence read: what is wanted, and what with. Pure and the same each time; words are compared, nothing is
+ * guessed from outside. Whether anything is done about it is decided by a key that a person presses.
+ */
+
+export interface Reading {
+  /** What may be wanted, the likeliest first; empty where nothing was understood. */
+  readonly wanted: readonly Intent[];
+  /** Two readings that are as likely as each other. */
+  readonly isTorn: boolean;
+  readonly things: Things;
+  readonly terms: readonly Term[];
+  readonly signs: ReadonlySet<Sign>;
+}
+
+/** A reading this much weaker than the best is not offered beside it. */
+const NEAR_WEIGHT = 4;
+
+export function readSentence(text: string, names: Names): Reading {
+  const found = findThings(text, names);
+  const { things } = found;
+  const rest = withoutFillers(found.rest);
+  const terms = [...new Set(rest.flatMap(termIn))];
+  const signs = signsOf(things, rest, terms);
+  const weights = new Map<Intent, number>();
+  for (const { intent, needs, bars, weight } of rules) {
+    if (weight <= (weights.get(intent) ?? 0)) continue;
+    if (needs.every((sign) => signs.has(sign)) && !bars.some((sign) => signs.has(sign)))
+      weights.set(intent, weight);
+  }
+  // Whoever may be hurt comes before all else.
+  if (weights.has("harm")) return { wanted: ["harm"], isTorn: false, things, terms, signs };
+  const ranked = [...weights].sort((a, b) => b[1] - a[1]);
+  const [best, second] = ranked;
+  return {
+    wanted: ranked.map(([intent]) => intent),
+    isTorn: best !== undefined && second !== undefined && best[1] - second[1] < NEAR_WEIGHT,
+    things,
+    terms,
+    signs,
+  };
+}
+
+/** After these or at the end `in` means that a bath is in the tank; before other words it stands for a place. */
+const AFTER_IN = new Set([
+  "now",
+  "already",
+  "sorry",
+  "since",
+  "for",
+  "ago",
+  "and",
+  "jetzt",
+  "schon",
+  "seit",
+  "vor",
+  "?",
+]);
+const INTERJECTIONS = new Set(["ok", "okay", "so", "also", "well"]);
+
+function withoutFillers(words: readonly string[]): string[] {
+  const spoken = words.length > 1 && INTERJECTIONS.has(words[0] ?? "") ? words.slice(1) : words;
+  return spoken.filter((word, at) => {
+    const next = spoken[at + 1];
+    return word !== "in" || next === undefined || AFTER_IN.has(next);
+  });
+}
+
+function termIn(word: string): Term[] {
+  const term = termOf(word);
+  if (term) return [term];
+  if (word.length < 5 || isCommon(word)) return [];
+  const meant = termWords.find((each) => isSlipOf(word, each));
+  const near = meant === undefined ? undefined : termOf(meant);
+  return near ? [near] : [];
+}
+
+function signsOf(things: Things, rest: readonly string[], terms: readonly Term[]): Set<Sign> {
+  const signs = new Set<Sign>();
+  for (const word of new Set(rest)) for (const concept of conceptsOf(word)) signs.add(concept);
+  const found: Partial<Record<Sign, boolean>> = {
+    FILMNAME: things.films.length > 0,
+    DEVNAME: things.developer !== null,
+    DIL: things.dilution !== null,
+    TEMP: things.tenthsC !== null,
+    EI: things.exposureIndex !== null,
+    DURATION: things.seconds !== null,
+    TANKNO: things.tank !== null,
+    BOTTLENO: things.bottle !== null,
+    RUNNO: things.run !== null,
+    TERM: terms.length > 0,
+    QUESTION: rest.includes("?"),
+    SHORT: rest.length <= 3,
+  };
+  for (const [sign, isThere] of Object.entries(found)) if (isThere) signs.add(sign as Sign);
+  return signs;
+}

@@ -1,0 +1,107 @@
+import type { Action } from "../define.ts";
+import { makePlan } from "../plan/process.ts";
+import { bareRequest } from "../plan/request.ts";
+import { matchSheets } from "../sheet/find.ts";
+import { sheetName } from "../sheet/pick.ts";
+import { makeLine } from "../speech/line.ts";
+import { makeDilution, makeTemperature } from "../speech/measure.ts";
+import { formatBothScales, formatDilution, formatSeconds, plain } from "../speech/wording.ts";
+import type { Sheet } from "../../store/shapes/sheet.ts";
+import type { Answer } from "./answer.ts";
+import type { Facts } from "./facts.ts";
+import type { Reading } from "./read.ts";
+import { askWords as words } from "./words.ts";
+
+/* How long a film takes, as a plan would say it, and the key that makes that plan. */
+
+/** What most sheets are printed for; said to be an assumption. */
+const USUAL_TENTHS_C = 200;
+const MOST_KEYS = 5;
+/** A button carries a line of at most so many characters. */
+const LONGEST_LINE = 100;
+
+export function timeAnswer(reading: Reading, facts: Facts): Answer {
+  const { things } = reading;
+  const meant = sheetsMeant(reading, facts);
+  if (facts.sheets.length === 0) return { text: words().noFilms, keys: [] };
+  if (meant.length === 0) return whichFilm(reading, facts);
+  const tenthsC = things.tenthsC ?? USUAL_TENTHS_C;
+  const timed = meant.map((sheet) => ({ sheet, seconds: secondsFor(sheet, tenthsC, things, facts) }));
+  const shown = timed.slice(0, MOST_KEYS);
+  const lines = shown.map(({ sheet, seconds }) =>
+    seconds === null
+      ? words().noTime(sheetName(sheet), formatBothScales(tenthsC))
+      : words().timeAt(
+          formatSeconds(seconds),
+          sheetName(sheet),
+          formatBothScales(tenthsC),
+          things.exposureIndex ?? sheet.boxSpeed,
+        ),
+  );
+  const text = [
+    ...lines,
+    ...(things.tenthsC === null ? [words().twenty] : []),
+    ...(shown.length > 1 ? [words().chooseSheet] : []),
+  ].join("\n");
+  const keys = shown.flatMap(({ sheet, seconds }): Action[] => {
+    if (seconds === null) return [];
+    const bath = `${plain(sheet.developer)} ${formatDilution(sheet.dilution)}`;
+    const label = shown.length === 1 ? words().planKey : words().timeKey(formatSeconds(seconds), bath);
+    return keyFor(label, sheet, tenthsC, things.exposureIndex);
+  });
+  return { text, keys };
+}
+
+/** By name; where none is named, the film of today's plan, or the only one there is. */
+function sheetsMeant({ things }: Reading, { sheets, plan }: Facts): readonly Sheet[] {
+  const named = (films: readonly string[]): Sheet[] =>
+    films.flatMap((film) =>
+      matchSheets(sheets, {
+        film,
+        developer: things.developer ?? undefined,
+        dilution: things.dilution ?? undefined,
+      }),
+    );
+  if (things.films.length > 0) {
+    const found = named(things.films);
+    return found.length > 0 ? found : things.films.flatMap((film) => matchSheets(sheets, { film }));
+  }
+  if (plan) {
+    const { film, developer, dilution } = plan.plan.sheet;
+    return matchSheets(sheets, { film, developer, dilution });
+  }
+  const all = [...new Set(sheets.map(({ film }) => film))];
+  return all.length === 1 ? named(all) : [];
+}
+
+function secondsFor(
+  sheet: Sheet,
+  tenthsC: number,
+  { exposureIndex }: Reading["things"],
+  { habits }: Facts,
+): number | null {
+  const request = { ...bareRequest(sheet, tenthsC), exposureIndex, agitation: habits.agitation };
+  const made = makePlan(request, habits);
+  return made.ok ? (made.value.steps.find(({ kind }) => kind === "develop")?.seconds ?? null) : null;
+}
+
+function keyFor(label: string, sheet: Sheet, tenthsC: number, exposureIndex: number | null): Action[] {
+  const line = makeLine("plan", {
+    film: sheet.film,
+    developer: sheet.developer,
+    dilution: makeDilution(sheet.dilution),
+    temp: makeTemperature(tenthsC),
+    ...(exposureIndex === null ? {} : { ei: exposureIndex }),
+  });
+  return line.length > LONGEST_LINE ? [] : [{ label, line, weight: "main" }];
+}
+
+function whichFilm({ things }: Reading, { sheets }: Facts): Answer {
+  const films = [...new Set(sheets.map(({ film }) => film))];
+  const more = things.tenthsC === null ? "" : ` ${makeTemperature(things.tenthsC)}`;
+  const keys = films.slice(0, MOST_KEYS).flatMap((film): Action[] => {
+    const line = makeLine("ask", { text: `${film}${more}`, as: "time" });
+    return line.length > LONGEST_LINE ? [] : [{ label: plain(film), line }];
+  });
+  return { text: [words().whichFilm, words().sayFilm].join("\n"), keys };
+}

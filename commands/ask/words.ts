@@ -1,0 +1,14 @@
+import { inEach } from "../speech/language.ts";
+import type { Term } from "./terms.ts";
+import { de as aidDe } from "./words/aid.de.ts";
+import { en as aidEn } from "./words/aid.en.ts";
+import { de } from "./words/ask.de.ts";
+import { en } from "./words/ask.en.ts";
+import { de as termsDe } from "./words/terms.de.ts";
+import { en as termsEn } from "./words/terms.en.ts";
+
+export const askWords = inEach({ en, de });
+export const aidWords = inEach({ en: aidEn, de: aidDe });
+const terms = inEach({ en: termsEn, de: termsDe });
+
+export const termText = (term: Term): string => terms()[term];

@@ -1,0 +1,84 @@
+import type { Intent } from "../rules.ts";
+
+export const en = {
+  /** Keys: what may have been meant. */
+  meant: {
+    time: "How long for a film?",
+    start: "Start",
+    next: "The next bath is in",
+    poured: "I poured a while ago",
+    where: "Where am I?",
+    left: "How long left?",
+    stop: "Stop the run",
+    wait: "Can it wait?",
+    undo: "I pressed the wrong key",
+    warmer: "Another temperature",
+    good: "Is the chemistry good?",
+    age: "How old is it?",
+    who: "Who has which tank?",
+    look: "My film looks wrong",
+    word: "What does a word mean?",
+    waste: "Where does it go?",
+    amount: "How much do I need?",
+    films: "Which films are there?",
+    harm: "First aid",
+    hello: "Hello",
+    thanks: "Thanks",
+    help: "Help",
+  } satisfies Record<Intent, string>,
+  torn: "That can mean two things. Which?",
+  unread: "I did not get that. Did you mean one of these?",
+  timeAt: (time: string, sheet: string, temperature: string, index: number) =>
+    `**${time}** at ${temperature}: ${sheet}, EI ${index}.`,
+  timeKey: (time: string, bath: string) => `${time} · ${bath}`,
+  planKey: "Make the plan",
+  twenty:
+    "That is for 20 °C (68 °F). Measure your developer and say how warm it is: the time changes with it.",
+  chooseSheet: "In which developer?",
+  noTime: (sheet: string, temperature: string) => `${sheet} has no time at ${temperature}.`,
+  whichFilm: "Which film is it?",
+  noFilms: "There are no developing times yet. An aide or the teacher adds them.",
+  sayFilm: "Or type its name and how warm the developer is, like “Lantern 400, 20 degrees”.",
+  planFirst: "First a plan: it works out the time. Then you start it.",
+  makePlan: "Make a plan",
+  pressStart: (plan: string) =>
+    `**Plan ${plan} is ready.** Press Start when the film is in the tank and the developer stands ready.`,
+  start: "Start",
+  noRun: "You have no film in a tank.",
+  pressIt: "I change nothing by myself: press the key when it is so.",
+  whenPoured: (run: string) => `**When did you pour, ${run}?** Press it, and every call of this bath moves.`,
+  pouredAgo: (run: string, ago: string) => `${run}: poured ${ago} ago`,
+  ago: (ago: string) => `${ago} ago`,
+  nothingStopped:
+    "Nothing is stopped yet. The bath keeps working whatever I do: stop only if you finish by the clock.",
+  stopRun: (run: string) => `Stop ${run}`,
+  cannotWait:
+    "**A film in a bath goes on: there is no pause.** Before the next bath you may take a moment; the clock starts when you press.",
+  undo: "**Nothing that is poured can be taken back.** But the clock can be put right: say when the bath really went in.",
+  newTemperature: (run: string, temperature: string) => `${run}: ${temperature} now`,
+  pressTemperature: (temperature: string) =>
+    `**${temperature} in the tank?** Press it, and I work out the time that is left.`,
+  measure: "**How warm is it now?** Measure in the tank and type it, like “21.5 degrees”.",
+  warmIt: "Bring a bath to its temperature",
+  noBottle: "No bottle of that is in the bottle book.",
+  otherBottles: "All bottles",
+  tankFree: (tank: number) => `**Tank ${tank} is free.**`,
+  tankReported: (tank: number, condition: string) => `**Tank ${tank} is free**, but reported: ${condition}.`,
+  tankUnknown: (tank: number) => `There is no tank ${tank}.`,
+  /** `until`: when the step ends; null where it waits. */
+  tankOf: (tank: number, person: string, step: string, until: string | null) =>
+    `**Tank ${tank}: ${person}**, ${step}${until === null ? "" : ` until ${until}`}.`,
+  freeTanks: (tanks: string) => `Free: ${tanks}.`,
+  noFreeTank: "No tank is free.",
+  noRoll: "You have no roll in the log yet. The cause is looked for with the roll's own record.",
+  noTerm: "Which word? Ask like “what is stop bath”.",
+  amountOf: (plan: string, total: string, parts: string) =>
+    `**Plan ${plan}: ${total}** of developer, ${parts}.`,
+  parts: (concentrate: string, water: string) => `${concentrate} and ${water} of water`,
+  stockOnly: "undiluted",
+  mixTotal: "It depends on the tank: a plan says it.",
+  hello: "Hello. I keep the time of your film and call you at every step.",
+  thanks: "You are welcome.",
+  cautions: "All cautions",
+};
+export type AskWords = typeof en;

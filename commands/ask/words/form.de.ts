@@ -1,0 +1,11 @@
+import type { Forms } from "../../forms.ts";
+
+export const forms: Forms = {
+  ask: {
+    summary: "In eigenen Worten fragen: wie lange noch, ist der Fixierer gut, was ist eine Spirale",
+    options: {
+      text: "Was du wissen willst",
+      as: "Setzen die Tasten: was gemeint ist",
+    },
+  },
+};

@@ -1,0 +1,99 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { readSentence } from "../../../commands/ask/read.ts";
+import { MORE_DE } from "./more.de.ts";
+import { MORE_EN } from "./more.en.ts";
+import { CLASS_NAMES, readAs } from "./read-as.ts";
+import { TYPED_DE } from "./typed.de.ts";
+import { TYPED_EN } from "./typed.en.ts";
+
+const TABLES = [
+  ["English, written before the rules", TYPED_EN],
+  ["German, written before the rules", TYPED_DE],
+  ["English, written beside the rules", MORE_EN],
+  ["German, written beside the rules", MORE_DE],
+] as const;
+
+describe.each(TABLES)("%s", (_, rows) => {
+  const reads = rows.map(([wanted, sentence]) => ({ wanted, sentence, read: readAs(sentence) }));
+
+  test("98 of 100 are read as what is wanted, and none of the others as a way to be hurt", () => {
+    const wrong = reads.filter(({ wanted, read }) => read !== wanted);
+    expect(wrong.length, JSON.stringify(wrong, null, 1)).toBeLessThanOrEqual(rows.length * 0.02);
+    expect(wrong.filter(({ read }) => read === "harm")).toEqual([]);
+  });
+
+  test("whoever may be hurt gets first aid, every time", () => {
+    const hurt = reads.filter(({ wanted }) => wanted === "harm");
+    expect(hurt.length).toBeGreaterThan(10);
+    expect(hurt.filter(({ read }) => read !== "harm")).toEqual([]);
+  });
+
+  test("a shout is heard whatever stands around it", () => {
+    for (const { wanted, sentence } of reads.filter((each) => each.wanted !== "harm")) {
+      const hurt = `${sentence} ${wanted === "none" ? "" : "and "}fixer in my eye`;
+      expect(readAs(hurt), hurt).toBe("harm");
+    }
+  });
+});
+
+test("each language has at least 300 sentences, no two alike", () => {
+  for (const halves of [
+    [TYPED_EN, MORE_EN],
+    [TYPED_DE, MORE_DE],
+  ]) {
+    const sentences = halves.flat().map(([, sentence]) => sentence);
+    expect(new Set(sentences).size).toBe(sentences.length);
+    expect(sentences.length).toBeGreaterThanOrEqual(300);
+  }
+});
+
+describe("what a sentence speaks of", () => {
+  const thingsIn = (sentence: string) => readSentence(sentence, CLASS_NAMES).things;
+
+  test.each([
+    ["lantern 400 house mq 1+1 at 20", { films: ["Lantern 400"], developer: "House MQ", tenthsC: 200 }],
+    ["Lanten 400, 68 F", { films: ["Lantern 400"], tenthsC: 200 }],
+    ["quay bei 21,5°", { films: ["Quay 100"], tenthsC: 215 }],
+    ["lantern at 1600, 24 degrees", { films: ["Lantern 400"], exposureIndex: 1600, tenthsC: 240 }],
+    ["poured half a minute ago", { seconds: 30, tenthsC: null }],
+    ["vor ner halben minute", { seconds: 30 }],
+    ["seit 1:30 drin", { seconds: 90, dilution: null }],
+    ["who has tank three", { tank: 3 }],
+    ["wer ist an dose zwei", { tank: 2 }],
+    ["is b2 ok", { bottle: 2 }],
+    ["stop R7", { run: 7 }],
+    ["lantern in stock", { films: ["Lantern 400"], dilution: { concentrateParts: 1, waterParts: 0 } }],
+    ["quay 1:9", { dilution: { concentrateParts: 1, waterParts: 9 } }],
+  ])("%s", (sentence, things) => {
+    expect(thingsIn(sentence)).toMatchObject(things);
+  });
+
+  test("a name that is a common word is only meant whole", () => {
+    const names = { films: ["Time 400", "Stop 100"], developers: ["Water"] };
+    expect(readSentence("how much time is left", names).things.films).toEqual([]);
+    expect(readSentence("how long for time 400", names).things.films).toEqual(["Time 400"]);
+  });
+
+  test("names that begin alike are told apart by their number, or all meant", () => {
+    const names = { films: ["Lantern 400", "Lantern 100"], developers: [] };
+    expect(readSentence("lantern 100 please", names).things.films).toEqual(["Lantern 100"]);
+    expect(readSentence("lantern please", names).things.films).toEqual(["Lantern 400", "Lantern 100"]);
+  });
+});
+
+test("any characters are read, and read the same each time", () => {
+  const text = fc.oneof(
+    fc.string({ unit: "binary", maxLength: 2000 }),
+    fc
+      .array(fc.constantFrom("20", "°", "tank", "1:30", "vor", "eye", "\u0000", "🙂", "ﬁ", "ß", "lantern"), {
+        maxLength: 300,
+      })
+      .map((words) => words.join(" ")),
+  );
+  fc.assert(
+    fc.property(text, (typed) => {
+      expect(readSentence(typed, CLASS_NAMES)).toEqual(readSentence(typed, CLASS_NAMES));
+    }),
+  );
+});
