@@ -3,10 +3,11 @@ import { defineCommand, type Action, type Command, type Context, type Reply } fr
 import { makeLine } from "../speech/line.ts";
 import { sheetsOf } from "../sheet/options.ts";
 import { whoMay } from "../who.ts";
-import { answerTo, type Answer } from "./answer.ts";
+import { answerTo } from "./answer.ts";
 import { factsFor } from "./facts.ts";
 import { readSentence, type Reading } from "./read.ts";
 import { INTENTS, type Intent } from "./rules.ts";
+import type { Answer } from "./shape.ts";
 import { askWords as words } from "./words.ts";
 
 const LONGEST_LINE = 100;

@@ -7,7 +7,7 @@ import { makeLine } from "../speech/line.ts";
 import { makeDilution, makeTemperature } from "../speech/measure.ts";
 import { formatBothScales, formatDilution, formatSeconds, plain } from "../speech/wording.ts";
 import type { Sheet } from "../../store/shapes/sheet.ts";
-import type { Answer } from "./answer.ts";
+import type { Answer } from "./shape.ts";
 import type { Facts } from "./facts.ts";
 import type { Reading } from "./read.ts";
 import { askWords as words } from "./words.ts";

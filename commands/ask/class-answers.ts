@@ -1,0 +1,97 @@
+import type { Action } from "../define.ts";
+import { makeLine } from "../speech/line.ts";
+import { formatMl, instant, makeNumber, plain } from "../speech/wording.ts";
+import { splitVolume } from "../plan/volume.ts";
+import type { Batch, BatchKind } from "../../store/shapes/batch.ts";
+import { lookOf } from "./looks.ts";
+import type { Reading } from "./read.ts";
+import { says, shows, type Answerer } from "./shape.ts";
+import { aidWords, askWords as words, termText } from "./words.ts";
+
+/* Answers about what the class shares, what a word means, and first aid. */
+
+/** The kind of bath a sentence names. */
+function kindMeant({ signs, things }: Reading): BatchKind | null {
+  if (signs.has("FIXER")) return "fixer";
+  if (signs.has("STOPBATH")) return "stop";
+  return signs.has("DEVELOPER") || things.developer !== null ? "developer" : null;
+}
+
+export const bottleAnswer: Answerer = (reading, { bottles }) => {
+  const kind = kindMeant(reading);
+  const { bottle } = reading.things;
+  if (bottle === null && kind === null) return shows("batch status");
+  const meant = bottles.filter((each) => (bottle === null ? each.kind === kind : each.number === bottle));
+  const all: Action = { label: words().otherBottles, line: "batch status" };
+  const [first, ...others] = meant;
+  if (!first) return says(words().noBottle, all);
+  const keys = others.slice(0, 3).map(bottleKey);
+  return shows("batch status", { batch: makeNumber("batch", first.number) }, "", [...keys, all]);
+};
+
+const bottleKey = ({ number }: Batch): Action => ({
+  label: makeNumber("batch", number),
+  line: makeLine("batch status", { batch: makeNumber("batch", number) }),
+});
+
+export const whoAnswer: Answerer = (reading, { board, tanks }) => {
+  const wanted = reading.things.tank;
+  const free = tanks.filter(
+    ({ number, condition }) => condition === null && !board.some(({ tank }) => tank === number),
+  );
+  const sayFree =
+    free.length === 0
+      ? words().noFreeTank
+      : words().freeTanks(free.map(({ number }) => makeNumber("tank", number)).join(", "));
+  if (wanted === null) {
+    return reading.signs.has("FREE") ? says(sayFree) : shows("class board", {}, sayFree);
+  }
+  const row = board.find(({ tank }) => tank === wanted);
+  if (row) {
+    const until = row.endsAtMs === null ? null : instant(row.endsAtMs, "time");
+    return says(words().tankOf(wanted, plain(row.person), row.step, until));
+  }
+  const tank = tanks.find(({ number }) => number === wanted);
+  if (!tank) return says([words().tankUnknown(wanted), sayFree].join(" "));
+  return says(
+    tank.condition === null ? words().tankFree(wanted) : words().tankReported(wanted, plain(tank.condition)),
+  );
+};
+
+export const lookAnswer: Answerer = ({ signs }, { roll }) => {
+  if (roll === null) return says(words().noRoll);
+  const look = lookOf(signs);
+  return shows("roll fault", look === null ? { roll } : { roll, look });
+};
+
+export const wordAnswer: Answerer = ({ terms, things }) => {
+  const named = things.dilution !== null && terms.length === 0 ? (["dilution"] as const) : terms;
+  return says(named.length === 0 ? words().noTerm : named.slice(0, 3).map(termText).join("\n"));
+};
+
+export const amountAnswer: Answerer = (_, { plan }) => {
+  if (!plan) return says(words().mixTotal, { label: words().makePlan, line: "plan", weight: "main" });
+  const { volumeMl, sheet } = plan.plan;
+  const { concentrateMl, waterMl } = splitVolume(volumeMl, sheet.dilution);
+  const parts = waterMl === 0 ? words().stockOnly : words().parts(formatMl(concentrateMl), formatMl(waterMl));
+  return says(words().amountOf(makeNumber("plan", plan.number), formatMl(volumeMl), parts));
+};
+
+/** All that fits is said, the eye first. */
+export const harmAnswer: Answerer = ({ signs }) => {
+  const has = (...wanted: Parameters<typeof signs.has>[0][]): boolean =>
+    wanted.some((sign) => signs.has(sign));
+  const { eye, swallowed, breathed, skin, spilt, hurt, call } = aidWords();
+  const parts = [
+    ...(has("EYE", "FACE") ? [eye] : []),
+    ...(has("SWALLOW", "MOUTH") ? [swallowed] : []),
+    ...(has("BREATHE") ? [breathed] : []),
+    ...(has("SKIN", "FACE", "BURNS", "ITCH") && !has("EYE") ? [skin] : []),
+    ...(has("HURT") ? [hurt] : []),
+    ...(has("SPILL", "FLOOR", "FELL") && !has("EYE", "SKIN", "FACE", "SWALLOW", "MOUTH") ? [spilt] : []),
+  ];
+  return says([...(parts.length > 0 ? parts : [hurt]), call].join("\n"), {
+    label: words().cautions,
+    line: makeLine("caution", {}),
+  });
+};
