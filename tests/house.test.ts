@@ -10,7 +10,7 @@ import { expect, test } from "vitest";
 const root = join(import.meta.dirname, "..");
 
 /** The nouns of `commands/`, each of which may lean on those before it. */
-const NOUNS = ["sheet", "tank", "plan", "mine", "batch", "roll", "mix", "run", "class", "help"];
+const NOUNS = ["sheet", "tank", "plan", "mine", "batch", "roll", "mix", "run", "class", "help", "ask"];
 /** What every rule of a noun may stand on. */
 const GROUND = ["store/", "commands/speech/", "commands/define.ts", "commands/result.ts", "commands/who.ts"];
 const SPEAKING = ["store/shapes/", "commands/speech/", "commands/define.ts", "commands/forms.ts"];

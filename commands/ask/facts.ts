@@ -1,9 +1,9 @@
 import type { Context } from "../define.ts";
 import { boardOf, type BoardRow } from "../class/board.ts";
 import { sheetsOf } from "../sheet/options.ts";
-import { EVERY_ROLL } from "../roll/query.ts";
 import type { StoredPlan } from "../../store/plans.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
+import { EVERY_ROLL } from "../../store/shapes/roll.ts";
 import type { Run } from "../../store/shapes/run.ts";
 import type { Habits } from "../../store/shapes/school.ts";
 import type { Sheet } from "../../store/shapes/sheet.ts";

@@ -1,4 +1,4 @@
-import type { Forms } from "../../forms.ts";
+import type { Forms } from "../../define.ts";
 
 export const forms: Forms = {
   ask: {
