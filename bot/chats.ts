@@ -77,6 +77,8 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
       rearm();
     },
   });
+  // As they are now: whoever stops takes them out of use first.
+  const opened = [...ports.values()];
   const handlers: ChatHandlers = { onCommand: dispatch.onCommand, onComplete: dispatch.onComplete, onFatal };
   await room?.start(handlers);
   digest.start();
@@ -102,7 +104,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
       retention.stop();
       return boards.drain();
     },
-    stop: async () => void (await Promise.allSettled([...ports.values()].map((port) => port.stop()))),
+    stop: async () => void (await Promise.allSettled(opened.map((port) => port.stop()))),
   };
 }
 

@@ -22,7 +22,7 @@ import { createTidier } from "./disk/tidier.ts";
 export interface Running {
   /** null where another process of this bot has it. */
   readonly room: Room | null;
-  /** Stops calling, says what is being said (at most `DRAIN_MS`), closes the store. */
+  /** Takes nothing new, says what is being said (at most `DRAIN_MS`), and calls until it closes the store. */
   stop(): Promise<void>;
 }
 
@@ -64,12 +64,15 @@ export async function startBot(
   stores.outbox.recover(clock.now());
   const ports = new Map<string, ChatPort>([["room", createEarlyRoom(stores, () => clock.now())]]);
   let chats: Chats | undefined;
+  let isStopping = false;
   const deliverer = createDeliverer({
     stores,
     clock,
     log,
     ports,
-    isAwaited: (chat) => chats === undefined && chat === "discord" && config.DISCORD_TOKEN !== undefined,
+    // Before it is there, and once it is gone: what it is to say then is for the next process.
+    isAwaited: (chat) =>
+      (chats === undefined || isStopping) && chat === "discord" && config.DISCORD_TOKEN !== undefined,
     onSettled: () => beat.rearm(),
     onSaid: (owed, now) => operations?.metrics?.onSaid(owed, now),
   });
@@ -116,12 +119,16 @@ export async function startBot(
   return {
     room,
     async stop() {
-      beat.stop();
+      isStopping = true;
+      // What is said by others than the room is not begun any more; the room keeps its calls in the store to the last.
+      const others = [...ports.keys()].filter((chat) => chat !== "room");
+      for (const chat of others) ports.delete(chat);
       await Promise.all([role?.stop(), deliverer.drain(DRAIN_MS), quiet()]);
       await Promise.all([stop(), operations?.stop()]);
-      guard?.stop(clock.now());
-      // Last, so that whoever closes the store last moves all of it.
+      // So that whoever closes the store last moves all of it.
       await tidier.stop();
+      beat.stop();
+      guard?.stop(clock.now());
       stores.close();
       lock.release();
     },

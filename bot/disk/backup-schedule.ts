@@ -4,7 +4,7 @@ import type { Log } from "../process/log.ts";
 import { onWallClock } from "../rounds/wall-timer.ts";
 
 export interface BackupSchedule {
-  /** Ends with the last backup, if one is being made. */
+  /** One that is being made is broken off: what is there of it is removed by the next. */
   stop(): Promise<void>;
 }
 
@@ -17,7 +17,7 @@ export interface BackupScheduleDeps {
   /** One was due while the bot was down: it is made soon after the start. */
   readonly isMissed?: boolean;
   /** Makes one; it rejects with the sentence where that failed. */
-  readonly make?: () => Promise<string>;
+  readonly make?: (signal: AbortSignal) => Promise<string>;
 }
 
 const MOST_MS = 30 * 60_000;
@@ -29,12 +29,14 @@ const SOON_MS = 60_000;
  */
 export function scheduleBackups(deps: BackupScheduleDeps): BackupSchedule {
   const { cron, zone, log, onMade, make = makeApart } = deps;
+  const ending = new AbortController();
   let underWay: Promise<void> | undefined;
   const attempt = async (): Promise<void> => {
     try {
-      log.info({ said: await make() }, "backed up");
+      log.info({ said: await make(ending.signal) }, "backed up");
       onMade(true);
     } catch (error) {
+      if (ending.signal.aborted) return;
       log.error({ err: error }, "the backup failed; older ones are kept");
       onMade(false);
     }
@@ -50,14 +52,16 @@ export function scheduleBackups(deps: BackupScheduleDeps): BackupSchedule {
     async stop() {
       clearTimeout(soon);
       timer?.stop();
+      ending.abort();
       await underWay;
     },
   };
 }
 
-function makeApart(): Promise<string> {
+function makeApart(signal: AbortSignal): Promise<string> {
   return new Promise((resolve, reject) => {
-    execFile(process.execPath, [builtPath("backup.js")], { timeout: MOST_MS }, (error, stdout, stderr) => {
+    const limits = { timeout: MOST_MS, signal };
+    execFile(process.execPath, [builtPath("backup.js")], limits, (error, stdout, stderr) => {
       if (error) reject(new Error(stderr.trim() || error.message));
       else resolve(stdout.trim());
     });

@@ -1,4 +1,14 @@
-import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync, statSync } from "node:fs";
+import {
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+} from "node:fs";
 import { join } from "node:path";
 import { joinAnd, countOf } from "../../commands/speech/wording.ts";
 import { copyStore, inspectStore, type Holding } from "../../store/backup.ts";
@@ -13,6 +23,9 @@ export interface Backup {
   readonly removed: readonly string[];
 }
 
+/** No backup is under way for longer. */
+const LONGEST_MS = 60 * 60_000;
+
 /**
  * Copies the store while it is in use, opens the copy and examines all of it, and only then gives it its name; then
  * removes the oldest beyond `keep`. What fails leaves no half of a backup, and removes nothing.
@@ -25,6 +38,7 @@ export function makeBackup(storePath: string, folder: string, keep: number, now:
   const stamp = new Date(now).toISOString().replaceAll(/[:.]/g, "-");
   const path = join(folder, `sinkside-${stamp}.db`);
   const part = `${path}.part`;
+  for (const name of listHalves(folder, now)) rmSync(join(folder, name), { force: true });
   try {
     copyStore(storePath, part);
     const holding = inspectStore(part);
@@ -38,6 +52,13 @@ export function makeBackup(storePath: string, folder: string, keep: number, now:
     rmSync(part, { force: true });
     throw explain(error, storePath, folder);
   }
+}
+
+/** What backups that were broken off have left behind. */
+function listHalves(folder: string, now: number): string[] {
+  return readdirSync(folder)
+    .filter((name) => /^sinkside-[\dTZ-]+\.db\.part/.test(name))
+    .filter((name) => statSync(join(folder, name)).mtimeMs < now - LONGEST_MS);
 }
 
 /** Until this returns, a power cut may undo what was written. */

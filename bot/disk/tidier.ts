@@ -18,6 +18,7 @@ const STOP_MS = 1000;
 export function createTidier(path: string, onFault: (detail: string) => void): Tidier {
   let thread: Worker | undefined;
   let isBusy = false;
+  let isOver = false;
 
   function begin(): Worker {
     const begun = new Worker(builtPath("tidy-thread.js"), { workerData: { path } });
@@ -36,12 +37,13 @@ export function createTidier(path: string, onFault: (detail: string) => void): T
 
   return {
     tidy() {
-      if (isBusy) return;
+      if (isBusy || isOver) return;
       isBusy = true;
       thread ??= begin();
       thread.postMessage("tidy");
     },
     async stop() {
+      isOver = true;
       const ending = thread;
       if (!ending) return;
       const ended = once(ending, "exit");

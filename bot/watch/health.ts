@@ -42,6 +42,8 @@ export interface HealthServer {
   stop(): Promise<void>;
 }
 
+const OWN_HOST = /^(127\.0\.0\.1|localhost|\[::1\])(:\d+)?$/i;
+
 /** `/metrics` and `/health` for programs on the same computer; nobody else can reach it. */
 export async function serveHealth(
   port: number,
@@ -53,6 +55,8 @@ export async function serveHealth(
       response.writeHead(status, { "content-type": type, "cache-control": "no-store" });
       response.end(request.method === "HEAD" ? undefined : body);
     };
+    // A page of another site may make a browser ask here by a name that leads to this computer: it is to read nothing.
+    if (!OWN_HOST.test(request.headers.host ?? "")) return send(421, "text/plain", "Ask 127.0.0.1.\n");
     if (request.method !== "GET" && request.method !== "HEAD")
       return send(405, "text/plain", "Only GET is answered here.\n");
     switch (request.url?.split("?")[0]) {

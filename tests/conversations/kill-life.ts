@@ -11,6 +11,8 @@ import type { Random } from "../simulation/random.ts";
 /** Another build of the program may be tried, for one with a planted fault. */
 const MAIN = process.env["KILL_MAIN"] ?? join(import.meta.dirname, "..", "..", "dist", "bot", "main.js");
 const HOOK = join(import.meta.dirname, "..", "support", "kill-hook.mjs");
+/** On an idle machine the process is ready so soon after its spawn; all these are longer where it takes longer. */
+const USUAL_START_MS = 450;
 /** A life that has not come to its place by then is ended from outside. */
 const PATIENCE_MS = 900;
 /** The log is moved into the store in a quiet moment, by a thread that has to start first. */
@@ -57,18 +59,33 @@ export interface Life {
 }
 
 /** Half of the deaths at any moment, the other half at a place; small numbers are as likely as large ones. */
-export function drawDeath(random: Random, films: number): Death {
-  if (random.chance(0.5)) return { afterMs: random.next() * LONGEST_MS };
+export function drawDeath(random: Random, films: number, slowness: number): Death {
+  if (random.chance(0.5)) return { afterMs: random.next() * LONGEST_MS * slowness };
   const names = Object.keys(PLACES) as Place[];
   const place = random.pick(names.flatMap((name) => Array.from({ length: PLACES[name].weight }, () => name)));
   const { least, perFilm } = PLACES[place];
   const nth = Math.floor(Math.exp(random.next() * Math.log(least + perFilm * films + 1)));
-  return { point: { place, nth }, afterMs: place.endsWith("checkpoint") ? QUIET_PATIENCE_MS : PATIENCE_MS };
+  const patienceMs = place.endsWith("checkpoint") ? QUIET_PATIENCE_MS : PATIENCE_MS;
+  return { point: { place, nth }, afterMs: patienceMs * slowness };
 }
 
 /** In the midst of making the schema. */
-export function drawFirstDeath(random: Random): Death {
-  return { point: { place: "statement", nth: random.whole(1, FIRST_STATEMENTS) }, afterMs: PATIENCE_MS };
+export function drawFirstDeath(random: Random, slowness: number): Death {
+  return {
+    point: { place: "statement", nth: random.whole(1, FIRST_STATEMENTS) },
+    afterMs: PATIENCE_MS * slowness,
+  };
+}
+
+/** How many times longer than usual the process takes to be ready now: 1 or more. */
+export async function measureSlowness(home: Home): Promise<number> {
+  const { child, ready } = begin(home, undefined);
+  const begun = performance.now();
+  await ready;
+  const tookMs = performance.now() - begun;
+  child.kill("SIGKILL");
+  await once(child, "close");
+  return Math.max(1, tookMs / USUAL_START_MS);
 }
 
 /**

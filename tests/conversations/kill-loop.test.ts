@@ -4,6 +4,8 @@ import { join } from "node:path";
 import { performance } from "node:perf_hooks";
 import { expect, test } from "vitest";
 import { chooseSeed } from "../simulation/random.ts";
+import { freePort } from "./kill-client.ts";
+import { measureSlowness } from "./kill-life.ts";
 import { countOne, playRound, total, type Round } from "./kill-round.ts";
 import { add as addFigures, NONE, type Figures } from "./kill-verdict.ts";
 
@@ -46,10 +48,12 @@ function tell({ kills, ...figures }: Sum, begun: number): void {
 async function playSafely(round: number, seed: number, kills: number, msPerKill: number): Promise<Round> {
   const data = mkdtempSync(join(tmpdir(), "sinkside-kill-loop-"));
   try {
+    const slowness = await slownessNow();
     const played = await playRound({
       data,
       seed,
       kills,
+      slowness,
       msPerKill,
       films: FILMS,
       cycleSeconds: CYCLE_SECONDS[round % CYCLE_SECONDS.length] ?? 1,
@@ -63,6 +67,13 @@ async function playSafely(round: number, seed: number, kills: number, msPerKill:
       cause: error,
     });
   }
+}
+
+async function slownessNow(): Promise<number> {
+  const data = mkdtempSync(join(tmpdir(), "sinkside-kill-start-"));
+  const slowness = await measureSlowness({ data, port: await freePort() });
+  rmSync(data, { recursive: true });
+  return slowness;
 }
 
 test(

@@ -25,6 +25,8 @@ export interface RoundPlan {
   readonly kills: number;
   readonly films: number;
   readonly cycleSeconds: number;
+  /** By how much lives are longer than on an idle machine. */
+  readonly slowness: number;
   /** How long a kill is likely to take: the films are as long as all of them together. */
   readonly msPerKill: number;
 }
@@ -60,7 +62,7 @@ export async function playRound({ data, seed, kills, msPerKill, ...rest }: Round
     }
   };
 
-  await kill(drawFirstDeath(random));
+  await kill(drawFirstDeath(random, rest.slowness));
   const awayMs = isAwayIn(seed) ? AWAY_MS : 0;
   const { cycleSeconds } = rest;
   // One less, as the last is poured in later.
@@ -79,7 +81,7 @@ export async function playRound({ data, seed, kills, msPerKill, ...rest }: Round
   const begun = performance.now();
   while (total(count) < kills && Date.now() < endsAt) {
     if (awayMs > 0 && total(count) === awayAt) await wait(awayMs);
-    await kill(drawDeath(random, rest.films));
+    await kill(drawDeath(random, rest.films, rest.slowness));
   }
   const tookMs = performance.now() - begun - awayMs;
   const isDone = doneIn(data);

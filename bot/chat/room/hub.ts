@@ -57,9 +57,15 @@ export function createHub(): Hub {
       if (people?.size === 0) classes.delete(page.classId);
     },
     closeAll() {
-      for (const classId of classes.keys()) for (const page of ofClass(classId)) page.socket.close(1001);
+      for (const classId of classes.keys()) for (const page of ofClass(classId)) end(page);
     },
   };
+}
+
+/** Told, and not asked: a phone out of reach would be waited for. */
+function end({ socket }: Page): void {
+  socket.close(1001);
+  socket.terminate();
 }
 
 export function sendTo(page: Page, message: ToPage): void {

@@ -211,6 +211,8 @@ export function createRoom(options: RoomOptions): Room {
       for (const each of heartbeats) clearInterval(each);
       live.stop();
       hub.closeAll();
+      // Also those that are no page's: not let in, or put out and not gone.
+      for (const socket of app?.websocketServer.clients ?? []) socket.terminate();
       await app?.close();
     },
   };

@@ -210,6 +210,18 @@ describe("backups by the clock", () => {
     await schedule.stop();
   });
 
+  test("told to stop, it breaks off the one that is being made, and calls that no failure", async () => {
+    const log = createMemoryLog();
+    const onMade = vi.fn();
+    const make = (signal: AbortSignal): Promise<string> =>
+      new Promise((_, reject) => signal.addEventListener("abort", () => reject(new Error("broken off"))));
+    const schedule = scheduleBackups({ cron: "0 * * * *", zone: "UTC", log, onMade, make });
+    await vi.advanceTimersByTimeAsync(3_600_000);
+    await schedule.stop();
+    expect(onMade).not.toHaveBeenCalled();
+    expect(log.lines).toEqual([]);
+  });
+
   test("one that was missed is made soon after the start; none where they are off", async () => {
     const make = vi.fn(async () => "made");
     const log = createMemoryLog();

@@ -1,3 +1,4 @@
+import { get } from "node:http";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { createPace } from "../../../bot/chat/pace.ts";
 import { checkHealth, serveHealth, type HealthServer } from "../../../bot/watch/health.ts";
@@ -133,6 +134,21 @@ test("health is bad where a cue waits undecided, and only told where a chat is b
   clock.advance(2);
   expect(await status()).toEqual([503, "late"]);
   clock.back(63);
+});
+
+test("a name that leads here from another site is answered with nothing", async () => {
+  const { port } = new URL(server.url);
+  const ask = (host: string): Promise<number | undefined> =>
+    new Promise((resolve, reject) => {
+      const request = get({ port, host: "127.0.0.1", path: "/metrics", headers: { host } }, (answer) => {
+        answer.resume();
+        resolve(answer.statusCode);
+      });
+      request.on("error", reject);
+    });
+  expect(await ask(`rebound.example:${port}`)).toBe(421);
+  expect(await ask("127.0.0.1.example")).toBe(421);
+  expect(await ask(`localhost:${port}`)).toBe(200);
 });
 
 test("it is served on loopback only, and only read", async () => {
