@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import type { ErrorCode } from "./errors.ts";
 import type { Stores } from "../store/index.ts";
 import type { SchoolClass } from "../store/shapes/school.ts";
 import type { LineForm } from "./speech/line.ts";
@@ -89,9 +90,9 @@ export interface Reply {
 
 /** A person's mistake or a refusal: its text is shown to that person as it stands. */
 export class UserError extends Error {
-  readonly code: string;
+  readonly code: ErrorCode;
   readonly actions: readonly Action[];
-  constructor(code: string, text: string, actions: readonly Action[] = []) {
+  constructor(code: ErrorCode, text: string, actions: readonly Action[] = []) {
     super(text);
     this.name = "UserError";
     this.code = code;

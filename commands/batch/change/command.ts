@@ -139,7 +139,7 @@ export const batchDiscard = defineCommand({
 function checkWay(batch: Batch, to: Destination): void {
   if (mayGo(batch.kind, to)) return;
   if (batch.kind === "fixer") throw new UserError("ERR_SILVER_DRAIN", words.silverDrain(batch));
-  throw new UserError("ERR_WRONG_WAY", words.notIntoSilver(batch));
+  throw new UserError("ERR_NOT_INTO_SILVER", words.notIntoSilver(batch));
 }
 
 export const batchCorrect = defineCommand({

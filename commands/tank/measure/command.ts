@@ -31,7 +31,7 @@ export const tankMeasure = defineCommand({
     }
     const seconds = calibrateTimeConstant(first, second, room, apart);
     if (typeof seconds === "string") throw new UserError(seconds, words.calibrationFault(seconds));
-    if (seconds < 60 || seconds > 36_000) throw new UserError("ERR_NO_TANK", words.calibrationOdd(seconds));
+    if (seconds < 60 || seconds > 36_000) throw new UserError("ERR_CALIBRATION_ODD", words.calibrationOdd(seconds));
     const measured = { ...tank, timeConstantSeconds: seconds };
     tanks.save(context.class.id, measured);
     return words.measuredReply(measured, seconds);

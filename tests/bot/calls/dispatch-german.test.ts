@@ -25,7 +25,7 @@ const tell = defineCommand({
   visibility: "class",
   handle({ word, ph }, context) {
     context.stores.plans.add(context.class.id, context.person.id, aPlan(), context.now);
-    if (word === "no") throw new UserError("ERR_TRY", refused());
+    if (word === "no") throw new UserError("ERR_NOBODY", refused());
     return { text: spoken(), fields: { ph: ph ?? null } };
   },
 });

@@ -38,7 +38,7 @@ const breaks = defineCommand({
   handle({ how }, context) {
     context.stores.plans.add(context.class.id, context.person.id, aPlan(), context.now);
     throw how === "user"
-      ? new UserError("ERR_TRY", "Try something else.")
+      ? new UserError("ERR_NOBODY", "Try something else.")
       : new Error("secret: connection string");
   },
 });

@@ -29,10 +29,10 @@ describe("where a used bath may go", () => {
     (kind) => {
       const room = open(`/batch mix kind:${kind} product:Pier X dilution:1+19 volume:1 l`);
       const refused = room.asks("Aida", "/batch discard batch:B1 to:silver", "aide");
-      expect(refused.code).toBe("ERR_WRONG_WAY");
+      expect(refused.code).toBe("ERR_NOT_INTO_SILVER");
       expect(refused.reply.text).toMatch(/Not into the silver collection.*`to:waste`/);
       expect(room.asks("Aida", "/batch topup batch:B1 add:100 ml remove:100 ml to:silver", "aide").code).toBe(
-        "ERR_WRONG_WAY",
+        "ERR_NOT_INTO_SILVER",
       );
       expect(room.asks("Aida", "/batch status batch:B1", "aide").reply.fields).toMatchObject({
         standing: "ready",
