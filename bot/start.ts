@@ -54,7 +54,7 @@ export async function startBot(
     const scheme = config.ROOM_TLS_CERT === undefined ? "http" : "https";
     const address = `${scheme}://${config.ROOM_HOST}:${config.ROOM_PORT}`;
     const owner = { pid: process.pid, address, startedAt: Date.now() };
-    lock = withReserve(path, log, () => takeLock(path, stores.db, owner));
+    lock = withReserve(path, log, () => takeLock(path, stores.upkeep, owner));
     settleShard({ config, stores });
   } catch (error) {
     stores.close();

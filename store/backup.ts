@@ -94,12 +94,6 @@ function newestIn(db: Database.Database): number | null {
   return row.at;
 }
 
-/** Numbers that only ever grow, by table: a store that has fewer than it had has lost something. */
-export function readSequences(db: Database.Database): Record<string, number> {
-  const rows = db.prepare("select name, seq from sqlite_sequence").all() as { name: string; seq: number }[];
-  return Object.fromEntries(rows.map(({ name, seq }) => [name, seq]));
-}
-
 /** Whether the file is a store at all: false for a new, an emptied, or a half-copied one. Damage is not told here. */
 export function isWritten(path: string): boolean {
   try {

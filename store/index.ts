@@ -4,6 +4,7 @@ import { createCallStore, type CallStore } from "./calls.ts";
 import { createClassStore, type ClassStore } from "./classes.ts";
 import { createDigestStore, type DigestStore } from "./digests.ts";
 import { createHandoverStore, type HandoverStore } from "./handovers.ts";
+import { createFigureStore, type FigureStore } from "./figures.ts";
 import { createErasureStore, type ErasureStore } from "./erasures.ts";
 import { createMemberStore, type MemberStore } from "./members.ts";
 import { createMessageStore, type MessageStore } from "./messages.ts";
@@ -22,6 +23,8 @@ import { createRoomStore, type RoomStore } from "./room.ts";
 import { createSayStore, type SayStore } from "./says.ts";
 import { createShelfStore, type ShelfStore } from "./shelf.ts";
 import { createSheetStore, type SheetStore } from "./sheets.ts";
+import { createShardStore, type ShardStore } from "./shards.ts";
+import { createUpkeepStore, type UpkeepStore } from "./upkeep.ts";
 import { createTimeStore, type TimeStore } from "./time.ts";
 import { createTankStore, type TankStore } from "./tanks.ts";
 
@@ -53,17 +56,24 @@ export interface Stores {
   readonly calls: CallStore;
   /** The only transaction there is. `work` must not await; one inside another is a savepoint. */
   atomically<T>(work: () => T): T;
-  /** For store modules that live apart (backup, room). */
-  readonly db: Db;
+  readonly figures: FigureStore;
+  /** The store as a file. */
+  readonly upkeep: UpkeepStore;
+  readonly shards: ShardStore;
   close(): void;
 }
 
-export function openStores(path: string): Stores {
+/** What the opener holds besides: the connection itself, for tests that look behind the modules. */
+export interface OpenedStores extends Stores {
+  readonly db: Db;
+}
+
+export function openStores(path: string): OpenedStores {
   const db = openDb(path);
   const runs = createRunStore(db);
   // One for all work: making it anew for each takes as long as a small write.
   const transaction = db.transaction((work: () => unknown) => work());
-  const stores: Stores = {
+  return {
     classes: createClassStore(db),
     members: createMemberStore(db),
     sheets: createSheetStore(db),
@@ -90,8 +100,10 @@ export function openStores(path: string): Stores {
     retention: createRetentionStore(db),
     calls: createCallStore(db),
     atomically: <T>(work: () => T) => transaction.immediate(work) as T,
+    figures: createFigureStore(db),
+    upkeep: createUpkeepStore(db),
+    shards: createShardStore(db),
     db,
     close: () => db.close(),
   };
-  return stores;
 }

@@ -106,6 +106,8 @@ export interface OutboxStore {
   lateOf(runId: number, ms: number): number;
   /** How many cues of a run were decided, and then went unsaid until they were late by `ms` or of no use. */
   unsaidOf(runId: number, ms: number): number;
+  /** Gives up all that is owed; returns how many. */
+  dropAll(why: string, now: number): number;
   findByKey(key: string): Owed | undefined;
   /** How many are not said yet. */
   depth(): number;
@@ -178,6 +180,9 @@ export function createOutboxStore(db: Db): OutboxStore {
     `select count(*) as count from outbox where run_id = ? and state in ('stale', 'failed')
      and (sent_at >= useful_until or sent_at - due_at >= ?)`,
   );
+  const dropAll = db.prepare<[string, number]>(
+    "update outbox set state = 'stale', detail = ?, sent_at = ? where state in ('owed', 'sending')",
+  );
   const byKey = db.prepare<[string], OwedRow>(`select ${OWED_COLUMNS} from outbox where key = ?`);
   const depth = db.prepare<[], { count: number }>(
     "select count(*) as count from outbox where state in ('owed', 'sending')",
@@ -232,6 +237,7 @@ export function createOutboxStore(db: Db): OutboxStore {
     },
     lateOf: (runId, ms) => late.get(runId, ms)?.count ?? 0,
     unsaidOf: (runId, ms) => unsaid.get(runId, ms)?.count ?? 0,
+    dropAll: (why, now) => dropAll.run(why, now).changes,
     findByKey(key) {
       const row = byKey.get(key);
       return row && readOwed(row);

@@ -33,3 +33,8 @@ test("every sentence of a command is worded in its reply file, not in its handle
   const handlers = sources("commands").filter((file) => file.endsWith("command.ts"));
   expect(holding(handlers, /new UserError\("ERR_[A-Z_]+",\s*["`]/)).toEqual([]);
 });
+
+test("only the store knows its driver and its SQL", () => {
+  const above = [...sources("bot"), ...sources("commands")];
+  expect(holding(above, /from "better-sqlite3"|stores\.db\b|\.(prepare|pragma)\(/)).toEqual([]);
+});

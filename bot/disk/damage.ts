@@ -1,25 +1,8 @@
 import { execFile } from "node:child_process";
 import { constants, setPriority } from "node:os";
-import type { Db } from "../../store/open.ts";
 import { builtPath } from "../process/built.ts";
 
 /* Whether a store is whole, looked at page by page. That takes its while: some 3 ms for each MB of it. */
-
-const isDamage = /^SQLITE_(CORRUPT|NOTADB)/;
-
-/**
- * What is broken in the store, in the engine's words; undefined where it is whole.
- * @throws the driver's error where it could not be looked at.
- */
-export function findDamage(db: Db): string | undefined {
-  try {
-    const found = String(db.pragma("quick_check(1)", { simple: true }));
-    return found === "ok" ? undefined : found;
-  } catch (error) {
-    if (isDamage.test((error as { code?: string }).code ?? "")) return String(error);
-    throw error;
-  }
-}
 
 /** What came of looking at a store. */
 export type Examined =

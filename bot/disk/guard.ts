@@ -1,9 +1,9 @@
 import { existsSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
 import { isWritten } from "../../store/backup.ts";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores, type Stores } from "../../store/index.ts";
 import { StoreError } from "../../store/open.ts";
 import { dropBallast, keepBallast } from "./ballast.ts";
-import { examineBeside, findDamage, type Examined } from "./damage.ts";
+import { examineBeside, type Examined } from "./damage.ts";
 import { listLosses, markerPath, readMarker, writeMarker } from "./marker.ts";
 import type { Log } from "../process/log.ts";
 
@@ -48,7 +48,7 @@ export function listBackups(folder: string): string[] {
 }
 
 export interface Opened {
-  readonly stores: Stores;
+  readonly stores: OpenedStores;
   /** False where somebody waits to be called, and looking at every page would take long: then it is done beside the calls. */
   readonly isExamined: boolean;
 }
@@ -64,7 +64,7 @@ export function openGuarded(path: string, backupFolder: string, log: Log, now: n
     const isExamined = mustExamine(path, stores, now);
     if (isExamined) refuseDamaged(path, stores);
     const marker = readMarker(path);
-    const losses = marker ? listLosses(marker, stores.db) : [];
+    const losses = marker ? listLosses(marker, stores.upkeep) : [];
     if (losses.length > 0)
       log.error(
         { losses, knownAt: marker?.at },
@@ -105,10 +105,10 @@ export function withReserve<T>(path: string, log: Log, work: () => T): T {
   }
 }
 
-function refuseDamaged(path: string, { db }: Stores): void {
+function refuseDamaged(path: string, { upkeep }: Stores): void {
   let found: string | undefined;
   try {
-    found = findDamage(db);
+    found = upkeep.damage();
   } catch (error) {
     found = String(error);
   }
@@ -165,7 +165,7 @@ export function watchStore({ path, stores, log, now, isExamined, onFatal }: Guar
     try {
       if (isReplaced()) return rescue();
       if (statSync(path).size === 0) return end(`The store at ${path} was emptied while it was in use.`);
-      writeMarker(path, stores.db, at);
+      writeMarker(path, stores.upkeep, at);
       keepBallast(path);
     } catch (error) {
       log.error({ err: error }, "the store could not be looked after");
@@ -180,7 +180,7 @@ export function watchStore({ path, stores, log, now, isExamined, onFatal }: Guar
     const part = `${target}.part`;
     try {
       rmSync(part, { force: true });
-      stores.db.prepare("vacuum into ?").run(part);
+      stores.upkeep.copyTo(part);
       for (const side of ["-wal", "-shm"]) rmSync(target + side, { force: true });
       renameSync(part, target);
       end(
@@ -222,7 +222,7 @@ export function watchStore({ path, stores, log, now, isExamined, onFatal }: Guar
       if (isOver) return;
       isOver = true;
       try {
-        writeMarker(path, stores.db, at);
+        writeMarker(path, stores.upkeep, at);
       } catch (error) {
         log.warn({ err: error }, "the file that knows the store could not be written");
       }

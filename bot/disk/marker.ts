@@ -1,7 +1,6 @@
 import { closeSync, fsyncSync, openSync, readFileSync, renameSync, writeSync } from "node:fs";
 import { z } from "zod";
-import { readSequences } from "../../store/backup.ts";
-import type { Db } from "../../store/open.ts";
+import type { UpkeepStore } from "../../store/upkeep.ts";
 
 /* A small file beside the store that knows what was in it: without it an emptied store looks like a new one. */
 
@@ -27,12 +26,10 @@ export function readMarker(storePath: string): Marker | undefined {
 }
 
 /** Writes it so that a crash leaves the old one or the new one. It never runs ahead of what is safe in the store. */
-export function writeMarker(storePath: string, db: Db, now: number): Marker {
-  const sequences = readSequences(db);
-  const { n: own } = db
-    .prepare("select (select count(*) from classes where demo = 0) + (select count(*) from runs) as n")
-    .get() as { n: number };
-  const marker = { at: Math.round(now), sequences, held: own > 0 || (sequences["rolls"] ?? 0) > 0 };
+export function writeMarker(storePath: string, upkeep: UpkeepStore, now: number): Marker {
+  const sequences = upkeep.sequences();
+  const held = upkeep.holdsOwn() || (sequences["rolls"] ?? 0) > 0;
+  const marker = { at: Math.round(now), sequences, held };
   const part = `${markerPath(storePath)}.part`;
   const file = openSync(part, "w");
   try {
@@ -46,8 +43,8 @@ export function writeMarker(storePath: string, db: Db, now: number): Marker {
 }
 
 /** Tables whose numbers have gone back, with how many entries each has lost. */
-export function listLosses(marker: Marker, db: Db): { table: string; lost: number }[] {
-  const now = readSequences(db);
+export function listLosses(marker: Marker, upkeep: UpkeepStore): { table: string; lost: number }[] {
+  const now = upkeep.sequences();
   return Object.entries(marker.sequences).flatMap(([table, seq]) => {
     const lost = seq - (now[table] ?? 0);
     return lost > 0 ? [{ table, lost }] : [];

@@ -1,11 +1,11 @@
 import { keepRun } from "../../commands/run/keep.ts";
 import { copyFileSync, existsSync, renameSync, rmSync } from "node:fs";
 import { dirname } from "node:path";
-import Database from "better-sqlite3";
 import { advance } from "../../commands/run/machine.ts";
 import { inspectStore, type Holding } from "../../store/backup.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import { StoreError } from "../../store/open.ts";
+import { lockFile } from "../../store/upkeep.ts";
 import { flush } from "./backup.ts";
 import { writeMarker } from "./marker.ts";
 
@@ -49,18 +49,13 @@ export function putBack(backup: string, storePath: string, replaces: boolean, no
 
 /** The same lock the bot holds: it is let go at once, since this process only looks. */
 function refuseInUse(storePath: string): void {
-  const file = new Database(`${storePath}.lock`, { timeout: 0 });
-  try {
-    file.exec("begin exclusive; rollback");
-  } catch (error) {
-    if ((error as { code?: string }).code !== "SQLITE_BUSY") throw error;
+  const lock = lockFile(`${storePath}.lock`);
+  if (!lock)
     throw new StoreError(
       "ERR_STORE_HELD",
       `A bot is using the store at ${storePath}. Stop it first; nothing was changed.`,
     );
-  } finally {
-    file.close();
-  }
+  lock.release();
 }
 
 /** undefined where what is there can't be used anyway, or holds nothing. */
@@ -92,9 +87,8 @@ function settleOld(path: string, isOld: boolean, now: number): { stopped: number
     const counts = isOld
       ? stores.atomically(() => ({ unsaid: dropOwed(stores, now), stopped: stopRuns(stores, now) }))
       : { stopped: 0, unsaid: 0 };
-    writeMarker(path.replace(/\.part$/, ""), stores.db, now);
-    stores.db.pragma("wal_checkpoint(TRUNCATE)");
-    stores.db.pragma("journal_mode = DELETE");
+    writeMarker(path.replace(/\.part$/, ""), stores.upkeep, now);
+    stores.upkeep.intoOneFile();
     return counts;
   } finally {
     stores.close();
@@ -110,10 +104,5 @@ function stopRuns(stores: Stores, now: number): number {
   return open.length;
 }
 
-function dropOwed(stores: Stores, now: number): number {
-  const drop = stores.db.prepare<[number]>(
-    `update outbox set state = 'stale', detail = 'the store was restored from a backup', sent_at = ?
-     where state in ('owed', 'sending')`,
-  );
-  return drop.run(now).changes;
-}
+const dropOwed = (stores: Stores, now: number): number =>
+  stores.outbox.dropAll("the store was restored from a backup", now);

@@ -1,16 +1,16 @@
 import { parentPort, workerData } from "node:worker_threads";
-import Database from "better-sqlite3";
+import { openTidying } from "../../store/upkeep.ts";
 
 /* The thread of a tidier (tidier.ts): at each word it moves what it can without making anybody wait, and says how it went. */
 
 const { path } = workerData as { readonly path: string };
-let db: Database.Database | undefined;
+let store: ReturnType<typeof openTidying> | undefined;
 
 /** What went wrong; null: nothing. */
 function tidy(): string | null {
   try {
-    db ??= new Database(path, { fileMustExist: true, timeout: 0 });
-    db.pragma("wal_checkpoint(PASSIVE)");
+    store ??= openTidying(path);
+    store.tidy();
     return null;
   } catch (error) {
     return String(error);
@@ -19,6 +19,6 @@ function tidy(): string | null {
 
 parentPort?.on("message", (word: "tidy" | "stop") => {
   if (word === "tidy") return parentPort?.postMessage(tidy());
-  db?.close();
+  store?.close();
   parentPort?.close();
 });

@@ -29,8 +29,8 @@ export interface ShardDeps {
  */
 export function settleShard({ config, stores }: Pick<ShardDeps, "config" | "stores">): void {
   const { SINKSIDE_SHARD: id, DISCORD_SHARDS: count } = config;
-  if (id === undefined) splitStores(config.SINKSIDE_DATA, stores.db, count);
-  else checkShard(stores.db, { id, count });
+  if (id === undefined) splitStores(config.SINKSIDE_DATA, stores.shards, count);
+  else checkShard(stores.shards, { id, count });
 }
 
 /** undefined where this process has all classes. The others are started by the first. */

@@ -21,10 +21,8 @@ const BEHIND_MS = 60_000;
 export function checkHealth(stores: Stores, now: number, certificateDaysLeft: number | null = null): Health {
   try {
     const overdueMs = Math.max(0, now - (stores.cues.nextDecideAt() ?? Infinity));
-    const oldest = stores.db
-      .prepare("select min(due_at) as at from outbox where state in ('owed', 'sending') and priority <= 2")
-      .get() as { at: number | null };
-    const behindMs = oldest.at === null ? 0 : now - oldest.at;
+    const oldestAt = stores.figures.oldestUrgentAt();
+    const behindMs = oldestAt === null ? 0 : now - oldestAt;
     const status = overdueMs > LATE_MS ? "late" : behindMs > BEHIND_MS ? "behind" : "ok";
     return {
       status,

@@ -80,10 +80,7 @@ export function createMetrics(deps: MetricsDeps): Metrics {
     "By how much the most overdue cue waits undecided",
     () => Math.max(0, now() - (stores.cues.nextDecideAt() ?? Infinity)) / 1000,
   );
-  const openRuns = stores.db.prepare<[], { n: number }>(
-    "select count(*) as n from runs where phase_kind in ('waiting', 'running')",
-  );
-  gauge("sinkside_open_runs", "Runs that are not over", () => openRuns.get()?.n ?? 0);
+  gauge("sinkside_open_runs", "Runs that are not over", () => stores.figures.openRuns());
   gauge("sinkside_store_bytes", "Size of the store", () => sizeOf(storePath));
   gauge("sinkside_store_log_bytes", "Size of the store's write-ahead log", () => sizeOf(`${storePath}-wal`));
   gauge("sinkside_disk_free_bytes", "Free space beside the store", () => {

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, bench, describe } from "vitest";
 import { EVERY_ROLL, type RollFilter } from "../../store/shapes/roll.ts";
 import { splitWords } from "../../store/rolls-match.ts";
-import type { Stores } from "../../store/index.ts";
+import type { OpenedStores } from "../../store/index.ts";
 import { START } from "../support/make.ts";
 import { createDraw, DEVELOPERS, FAULTS, FILMS, openManyRolls, PEOPLE } from "../support/many-rolls.ts";
 
@@ -43,7 +43,7 @@ const KINDS: Readonly<Record<string, () => Partial<RollFilter>>> = {
   "film, rating and fault": () => ({ film: pick(FILMS), rating: 1 + draw(5), fault: [] }),
 };
 
-let stores: Stores;
+let stores: OpenedStores;
 let classId: number;
 
 beforeAll(() => {

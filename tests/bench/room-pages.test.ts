@@ -5,8 +5,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { createRoom, type Room } from "../../bot/chat/room/room.ts";
 import { drawToken, hashToken } from "../../bot/chat/room/secrets.ts";
-import { openStores, type Stores } from "../../store/index.ts";
-import { createRoomStore } from "../../store/room.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import { createMemoryLog } from "../support/room.ts";
 
 /* A thousand connected pages on one machine, the store on disk. The pages are another process on the same cores. */
@@ -14,7 +13,7 @@ import { createMemoryLog } from "../support/room.ts";
 const PAGES = 1000;
 const MOST_P99_MS = 250;
 const folder = mkdtempSync(join(tmpdir(), "sinkside-bench-"));
-let stores: Stores;
+let stores: OpenedStores;
 let room: Room;
 let pages: ChildProcess;
 const people: string[] = [];
@@ -22,7 +21,7 @@ const people: string[] = [];
 beforeAll(async () => {
   stores = openStores(join(folder, "bench.db"));
   const { id: classId } = stores.classes.add("room:1", "A thousand", "UTC", false, Date.now());
-  const rooms = createRoomStore(stores.db);
+  const rooms = stores.rooms;
   const cookies = stores.atomically(() =>
     Array.from({ length: PAGES }, (_, index) => {
       const personId = `room:p${index}`;

@@ -1,7 +1,7 @@
 import { keepRun } from "../../commands/run/keep.ts";
 import { advance } from "../../commands/run/machine.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
-import type { Stores } from "../../store/index.ts";
+import type { OpenedStores } from "../../store/index.ts";
 import { aPlan, aRun, aStep } from "../support/make.ts";
 
 /* Classes in the middle of developing, written straight into a store. All of it is invented. */
@@ -37,7 +37,7 @@ export function planWithCallEachMinute(): Plan {
 
 /** `startOf` gives the instant at which a person's developer went in. Calls before `now` are over. */
 export function seedClasses(
-  stores: Stores,
+  stores: OpenedStores,
   classes: readonly SeedClass[],
   startOf: (classIndex: number, position: number) => number,
   now: number,

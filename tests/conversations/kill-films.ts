@@ -2,7 +2,6 @@ import { join } from "node:path";
 import { drawToken, hashToken } from "../../bot/chat/room/secrets.ts";
 import { inventDemo } from "../../bot/demo/demo.ts";
 import { openStores } from "../../store/index.ts";
-import { createRoomStore } from "../../store/room.ts";
 import type { Random } from "../simulation/random.ts";
 import { aQuickPlan, pourIn } from "../support/developing.ts";
 import type { OwedCall } from "./kill-heard.ts";
@@ -45,7 +44,7 @@ export function pourAllIn(data: string, filling: Filling, random: Random): Film[
   const offset = (): number =>
     groups === 0 ? random.whole(0, cycleMs) : Math.floor((random.whole(0, groups - 1) * cycleMs) / groups);
   const poured: Film[] = [];
-  const rooms = createRoomStore(stores.db);
+  const rooms = stores.rooms;
   const warnSeconds = warnSecondsOf(cycleSeconds);
   // A demo may be there already; in one transaction, since each by itself would take longer than the round.
   stores.atomically(() => {

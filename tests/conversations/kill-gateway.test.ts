@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { expect, test } from "vitest";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import { createGateway, type Gateway } from "../support/gateway/gateway.ts";
 import type { StoredMessage } from "../support/gateway/ledger.ts";
 import { aQuickPlan, pourIn } from "../support/developing.ts";
@@ -67,7 +67,7 @@ async function setUp(): Promise<{ data: string; gateway: Gateway; begin: Begin }
 }
 
 /** Students who have called the bot before, each with a film in the developer. */
-function beginRuns(stores: Stores, gateway: Gateway, count: number, cycleSeconds: number): void {
+function beginRuns(stores: OpenedStores, gateway: Gateway, count: number, cycleSeconds: number): void {
   const now = Date.now();
   const found = stores.classes.ensure(`discord:${gateway.guild.id}`, gateway.guild.name, now);
   stores.classes.setChannelRef(found.id, gateway.channel.id);

@@ -5,7 +5,7 @@ import { setTimeout as wait } from "node:timers/promises";
 import { expect, test } from "vitest";
 import { inventDemo } from "../../bot/demo/demo.ts";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import { aQuickPlan, pourIn } from "../support/developing.ts";
 import { startProcess } from "../support/process.ts";
 import { countWaiting } from "../support/waiting.ts";
@@ -28,7 +28,7 @@ const SLACK_MS = 1000;
 
 /** One person's film, poured in at `now` or a little later, for so long. */
 function beginRun(
-  stores: Stores,
+  stores: OpenedStores,
   classId: number,
   person: string,
   seconds: number,

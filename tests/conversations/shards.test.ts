@@ -123,7 +123,7 @@ function isFree(folder: string): boolean {
   const path = join(folder, "sinkside.db");
   const stores = openStores(path);
   try {
-    takeLock(path, stores.db, { pid: 0, address: "", startedAt: 0 }).release();
+    takeLock(path, stores.upkeep, { pid: 0, address: "", startedAt: 0 }).release();
     return true;
   } catch {
     return false;

@@ -3,7 +3,7 @@ import { createBeat } from "../../bot/cues/beat.ts";
 import { createSteadyClock, type Clock } from "../../bot/process/clock.ts";
 import { createDeliverer } from "../../bot/deliver/deliver.ts";
 import { createDispatch, type Dispatch } from "../../bot/calls/dispatch.ts";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import { createMemoryLog } from "../support/room.ts";
 import type { SimulatedChat } from "./chat.ts";
 import { Killed, type KillPoints } from "./kill-points.ts";
@@ -12,7 +12,7 @@ import type { VirtualTime } from "./virtual-time.ts";
 /* One life of the bot, put together as the real process does it, on a real store. */
 
 export interface SimulatedBot {
-  readonly stores: Stores;
+  readonly stores: OpenedStores;
   readonly clock: Clock;
   readonly dispatch: Dispatch;
   readonly log: ReturnType<typeof createMemoryLog>;
@@ -22,7 +22,7 @@ export interface SimulatedBot {
   /** Dies here and now. */
   kill(): void;
   /** Looks into the store without counting as a statement of the bot. */
-  peek<T>(look: (stores: Stores) => T): T;
+  peek<T>(look: (stores: OpenedStores) => T): T;
 }
 
 export interface SimulatedBotOptions {

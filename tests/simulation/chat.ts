@@ -1,7 +1,7 @@
 import { createPace } from "../../bot/chat/pace.ts";
 import type { ChatPort, Delivery, Found, Kept, Outcome } from "../../bot/chat/port.ts";
 import { sayInRoom } from "../../bot/chat/room/say.ts";
-import type { Stores } from "../../store/index.ts";
+import type { OpenedStores } from "../../store/index.ts";
 import type { Random } from "./random.ts";
 import type { VirtualTime } from "./virtual-time.ts";
 
@@ -49,9 +49,9 @@ export interface SimulatedChat {
   /** Set: what is said is kept in the bot's own store, with the decision. */
   isKept: boolean;
   /** A connection of one bot; nothing comes back over it once it is cut. */
-  connect(stores: Stores): ChatPort & { cut(): void };
+  connect(stores: OpenedStores): ChatPort & { cut(): void };
   /** Reads what was kept in the store into `shown`. */
-  collect(stores: Stores): void;
+  collect(stores: OpenedStores): void;
 }
 
 /** How long a chat of the second kind recognises a repeat; published only as “the past few minutes”. */

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import type { NewLine } from "../../store/batches.ts";
 import { aBatch, corrected, mixed, used } from "../support/batch.ts";
 import { START } from "../support/make.ts";
 
-function setUp(): { stores: Stores; classId: number } {
+function setUp(): { stores: OpenedStores; classId: number } {
   const stores = openStores(":memory:");
   return {
     stores,

@@ -2,14 +2,14 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { EVERY_ROLL, type NewRoll, type RollBody, type RollFilter } from "../../store/shapes/roll.ts";
 import { splitWords } from "../../store/rolls-match.ts";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import { START } from "../support/make.ts";
 import { aNewRoll } from "../support/rolls.ts";
 
 const DAY = 86_400_000;
 
 function aLog(): {
-  stores: Stores;
+  stores: OpenedStores;
   add(over?: Partial<NewRoll>, body?: Partial<RollBody>): number;
   find(filter: Partial<RollFilter>): number[];
 } {

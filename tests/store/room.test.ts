@@ -1,14 +1,14 @@
 import { beforeEach, expect, test } from "vitest";
-import { openStores, type Stores } from "../../store/index.ts";
-import { createRoomStore, type RoomStore } from "../../store/room.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
+import { type RoomStore } from "../../store/room.ts";
 
-let stores: Stores;
+let stores: OpenedStores;
 let rooms: RoomStore;
 let classId: number;
 
 beforeEach(() => {
   stores = openStores(":memory:");
-  rooms = createRoomStore(stores.db);
+  rooms = stores.rooms;
   classId = stores.classes.add("room:1", "Tuesday class", "UTC", false, 1000).id;
 });
 

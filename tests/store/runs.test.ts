@@ -2,10 +2,10 @@ import { keepRun } from "../../commands/run/keep.ts";
 import { beforeEach, describe, expect, test } from "vitest";
 import { cuesOf } from "../../commands/run/cues.ts";
 import { advance } from "../../commands/run/machine.ts";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import { aRun, START } from "../support/make.ts";
 
-let stores: Stores;
+let stores: OpenedStores;
 let classId: number;
 
 beforeEach(() => {

@@ -2,7 +2,7 @@ import { keepRun } from "../../commands/run/keep.ts";
 import { advance } from "../../commands/run/machine.ts";
 import type { Plan, Step } from "../../store/shapes/plan.ts";
 import type { Run } from "../../store/shapes/run.ts";
-import type { Stores } from "../../store/index.ts";
+import type { OpenedStores } from "../../store/index.ts";
 import { aPlan, aRun, aStep } from "./make.ts";
 
 /* Films in the developer, for those who want to see them called. */
@@ -24,7 +24,7 @@ export function aQuickPlan(seconds: number, cycleSeconds: number, develop: Parti
 }
 
 /** Keeps a run whose developer is poured in at `atMs`; `now` is when it is kept. Its person must be known to the class. */
-export function pourIn(stores: Stores, run: Partial<Run>, now: number, atMs = now): Run {
+export function pourIn(stores: OpenedStores, run: Partial<Run>, now: number, atMs = now): Run {
   const { id: _id, number: _number, ...draft } = aRun({ startedAtMs: now, ...run });
   const begun = advance(stores.runs.add(draft), { kind: "next", step: 0, sure: false, atMs });
   if (!begun.ok) throw new Error(begun.fault.code);

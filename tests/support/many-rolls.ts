@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import { MIGRATIONS } from "../../store/migrations.ts";
 import { START } from "./make.ts";
 import { aNewRoll } from "./rolls.ts";
@@ -38,7 +38,7 @@ export function createDraw(seed: number): (most: number) => number {
 }
 
 /** Opens the store of `count` rolls, made once and kept in the system's folder for temporary files. */
-export function openManyRolls(count: number): { stores: Stores; classId: number } {
+export function openManyRolls(count: number): { stores: OpenedStores; classId: number } {
   const folder = join(tmpdir(), "sinkside-bench");
   mkdirSync(folder, { recursive: true });
   const path = join(folder, `rolls-${count}-v${MIGRATIONS.length}.db`);
@@ -56,7 +56,7 @@ export function openManyRolls(count: number): { stores: Stores; classId: number 
   return { stores, classId: school.id };
 }
 
-function fill(stores: Stores, classId: number, count: number): void {
+function fill(stores: OpenedStores, classId: number, count: number): void {
   const draw = createDraw(5);
   const pick = <T>(list: readonly T[]): T => list[draw(list.length)] as T;
   stores.db.pragma("synchronous = OFF");

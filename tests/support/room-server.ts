@@ -8,7 +8,7 @@ import type { ToPage } from "../../bot/chat/room/wire.ts";
 import { commands } from "../../commands/index.ts";
 import { speaking } from "../../commands/speech/language.ts";
 import { viewOf } from "../../commands/run/view.ts";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import { createFakeClock, type FakeClock } from "./clock.ts";
 import { createMemoryLog } from "./room.ts";
 
@@ -16,7 +16,7 @@ import { createMemoryLog } from "./room.ts";
 
 export interface RoomServer {
   readonly room: Room;
-  readonly stores: Stores;
+  readonly stores: OpenedStores;
   readonly clock: FakeClock;
   readonly log: ReturnType<typeof createMemoryLog>;
   readonly url: string;
@@ -28,7 +28,7 @@ export interface RoomServer {
 
 export async function startRoom(
   over: Partial<RoomOptions> = {},
-  prepare: (stores: Stores, now: number) => void = (stores, now) => void inventDemo(stores, "UTC", now),
+  prepare: (stores: OpenedStores, now: number) => void = (stores, now) => void inventDemo(stores, "UTC", now),
   clock: FakeClock = createFakeClock(),
 ): Promise<RoomServer> {
   const stores = openStores(":memory:");

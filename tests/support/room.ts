@@ -13,7 +13,7 @@ import { readTyped } from "../../commands/ask/typed.ts";
 import { lineFaultWords } from "../../commands/speech/line-words.ts";
 import { sayInstants } from "../../commands/speech/wording.ts";
 import type { SchoolClass } from "../../store/shapes/school.ts";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import { createFakeClock, type FakeClock } from "./clock.ts";
 
 export interface Logged {
@@ -32,7 +32,7 @@ export function createMemoryLog(): Log & { readonly lines: Logged[] } {
 }
 
 /** A class that has set a short wash of its own, so that an evening is over sooner. */
-function washShort(stores: Stores, school: SchoolClass | undefined): void {
+function washShort(stores: OpenedStores, school: SchoolClass | undefined): void {
   if (school?.habits.washMinSeconds === null)
     stores.classes.setHabits(school.id, { ...school.habits, washMinSeconds: 180 });
 }
@@ -41,7 +41,7 @@ const idOf = (person: string): string => `room:${person.toLowerCase()}`;
 
 /** A chat that lives in memory, with the whole bot but its clock behind it. */
 export interface Room {
-  readonly stores: Stores;
+  readonly stores: OpenedStores;
   readonly clock: FakeClock;
   readonly log: ReturnType<typeof createMemoryLog>;
   /** What the bot said unasked, in order. */

@@ -4,7 +4,7 @@ import type { FastifyInstance, FastifyRequest } from "fastify";
 import type { Command } from "../../../commands/define.ts";
 import type { SchoolClass } from "../../../store/shapes/school.ts";
 import type { Stores } from "../../../store/index.ts";
-import { createRoomStore, type RoomSession } from "../../../store/room.ts";
+import type { RoomSession } from "../../../store/room.ts";
 import type { ChatHandlers, ChatPort, Delivery, Kept, Outcome } from "../port.ts";
 import { addressesOf, isLoopback } from "./address.ts";
 import { addCalendarRoute } from "./calendar.ts";
@@ -68,7 +68,7 @@ export function createRoom(options: RoomOptions): Room {
   const { host, publicUrl, stores, commands, log, viewOf, now } = options;
   const speed = options.speed ?? 1;
   const certificate = options.certificate ?? null;
-  const rooms = createRoomStore(stores.db);
+  const rooms = stores.rooms;
   const hub = createHub();
   const live = createLive({
     hub,

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { Cue } from "../../../store/shapes/cue.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { aRun } from "../../support/make.ts";
 import { loadNow, percentile, table } from "../whole-bot-figures.ts";
 import { createRandom } from "../../simulation/random.ts";
@@ -104,7 +104,7 @@ function write({ name, pending, past, walMb }: Load): { written: string; bytes: 
   return { written, bytes };
 }
 
-function makeRuns(stores: Stores, now: number): number[] {
+function makeRuns(stores: OpenedStores, now: number): number[] {
   return stores.atomically(() =>
     Array.from({ length: RUNS }, (_, at) => {
       const classId = stores.classes.ensure(`room:${at % 30}`, "Invented class", now).id;
@@ -119,7 +119,7 @@ function makeRuns(stores: Stores, now: number): number[] {
 
 /** `count` cues at random instants of a day from `from` on, by the store's own hand. */
 function addCues(
-  { atomically, cues }: Stores,
+  { atomically, cues }: OpenedStores,
   runs: readonly number[],
   count: number,
   from: number,

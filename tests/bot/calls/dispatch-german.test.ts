@@ -3,7 +3,7 @@ import { z } from "zod";
 import { createDispatch, type PlainCall } from "../../../bot/calls/dispatch.ts";
 import { defineCommand, UserError } from "../../../commands/define.ts";
 import { inEach } from "../../../commands/speech/language.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { createFakeClock } from "../../support/clock.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 import { aPlan, START } from "../../support/make.ts";
@@ -49,7 +49,7 @@ const breaks = defineCommand({
 });
 const staff = defineCommand({ ...aides, name: "try staff", who: "teacher" });
 
-let stores: Stores;
+let stores: OpenedStores;
 let dispatch: ReturnType<typeof createDispatch>;
 let classId: number;
 

@@ -3,7 +3,7 @@ import { z } from "zod";
 import { createDispatch, type PlainCall } from "../../../bot/calls/dispatch.ts";
 import type { CommandCall } from "../../../bot/chat/port.ts";
 import { defineCommand, UserError, type Reply } from "../../../commands/define.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { createFakeClock } from "../../support/clock.ts";
 import { aPlan, START } from "../../support/make.ts";
 import { createMemoryLog } from "../../support/room.ts";
@@ -43,7 +43,7 @@ const breaks = defineCommand({
   },
 });
 
-let stores: Stores;
+let stores: OpenedStores;
 let log: ReturnType<typeof createMemoryLog>;
 let dispatch: ReturnType<typeof createDispatch>;
 

@@ -2,14 +2,14 @@ import { beforeEach, expect, test } from "vitest";
 import { createPace } from "../../../bot/chat/pace.ts";
 import type { ChatPort, Delivery } from "../../../bot/chat/port.ts";
 import { createDeliverer, type Deliverer } from "../../../bot/deliver/deliver.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { createFakeClock, type FakeClock } from "../../support/clock.ts";
 import { aRun, START } from "../../support/make.ts";
 import { createMemoryLog } from "../../support/room.ts";
 
 /* A chat that can't take at once what has piled up while the bot was away. */
 
-let stores: Stores;
+let stores: OpenedStores;
 let clock: FakeClock;
 let deliverer: Deliverer;
 let said: Delivery[];

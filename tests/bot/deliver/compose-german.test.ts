@@ -5,7 +5,7 @@ import { settleDue } from "../../../bot/cues/tick.ts";
 import type { Language } from "../../../store/shapes/language.ts";
 import { advance } from "../../../commands/run/machine.ts";
 import { renderInstants } from "../../../commands/speech/wording.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import type { Owed } from "../../../store/outbox.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 import { aPlan, START } from "../../support/make.ts";
@@ -18,7 +18,7 @@ const shown = (text: string, now: number): string =>
     style === "relative" ? `${(atMs - now) / 1000} s` : new Date(atMs).toISOString().slice(11, 19),
   );
 
-let stores: Stores;
+let stores: OpenedStores;
 let classId: number;
 
 beforeEach(() => {

@@ -1,12 +1,12 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { createDeliverer, type Deliverer } from "../../../bot/deliver/deliver.ts";
 import type { ChatPort, Delivery, Outcome } from "../../../bot/chat/port.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { createFakeClock, type FakeClock } from "../../support/clock.ts";
 import { START } from "../../support/make.ts";
 import { createMemoryLog } from "../../support/room.ts";
 
-let stores: Stores;
+let stores: OpenedStores;
 let clock: FakeClock;
 let deliverer: Deliverer;
 let tried: Delivery[];

@@ -3,14 +3,14 @@ import { createPace, type PaceSettings } from "../../../bot/chat/pace.ts";
 import type { ChatPort, Delivery, Outcome } from "../../../bot/chat/port.ts";
 import { createDeliverer, type Deliverer } from "../../../bot/deliver/deliver.ts";
 import type { CueKind } from "../../../store/shapes/cue.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { createFakeClock, type FakeClock } from "../../support/clock.ts";
 import { aRun, START } from "../../support/make.ts";
 import { createMemoryLog } from "../../support/room.ts";
 
 /* The deliverer on a chat that takes only so many messages a second. */
 
-let stores: Stores;
+let stores: OpenedStores;
 let clock: FakeClock;
 let deliverer: Deliverer;
 let said: (Delivery & { readonly at: number })[];

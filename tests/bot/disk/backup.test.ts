@@ -9,7 +9,7 @@ import { listBackups } from "../../../bot/disk/guard.ts";
 import { takeLock } from "../../../bot/disk/lock.ts";
 import { putBack } from "../../../bot/disk/restore-put.ts";
 import { inspectStore } from "../../../store/backup.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { StoreError } from "../../../store/open.ts";
 import { pourIn } from "../../support/developing.ts";
 import { aPlan, START } from "../../support/make.ts";
@@ -18,7 +18,7 @@ import { createMemoryLog } from "../../support/room.ts";
 let folder: string;
 let path: string;
 let backups: string;
-let stores: Stores;
+let stores: OpenedStores;
 
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), "sinkside-backup-"));
@@ -143,7 +143,11 @@ describe("bringing one back", () => {
   test("is refused while a bot holds the store, and where a healthy store is there", () => {
     beginRun();
     const { path: made } = makeBackup(path, backups, 3, START);
-    const lock = takeLock(path, stores.db, { pid: 1, address: "http://127.0.0.1:4170", startedAt: START });
+    const lock = takeLock(path, stores.upkeep, {
+      pid: 1,
+      address: "http://127.0.0.1:4170",
+      startedAt: START,
+    });
     expect(codeOf(() => putBack(made, path, true, START))).toBe("ERR_STORE_HELD");
     lock.release();
     expect(codeOf(() => putBack(made, path, false, START))).toBe("ERR_STORE_THERE");

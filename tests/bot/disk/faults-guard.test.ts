@@ -15,14 +15,14 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { keepBallast } from "../../../bot/disk/ballast.ts";
 import { openGuarded, refuseEmptied, watchStore, type Guard } from "../../../bot/disk/guard.ts";
 import { inspectStore } from "../../../store/backup.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { aPlan, START } from "../../support/make.ts";
 import { createMemoryLog } from "../../support/room.ts";
 
 let folder: string;
 let path: string;
 let backups: string;
-let stores: Stores;
+let stores: OpenedStores;
 let log: ReturnType<typeof createMemoryLog>;
 let fatal: string[];
 let guard: Guard | undefined;

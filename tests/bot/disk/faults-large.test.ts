@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { openStores, type Stores } from "../../../store/index.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { beginRun, prepare, refuses, STORE } from "../../support/faults.ts";
 import { startProcess, type BotProcess } from "../../support/process.ts";
 
@@ -45,7 +45,7 @@ describe("a large store that was damaged inside", () => {
 });
 
 /** So much was said that looking at every page of it takes a while. */
-function fill(stores: Stores, classId: number): void {
+function fill(stores: OpenedStores, classId: number): void {
   const text = "invented ".repeat(1000);
   stores.atomically(() => {
     for (let at = 0; at < 2000; at += 1)

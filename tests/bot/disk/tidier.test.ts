@@ -4,13 +4,13 @@ import { join } from "node:path";
 import Database from "better-sqlite3";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { createTidier, type Tidier } from "../../../bot/disk/tidier.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 
 /* The built thread on a real file. */
 
 let folder: string;
 let path: string;
-let stores: Stores;
+let stores: OpenedStores;
 let tidier: Tidier;
 let faults: string[];
 

@@ -5,8 +5,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { dataOf, ownerOf, shardOf } from "../../../bot/shard/shard.ts";
 import { checkShard, splitStores } from "../../../bot/shard/split.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
-import { createShardStore } from "../../../store/shards.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { aRun, START } from "../../support/make.ts";
 
 describe("which process owns a class", () => {
@@ -30,7 +29,7 @@ describe("which process owns a class", () => {
 const guildOf = (id: number, count: number, number = 0): string =>
   String(BigInt(100_000 * count + number * count + id) << 22n);
 
-function fill(data: string, keys: readonly string[]): Stores {
+function fill(data: string, keys: readonly string[]): OpenedStores {
   const stores = openStores(join(data, "sinkside.db"));
   for (const key of keys) {
     const { id } = stores.classes.add(key, `Class ${key}`, "UTC", false, START);
@@ -57,7 +56,7 @@ describe("spreading the classes", () => {
   test("each class is in one store afterwards, with all that is its own, and the room in the first", () => {
     const data = folder();
     const first = fill(data, ["room:demo", ...four]);
-    splitStores(data, first.db, 2);
+    splitStores(data, first.shards, 2);
     first.close();
     expect(keysOf(data, 0)).toEqual(["room:demo", four[0], four[2]]);
     expect(keysOf(data, 1)).toEqual([four[1], four[3]]);
@@ -66,7 +65,7 @@ describe("spreading the classes", () => {
   test("from two to four, as well, and a second time changes nothing", () => {
     const data = folder();
     const first = fill(data, ["room:demo", ...four]);
-    for (const count of [2, 4, 4]) splitStores(data, first.db, count);
+    for (const count of [2, 4, 4]) splitStores(data, first.shards, count);
     first.close();
     expect([0, 1, 2, 3].map((id) => keysOf(data, id))).toEqual([
       ["room:demo", four[0]],
@@ -81,10 +80,10 @@ describe("spreading the classes", () => {
     const first = fill(data, four);
     first.db.exec("create trigger crash before delete on classes begin select raise(abort, 'crash'); end");
     // The copy has the trigger as well: it fails there first, then, once the copies are made, here.
-    expect(() => splitStores(data, first.db, 2)).toThrow("crash");
+    expect(() => splitStores(data, first.shards, 2)).toThrow("crash");
     expect(first.classes.list()).toHaveLength(4);
     first.db.exec("drop trigger crash");
-    splitStores(data, first.db, 2);
+    splitStores(data, first.shards, 2);
     first.close();
     expect([keysOf(data, 0), keysOf(data, 1)]).toEqual([
       [four[0], four[2]],
@@ -95,10 +94,10 @@ describe("spreading the classes", () => {
   test("a store that is there already is put aside, never written over", () => {
     const data = folder();
     const first = fill(data, four);
-    splitStores(data, first.db, 2);
+    splitStores(data, first.shards, 2);
     // The first store comes back from a backup of before; the other one has gone on meanwhile.
-    createShardStore(first.db).keepOwn(() => true, 1);
-    splitStores(data, first.db, 2);
+    first.shards.keepOwn(() => true, 1);
+    splitStores(data, first.shards, 2);
     first.close();
     expect(readdirSync(dataOf(data, 1)).some((name) => name.startsWith("sinkside.db.before-"))).toBe(true);
   });
@@ -109,11 +108,11 @@ describe("spreading the classes", () => {
   ])("from %i to %i is refused, with what to set instead", (before, count) => {
     const data = folder();
     const first = fill(data, four);
-    splitStores(data, first.db, before);
-    expect(() => splitStores(data, first.db, count)).toThrow(
+    splitStores(data, first.shards, before);
+    expect(() => splitStores(data, first.shards, count)).toThrow(
       /spread over 2 processes.*Set it to 2, or to a multiple/,
     );
-    expect(() => checkShard(first.db, { id: 1, count })).toThrow(/DISCORD_SHARDS/);
+    expect(() => checkShard(first.shards, { id: 1, count })).toThrow(/DISCORD_SHARDS/);
     first.close();
   });
 });

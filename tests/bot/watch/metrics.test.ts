@@ -4,11 +4,11 @@ import { createPace } from "../../../bot/chat/pace.ts";
 import { checkHealth, serveHealth, type HealthServer } from "../../../bot/watch/health.ts";
 import { createMetrics, type Metrics } from "../../../bot/watch/metrics.ts";
 import { inventDemo } from "../../../bot/demo/demo.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { createFakeClock } from "../../support/clock.ts";
 import { START } from "../../support/make.ts";
 
-let stores: Stores;
+let stores: OpenedStores;
 let metrics: Metrics;
 let server: HealthServer;
 const pace = createPace({ perSecond: 1, channelCount: 5, channelWindowMs: 5000 });
