@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { createInterface } from "node:readline";
 import { setTimeout as wait } from "node:timers/promises";
 import { expect, test } from "vitest";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import { openSchool } from "../support/school-year.ts";
 
 /* A store of some weeks is cleared by one process after another, each killed without warning while it does so and writes. */
@@ -15,11 +15,11 @@ const KILLS = 20;
 const DAY_MS = 86_400_000;
 const CLEAR = join(import.meta.dirname, "..", "support", "clear.mjs");
 
-const count = ({ db }: Stores, what: string): number =>
+const count = ({ db }: OpenedStores, what: string): number =>
   (db.prepare(`select count(*) as count from ${what}`).get() as { count: number }).count;
 
 /** Everything that must still be there in the end, to the letter. */
-function whatStays({ db }: Stores, before: number): unknown {
+function whatStays({ db }: OpenedStores, before: number): unknown {
   return [
     db.prepare("select * from messages where at >= ? and key not like 'new.%' order by id").all(before),
     db.prepare("select * from plans where made_at >= ? order by id").all(before),

@@ -1,4 +1,4 @@
-import type { Stores } from "../../store/index.ts";
+import type { OpenedStores } from "../../store/index.ts";
 
 /** What a store's file is made of, in bytes: what a school keeps for ever, what is cleared by age, and pages free to be used again. */
 export interface StoreSize {
@@ -12,7 +12,7 @@ export interface StoreSize {
 const KEPT =
   /^(sqlite_autoindex_)?(rolls?(_|$)|ledger|batch|shelf|handovers|sheets|tanks|members|classes|roll_values|sqlite_schema)/;
 
-export function sizeOf({ db }: Pick<Stores, "db">): StoreSize {
+export function sizeOf({ db }: Pick<OpenedStores, "db">): StoreSize {
   const page = db.pragma("page_size", { simple: true }) as number;
   const trees = db.prepare("select name, sum(pgsize) as bytes from dbstat group by name").all() as {
     name: string;
