@@ -9,7 +9,7 @@ import { createDeliverer } from "../../bot/deliver/deliver.ts";
 import { createRetention, type Ages } from "../../bot/rounds/retention.ts";
 import type { Role } from "../../store/shapes/person.ts";
 import { commands } from "../../commands/index.ts";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import { createFakeClock } from "./clock.ts";
 import { START } from "./make.ts";
 import { createMemoryLog } from "./room.ts";
@@ -20,7 +20,7 @@ import { createMemoryLog } from "./room.ts";
  */
 
 export interface School {
-  readonly stores: Stores;
+  readonly stores: OpenedStores;
   /** One week: a period for each group. */
   week(): Promise<void>;
   /** Weeks in which nobody comes. */

@@ -6,8 +6,7 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { drawToken, hashToken } from "../../../bot/chat/room/secrets.ts";
 import { inventDemo } from "../../../bot/demo/demo.ts";
-import { openStores, type Stores } from "../../../store/index.ts";
-import { createRoomStore } from "../../../store/room.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { createGateway } from "../../support/gateway/gateway.ts";
 import { aQuickPlan, pourIn } from "../../support/developing.ts";
 import { startProcess } from "../../support/process.ts";
@@ -16,7 +15,7 @@ import { startProcess } from "../../support/process.ts";
 
 const PHONES = 30;
 
-function prepared(prepare: (stores: Stores, classId: number, now: number) => void): string {
+function prepared(prepare: (stores: OpenedStores, classId: number, now: number) => void): string {
   const data = mkdtempSync(join(tmpdir(), "sinkside-stop-"));
   const stores = openStores(join(data, "sinkside.db"));
   const now = Date.now();
@@ -54,7 +53,7 @@ async function outOfReach(url: string, token: string): Promise<Socket> {
 test("with phones out of reach it closes its store and ends: nobody is asked first", async () => {
   const tokens = Array.from({ length: PHONES }, drawToken);
   const data = prepared((stores, classId, now) => {
-    const rooms = createRoomStore(stores.db);
+    const rooms = stores.rooms;
     for (const [index, token] of tokens.entries()) {
       const personId = `room:p${index}`;
       stores.members.see(classId, { id: personId, name: `Person ${index}` }, "student", now);
