@@ -84,6 +84,7 @@ export async function startBot(
     deliverer,
     tidy: tidier.tidy,
     onSpoken: (classIds) => classIds.forEach((classId) => chats?.refresh(classId)),
+    onTrouble: (sinceMs) => chats?.room?.tellTrouble(sinceMs),
   });
   beat.start();
   const now = (): number => clock.now();

@@ -205,6 +205,7 @@ export const ERRORS = {
   ERR_BROKE: ["page", "something broke in the bot; the log tells what"],
   ERR_BY_PASSPHRASE: ["page", "staff come back by their passphrase"],
   ERR_CODE: ["page", "no class has that code"],
+  ERR_DISK: ["page", "the disk of the class's computer takes nothing more"],
   ERR_FORBIDDEN: ["page", "only staff may do that"],
   ERR_HOST: ["page", "the page was asked for under another address"],
   ERR_NAME: ["page", "a name has no letter or digit, or too many"],

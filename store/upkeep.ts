@@ -15,6 +15,8 @@ export interface UpkeepStore {
   sequences(): Record<string, number>;
   /** Whether anything but the invented demo is in it. */
   holdsOwn(): boolean;
+  /** How many rows this process has written so far. */
+  written(): number;
   owner(): Omit<Owner, "startedAt"> | undefined;
   own(owner: Owner): void;
   /**
@@ -29,7 +31,9 @@ export interface UpkeepStore {
 }
 
 export function createUpkeepStore(db: Db): UpkeepStore {
+  const written = db.prepare<[], number>("select total_changes()").pluck();
   return {
+    written: () => written.get() ?? 0,
     sequences() {
       const rows = db.prepare<[], { name: string; seq: number }>("select name, seq from sqlite_sequence");
       return Object.fromEntries(rows.all().map(({ name, seq }) => [name, seq]));

@@ -23,6 +23,8 @@ const LONGEST_REST_MS = 25;
 const QUIET_MS = 200;
 const MOST_UNTIDY_MS = 250;
 
+const isDamage = /^SQLITE_(CORRUPT|NOTADB|IOERR_SHORT_READ)/;
+const DAMAGED = "cues could not be settled: the store is damaged";
 const DISK_FAULT =
   "cues could not be settled: the disk of the store is full or failing. Nobody is called until it can be written; free some space";
 
@@ -42,13 +44,15 @@ export interface BeatDeps {
   readonly onSpoken: (classIds: ReadonlySet<number>) => void;
   /** Moves what was written lately into the database proper; must not take long. */
   readonly tidy: () => void;
+  /** Since when nobody can be called, as the store can't be written; null: it can again. */
+  readonly onTrouble?: (sinceMs: number | null) => void;
 }
 
 /**
  * Wakes the settling: one timer for the next due row, and a beat each second beside it that also sees what other
  * processes wrote. Both only ask the table what is due, so an extra or a missing wake-up changes nothing.
  */
-export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy }: BeatDeps): Beat {
+export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTrouble }: BeatDeps): Beat {
   let timer: NodeJS.Timeout | undefined;
   let second: NodeJS.Timeout | undefined;
   let stopped = true;
@@ -57,7 +61,11 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy }: Be
   /** The first of what waits is committed soon, the rest in larger portions. */
   let most = FIRST_PORTION;
   let restUntil = -Infinity;
-  /** When cues were first kept since the store was last tidied; Infinity: none were. */
+  /** All that was due by then is settled. */
+  let settledUntil = -Infinity;
+  /** Rows written by this process, as counted when it last looked. */
+  let written = 0;
+  /** When something was first written since the store was last tidied; Infinity: nothing was. */
   let untidyAt = Infinity;
   /** Tries in a row that the disk would not take. */
   let faults = 0;
@@ -91,7 +99,9 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy }: Be
       const spoken = new Set<number>();
       const step = settleAndPlan(now, spoken);
       if (faults > 0) log.warn({ tries: faults }, "the disk can be written again; what is late says so");
+      if (faults > 0) onTrouble?.(null);
       faults = 0;
+      settledUntil = now;
       const nextCueAt = stores.cues.nextDecideAt() ?? Infinity;
       most = nextCueAt <= now ? Math.min(most * 2, MOST_PORTION) : FIRST_PORTION;
       // What was decided just now may leave at once.
@@ -101,7 +111,9 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy }: Be
       restUntil = after + restOf(after - now);
       // Rounded up, and looked at again on waking: a timer may fire a moment early, a cue must not.
       waitMs = Math.min(LONGEST_WAIT_MS, Math.max(1, Math.ceil(Math.max(nextAt, restUntil) - after)));
-      if (spoken.size > 0) untidyAt = Math.min(untidyAt, after);
+      // Whoever wrote it: what people ask and what erases is moved as well as what is called.
+      if (stores.upkeep.written() !== written) untidyAt = Math.min(untidyAt, after);
+      written = stores.upkeep.written();
       const isQuiet = spoken.size === 0 && waitMs >= QUIET_MS;
       if (isQuiet ? untidyAt < Infinity : after - untidyAt >= MOST_UNTIDY_MS) {
         untidyAt = Infinity;
@@ -117,7 +129,9 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy }: Be
   /** Not each second: the log may lie on the same disk. */
   function tell(error: unknown): void {
     if (!isStorageFault(error)) return log.error({ err: error }, "cues could not be settled");
-    if (faults % TOLD_EACH === 0) log.error({ err: error }, DISK_FAULT);
+    const { code = "" } = error as { code?: string };
+    if (faults % TOLD_EACH === 0) log.error({ err: error }, isDamage.test(code) ? DAMAGED : DISK_FAULT);
+    if (faults === 0) onTrouble?.(settledUntil);
     faults += 1;
   }
 

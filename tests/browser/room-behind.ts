@@ -59,6 +59,11 @@ export const QUICK = aPlan({
   ],
 });
 
+/** The bot calls nobody any more; its pages stay linked. */
+export function fallSilent(): void {
+  clearInterval(beating);
+}
+
 export function planFor(name: string, plan = QUICK): void {
   const member = room.stores.members.findByName(1, name);
   room.stores.plans.add(1, member?.personId ?? "", plan, room.clock.now());

@@ -30,6 +30,7 @@ function OneCue({ cue, others }: { cue: OpenCue; others: readonly OpenCue[] }) {
   const words = useWords();
   const dialog = useRef<HTMLDialogElement>(null);
   const isSoundOn = useRoomPart((state) => state.isSoundOn);
+  const isInTrouble = useRoomPart((state) => state.troubleSince !== null);
   const { event } = cue;
   const isLate = event.dueAt !== null && event.at - event.dueAt >= LATE_FROM_MS;
   const actions = event.actions.length > 0 ? event.actions : [];
@@ -63,7 +64,7 @@ function OneCue({ cue, others }: { cue: OpenCue; others: readonly OpenCue[] }) {
         </span>
         {others.length > 0 && <span>{words.cue.many(others.length)}</span>}
       </header>
-      {cue.isLocal && <p class="cue-local">{words.link.localCall}</p>}
+      {cue.isLocal && <p class="cue-local">{isInTrouble ? words.trouble.localCall : words.link.localCall}</p>}
       <div id="cue-words" class="cue-words" role="alert">
         {lines.map((block, index) =>
           block.kind === "line" ? (

@@ -32,6 +32,7 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
       speed: GUIDE_SPEED,
     },
     link: "open" as const,
+    troubleSince: null,
     events: [],
     views: [],
     plan: null,

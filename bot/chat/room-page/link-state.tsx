@@ -15,13 +15,17 @@ export function LinkState() {
 }
 
 export function LostBanner() {
-  const { link } = useWords();
+  const { link, trouble } = useWords();
   const state = useRoomPart((all) => all.link);
-  return state === "lost" ? (
+  const isInTrouble = useRoomPart((all) => all.troubleSince !== null);
+  const isStaff = useRoomPart((all) => all.facts !== null && all.facts.you.role !== "student");
+  if (state !== "lost" && !isInTrouble) return null;
+  const inTrouble = isStaff ? trouble.forStaff : trouble.forStudents;
+  return (
     <p class="lost" role="alert">
-      {link.lostLong}
+      {state === "lost" ? link.lostLong : inTrouble}
     </p>
-  ) : null;
+  );
 }
 
 /** Lines that could not be sent while they were fresh: their moment may be over, so their sender decides. */

@@ -7,11 +7,12 @@ import { wordRefusal } from "./check.ts";
 import { createRoomClock, type RoomClock } from "./clock.ts";
 import { localCues, markAnswered, openCues, type OpenCue } from "./cues.ts";
 import { joinFeed, markStale } from "./feed.ts";
-import { forgetPerson, keepHere, readKept } from "./kept.ts";
+import { firstState } from "./first-state.ts";
+import { forgetPerson, keepHere } from "./kept.ts";
 import { createLink } from "./link.ts";
 import { createStore, NOTHING_OF_ANYBODY, OUT, type Store } from "./state.ts";
 import { createWake, type Wake } from "./wake.ts";
-import { guessLanguage, LANGUAGES, type Language } from "./words.ts";
+import { LANGUAGES, type Language } from "./words.ts";
 
 /* The page's own part of the room: what it knows and what it can do. One for a page. */
 
@@ -41,20 +42,7 @@ export interface PageRoom {
 }
 
 export function createPageRoom(): PageRoom {
-  const store = createStore({
-    door: null,
-    isUnreachable: false,
-    ...NOTHING_OF_ANYBODY,
-    isFeedCut: false,
-    farewell: null,
-    cards: [],
-    present: { count: 0, names: [] },
-    fault: null,
-    answered: readKept("answered", {}),
-    theme: readKept("theme", "auto"),
-    language: readKept("language", guessLanguage(navigator.languages)),
-    isSoundOn: readKept("sound", true),
-  });
+  const store = createStore(firstState());
   const clock = createRoomClock();
   const alarm = createAlarm();
   const wake = createWake();
@@ -74,7 +62,8 @@ export function createPageRoom(): PageRoom {
     },
     onMessage: take,
     onLost() {
-      if (store.get().link === "open") localSince = clock.now();
+      const { link: state, troubleSince } = store.get();
+      if (state === "open" && troubleSince === null) localSince = clock.now();
       store.set({ link: "lost" });
       for (const give of asked.values()) give([]);
       asked.clear();
@@ -113,7 +102,13 @@ export function createPageRoom(): PageRoom {
       case "welcome":
         clock.setSpeed(message.facts.speed);
         clock.guess(message.now);
-        store.set({ facts: message.facts, views: message.views, plan: message.plan, link: "open" });
+        store.set({
+          facts: message.facts,
+          views: message.views,
+          plan: message.plan,
+          link: "open",
+          troubleSince: null,
+        });
         if (isWatching) link.send({ type: "watch", on: true });
         return resend();
       case "facts":
@@ -140,6 +135,10 @@ export function createPageRoom(): PageRoom {
       }
       case "pong":
         return clock.take({ sentAt: message.sentAt, cameAt: Date.now(), roomNow: message.now });
+      case "trouble":
+        // From where the room has called last on, this page calls.
+        if (message.since !== null && store.get().troubleSince === null) localSince = message.since;
+        return store.set({ troubleSince: message.since });
       case "present":
         return store.set({ present: { count: message.count, names: message.names } });
       case "gone":
@@ -170,10 +169,10 @@ export function createPageRoom(): PageRoom {
       if (state === "sending") link.send({ type: "line", id, text, label });
   }
 
-  /** Without a link the page keeps its own time, from the last it heard. */
+  /** Without a link, or a room that can call, the page keeps its own time, from the last it heard. */
   function callByMyself(): void {
-    const { link: state, views } = store.get();
-    if (state !== "lost") return;
+    const { link: state, views, troubleSince } = store.get();
+    if (state !== "lost" && troubleSince === null) return;
     const now = clock.now();
     const events = localCues(views, localSince, now, () => (localId -= 1));
     localSince = now;

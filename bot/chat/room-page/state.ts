@@ -23,6 +23,8 @@ export interface State {
   readonly isUnreachable: boolean;
   readonly facts: RoomFacts | null;
   readonly link: "opening" | "open" | "lost";
+  /** Since when the room can call nobody, as its disk takes nothing; null: it can. */
+  readonly troubleSince: number | null;
   readonly events: readonly FeedEvent[];
   readonly isFeedCut: boolean;
   readonly views: readonly PersonView[];
@@ -52,6 +54,7 @@ export const NOTHING_OF_ANYBODY = {
   wall: [],
   pending: [],
   link: "opening",
+  troubleSince: null,
 } as const;
 
 export interface Store {

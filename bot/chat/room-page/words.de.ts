@@ -1,6 +1,7 @@
 import { guide } from "./guide-words.de.ts";
 import { returning } from "./returning-words.de.ts";
 import { secure } from "./secure-words.de.ts";
+import { trouble } from "./trouble-words.de.ts";
 import type { Words } from "./words.en.ts";
 
 /* Every word of the page, in German. */
@@ -41,6 +42,8 @@ export const de: Words = {
     ERR_RETURN_CODE: "Dieser Code öffnet nichts: Er gilt einmal, zehn Minuten lang. Hol dir einen neuen.",
     ERR_BY_PASSPHRASE: "Eine Lehrkraft kommt mit dem Kennwort und demselben Namen herein.",
     ERR_RUN_OPEN: "Ein Film läuft noch. Melde dieses Gerät unter Menü ab.",
+    ERR_DISK:
+      "Der Rechner des Kurses kann nichts aufschreiben: Sein Speicher ist voll. Es wurde nichts geändert. Sag deiner Lehrkraft Bescheid.",
     ERR_TOO_OFTEN: "Zu viele Versuche. Warte fünf Minuten, dann versuch es wieder.",
     ERR_NO_DEMO: "Der erfundene Kurs ist für andere Rechner nicht offen. Nimm einen Kurscode.",
     ERR_ORIGIN:
@@ -133,6 +136,8 @@ export const de: Words = {
     ERR_MOST: (option, most) => `${option}: ist höchstens ${most}.`,
     ERR_CHOICE: (option, choices) => `${option}: ist eines von ${choices}.`,
     ERR_LONGEST: (option, most) => `${option}: ist höchstens ${most} Zeichen lang.`,
+    ERR_DISK: () =>
+      "Das konnte nicht aufgeschrieben werden: Der Speicher des Kursrechners ist voll. Es wurde nichts geändert. Sag deiner Lehrkraft Bescheid.",
     ERR_TOO_FAST: () => "Das war schnell. Warte kurz und sende es noch einmal.",
     ERR_NOT_UNDERSTOOD: () => "Das hat der Raum nicht verstanden. Lade die Seite neu.",
     ERR_NOT_YOURS: () => "Das darf nur das Personal sehen.",
@@ -231,6 +236,7 @@ export const de: Words = {
   guide,
   returning,
   secure,
+  trouble,
   photo: {
     of: (roll) => `Kontaktbogen von ${roll}`,
     add: "Foto dazulegen",

@@ -1,6 +1,7 @@
 import { guide } from "./guide-words.en.ts";
 import { returning } from "./returning-words.en.ts";
 import { secure } from "./secure-words.en.ts";
+import { trouble } from "./trouble-words.en.ts";
 
 /* Every word of the page, in English. Another language is another file of this type. */
 
@@ -39,6 +40,8 @@ export const en = {
     ERR_RETURN_CODE: "That code opens nothing: it works once, for ten minutes. Get a new one.",
     ERR_BY_PASSPHRASE: "A teacher comes in with the passphrase and the same name.",
     ERR_RUN_OPEN: "A film is still running. Leave this device under Menu.",
+    ERR_DISK:
+      "The class's computer can write nothing down: its disk is full. Nothing was changed. Tell your teacher.",
     ERR_TOO_OFTEN: "Too many tries. Wait five minutes, then try again.",
     ERR_NO_DEMO: "The invented class is not open to other computers. Use a class code.",
     ERR_ORIGIN: "This page was opened in a way the room does not trust. Type its address by hand.",
@@ -127,6 +130,8 @@ export const en = {
     ERR_MOST: (option: string, most: number) => `${option}: is at most ${most}.`,
     ERR_CHOICE: (option: string, choices: string) => `${option}: is one of ${choices}.`,
     ERR_LONGEST: (option: string, most: number) => `${option}: is at most ${most} characters long.`,
+    ERR_DISK: () =>
+      "That could not be written down: the disk of the class's computer is full. Nothing was changed. Tell your teacher.",
     ERR_TOO_FAST: () => "That was quick. Wait a moment, then send it again.",
     ERR_NOT_UNDERSTOOD: () => "The room did not understand that. Load the page again.",
     ERR_NOT_YOURS: () => "Only staff may see that.",
@@ -225,6 +230,7 @@ export const en = {
   guide,
   returning,
   secure,
+  trouble,
   photo: {
     of: (roll: string) => `Contact sheet of ${roll}`,
     add: "Add a photo",

@@ -8,6 +8,7 @@ import fastifyStatic from "@fastify/static";
 import websocket from "@fastify/websocket";
 import fastify, { type FastifyInstance, type FastifyReply } from "fastify";
 import { ownHost, splitPort, type LiveCertificate } from "./https.ts";
+import { isStorageFault } from "../../../store/open.ts";
 import { isOwnHost, isOwnOrigin } from "./address.ts";
 import type { Log } from "../../process/log.ts";
 import type { DoorCode } from "./wire.ts";
@@ -108,9 +109,9 @@ export async function createHttp(parts: HttpParts): Promise<FastifyInstance> {
 
   app.setErrorHandler((error: Error & { statusCode?: number }, request, reply) => {
     const status = error.statusCode ?? 500;
-    if (status >= 500)
-      log.error({ error: error.message, route: request.routeOptions.url }, "room request failed");
+    if (status >= 500) log.error({ err: error, route: request.routeOptions.url }, "room request failed");
     if (status === 429) return refuse(reply, 429, "ERR_TOO_OFTEN");
+    if (isStorageFault(error)) return refuse(reply, 507, "ERR_DISK");
     return status >= 500 ? refuse(reply, 500, "ERR_BROKE") : refuse(reply, status, "ERR_NOT_UNDERSTOOD");
   });
   app.setNotFoundHandler((_request, reply) => refuse(reply, 404, "ERR_NOT_FOUND"));

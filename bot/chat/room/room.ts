@@ -12,7 +12,7 @@ import { createDoor } from "./door.ts";
 import { addFileRoutes } from "./files.ts";
 import { createHttp } from "./http.ts";
 import type { LiveCertificate } from "./https.ts";
-import { createHub, dismiss } from "./hub.ts";
+import { createHub, dismiss, sendTo } from "./hub.ts";
 import { createKeeper } from "./keeper.ts";
 import { createLive } from "./live.ts";
 import { builtPath } from "../../process/built.ts";
@@ -55,6 +55,8 @@ export interface Room extends ChatPort {
   readonly urls: readonly string[];
   /** Says that runs of this class have changed by other ways than a call or a delivery. */
   refresh(classKey: string): void;
+  /** To all pages: since when nobody can be called, as nothing can be recorded; null: it can again. */
+  tellTrouble(sinceMs: number | null): void;
   /** New passphrases for a class whose old ones are lost. */
   resetPassphrases(classKey: string): Promise<FirstSecrets | undefined>;
 }
@@ -81,6 +83,7 @@ export function createRoom(options: RoomOptions): Room {
   const firstSecrets: FirstSecrets[] = [];
   const urls: string[] = [];
   let app: FastifyInstance | undefined;
+  let troubleSince: number | null = null;
   const heartbeats: NodeJS.Timeout[] = [];
 
   const roomClasses = (): SchoolClass[] => stores.classes.list().filter(({ key }) => key.startsWith("room:"));
@@ -137,6 +140,7 @@ export function createRoom(options: RoomOptions): Room {
       speed,
       now,
       handlers: () => given,
+      troubleSince: () => troubleSince,
       keep: keeper.keep,
     };
     app.get(
@@ -202,6 +206,11 @@ export function createRoom(options: RoomOptions): Room {
     refresh(classKey) {
       const classId = stores.classes.idOf(classKey);
       if (classId !== undefined) live.refresh(classId);
+    },
+    tellTrouble(sinceMs) {
+      troubleSince = sinceMs;
+      for (const classId of hub.classIds())
+        for (const page of hub.ofClass(classId)) sendTo(page, { type: "trouble", since: sinceMs });
     },
     async resetPassphrases(classKey) {
       const schoolClass = stores.classes.find(classKey);

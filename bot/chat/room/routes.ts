@@ -5,6 +5,7 @@ import type { Stores } from "../../../store/index.ts";
 import type { RoomSession, RoomStore } from "../../../store/room.ts";
 import { DEFAULT_LANGUAGE, LANGUAGES } from "../../../store/shapes/language.ts";
 import { speaking } from "../../../commands/speech/language.ts";
+import { isStorageFault } from "../../../store/open.ts";
 import { makeCards } from "./cards.ts";
 import { type Door, type DoorRequest, type Entry, nameDevice } from "./door.ts";
 import { refuse } from "./http.ts";
@@ -78,7 +79,7 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
     const session = parts.sessionOf(request);
     const facts = session && factsOf(parts, session.classId, session.personId);
     if (session && facts) {
-      rooms.touchSession(session.tokenHash, now());
+      seen(session);
       return { state: "in", facts };
     }
     const demo = parts.openDemo();
@@ -121,6 +122,15 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
     }
     return reply.clearCookie(COOKIE, { path: "/" }).send({ ok: true });
   });
+
+  /** Who is in is let in on a full disk as well. */
+  function seen({ tokenHash }: RoomSession): void {
+    try {
+      rooms.touchSession(tokenHash, now());
+    } catch (error) {
+      if (!isStorageFault(error)) throw error;
+    }
+  }
 
   function requestOf(request: FastifyRequest): Omit<DoorRequest, "name"> {
     const session = parts.sessionOf(request);

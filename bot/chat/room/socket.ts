@@ -2,6 +2,7 @@ import type { WebSocket } from "ws";
 import type { Command } from "../../../commands/define.ts";
 import { mayActAs } from "../../../store/shapes/person.ts";
 import type { Language } from "../../../store/shapes/language.ts";
+import { isStorageFault } from "../../../store/open.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomStore } from "../../../store/room.ts";
 import type { ChatHandlers } from "../port.ts";
@@ -32,6 +33,8 @@ export interface SocketParts {
   readonly keep: CallParts["keep"];
   readonly speed: number;
   handlers(): ChatHandlers;
+  /** Since when nothing can be recorded; null: it can. */
+  troubleSince(): number | null;
   now(): number;
 }
 
@@ -79,8 +82,9 @@ export function openPage(parts: SocketParts, socket: WebSocket, session: Admitte
     const message = isBinary ? undefined : readMessage(String(data));
     if (!message) return refuse("ERR_NOT_UNDERSTOOD");
     answer(parts, page, message).catch((error: unknown) => {
-      parts.log.error({ error: String(error), type: message.type }, "room message failed");
-      refuse("ERR_BROKE", message.type === "line" ? message.id : null);
+      parts.log.error({ err: error, type: message.type }, "room message failed");
+      const code = isStorageFault(error) ? "ERR_DISK" : "ERR_BROKE";
+      refuse(code, message.type === "line" ? message.id : null);
     });
   });
 }
@@ -90,6 +94,16 @@ function readMessage(text: string): FromPage | undefined {
     return fromPageSchema.safeParse(JSON.parse(text)).data;
   } catch {
     return undefined;
+  }
+}
+
+/** A page is let in on a full disk as well: it needs its film's times then more than ever. */
+function hearLanguage({ stores, log }: SocketParts, page: Page, language: Language): void {
+  try {
+    stores.members.hearLanguage(page.classId, page.personId, language);
+  } catch (error) {
+    if (!isStorageFault(error)) throw error;
+    log.error({ err: error }, "a page's language could not be kept");
   }
 }
 
@@ -115,7 +129,7 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
       return live.refreshPerson(page.classId, page.personId);
     }
     case "hello": {
-      if (message.language) parts.stores.members.hearLanguage(page.classId, page.personId, message.language);
+      if (message.language) hearLanguage(parts, page, message.language);
       const views = parts.viewOf(page.personId, page.classId);
       const plan = readyPlanOf(parts.stores, page.classId, page.personId, now());
       page.lastViews = JSON.stringify(views);
@@ -123,6 +137,8 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
       const facts = factsOf(parts, page.classId, page.personId);
       if (!facts) return dismiss(page);
       sendTo(page, { type: "welcome", facts, now: now(), views, plan });
+      const since = parts.troubleSince();
+      if (since !== null) sendTo(page, { type: "trouble", since });
       return live.catchUp(page, message.after);
     }
     case "line": {

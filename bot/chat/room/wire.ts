@@ -93,7 +93,13 @@ export interface WallRow extends PersonView {
 }
 
 export type RefusalCode =
-  LineFault["code"] | "ERR_TOO_FAST" | "ERR_NOT_UNDERSTOOD" | "ERR_NOT_YOURS" | "ERR_TOO_LONG" | "ERR_BROKE";
+  | LineFault["code"]
+  | "ERR_TOO_FAST"
+  | "ERR_NOT_UNDERSTOOD"
+  | "ERR_NOT_YOURS"
+  | "ERR_DISK"
+  | "ERR_TOO_LONG"
+  | "ERR_BROKE";
 
 export interface Refusal {
   readonly code: RefusalCode;
@@ -134,6 +140,8 @@ export type ToPage =
   | { readonly type: "taken"; readonly id: string }
   | { readonly type: "refused"; readonly id: string | null; readonly refusal: Refusal }
   | { readonly type: "pong"; readonly sentAt: number; readonly now: number }
+  /** Since when the room can call nobody, as nothing can be recorded; null: it can again. Pages call by themselves. */
+  | { readonly type: "trouble"; readonly since: number | null }
   | { readonly type: "present"; readonly count: number; readonly names: readonly string[] }
   /** The session is over: the page goes back to the door. `farewell`: this person was erased, and this is the last word to them. */
   | { readonly type: "gone"; readonly farewell: string | null };
@@ -148,6 +156,7 @@ export type DoorCode =
   | "ERR_BY_PASSPHRASE"
   | "ERR_RUN_OPEN"
   | "ERR_TOO_OFTEN"
+  | "ERR_DISK"
   | "ERR_NO_DEMO"
   | "ERR_ORIGIN"
   | "ERR_HOST"

@@ -3,8 +3,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { drawToken, hashToken } from "../../../bot/chat/room/secrets.ts";
 import { openStores } from "../../../store/index.ts";
 import { beginRun, prepare, refuses, STORE } from "../../support/faults.ts";
+import { openSocket } from "../../support/room-server.ts";
 import { startProcess, type BotProcess } from "../../support/process.ts";
 import { needing } from "../../support/needs.ts";
 import { makeDisk, type SmallDisk } from "../../support/tmpfs.ts";
@@ -106,9 +108,18 @@ describe("on a small disk of its own", needing("root's right to mount"), () => {
     "that fills while film is in the tank: nothing is said that can't be recorded; then it is, and says what was missed",
     { timeout: 60_000 },
     async () => {
-      prepare(disk.path, beginRun);
+      const token = drawToken();
+      let dueAts: number[] = [];
+      prepare(disk.path, (stores, classId) => {
+        beginRun(stores, classId);
+        const session = { tokenHash: hashToken(token), classId, personId: "room:mina", device: "Device" };
+        stores.rooms.addSession(session, Date.now());
+        dueAts = stores.cues.pending(1).map(({ dueAtMs }) => dueAtMs);
+      });
       const bot = start(disk.path);
-      await bot.ready;
+      const url = await bot.ready;
+      const page = await openSocket(url, `sinkside=${token}`);
+      page.send({ type: "hello", after: null });
       const said = (): { key: string; text: string }[] => {
         const stores = openStores(join(disk.path, "sinkside.db"));
         const rows = stores.db
@@ -128,7 +139,17 @@ describe("on a small disk of its own", needing("root's right to mount"), () => {
       expect(before).toBeGreaterThan(0);
       await wait(3000);
       expect(bot.child.exitCode, bot.output().slice(-3000)).toBeNull();
+      // A page that is there is told, and from which moment on it has to call by itself; so is one that comes now.
+      const late = await openSocket(url, `sinkside=${token}`);
+      late.send({ type: "hello", after: null, language: "de" });
+      const isTold = ({ since }: { since: number | null }): boolean => since !== null;
+      for (const { hears } of [page, late]) {
+        const { since } = await hears("trouble", isTold);
+        expect(dueAts.some((dueAt) => dueAt > (since ?? 0) && dueAt <= Date.now())).toBe(true);
+      }
+      expect((await fetch(`${url}/api/me`, { headers: { cookie: `sinkside=${token}` } })).status).toBe(200);
       disk.free();
+      await page.hears("trouble", ({ since }) => since === null);
       await until(() => said().some(({ key }) => key.includes("n")), 40_000);
       // One clear sentence each time it fills, none each second, and one where it is over.
       const told = bot

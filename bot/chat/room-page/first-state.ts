@@ -1,0 +1,21 @@
+import { readKept } from "./kept.ts";
+import { NOTHING_OF_ANYBODY, type State } from "./state.ts";
+import { guessLanguage } from "./words.ts";
+
+/** What a page knows as it opens: what is kept on this device, and nothing of anybody. */
+export function firstState(): State {
+  return {
+    door: null,
+    isUnreachable: false,
+    ...NOTHING_OF_ANYBODY,
+    isFeedCut: false,
+    farewell: null,
+    cards: [],
+    present: { count: 0, names: [] },
+    fault: null,
+    answered: readKept("answered", {}),
+    theme: readKept("theme", "auto"),
+    language: readKept("language", guessLanguage(navigator.languages)),
+    isSoundOn: readKept("sound", true),
+  };
+}
