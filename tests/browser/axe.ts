@@ -4,7 +4,7 @@ import type { Page } from "playwright-core";
 
 const source = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-interface AxeResults {
+export interface AxeResults {
   readonly violations: readonly {
     readonly id: string;
     readonly impact: string | null;
@@ -12,13 +12,17 @@ interface AxeResults {
   }[];
 }
 
-/** What axe-core finds serious or critical on the page as it is now, in words; checks WCAG 2.2 A and AA. */
+/** Runs in the browser: checks WCAG 2.2 A and AA. */
+export const RUN_AXE = `axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] })`;
+
+/** What axe-core finds serious or critical on the page as it is now, in words. */
 export async function findBarriers(page: Page): Promise<string[]> {
   await page.evaluate(source);
-  const results = (await page.evaluate(
-    `axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] })`,
-  )) as AxeResults;
-  return results.violations
+  return listBarriers((await page.evaluate(RUN_AXE)) as AxeResults);
+}
+
+export function listBarriers({ violations }: AxeResults): string[] {
+  return violations
     .filter(({ impact }) => impact === "serious" || impact === "critical")
     .flatMap(({ id, nodes }) =>
       nodes.map(({ target, failureSummary }) => `${id} at ${target.join(" ")}: ${failureSummary ?? ""}`),

@@ -29,17 +29,24 @@ export function openRoomForEach(): void {
     [browser, pageDir] = await Promise.all([launch(), buildPage()]);
   }, 60_000);
   afterAll(() => browser?.close());
+  openRoomBehind(() => pageDir);
+  afterEach(async () => {
+    for (const context of browser.contexts()) await context.close();
+  });
+}
+
+/** A fresh room for each test, whatever browser looks at it. */
+export function openRoomBehind(pageDirOf: () => string): void {
   beforeEach(async () => {
     const prepare = (stores: RoomServer["stores"], now: number): void => {
       inventDemo(stores, "UTC", now);
       stores.classes.add("room:1", "Tuesday class", "UTC", false, now);
     };
-    room = await startRoom({ pageDir }, prepare, createRunningClock());
+    room = await startRoom({ pageDir: pageDirOf() }, prepare, createRunningClock());
     beating = setInterval(() => void room.pass(0), 200);
   });
   afterEach(async () => {
     clearInterval(beating);
-    for (const context of browser.contexts()) await context.close();
     await room.stop();
   });
 }

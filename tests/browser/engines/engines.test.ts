@@ -1,0 +1,139 @@
+import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
+import { englishIn } from "../../support/english.ts";
+import { needing } from "../../support/needs.ts";
+import { buildPage } from "../browser.ts";
+import { openRoomBehind, planFor, QUICK, room } from "../room-behind.ts";
+import type { Hand, LaunchedEngine, OpenOptions } from "./hand.ts";
+import { CHROMIUM, FIREFOX } from "./playwright.ts";
+import {
+  count,
+  findBarriers,
+  gone,
+  joinDemo,
+  pickGerman,
+  pressAt,
+  read,
+  say,
+  see,
+  shoot,
+  until,
+} from "./steps.ts";
+import { WEBKIT } from "./webkit.ts";
+
+/* The way through a film, in each engine that students' phones have. */
+
+let pageDir: string;
+const PLAN = "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1";
+
+describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
+  describe("a student", { timeout: 120_000, ...needing(...needs) }, () => {
+    let engine: LaunchedEngine;
+    let hands: Hand[] = [];
+    beforeAll(async () => {
+      [engine, pageDir] = await Promise.all([launch(), buildPage()]);
+    }, 60_000);
+    afterAll(() => engine.close());
+    openRoomBehind(() => pageDir);
+    afterEach(async () => {
+      const open = hands;
+      hands = [];
+      for (const hand of open) await hand.close();
+    });
+
+    async function open(options?: OpenOptions): Promise<Hand> {
+      const hand = await engine.open(room.url, options);
+      hands.push(hand);
+      return hand;
+    }
+
+    test("joins, plans, starts, is called, is called again, and changes the bath", async () => {
+      const hand = await open();
+      await joinDemo(hand, "Mina");
+      await say(hand, PLAN);
+      await see(hand, ".run.is-planned");
+      // The number first: 9:00 at 20 °C is the row of the demo's invented sheet.
+      expect(await read(hand, ".entry.is-reply strong")).toContain("9:00");
+      await shoot(hand, "plan");
+      await pressAt(hand, ".run.is-planned .key.main");
+      await pressAt(hand, ".run.is-waiting .key.main");
+      await see(hand, "dialog.cue");
+      expect(await read(hand, "dialog.cue .cue-words")).toContain("30 s");
+      await shoot(hand, "call");
+      await answer(hand);
+      await until(hand, `/^8:/.test(document.querySelector(".countdown .digits")?.textContent)`);
+      expect(await hand.complaints()).toEqual([]);
+    });
+
+    test("is called every few seconds, answers, and changes the bath before its time", async () => {
+      const hand = await open();
+      await joinDemo(hand, "Mina");
+      await beginQuick(hand, "Mina");
+      for (let call = 1; call <= 2; call += 1) {
+        await see(hand, "dialog.cue");
+        await answer(hand);
+      }
+      expect(await count(hand, ".entry.is-cue")).toBeGreaterThanOrEqual(2);
+      // So early it asks back.
+      await pressAt(hand, ".run.is-running .key");
+      await pressAt(hand, ".entry.is-reply:last-of-type .key");
+      await until(hand, `document.querySelector(".run h3")?.textContent.includes("Rinse")`);
+      await shoot(hand, "rinse");
+      expect(await hand.complaints()).toEqual([]);
+    });
+
+    test("loads the page anew in the middle of a run, and goes on where the film is", async () => {
+      const hand = await open();
+      await joinDemo(hand, "Mina");
+      await beginQuick(hand, "Mina");
+      await see(hand, "dialog.cue");
+      await answer(hand);
+      await hand.reload();
+      await see(hand, ".run.is-running .countdown");
+      // The next call comes to the page as it is now.
+      await see(hand, "dialog.cue");
+      await answer(hand);
+      expect(await hand.complaints()).toEqual([]);
+    });
+
+    test("with two tanks reads German, and each tank calls", async () => {
+      const hand = await open();
+      await joinDemo(hand, "Lena");
+      await pickGerman(hand);
+      await beginQuick(hand, "Lena", 2);
+      await beginQuick(hand, "Lena", 3);
+      const called = new Set<string>();
+      for (let call = 0; call < 8 && called.size < 2; call += 1) {
+        const head = await read(hand, "dialog.cue .cue-head");
+        expect(englishIn(await read(hand, "dialog.cue"))).toEqual([]);
+        called.add(/Dose \d/.exec(head)?.[0] ?? head);
+        if (call === 0) await shoot(hand, "german-call");
+        await answer(hand);
+      }
+      expect([...called].sort()).toEqual(["Dose 2", "Dose 3"]);
+      expect(await hand.complaints()).toEqual([]);
+    });
+
+    test("meets no barrier at the door, in the room, in a call", async () => {
+      const hand = await open();
+      expect(await findBarriers(hand), "door").toEqual([]);
+      await joinDemo(hand, "Mina");
+      expect(await findBarriers(hand), "empty room").toEqual([]);
+      await beginQuick(hand, "Mina");
+      await see(hand, "dialog.cue");
+      expect(await findBarriers(hand), "call").toEqual([]);
+    });
+  });
+});
+
+/** Twelve calls in a minute of developer. */
+async function beginQuick(hand: Hand, name: string, tank = 2): Promise<void> {
+  planFor(name, { ...QUICK, tank });
+  await say(hand, "/run start");
+  await pressAt(hand, ".run.is-waiting .key.main");
+}
+
+/** The way one would: by the first key, as soon as the call takes an answer. */
+async function answer(hand: Hand): Promise<void> {
+  await pressAt(hand, "dialog.cue .key");
+  await gone(hand, "dialog.cue");
+}

@@ -1,0 +1,111 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join } from "node:path";
+import { setTimeout as wait } from "node:timers/promises";
+import { de } from "../../../bot/chat/room-page/words.de.ts";
+import { en } from "../../../bot/chat/room-page/words.en.ts";
+import { SHOTS } from "../browser.ts";
+import { listBarriers, RUN_AXE, type AxeResults } from "../axe.ts";
+import type { Hand } from "./hand.ts";
+
+/* What a person does at the page, in steps that every engine takes. */
+
+/** Far longer than anything takes on a machine that is busy; nothing is measured by it. */
+const PATIENCE_MS = 15_000;
+const LOOK_MS = 50;
+
+/** Waits until an expression in the page holds; its value. */
+export async function until<T>(hand: Hand, expression: string, what = expression): Promise<T> {
+  const end = performance.now() + PATIENCE_MS;
+  for (;;) {
+    const value = await hand.ask<T>(expression);
+    if (value) return value;
+    if (performance.now() > end)
+      throw new Error(`${hand.engine}: never came: ${what}; the page says:\n${await readPage(hand)}`);
+    await wait(LOOK_MS);
+  }
+}
+
+export const readPage = (hand: Hand): Promise<string> => hand.ask("document.body.innerText");
+
+const quote = (text: string): string => JSON.stringify(text);
+/** What is in front: an open dialog hides all that is behind it. */
+const FRONT = `([...document.querySelectorAll("dialog[open]")].at(-1) ?? document)`;
+const keyNamed = (name: string): string =>
+  `([...${FRONT}.querySelectorAll("button")].find((key) => !key.disabled && key.offsetParent !== null && key.textContent.trim() === ${quote(name)}) ?? null)`;
+const fieldNamed = (label: string): string =>
+  `([...${FRONT}.querySelectorAll("input, textarea, select")].find((field) => [...(field.labels ?? [])].some((each) => each.textContent.trim().startsWith(${quote(label)})) || field.getAttribute("aria-label") === ${quote(label)}) ?? null)`;
+const elementAt = (selector: string): string => `document.querySelector(${quote(selector)})`;
+
+async function tap(hand: Hand, finder: string): Promise<void> {
+  const end = performance.now() + PATIENCE_MS;
+  for (;;) {
+    await until(hand, `(${finder}) !== null`, finder);
+    try {
+      return await hand.click(finder);
+    } catch (error) {
+      // It moved, or was drawn anew, between looking and pressing.
+      if (performance.now() > end) throw error;
+      await wait(LOOK_MS);
+    }
+  }
+}
+
+/** Presses the key with these words on it. */
+export const press = (hand: Hand, name: string): Promise<void> => tap(hand, keyNamed(name));
+
+/** Presses what stands at a place of the page. */
+export const pressAt = (hand: Hand, selector: string): Promise<void> => tap(hand, elementAt(selector));
+
+export async function fill(hand: Hand, label: string, text: string): Promise<void> {
+  await until(hand, `${fieldNamed(label)} !== null`, `a field ${label}`);
+  await hand.type(fieldNamed(label), text);
+}
+
+export const see = (hand: Hand, selector: string): Promise<unknown> =>
+  until(hand, `${elementAt(selector)} !== null`, selector);
+
+export const gone = (hand: Hand, selector: string): Promise<unknown> =>
+  until(hand, `${elementAt(selector)} === null`, `no more ${selector}`);
+
+export const read = (hand: Hand, selector: string): Promise<string> =>
+  until(hand, `${elementAt(selector)}?.textContent`, selector);
+
+export const count = (hand: Hand, selector: string): Promise<number> =>
+  hand.ask(`document.querySelectorAll(${quote(selector)}).length`);
+
+/** Types a line as a practised hand does, and sends it. */
+export async function say(hand: Hand, line: string): Promise<void> {
+  const input = `document.querySelector("[role=combobox]")`;
+  await until(hand, `${input} !== null`, "the line to type");
+  await hand.type(input, line);
+  await hand.press("Escape");
+  await hand.press("Enter");
+}
+
+export async function joinDemo(hand: Hand, name: string): Promise<void> {
+  await fill(hand, en.door.yourName, name);
+  await press(hand, en.door.demoStudent);
+  await see(hand, ".link.is-open");
+}
+
+/** In the menu, as one does on a phone that speaks another language. */
+export async function pickGerman(hand: Hand): Promise<void> {
+  await press(hand, en.menu.open);
+  await tap(hand, fieldNamed(de.languageName));
+  await until(hand, `document.documentElement.lang === "de"`);
+  await press(hand, de.menu.close);
+  await gone(hand, "dialog.sheet");
+}
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** What axe-core finds serious or critical, in words. */
+export async function findBarriers(hand: Hand): Promise<string[]> {
+  await hand.run(axe);
+  return listBarriers(await hand.ask<AxeResults>(RUN_AXE));
+}
+
+export async function shoot(hand: Hand, name: string): Promise<void> {
+  writeFileSync(join(SHOTS, `${hand.engine}-${name}.png`), await hand.shoot());
+}
