@@ -1,4 +1,4 @@
-import Database from "better-sqlite3";
+import { openDriver, type Db } from "./driver.ts";
 import { MIGRATIONS } from "./migrations.ts";
 import { StoreError } from "./open.ts";
 
@@ -21,7 +21,7 @@ export interface Holding {
  * @throws the driver's error, as where the disk is full.
  */
 export function copyStore(path: string, to: string): void {
-  const db = new Database(path, { fileMustExist: true, readonly: true, timeout: 5000 });
+  const db = openDriver(path, { fileMustExist: true, readonly: true, timeout: 5000 });
   try {
     db.prepare("vacuum into ?").run(to);
   } finally {
@@ -34,9 +34,9 @@ export function copyStore(path: string, to: string): void {
  * @throws StoreError where it is damaged, empty, newer than this program or no store at all.
  */
 export function inspectStore(path: string): Holding {
-  let db: Database.Database;
+  let db: Db;
   try {
-    db = new Database(path, { fileMustExist: true, readonly: true, timeout: 5000 });
+    db = openDriver(path, { fileMustExist: true, readonly: true, timeout: 5000 });
   } catch {
     throw new StoreError("ERR_NO_STORE", `There is no store at ${path}, or it can't be read.`);
   }
@@ -50,7 +50,7 @@ export function inspectStore(path: string): Holding {
   }
 }
 
-function inspect(db: Database.Database, path: string): Holding {
+function inspect(db: Db, path: string): Holding {
   const faults = db.pragma("integrity_check(3)") as { integrity_check: string }[];
   if (faults[0]?.integrity_check !== "ok") {
     const first = faults[0]?.integrity_check ?? "it could not be examined";
@@ -82,7 +82,7 @@ function inspect(db: Database.Database, path: string): Holding {
   };
 }
 
-function newestIn(db: Database.Database): number | null {
+function newestIn(db: Db): number | null {
   const row = db
     .prepare(
       `select max(at) as at from (
@@ -97,7 +97,7 @@ function newestIn(db: Database.Database): number | null {
 /** Whether the file is a store at all: false for a new, an emptied, or a half-copied one. Damage is not told here. */
 export function isWritten(path: string): boolean {
   try {
-    const db = new Database(path, { fileMustExist: true, readonly: true, timeout: 5000 });
+    const db = openDriver(path, { fileMustExist: true, readonly: true, timeout: 5000 });
     try {
       return (db.pragma("user_version", { simple: true }) as number) > 0;
     } finally {

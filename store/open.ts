@@ -1,7 +1,7 @@
-import Database from "better-sqlite3";
+import { openDriver, type Db } from "./driver.ts";
 import { MIGRATIONS } from "./migrations.ts";
 
-export type Db = Database.Database;
+export type { Db };
 
 /** A store that cannot be used; the sentence says what is wrong and what to do. */
 export class StoreError extends Error {
@@ -21,7 +21,7 @@ export class StoreError extends Error {
 export function openDb(path: string): Db {
   let db: Db;
   try {
-    db = new Database(path);
+    db = openDriver(path);
     db.pragma("journal_mode = WAL");
   } catch (error) {
     throw explainOpening(path, error);

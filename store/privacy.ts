@@ -132,7 +132,7 @@ function redactColumn(
     .prepare<[object], { id: number; value: string }>(
       `select ${key} as id, ${name} as value from ${table} where ${ofClass} and ${name} is not null and ${name} <> ''`,
     )
-    .iterate({ classId });
+    .all({ classId });
   const changed: { id: number; value: string }[] = [];
   const wanted = [...names.whole, ...names.parts].map((each) =>
     JSON.stringify(each).slice(1, -1).toLowerCase(),

@@ -1,5 +1,5 @@
-import Database from "better-sqlite3";
-import type { Db } from "./open.ts";
+import { openDriver, type Db } from "./driver.ts";
+import { StoreError } from "./open.ts";
 
 /* The store as a file: what it has ever held, who holds it, copies of it, its log, and a lock beside it. */
 
@@ -67,7 +67,7 @@ export function createUpkeepStore(db: Db): UpkeepStore {
  * transaction, so that a killed process lets go at once, and nothing has to time out. undefined: somebody else has it.
  */
 export function lockFile(path: string): { release(): void } | undefined {
-  const file = new Database(path, { timeout: 0 });
+  const file = openDriver(path, { timeout: 0 });
   try {
     file.exec("begin exclusive");
   } catch (error) {
@@ -85,7 +85,7 @@ export function lockFile(path: string): { release(): void } | undefined {
 
 /** A second connection that moves what it can of the log into the store without making anybody wait. */
 export function openTidying(path: string): { tidy(): void; close(): void } {
-  const db = new Database(path, { fileMustExist: true, timeout: 0 });
+  const db = openDriver(path, { fileMustExist: true, timeout: 0 });
   return { tidy: () => void db.pragma("wal_checkpoint(PASSIVE)"), close: () => void db.close() };
 }
 
@@ -103,7 +103,7 @@ function findDamage(db: Db): string | undefined {
 
 /** The same of a store that others have open, looked at through a connection that only reads. */
 export function findDamageAt(path: string): string | undefined {
-  const db = new Database(path, { fileMustExist: true, readonly: true, timeout: 5000 });
+  const db = openDriver(path, { fileMustExist: true, readonly: true, timeout: 5000 });
   try {
     return findDamage(db);
   } finally {

@@ -28,26 +28,24 @@ const PLAN = "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tan
 describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
   describe("a student", { timeout: 120_000, ...needing(...needs) }, () => {
     let engine: LaunchedEngine;
-    let hands: Hand[] = [];
+    const hands: Hand[] = [];
     beforeAll(async () => {
       [engine, pageDir] = await Promise.all([launch(), buildPage()]);
     }, 60_000);
     afterAll(() => engine.close());
     openRoomBehind(() => pageDir);
     afterEach(async () => {
-      const open = hands;
-      hands = [];
-      for (const hand of open) await hand.close();
+      for (const hand of hands.splice(0)) await hand.close();
     });
 
-    async function open(options?: OpenOptions): Promise<Hand> {
+    async function openPage(options?: OpenOptions): Promise<Hand> {
       const hand = await engine.open(room.url, options);
       hands.push(hand);
       return hand;
     }
 
     test("joins, plans, starts, is called, is called again, and changes the bath", async () => {
-      const hand = await open();
+      const hand = await openPage();
       await joinDemo(hand, "Mina");
       await say(hand, PLAN);
       await see(hand, ".run.is-planned");
@@ -65,7 +63,7 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
     });
 
     test("is called every few seconds, answers, and changes the bath before its time", async () => {
-      const hand = await open();
+      const hand = await openPage();
       await joinDemo(hand, "Mina");
       await beginQuick(hand, "Mina");
       for (let call = 1; call <= 2; call += 1) {
@@ -82,7 +80,7 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
     });
 
     test("loads the page anew in the middle of a run, and goes on where the film is", async () => {
-      const hand = await open();
+      const hand = await openPage();
       await joinDemo(hand, "Mina");
       await beginQuick(hand, "Mina");
       await see(hand, "dialog.cue");
@@ -96,11 +94,18 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
     });
 
     test("with two tanks reads German, and each tank calls", async () => {
-      const hand = await open();
+      const hand = await openPage();
       await joinDemo(hand, "Lena");
       await pickGerman(hand);
-      await beginQuick(hand, "Lena", 2);
-      await beginQuick(hand, "Lena", 3);
+      for (const tank of [2, 3]) {
+        planFor("Lena", { ...QUICK, tank });
+        await say(hand, "/run start");
+        await until(hand, `document.querySelectorAll(".run.is-waiting").length === ${tank - 1}`);
+      }
+      await pressAt(hand, ".run.is-waiting .key.main");
+      await see(hand, "dialog.cue");
+      await answer(hand);
+      await pressAt(hand, ".run.is-waiting .key.main");
       const called = new Set<string>();
       for (let call = 0; call < 8 && called.size < 2; call += 1) {
         const head = await read(hand, "dialog.cue .cue-head");
@@ -114,7 +119,7 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
     });
 
     test("meets no barrier at the door, in the room, in a call", async () => {
-      const hand = await open();
+      const hand = await openPage();
       expect(await findBarriers(hand), "door").toEqual([]);
       await joinDemo(hand, "Mina");
       expect(await findBarriers(hand), "empty room").toEqual([]);

@@ -35,6 +35,8 @@ const keyNamed = (name: string): string =>
   `([...${FRONT}.querySelectorAll("button")].find((key) => !key.disabled && key.offsetParent !== null && key.textContent.trim() === ${quote(name)}) ?? null)`;
 const fieldNamed = (label: string): string =>
   `([...${FRONT}.querySelectorAll("input, textarea, select")].find((field) => [...(field.labels ?? [])].some((each) => each.textContent.trim().startsWith(${quote(label)})) || field.getAttribute("aria-label") === ${quote(label)}) ?? null)`;
+const labelNamed = (words: string): string =>
+  `([...${FRONT}.querySelectorAll("label")].find((label) => label.textContent.trim() === ${quote(words)}) ?? null)`;
 const elementAt = (selector: string): string => `document.querySelector(${quote(selector)})`;
 
 async function tap(hand: Hand, finder: string): Promise<void> {
@@ -92,7 +94,7 @@ export async function joinDemo(hand: Hand, name: string): Promise<void> {
 /** In the menu, as one does on a phone that speaks another language. */
 export async function pickGerman(hand: Hand): Promise<void> {
   await press(hand, en.menu.open);
-  await tap(hand, fieldNamed(de.languageName));
+  await tap(hand, labelNamed(de.languageName));
   await until(hand, `document.documentElement.lang === "de"`);
   await press(hand, de.menu.close);
   await gone(hand, "dialog.sheet");

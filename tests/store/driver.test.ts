@@ -1,0 +1,45 @@
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { countKept, openDriver, type Db } from "../../store/driver.ts";
+import { createRoom } from "../support/room.ts";
+
+let db: Db;
+beforeEach(() => void (db = openDriver(":memory:")));
+afterEach(() => void db.close());
+
+test("a statement is made once, and asked again gives what is there now", () => {
+  db.exec("create table bottles (name text)");
+  const first = db.prepare("select name from bottles");
+  db.prepare("insert into bottles values (?)").run("House Fix");
+  expect(db.prepare("select name from bottles")).toBe(first);
+  expect(first.all()).toEqual([{ name: "House Fix" }]);
+});
+
+test("a pragma answers as the driver does: rows, one value, or nothing", () => {
+  expect(db.pragma("user_version")).toEqual([{ user_version: 0 }]);
+  expect(db.pragma("user_version", { simple: true })).toBe(0);
+  expect(db.pragma("user_version = 7")).toBeUndefined();
+  expect(db.pragma("user_version", { simple: true })).toBe(7);
+});
+
+test("a setting that is set, changed and set again holds each time", () => {
+  for (const isOn of [1, 0, 1]) {
+    db.pragma(`foreign_keys = ${isOn === 1 ? "ON" : "OFF"}`);
+    expect(db.pragma("foreign_keys", { simple: true })).toBe(isOn);
+  }
+});
+
+test("what is kept does not grow with what is done", async () => {
+  const room = createRoom();
+  const evening = async (): Promise<void> => {
+    await room.says("Mina", "/help");
+    await room.says("Mina", "/roll find Lantern");
+    await room.says("Mina", "/mine show");
+    await room.pass(5);
+  };
+  await evening();
+  await evening();
+  const before = countKept();
+  await evening();
+  await evening();
+  expect(countKept()).toBe(before);
+});
