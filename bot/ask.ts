@@ -1,4 +1,3 @@
-import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { lineFormsOf } from "../commands/define.ts";
@@ -17,6 +16,7 @@ import { readConfig } from "./process/config.ts";
 import { DEMO_KEY } from "./demo/demo.ts";
 import { openDemo } from "./demo/evening.ts";
 import { type Answered, createDispatch } from "./calls/dispatch.ts";
+import { makeDataFolder } from "./disk/folder.ts";
 import { refuseEmptied } from "./disk/guard.ts";
 import { createLog } from "./process/log.ts";
 
@@ -51,7 +51,7 @@ function main(): number {
   const config = readConfig(process.env);
   if (!config.ok) return complain(config.fault.join("\n"));
   try {
-    mkdirSync(config.value.SINKSIDE_DATA, { recursive: true });
+    makeDataFolder(config.value.SINKSIDE_DATA);
     const path = join(config.value.SINKSIDE_DATA, "sinkside.db");
     refuseEmptied(path, backupFolderOf(config.value));
     const stores = openStores(path);

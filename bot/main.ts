@@ -1,6 +1,7 @@
 import { StoreError } from "../store/open.ts";
 import { certificateFaults, readConfig } from "./process/config.ts";
 import { createLog } from "./process/log.ts";
+import { watchForStop } from "./process/stopping.ts";
 import { startBot, type Running } from "./start.ts";
 
 /* The process. Exit codes, for whoever supervises it: */
@@ -16,6 +17,11 @@ const EXIT = {
   /** The chat rejects the token (EX_NOPERM). */
   token: 77,
 } as const;
+
+const STORE_EXIT: Readonly<Record<string, number>> = {
+  ERR_STORE_HELD: EXIT.held,
+  ERR_DATA_PATH: EXIT.config,
+};
 
 /** Nothing may keep a process alive that was told to stop. */
 const HARD_STOP_MS = 5000;
@@ -38,8 +44,8 @@ async function main(): Promise<void> {
       .then((running) => running?.stop())
       .finally(() => process.exit(code));
   };
-  process.on("SIGTERM", () => stop(0, "Stopping."));
-  process.on("SIGINT", () => stop(0, "Stopping."));
+  const isUnderNpm = process.env["npm_lifecycle_event"] !== undefined;
+  watchForStop({ isUnderNpm, onStop: () => stop(0, "Stopping.") });
   process.on("unhandledRejection", (error) =>
     log.error({ err: error }, "a promise was rejected and nobody looked"),
   );
@@ -64,8 +70,7 @@ async function main(): Promise<void> {
 }
 
 function explain(error: unknown, port: number): [number, string] {
-  if (error instanceof StoreError)
-    return [error.code === "ERR_STORE_HELD" ? EXIT.held : EXIT.store, error.message];
+  if (error instanceof StoreError) return [STORE_EXIT[error.code] ?? EXIT.store, error.message];
   const { code, message } = error as { code?: string; message?: string };
   if (/^SQLITE_(FULL|IOERR)/.test(code ?? ""))
     return [EXIT.store, "The disk of the store is full or failing. Free some space and start again."];

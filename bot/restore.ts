@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, statSync } from "node:fs";
+import { existsSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { countOf } from "../commands/speech/wording.ts";
@@ -6,6 +6,7 @@ import { inspectStore } from "../store/backup.ts";
 import { StoreError } from "../store/open.ts";
 import { backupFolderOf, describeHolding, formatBytes, storePathOf } from "./disk/backup.ts";
 import { readConfig, type Config } from "./process/config.ts";
+import { makeDataFolder, refuseFile } from "./disk/folder.ts";
 import { listBackups } from "./disk/guard.ts";
 import { putBack } from "./disk/restore-put.ts";
 
@@ -30,6 +31,7 @@ function main(): number {
     });
     const [wanted, ...more] = positionals;
     if (values.help || more.length > 0) return complain(USAGE, values.help ? DONE : REFUSED);
+    refuseFile(config.value.SINKSIDE_DATA);
     return wanted === undefined ? list(config.value) : restore(wanted, values.replace, config.value);
   } catch (error) {
     if (error instanceof StoreError) return complain(error.message, REFUSED);
@@ -63,7 +65,7 @@ function restore(wanted: string, replaces: boolean, config: Config): number {
   const path = wanted === "newest" ? newestWhole(backupFolderOf(config)) : wanted;
   if (path === undefined) return complain(`No backup in ${backupFolderOf(config)} is whole.`, REFUSED);
   if (!existsSync(path)) return complain(`There is no file ${path}.`, REFUSED);
-  mkdirSync(config.SINKSIDE_DATA, { recursive: true });
+  makeDataFolder(config.SINKSIDE_DATA);
   const storePath = storePathOf(config);
   const { holding, stopped, unsaid, aside } = putBack(path, storePath, replaces, Date.now());
   const lines = [`Brought back ${path} to ${storePath}: ${describeHolding(holding)}.`];

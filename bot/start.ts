@@ -1,4 +1,3 @@
-import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import type { Stores } from "../store/index.ts";
 import { backupFolderOf } from "./disk/backup.ts";
@@ -13,6 +12,7 @@ import type { Config } from "./process/config.ts";
 import { createDeliverer } from "./deliver/deliver.ts";
 import { isStorageFault } from "../store/open.ts";
 import { type Guard, openGuarded, tapLog, watchStore, withReserve } from "./disk/guard.ts";
+import { makeDataFolder } from "./disk/folder.ts";
 import { takeLock } from "./disk/lock.ts";
 import type { Log } from "./process/log.ts";
 import type { Operations } from "./watch/metrics-open.ts";
@@ -40,7 +40,7 @@ export async function startBot(
   given: Log,
   onFatal: (sentence: string, cause: "chat" | "store" | "first") => void,
 ): Promise<Running> {
-  mkdirSync(config.SINKSIDE_DATA, { recursive: true });
+  makeDataFolder(config.SINKSIDE_DATA);
   const path = join(config.SINKSIDE_DATA, "sinkside.db");
   let operations: Operations | undefined;
   let guard: Guard | undefined;

@@ -232,6 +232,9 @@ export const ERRORS = {
   ERR_SHARDS: ["operator", "the number of processes can't be changed so"],
   ERR_STORE_GONE: ["operator", "the store that was here is gone or emptied"],
   ERR_STORE_HELD: ["operator", "another process holds the store"],
+  ERR_LOCK_FILE: ["operator", "the file that locks the store holds something else"],
+  ERR_DATA_PATH: ["operator", "a file is where the data folder should be"],
+  ERR_DATA_FOLDER: ["operator", "the data folder can't be made"],
   ERR_STORE_THERE: ["operator", "a store is there already, and is not overwritten unasked"],
 } as const satisfies Readonly<Record<`ERR_${string}`, readonly [who: Who, meaning: string]>>;
 

@@ -3,6 +3,8 @@ import { StoreError } from "./open.ts";
 
 /* The store as a file: what it has ever held, who holds it, copies of it, its log, and a lock beside it. */
 
+const isDamage = /^SQLITE_(CORRUPT|NOTADB)/;
+
 /** The process that calls the store's cues. */
 export interface Owner {
   readonly pid: number;
@@ -65,6 +67,7 @@ export function createUpkeepStore(db: Db): UpkeepStore {
 /**
  * Locks a file beside the store until it is let go or the process ends: the lock is the file system's own, held by an open
  * transaction, so that a killed process lets go at once, and nothing has to time out. undefined: somebody else has it.
+ * @throws StoreError ERR_LOCK_FILE where the file is no lock.
  */
 export function lockFile(path: string): { release(): void } | undefined {
   const file = openDriver(path, { timeout: 0 });
@@ -72,8 +75,13 @@ export function lockFile(path: string): { release(): void } | undefined {
     file.exec("begin exclusive");
   } catch (error) {
     file.close();
-    if ((error as { code?: string }).code === "SQLITE_BUSY") return undefined;
-    throw error;
+    const { code = "" } = error as { code?: string };
+    if (code === "SQLITE_BUSY") return undefined;
+    if (!isDamage.test(code)) throw error;
+    throw new StoreError(
+      "ERR_LOCK_FILE",
+      `The lock file ${path} holds something else than a lock. Make sure no other Sinkside uses this folder, remove that file and start again.`,
+    );
   }
   return {
     release() {
@@ -88,8 +96,6 @@ export function openTidying(path: string): { tidy(): void; close(): void } {
   const db = openDriver(path, { fileMustExist: true, timeout: 0 });
   return { tidy: () => void db.pragma("wal_checkpoint(PASSIVE)"), close: () => void db.close() };
 }
-
-const isDamage = /^SQLITE_(CORRUPT|NOTADB)/;
 
 function findDamage(db: Db): string | undefined {
   try {

@@ -8,7 +8,7 @@ export interface Lock {
 /**
  * Makes this process the one that owns the store's cues.
  * Others may still read and write the store; they call no cues.
- * @throws StoreError ERR_STORE_HELD where another process has it, naming that process.
+ * @throws StoreError ERR_STORE_HELD where another process has it, naming that process; ERR_LOCK_FILE where the file is no lock.
  */
 export function takeLock(storePath: string, upkeep: UpkeepStore, owner: Owner): Lock {
   const lock = lockFile(`${storePath}.lock`);
