@@ -16,6 +16,7 @@ import { createDispatch } from "./calls/dispatch.ts";
 import { createEraser } from "./rounds/eraser.ts";
 import { createRetention } from "./rounds/retention.ts";
 import type { Log } from "./process/log.ts";
+import { createLostChats } from "./watch/lost-chats.ts";
 import { renderPicture } from "./chat/picture.ts";
 
 /* Everything but the cues: the chats and what people say in them. It takes a while to load, and cues don't wait for it. */
@@ -41,6 +42,8 @@ export interface Chats {
   readonly room: Room | null;
   /** https of the room's own; null: none. */
   readonly certificate: LiveCertificate | null;
+  /** Chats that can go on no longer, and why. */
+  lost(): Readonly<Record<string, string>>;
   /** Runs of this class have changed. */
   refresh(classId: number): void;
   /** Takes nothing new. */
@@ -72,6 +75,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
     stores,
     clock,
     log,
+    zone: config.SINKSIDE_ZONE,
     onChange(classId) {
       refresh(classId);
       rearm();
@@ -79,8 +83,14 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
   });
   // As they are now: whoever stops takes them out of use first.
   const opened = [...ports.values()];
-  const handlers: ChatHandlers = { onCommand: dispatch.onCommand, onComplete: dispatch.onComplete, onFatal };
-  await room?.start(handlers);
+  const losses = createLostChats({ stores, clock, log, ports, onOwed: rearm });
+  const handlersOf = (port: ChatPort): ChatHandlers => ({
+    onCommand: dispatch.onCommand,
+    onComplete: dispatch.onComplete,
+    // Where there is a room, there is somebody else to serve.
+    onFatal: (sentence) => (room ? losses.lose(port, sentence) : onFatal(sentence)),
+  });
+  await room?.start(handlersOf(room));
   digest.start();
   boards.start();
   eraser.start();
@@ -88,7 +98,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
   for (const port of ports.values()) {
     if (port === room) continue;
     port
-      .start(handlers)
+      .start(handlersOf(port))
       .catch((error: unknown) => log.error({ chat: port.chat, err: error }, "a chat could not start"));
   }
   rearm();
@@ -96,6 +106,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
   return {
     room,
     certificate,
+    lost: losses.all,
     refresh,
     quiet() {
       digest.stop();

@@ -72,7 +72,9 @@ export async function startBot(
     ports,
     // Before it is there, and once it is gone: what it is to say then is for the next process.
     isAwaited: (chat) =>
-      (chats === undefined || isStopping) && chat === "discord" && config.DISCORD_TOKEN !== undefined,
+      (chats === undefined || isStopping || chat in chats.lost()) &&
+      chat === "discord" &&
+      config.DISCORD_TOKEN !== undefined,
     onSettled: () => beat.rearm(),
     onSaid: (owed, now) => operations?.metrics?.onSaid(owed, now),
   });
@@ -98,7 +100,7 @@ export async function startBot(
     openDemo(stores, config.SINKSIDE_ZONE, clock, log);
   }
   const onGone = (): void => onFatal("The first process of this bot is gone.", "first");
-  const role = await takeShard({ config, stores, log, onFatal: onChatFatal, onGone });
+  const role = await takeShard({ config, stores, log, onGone });
   role?.started();
   const { openChats } = await import("./chats.ts");
   const { shard } = role ?? {};
@@ -115,6 +117,7 @@ export async function startBot(
     log,
     ports,
     certificateDaysLeft,
+    lostChats: chats.lost,
   });
 
   return {

@@ -16,7 +16,7 @@ const rowSchema = z
 
 export interface ClassStore {
   /** Finds the class of a place, or makes it with the house's habits. */
-  ensure(key: string, name: string, now: number): SchoolClass;
+  ensure(key: string, name: string, now: number, zone?: string): SchoolClass;
   add(key: string, name: string, zone: string, demo: boolean, now: number): SchoolClass;
   find(key: string): SchoolClass | undefined;
   get(id: number): SchoolClass | undefined;
@@ -54,7 +54,7 @@ export function createClassStore(db: Db): ClassStore {
   return {
     find,
     add,
-    ensure: (key, name, now) => find(key) ?? add(key, name, "UTC", false, now),
+    ensure: (key, name, now, zone = "UTC") => find(key) ?? add(key, name, zone, false, now),
     get: (id) => rowSchema.optional().parse(byId.get(id)),
     list: () => z.array(rowSchema).parse(all.all()),
     rename: (id, name, zone) => void update.run(name, zone, id),

@@ -40,7 +40,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   "bot/deliver/": ["bot/chat/*.ts", "bot/process/", "commands/", "store/"],
   "bot/rounds/": ["bot/chat/*.ts", "bot/process/", "commands/", "store/"],
   "bot/disk/": ["bot/process/", "bot/rounds/", "commands/run/", "commands/speech/", "store/"],
-  "bot/watch/": ["bot/chat/*.ts", "bot/process/", "bot/disk/", "store/"],
+  "bot/watch/": ["bot/chat/*.ts", "bot/process/", "bot/disk/", "commands/speech/", "store/"],
   "bot/shard/": ["bot/process/", "bot/chat/discord/settings.ts", "store/"],
   "bot/demo/": ["bot/calls/", "bot/process/", "commands/", "store/"],
   "bot/chat/discord/": OF_A_CHAT,

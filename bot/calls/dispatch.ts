@@ -36,17 +36,26 @@ export interface DispatchDeps {
   readonly stores: Stores;
   readonly clock: Clock;
   readonly log: Log;
+  /** The time zone of a class that is met for the first time; UTC if left out. */
+  readonly zone?: string;
   /** Called after each call that may have changed what is due or what is seen. */
   readonly onChange?: (classId: number) => void;
 }
 
-export function createDispatch({ commands, stores, clock, log, onChange }: DispatchDeps): Dispatch {
+export function createDispatch({
+  commands,
+  stores,
+  clock,
+  log,
+  zone = "UTC",
+  onChange,
+}: DispatchDeps): Dispatch {
   const byName = new Map(
     commands.flatMap((command) => [command.name, ...(command.was ?? [])].map((name) => [name, command])),
   );
 
   function contextOf(call: Caller, now: number): Context {
-    const found = stores.classes.ensure(call.place.classKey, call.place.className, now);
+    const found = stores.classes.ensure(call.place.classKey, call.place.className, now, zone);
     if (call.place.channelRef !== null && stores.classes.channelRef(found.id) === null) {
       stores.classes.setChannelRef(found.id, call.place.channelRef);
     }

@@ -23,7 +23,6 @@ export interface OthersDeps {
   /** When a person was last seen in a class of this process. */
   seenAt(personId: string): number | null;
   /** Another process can go on no longer, nor can any: its exit code. */
-  onFatal(sentence: string): void;
 }
 
 const FIRST_PAUSE_MS = 1000;
@@ -35,7 +34,7 @@ const ASK_MS = 500;
 /** EX_NOPERM: the chat rejects the token, and it would reject it again. */
 const TOKEN_REJECTED = 77;
 
-export function startOthers({ config, log, seenAt, onFatal }: OthersDeps): Others {
+export function startOthers({ config, log, seenAt }: OthersDeps): Others {
   const takeTurn = createTurns();
   const children = new Map<number, ChildProcess>();
   const asked = new Map<string, (at: number | null) => void>();
@@ -56,8 +55,9 @@ export function startOthers({ config, log, seenAt, onFatal }: OthersDeps): Other
     child.once("exit", (code) => {
       children.delete(id);
       if (isStopping) return;
+      // This process is told the same, and turns the chat off for its own classes.
       if (code === TOKEN_REJECTED)
-        return onFatal("Discord rejects the token. Copy it anew into DISCORD_TOKEN.");
+        return log.error({ shard: id }, "a process of this bot can't use its chat; it stays off");
       log.error(
         { shard: id, code, againInMs: pauseMs },
         "a process of this bot has ended; it is started again",

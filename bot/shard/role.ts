@@ -18,7 +18,6 @@ export interface ShardDeps {
   readonly config: Config;
   readonly stores: Stores;
   readonly log: Log;
-  readonly onFatal: (sentence: string) => void;
   /** The first process is gone. */
   readonly onGone: () => void;
 }
@@ -35,7 +34,7 @@ export function settleShard({ config, stores }: Pick<ShardDeps, "config" | "stor
 
 /** undefined where this process has all classes. The others are started by the first. */
 export async function takeShard(deps: ShardDeps): Promise<ShardRole | undefined> {
-  const { config, stores, log, onFatal, onGone } = deps;
+  const { config, stores, log, onGone } = deps;
   const { SINKSIDE_SHARD: id, DISCORD_SHARDS: count } = config;
   if (count === 1 || config.DISCORD_TOKEN === undefined) return undefined;
   const seenAt = (personId: string): number | null => {
@@ -48,6 +47,6 @@ export async function takeShard(deps: ShardDeps): Promise<ShardRole | undefined>
     return { shard: { id, count, waitForTurn, onHanded }, started, stop: async () => {} };
   }
   const { startOthers } = await import("./others.ts");
-  const { waitForTurn, handOver, stop } = startOthers({ config, log, seenAt, onFatal });
+  const { waitForTurn, handOver, stop } = startOthers({ config, log, seenAt });
   return { shard: { id: 0, count, waitForTurn, handOver }, started: () => {}, stop };
 }

@@ -4,9 +4,12 @@ import type { AddressInfo } from "node:net";
 import type { Registry } from "prom-client";
 import type { Stores } from "../../store/index.ts";
 
-/** `late`: a cue waits undecided; `failing`: the store can't be read; `behind`: much is owed and not said. */
+/** `late`: a cue waits undecided; `failing`: the store can't be read; `behind`: much is owed and not said;
+ * `chat-off`: a chat can go on no longer, the others do. */
 export interface Health {
-  readonly status: "ok" | "behind" | "late" | "failing";
+  readonly status: "ok" | "chat-off" | "behind" | "late" | "failing";
+  /** Chats that are off, and why. */
+  readonly chatsOff: Readonly<Record<string, string>>;
   readonly overdueSeconds: number;
   readonly outboxDepth: number;
   /** Whole days for which the room's certificate still holds; null where it has none of its own. */
@@ -18,20 +21,33 @@ const LATE_MS = 5000;
 const BEHIND_MS = 60_000;
 
 /** Whether the bot does what it is for; never whether a chat says that it is connected. */
-export function checkHealth(stores: Stores, now: number, certificateDaysLeft: number | null = null): Health {
+export function checkHealth(
+  stores: Stores,
+  now: number,
+  certificateDaysLeft: number | null = null,
+  chatsOff: Readonly<Record<string, string>> = {},
+): Health {
   try {
     const overdueMs = Math.max(0, now - (stores.cues.nextDecideAt() ?? Infinity));
     const oldestAt = stores.figures.oldestUrgentAt();
     const behindMs = oldestAt === null ? 0 : now - oldestAt;
-    const status = overdueMs > LATE_MS ? "late" : behindMs > BEHIND_MS ? "behind" : "ok";
+    const status =
+      overdueMs > LATE_MS
+        ? "late"
+        : behindMs > BEHIND_MS
+          ? "behind"
+          : Object.keys(chatsOff).length > 0
+            ? "chat-off"
+            : "ok";
     return {
       status,
       overdueSeconds: overdueMs / 1000,
       outboxDepth: stores.outbox.depth(),
       certificateDaysLeft,
+      chatsOff,
     };
   } catch {
-    return { status: "failing", overdueSeconds: 0, outboxDepth: 0, certificateDaysLeft };
+    return { status: "failing", overdueSeconds: 0, outboxDepth: 0, certificateDaysLeft, chatsOff };
   }
 }
 
@@ -60,7 +76,7 @@ export async function serveHealth(
     switch (request.url?.split("?")[0]) {
       case "/health": {
         const health = check();
-        const isWell = health.status === "ok" || health.status === "behind";
+        const isWell = ["ok", "chat-off", "behind"].includes(health.status);
         return send(isWell ? 200 : 503, "application/json", `${JSON.stringify(health)}\n`);
       }
       case "/metrics":

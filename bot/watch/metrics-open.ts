@@ -29,6 +29,8 @@ export interface OperationsDeps {
   readonly ports: ReadonlyMap<string, ChatPort>;
   /** Whole days for which the room's certificate still holds; absent where it has none of its own. */
   readonly certificateDaysLeft?: (() => number) | undefined;
+  /** Chats that are off, and why. */
+  lostChats(): Readonly<Record<string, string>>;
 }
 
 /** A setting that turns out wrong only when it is used. */
@@ -63,12 +65,12 @@ export async function openOperations(deps: OperationsDeps): Promise<Operations> 
 
 /** Loaded only where it is wanted: it takes longer to load than the cues take to begin. */
 async function serve(port: number, deps: OperationsDeps) {
-  const { stores, clock, log, certificateDaysLeft } = deps;
+  const { stores, clock, log, certificateDaysLeft, lostChats } = deps;
   const { createMetrics } = await import("./metrics.ts");
   const now = (): number => clock.now();
   const metrics = createMetrics({ ...deps, now });
   try {
-    const check = (): Health => checkHealth(stores, now(), certificateDaysLeft?.() ?? null);
+    const check = (): Health => checkHealth(stores, now(), certificateDaysLeft?.() ?? null, lostChats());
     const server = await serveHealth(port, metrics.registry, check);
     log.info({ url: server.url }, "figures and health are served");
     return { metrics, server };

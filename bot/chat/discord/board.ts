@@ -2,7 +2,7 @@ import { Routes, SnowflakeUtil, type APIMessage } from "discord.js";
 import type { Reply } from "../../../commands/define.ts";
 import { makeParts, type PartSettings } from "./message.ts";
 import { describeDenial, toOutcome } from "./outcome.ts";
-import type { DiscordRest, RestCall } from "./rest.ts";
+import { hasId, type DiscordRest, type RestCall } from "./rest.ts";
 import type { DiscordSettings } from "./settings.ts";
 import type { Outcome } from "../port.ts";
 
@@ -11,9 +11,11 @@ export interface BoardSettings extends PartSettings, Pick<DiscordSettings, "cloc
   missingPermissions(channelId: string): readonly string[];
 }
 
-/** The platform refuses edits of messages older than an hour (its error 30046); the board moves on before. */
-const EDITABLE_MS = 50 * 60_000;
 const UNKNOWN_MESSAGE = 10008;
+/** The platform takes few edits of a message older than an hour (its error 30046, told as a limit). */
+const OLD_MS = 60 * 60_000;
+/** A board that is to stand still for longer than this moves on instead. */
+const LONGEST_STILL_MS = 30_000;
 
 const GONE = "The board's message is gone.";
 const TOO_OLD = "The board's message is too old to be edited.";
@@ -30,8 +32,6 @@ export function createBoard({ rest, clock, missingPermissions, ...parts }: Board
     const [channelId = "", messageId = ""] = ref?.split("/") ?? [];
     if (ref !== null && channelId !== channelRef) return { kind: "refused", detail: ELSEWHERE };
     if (ref !== null && !/^\d{17,20}$/.test(messageId)) return { kind: "refused", detail: GONE };
-    if (ref !== null && clock.now() - SnowflakeUtil.timestampFrom(messageId) > EDITABLE_MS)
-      return { kind: "refused", detail: TOO_OLD };
 
     const { text, actions = [], pictures = [], attachments = [] } = reply;
     const [part] = await makeParts({ text, actions, pictures, attachments, mentions: [] }, parts);
@@ -41,9 +41,20 @@ export function createBoard({ rest, clock, missingPermissions, ...parts }: Board
       ref === null
         ? { method: "POST", route: Routes.channelMessages(channelRef), body }
         : { method: "PATCH", route: Routes.channelMessage(channelRef, messageId), body, repeats: 1 };
-    const answer = await rest.request<APIMessage>({ ...call, ...(part ? { files: part.files } : {}) });
-    if (answer.ok) return { kind: "sent", ref: `${answer.value.channel_id}/${answer.value.id}` };
+    const answer = await rest.request<APIMessage>({
+      ...call,
+      ...(part ? { files: part.files } : {}),
+      holds: hasId,
+    });
+    if (answer.ok) return { kind: "sent", ref: `${channelRef}/${answer.value.id}` };
     const { fault } = answer;
+    const isOld = ref !== null && clock.now() - SnowflakeUtil.timestampFrom(messageId) > OLD_MS;
+    if (isOld && fault.kind === "busy" && fault.afterMs > LONGEST_STILL_MS) {
+      // Two boards, one of them standing still, would be worse than none: the bot may always take its own message away.
+      const path = Routes.channelMessage(channelRef, messageId);
+      await rest.request({ method: "DELETE", route: path, repeats: 1 });
+      return { kind: "refused", detail: TOO_OLD };
+    }
     if (fault.kind !== "denied") return toOutcome(fault, "");
     const isGone = fault.code === UNKNOWN_MESSAGE;
     return toOutcome(

@@ -5,7 +5,7 @@ import {
   type APIChannel,
   type APIInteraction,
 } from "discord.js";
-import type { DiscordRest } from "./rest.ts";
+import { hasId, type DiscordRest } from "./rest.ts";
 import { readUserId, type DiscordSettings } from "./settings.ts";
 
 export interface DirectChannels {
@@ -40,6 +40,7 @@ export function createDirectChannels({
       method: "POST",
       route: Routes.userChannels(),
       body: { recipient_id: userId },
+      holds: hasId,
       repeats: 1,
     });
     if (answer.ok) return directory.saveDirectChannel(personId, answer.value.id);

@@ -41,6 +41,7 @@ export function createFinder(settings: FindSettings) {
       method: "GET",
       route: Routes.channelMessages(channelId),
       query: NEWEST,
+      holds: Array.isArray,
       repeats: 1,
     });
     if (!answer.ok) {

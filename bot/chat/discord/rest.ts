@@ -32,6 +32,8 @@ export interface RestCall {
   readonly isInteraction?: boolean;
   /** How long a rate limit is waited out here; none for what has a queue of its own. */
   readonly patienceMs?: number;
+  /** What its answer must hold; another than that is no answer of the platform's, and the request perhaps not done. */
+  readonly holds?: (value: unknown) => boolean;
   /** Only for what may be done twice: how often a lost answer is asked for again. */
   readonly repeats?: number;
 }
@@ -106,7 +108,13 @@ export function createDiscordRest({
       ({ headers } = response);
       admitted?.end(headers);
       const platformAt = Date.parse(headers.get("date") ?? "");
-      return { ok: true, value: (await parseResponse(response)) as T, platformAt };
+      const value: unknown = await parseResponse(response);
+      if (call.holds?.(value) === false)
+        return {
+          ok: false,
+          fault: { kind: "lost", detail: `the platform answered ${response.status} with something else` },
+        };
+      return { ok: true, value: value as T, platformAt };
     } catch (error) {
       const fault = readFault(error);
       if (fault.kind === "denied" && fault.status === 401 && !call.isInteraction) onUnauthorized();
@@ -148,6 +156,13 @@ export function createDiscordRest({
       rest.clearHandlerSweeper();
     },
   };
+}
+
+const SNOWFLAKE = /^\d{15,20}$/;
+
+/** A message, a channel: anything the platform has given an id. */
+export function hasId(value: unknown): boolean {
+  return typeof value === "object" && value !== null && "id" in value && SNOWFLAKE.test(String(value.id));
 }
 
 /** Connections that were never made: the request can't have arrived. */

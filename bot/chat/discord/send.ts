@@ -3,7 +3,7 @@ import { Routes, type APIMessage } from "discord.js";
 import type { DirectChannels } from "./direct.ts";
 import { makeParts, type Part, type PartSettings, type View } from "./message.ts";
 import { describeDenial, isUnreachable, toOutcome } from "./outcome.ts";
-import type { DiscordRest, RestFault } from "./rest.ts";
+import { hasId, type DiscordRest, type RestFault } from "./rest.ts";
 import type { Delivery, Outcome } from "../port.ts";
 
 export interface SendSettings extends PartSettings {
@@ -37,6 +37,7 @@ export function createSender(settings: SendSettings) {
       route: Routes.channelMessages(channelId),
       body: { ...part.body, nonce, enforce_nonce: true },
       files: part.files,
+      holds: hasId,
     });
     // The first try arrived, and somebody has deleted the message since: it was said.
     const isDeleted = !answer.ok && answer.fault.kind === "denied" && answer.fault.code === DELETED;

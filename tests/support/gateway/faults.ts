@@ -12,6 +12,8 @@ export type Fault =
   | { readonly kind: "hang"; readonly after?: boolean }
   /** The connection is cut instead of an answer. */
   | { readonly kind: "cut"; readonly after?: boolean }
+  /** Something in between answers 200 in the platform's place; a text as a page. */
+  | { readonly kind: "instead"; readonly body: unknown; readonly after?: boolean }
   /** The answer waits for `release`. */
   | { readonly kind: "hold"; readonly release: Promise<unknown> };
 

@@ -118,12 +118,14 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
     if (fault?.kind === "hang") return;
     if (fault?.kind === "cut") return void request.socket.destroy();
     await pass?.();
+    if (fault?.kind === "instead") return writeAnswer(response, { status: 200, body: fault.body });
     writeAnswer(response, fault?.kind === "status" && fault.after ? { status: fault.status } : answer);
   }
 
   /** undefined: the work is done first, or nothing is wrong. */
   function answerFault(fault: Fault | undefined): Answered | undefined {
     if (fault === undefined || fault.kind === "hold") return undefined;
+    if (fault.kind === "instead") return fault.after ? undefined : { status: 200 };
     if (fault.kind === "limit") return limit(fault.seconds, fault.scope, {}, fault.page);
     if (fault.after) return undefined;
     if (fault.kind !== "status") return { status: 0 };

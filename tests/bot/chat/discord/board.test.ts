@@ -48,16 +48,24 @@ test("a board somebody deleted is refused, so that it is said anew", async () =>
   });
 });
 
-test("a board older than the platform edits is refused before it is tried", async () => {
-  const hour = 60 * 60_000;
-  const old = await setStage({ bot: { clock: { now: () => Date.now() + hour } } });
+test("a board is edited however old it is; where the platform takes no more edits for long, it is taken away", async () => {
+  let now = Date.now();
+  const old = await setStage({ bot: { clock: { now: () => now } } });
   await old.start();
-  const first = await old.port.editBoard("", old.gateway.channel.id, null, { text: "T1" });
+  const edit = (ref: string | null, text: string) =>
+    old.port.editBoard("", old.gateway.channel.id, ref, { text });
+  const first = await edit(null, "T1");
   const ref = first.kind === "sent" ? first.ref : "";
-  expect(await old.port.editBoard("", old.gateway.channel.id, ref, { text: "T2" })).toMatchObject({
+  now += 5 * 60 * 60_000;
+  expect(await edit(ref, "T2")).toEqual({ kind: "sent", ref });
+  old.gateway.faults.add("PATCH", /messages/, { kind: "limit", seconds: 10, scope: "shared" });
+  expect(await edit(ref, "T3")).toMatchObject({ kind: "later" });
+  old.gateway.faults.add("PATCH", /messages/, { kind: "limit", seconds: 120, scope: "shared" });
+  expect(await edit(ref, "T4")).toEqual({
     kind: "refused",
+    detail: "The board's message is too old to be edited.",
   });
-  expect(old.gateway.asked("PATCH", /messages/)).toEqual([]);
+  expect(old.gateway.messagesIn(old.gateway.channel.id).filter(({ isDeleted }) => !isDeleted)).toEqual([]);
   await old.stop();
 });
 

@@ -322,3 +322,31 @@ describe("looking back", () => {
     expect(await stage.port.find(aDelivery(stage, { personId }))).toMatchObject({ kind: "found" });
   });
 });
+
+describe("an answer that is none of the platform's", () => {
+  test.each([
+    ["a page of something in between", "<html>Please sign in to the school's network</html>"],
+    ["an empty object", {}],
+    ["an id that is none", { id: null }],
+    ["nothing", undefined],
+  ])("%s is not taken for said, and the next try says it once", async (_, body) => {
+    stage.gateway.faults.add("POST", MESSAGES, { kind: "instead", body });
+    expect(await send()).toMatchObject({ kind: "unknown" });
+    expect(inClass()).toEqual([]);
+    expect(await send()).toMatchObject({ kind: "sent" });
+    expect(inClass()).toHaveLength(1);
+  });
+
+  test("where it was said all the same, the next try finds the first message", async () => {
+    stage.gateway.faults.add("POST", MESSAGES, { kind: "instead", body: {}, after: true });
+    expect(await send()).toMatchObject({ kind: "unknown" });
+    expect(await send()).toMatchObject({ kind: "sent" });
+    expect(inClass()).toHaveLength(1);
+  });
+
+  test("no list of messages is no word on whether it was said", async () => {
+    const delivery = aDelivery(stage, {});
+    stage.gateway.faults.add("GET", MESSAGES, { kind: "instead", body: {} }, 2);
+    expect(await stage.port.find(delivery)).toMatchObject({ kind: "unknown" });
+  });
+});

@@ -1,0 +1,81 @@
+import { inEach, speaking } from "../../commands/speech/language.ts";
+import type { Stores } from "../../store/index.ts";
+import type { ChatPort } from "../chat/port.ts";
+import type { Clock } from "../process/clock.ts";
+import type { Log } from "../process/log.ts";
+import { de } from "./words/lost.de.ts";
+import { en } from "./words/lost.en.ts";
+
+const words = inEach({ en, de });
+
+/* A chat that can go on no longer, as where its token is rejected: it is turned off, and the others go on. */
+
+export interface LostChats {
+  /** Takes it out of use, and says so in the log and to the teachers of the classes in the room. */
+  lose(port: ChatPort, sentence: string): void;
+  /** What happened to each that is off, by the chat's word. */
+  all(): Readonly<Record<string, string>>;
+}
+
+export interface LostChatsDeps {
+  readonly stores: Stores;
+  readonly clock: Clock;
+  readonly log: Log;
+  readonly ports: Map<string, ChatPort>;
+  /** There is something to say. */
+  readonly onOwed: () => void;
+}
+
+/** After what a run says, before digests. */
+const PRIORITY = 3;
+
+export function createLostChats({ stores, clock, log, ports, onOwed }: LostChatsDeps): LostChats {
+  const lost = new Map<string, string>();
+
+  function tellTeachers(chat: string, sentence: string, now: number): void {
+    for (const { id, key } of stores.classes.list()) {
+      if (!key.startsWith("room:")) continue;
+      for (const [index, { personId, role }] of stores.members.list(id).entries()) {
+        if (role !== "teacher") continue;
+        const language = stores.members.languageOf(id, personId);
+        stores.outbox.owe({
+          // A process that is started again and again says it again, once a minute at most.
+          key: `off.${id.toString(36)}.${index.toString(36)}.${Math.floor(now / 60_000).toString(36)}`,
+          classId: id,
+          personId,
+          runId: null,
+          priority: PRIORITY,
+          dueAt: now,
+          decidedAt: now,
+          usefulUntil: null,
+          body: {
+            text: speaking(language, () => words().lost(chat, sentence)),
+            language,
+            run: null,
+            actions: [],
+            mentions: [],
+          },
+        });
+      }
+    }
+  }
+
+  return {
+    lose(port, sentence) {
+      if (lost.has(port.chat)) return;
+      lost.set(port.chat, sentence);
+      ports.delete(port.chat);
+      log.error({ chat: port.chat }, `${sentence} This chat is off; the others go on.`);
+      port
+        .stop()
+        .catch((error: unknown) => log.warn({ chat: port.chat, err: error }, "a chat did not end well"));
+      try {
+        stores.atomically(() => tellTeachers(port.chat, sentence, clock.now()));
+        onOwed();
+      } catch (error) {
+        log.error({ err: error }, "the teachers could not be told of a chat that is off");
+      }
+    },
+    all: () => Object.fromEntries(lost),
+  };
+}
