@@ -1,6 +1,6 @@
 import type { Action } from "../../commands/define.ts";
 import { deliveredEarly, deliveredLate, lateWords, missedWords } from "../../commands/run/cue-words.ts";
-import { sayRun } from "../../commands/run/reply.ts";
+import { sayRun } from "../../commands/run/run-words.ts";
 import { DEFAULT_LANGUAGE, type Language } from "../../store/shapes/language.ts";
 import { speaking } from "../../commands/speech/language.ts";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";

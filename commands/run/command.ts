@@ -1,3 +1,4 @@
+import { nameOf } from "./run-words.ts";
 import { keepRun } from "./keep.ts";
 import { z } from "zod";
 import { bellWarning } from "../class/outlast-words.ts";
@@ -28,7 +29,7 @@ const agoOption = z
 
 const completeRun: Completer = (typed, context) =>
   runsInReach(context)
-    .map((run) => ({ label: words.nameOf(run), value: makeNumber("run", run.number) }))
+    .map((run) => ({ label: nameOf(run), value: makeNumber("run", run.number) }))
     .filter(({ label }) => label.toLowerCase().includes(typed.toLowerCase()));
 
 export const runStart = defineCommand({

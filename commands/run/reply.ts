@@ -6,28 +6,15 @@ import { describeAgitation, doingOf, labelOf, leavingOf, titleInText, titleOf } 
 import type { Step } from "../../store/shapes/plan.ts";
 import { makeNumber } from "../speech/wording.ts";
 import type { RunFault } from "./machine.ts";
-import {
-  currentStep,
-  pourOutAtMs,
-  runNameOf,
-  stepAt,
-  type Run,
-  type RunName,
-} from "../../store/shapes/run.ts";
+import { currentStep, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 import type { Titled } from "./words/titled.ts";
+import { nameOf } from "./run-words.ts";
 
 /* What a run says when it is asked. What it says unasked is in cue-words.ts. */
 
 const words = inEach({ en, de });
-
-/** `R7, tank 3`. */
-export const nameOf = (run: Run): string => sayRun(runNameOf(run));
-
-export function sayRun({ number, tank }: RunName): string {
-  return words().name(makeNumber("run", number), tank);
-}
 
 /** A step as sentences speak of it. */
 export function titled(step: Step): Titled {

@@ -12,11 +12,11 @@ import {
   changedReply,
   faultWords,
   movedReply,
-  nameOf,
   overReply,
   startedReply,
 } from "../../../commands/run/reply.ts";
-import { isOver, runNameOf, type Run, type RunName } from "../../../store/shapes/run.ts";
+import { nameOf } from "../../../commands/run/run-words.ts";
+import { isOver, type Run, type RunName, runNameOf } from "../../../store/shapes/run.ts";
 import { settle } from "../../../commands/run/settle.ts";
 import type { DueCue } from "../../../store/shapes/cue.ts";
 import { viewOf } from "../../../commands/run/view.ts";
