@@ -1,3 +1,4 @@
+import { chatOf, makeChatKey } from "../store/shapes/chat-key.ts";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { lineFormsOf } from "../commands/define.ts";
@@ -82,8 +83,11 @@ function ask(request: Request, stores: ReturnType<typeof openStores>, logLevel: 
   const own = known ? stores.members.languageOf(found.id, known.personId) : DEFAULT_LANGUAGE;
   if (!line.ok) return complain(speaking(own, () => lineFaultWords(line.fault)));
   const dispatch = createDispatch({ commands, stores, clock: createClock(), log: createLog(logLevel) });
-  const chat = found.key.split(":")[0] ?? "room";
-  const person = { id: known?.personId ?? `${chat}:ask-${request.as.toLowerCase()}`, name: request.as };
+  const chat = chatOf(found.key);
+  const person = {
+    id: known?.personId ?? makeChatKey(chat, `ask-${request.as.toLowerCase()}`),
+    name: request.as,
+  };
   const answered = dispatch.run(
     {
       callId: null,

@@ -1,3 +1,4 @@
+import { makeChatKey } from "../store/shapes/chat-key.ts";
 import { roleOfMember } from "../commands/class/roles.ts";
 import { commands } from "../commands/index.ts";
 import { speaking } from "../commands/speech/language.ts";
@@ -154,6 +155,7 @@ async function connectDiscord(
     directory: createDirectory(stores, clock),
     ...(shard ? { shard } : {}),
     renderPicture,
-    roleOf: (member) => roleOfMember(stores.classes.find(`discord:${member.guildId}`)?.habits, member),
+    roleOf: (member) =>
+      roleOfMember(stores.classes.find(makeChatKey("discord", member.guildId))?.habits, member),
   });
 }

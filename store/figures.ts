@@ -1,3 +1,4 @@
+import { PRIORITIES } from "./shapes/priority.ts";
 import type { Db } from "./open.ts";
 
 /* What an operator's figures are read from. */
@@ -14,7 +15,7 @@ export function createFigureStore(db: Db): FigureStore {
     "select count(*) as n from runs where phase_kind in ('waiting', 'running')",
   );
   const urgent = db.prepare<[], { at: number | null }>(
-    "select min(due_at) as at from outbox where state in ('owed', 'sending') and priority <= 2",
+    `select min(due_at) as at from outbox where state in ('owed', 'sending') and priority < ${PRIORITIES.news}`,
   );
   return {
     openRuns: () => open.get()?.n ?? 0,

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { LANGUAGES } from "./shapes/language.ts";
 import type { Db } from "./open.ts";
+import { PRIORITIES } from "./shapes/priority.ts";
 import { runNameSchema } from "./shapes/run.ts";
 
 /** What is said, as kept. Words on its lateness and on calls that went unsaid before it are added as it is said. */
@@ -60,7 +61,7 @@ type OwedRow = Omit<Owed, "body"> & { readonly body: string };
 const readOwed = (row: OwedRow): Owed => ({ ...row, body: bodySchema.parse(JSON.parse(row.body)) });
 
 export interface NewOwed extends Whose {
-  /** 0 pour-out and the next bath, 1 agitation, 2 reminders, 3 warnings and digests. Smaller is sooner. */
+  /** One of `PRIORITIES`. */
   readonly priority: number;
   readonly decidedAt: number;
   /** Later than this it helps nobody and is kept only as a record; null: always useful. */
@@ -123,7 +124,7 @@ export function createOutboxStore(db: Db): OutboxStore {
   );
   const ready = db.prepare<[number, number], Ready>(
     `select ${READY_COLUMNS} from outbox
-     where state in ('owed', 'sending') and next_at <= ? order by priority > 2, due_at, priority, id limit ?`,
+     where state in ('owed', 'sending') and next_at <= ? order by priority >= ${PRIORITIES.news}, due_at, priority, id limit ?`,
   );
   const one = db.prepare<[number], OwedRow>(`select ${OWED_COLUMNS} from outbox where id = ?`);
   const next = db.prepare<[number], { next_at: number | null }>(

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import type { Db } from "./open.ts";
+import { sayKeys } from "./shapes/message-key.ts";
 
 /* What a teacher said to many at once. Whom it reached, and when, stands in the outbox under the say's keys. */
 
@@ -52,15 +53,4 @@ export function createSayStore(db: Db): SayStore {
       return z.array(reachRow).parse(reached.all(from, until));
     },
   };
-}
-
-/** The key of one delivery of a word to many; at most 25 characters. */
-export function sayKey(sayId: number, part: number): string {
-  return `${sayKeys(sayId).from}${part.toString(36)}`;
-}
-
-/** All keys of one word lie from `from` to before `until`: "/" follows "." in the alphabet. */
-export function sayKeys(sayId: number): { from: string; until: string } {
-  const stem = `say.${sayId.toString(36)}`;
-  return { from: `${stem}.`, until: `${stem}/` };
 }

@@ -12,7 +12,14 @@ const root = join(import.meta.dirname, "..");
 /** The nouns of `commands/`, each of which may lean on those before it. */
 const NOUNS = ["sheet", "tank", "plan", "mine", "batch", "roll", "mix", "run", "class", "help", "ask"];
 /** What every rule of a noun may stand on. */
-const GROUND = ["store/", "commands/speech/", "commands/define.ts", "commands/result.ts", "commands/who.ts"];
+const GROUND = [
+  "store/",
+  "commands/speech/",
+  "commands/define.ts",
+  "commands/owe.ts",
+  "commands/result.ts",
+  "commands/who.ts",
+];
 const SPEAKING = ["store/shapes/", "commands/speech/", "commands/define.ts", "commands/forms.ts"];
 /** Chats are told of the store and of rules, but know neither each other nor who speaks through them. */
 const OF_A_CHAT = ["bot/chat/*.ts", "bot/process/", "store/", "commands/"];
@@ -23,7 +30,8 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   "store/": ["store/shapes/"],
   "commands/result.ts": [],
   "commands/errors.ts": [],
-  "commands/define.ts": ["store/", "commands/speech/", "commands/result.ts", "commands/errors.ts"],
+  "commands/define.ts": ["store/", "commands/speech/", "commands/errors.ts", "commands/result.ts"],
+  "commands/owe.ts": ["store/", "commands/speech/", "commands/define.ts"],
   "commands/who.ts": ["store/shapes/", "commands/speech/", "commands/define.ts"],
   "commands/forms.ts": [...SPEAKING, "commands/*/words/form.de.ts"],
   "commands/index.ts": ["commands/"],

@@ -1,7 +1,7 @@
 import { keepRun } from "../../commands/run/keep.ts";
-import { speaking } from "../../commands/speech/language.ts";
+import { oweCue } from "../../commands/owe.ts";
 import { cueMessage } from "../../commands/run/cue-words.ts";
-import { cuesOf, priorityOf } from "../../commands/run/cues.ts";
+import { cuesOf } from "../../commands/run/cues.ts";
 import { isMissed, settle, type Said } from "../../commands/run/settle.ts";
 import type { DueCue } from "../../store/shapes/cue.ts";
 import { runNameOf, type Run } from "../../store/shapes/run.ts";
@@ -71,7 +71,7 @@ function settleRun(stores: Stores, id: number, now: number, ahead: number, touch
     stores.outbox.withdraw(id, now, 0);
     keepRun(stores, settled.run, now);
   }
-  for (const each of settled.said) owe(stores, run, each, now);
+  for (const each of settled.said) say(stores, run, each, now);
   touched.add(run.classId);
 }
 
@@ -81,21 +81,23 @@ function withoutEnd(due: readonly DueCue[], now: number): readonly DueCue[] {
   return others.length > 0 ? others : due;
 }
 
-function owe(stores: Stores, run: Run, said: Said, now: number): void {
-  const language = stores.members.languageOf(run.classId, run.personId);
-  const { text, actions } = speaking(language, () => cueMessage(run, said, now));
-  stores.outbox.owe({
-    key: `${run.id.toString(36)}.${said.cue.key}`,
-    classId: run.classId,
-    personId: run.personId,
-    runId: run.id,
-    priority: priorityOf(said.cue.kind),
-    dueAt: Math.max(said.cue.dueAtMs, said.cue.madeAtMs),
-    decidedAt: now,
-    usefulUntil: usefulUntil(run, said),
-    missed: said.merged.filter((each) => isMissed(each, now)).length,
-    body: { text, language, run: runNameOf(run), actions: [...actions], mentions: [] },
-  });
+function say(stores: Stores, run: Run, said: Said, now: number): void {
+  const { cue } = said;
+  oweCue(
+    stores,
+    {
+      of: { kind: "cue", run: run.id, cue: cue.key },
+      cueKind: cue.kind,
+      classId: run.classId,
+      personId: run.personId,
+      run: runNameOf(run),
+      dueAt: Math.max(cue.dueAtMs, cue.madeAtMs),
+      usefulUntil: usefulUntil(run, said),
+      missed: said.merged.filter((each) => isMissed(each, now)).length,
+      say: () => cueMessage(run, said, now),
+    },
+    now,
+  );
 }
 
 /** A call to agitate helps nobody once the next call is due; pour-out and the next bath always help. */

@@ -1,3 +1,4 @@
+import { chatOf } from "../../store/shapes/chat-key.ts";
 import type { Ready } from "../../store/outbox.ts";
 import type { Stores } from "../../store/index.ts";
 import type { ChatPort, Target } from "../chat/port.ts";
@@ -75,8 +76,6 @@ export function gatherReady(
     }),
   );
 }
-
-const chatOf = (classKey: string): string => classKey.split(":")[0] ?? "";
 
 function dropStale({ outbox }: Stores, ready: readonly Ready[], now: number): readonly Ready[] {
   const isStale = ({ usefulUntil }: Ready): boolean => usefulUntil !== null && usefulUntil <= now;

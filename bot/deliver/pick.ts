@@ -2,7 +2,7 @@ import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import type { Pace } from "../chat/pace.ts";
 import type { Waiting } from "./gather.ts";
 import { latestStarts, type Demand } from "./hold.ts";
-import { isCue } from "./units.ts";
+import { isCall, PRIORITIES } from "../../store/shapes/priority.ts";
 
 /* Which messages leave a paced chat now. Pure but for the pace, which counts what is taken. */
 
@@ -33,8 +33,8 @@ export function pickPaced(
   now: number,
 ): Picked {
   const late = waiting.filter((each) => isTooLate(each, now));
-  const onTime = waiting.filter((each) => isCue(each.unit) && !isTooLate(each, now));
-  const others = waiting.filter((each) => !isCue(each.unit));
+  const onTime = waiting.filter((each) => isCall(each.unit) && !isTooLate(each, now));
+  const others = waiting.filter((each) => !isCall(each.unit));
   const starts = latestStarts(
     onTime.map(({ unit }) => unit.dueAt),
     ahead,
@@ -80,7 +80,12 @@ export function pickPaced(
 }
 
 function isTooLate({ unit }: Waiting, now: number): boolean {
-  return isCue(unit) && unit.priority > 0 && !unit.target.isShared && now - unit.dueAt >= LATE_FROM_MS;
+  return (
+    isCall(unit) &&
+    unit.priority > PRIORITIES.bath &&
+    !unit.target.isShared &&
+    now - unit.dueAt >= LATE_FROM_MS
+  );
 }
 
 function listOvertaken(late: readonly Waiting[], leaving: readonly Waiting[]): number[] {

@@ -1,4 +1,5 @@
 import type { Ready } from "../../store/outbox.ts";
+import { isCall } from "../../store/shapes/priority.ts";
 import type { Target } from "../chat/port.ts";
 
 /* Which messages go out as one. Pure. */
@@ -24,10 +25,6 @@ export interface Unit {
 const TOGETHER_MS = 1000;
 /** Names and lines of so many fit one message. */
 const MOST_IN_BUNDLE = 30;
-/** Warnings and digests are read on their own. */
-const LAST_CUE_PRIORITY = 2;
-
-export const isCue = ({ priority }: Pick<Ready, "priority">): boolean => priority <= LAST_CUE_PRIORITY;
 
 /**
  * Groups what is ready, in its order. What was tried as a bundle stays that bundle, under its key; in a shared channel
@@ -71,7 +68,7 @@ function openUnit(
   open: Map<string, { key: string; dueAt: number }>,
   units: ReadonlyMap<string, Ready[]>,
 ): string | undefined {
-  if (!target.isShared || !isCue(each)) return undefined;
+  if (!target.isShared || !isCall(each)) return undefined;
   const current = open.get(target.channel);
   const fits =
     current &&

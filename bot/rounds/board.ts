@@ -1,3 +1,4 @@
+import { chatOf } from "../../store/shapes/chat-key.ts";
 import { boardOf } from "../../commands/class/board.ts";
 import { boardText } from "../../commands/class/board-words.ts";
 import { speaking } from "../../commands/speech/language.ts";
@@ -37,7 +38,7 @@ export function createBoards({ stores, clock, log, ports }: BoardDeps): Boards {
 
   function show(place: BoardPlace, now: number): void {
     const found = stores.classes.get(place.classId);
-    const port = found && ports.get(found.key.split(":")[0] ?? "");
+    const port = found && ports.get(chatOf(found.key));
     if (!found || !port?.editBoard) return;
     const text = speaking(found.habits.language, () =>
       boardText(boardOf(stores.runs.open(found.id), stores.members.list(found.id), now)),

@@ -3,7 +3,7 @@ import { periodWords, weekWords } from "../../commands/class/digest/digest-words
 import { gaugesPicture } from "../../commands/batch/picture.ts";
 import { traceOf } from "../../commands/batch/trace.ts";
 import type { SchoolClass } from "../../store/shapes/school.ts";
-import { speaking } from "../../commands/speech/language.ts";
+import { owe } from "../../commands/owe.ts";
 import type { Picture } from "../../commands/define.ts";
 import type { Stores } from "../../store/index.ts";
 import type { Clock } from "../process/clock.ts";
@@ -34,7 +34,6 @@ export interface DigestDeps {
   readonly onOwed?: () => void;
 }
 
-const PRIORITY = 3;
 const FAULTS_EVERY_MS = 10 * 60_000;
 const MARK_AGAIN_MS = 60 * 60_000;
 
@@ -124,24 +123,22 @@ function sayDigests(stores: Stores, found: SchoolClass, now: number): void {
 
 function say(stores: Stores, found: SchoolClass, due: DueDigest, missed: number, now: number): void {
   const late = { lateMs: now - due.dueAtMs, dueAtMs: due.dueAtMs, missed };
-  const { language } = found.habits;
-  const { text, pictures } = speaking(language, () => ({
-    text:
-      due.kind === "period" ? periodText(stores, found, due, late, now) : weekText(stores, found, late, now),
-    pictures: gauges(stores, found.id, now),
-  }));
-  if (text === undefined) return;
-  stores.outbox.owe({
-    key: `d${found.id.toString(36)}.${due.name}`,
-    classId: found.id,
-    personId: null,
-    runId: null,
-    priority: PRIORITY,
-    dueAt: now,
-    decidedAt: now,
-    usefulUntil: null,
-    body: { text, language, actions: [], mentions: [], pictures },
-  });
+  owe(
+    stores,
+    {
+      of: { kind: "digest", class: found.id, name: due.name },
+      classId: found.id,
+      personId: null,
+      say() {
+        const isPeriod = due.kind === "period";
+        const text = isPeriod
+          ? periodText(stores, found, due, late, now)
+          : weekText(stores, found, late, now);
+        return text === undefined ? undefined : { text, pictures: gauges(stores, found.id, now) };
+      },
+    },
+    now,
+  );
 }
 
 type Late = Parameters<typeof weekWords>[1];

@@ -4,14 +4,11 @@ import { MARKS, newsOf, reachedMarks, type Reached } from "./marks.ts";
 import { afterSilence } from "./silence.ts";
 import { stateOf } from "./state.ts";
 import { classWarning, teacherWarning, type Warning } from "./warn-words.ts";
-import { speaking } from "../speech/language.ts";
+import { owe, oweTeachers } from "../owe.ts";
 import type { NewLine } from "../../store/batches.ts";
 import { candidatesFor } from "./candidates.ts";
 import type { Stores } from "../../store/index.ts";
 import { redirectRuns, rescueRuns } from "./redirect.ts";
-
-/** Warnings come after what a run says: nobody's film waits for them. */
-const PRIORITY = 3;
 
 /**
  * Writes a line into a batch's ledger together with the warnings it causes and the runs it turns to another bottle;
@@ -35,7 +32,7 @@ export function warnOf(stores: Stores, batch: Batch, now: number): number {
   );
   for (const { mark, arm } of keep) stores.batches.mark(batch.id, mark, arm, now);
   for (const reached of say)
-    owe(stores, { batch, state, instead: insteadOf(stores, batch, now), now }, reached);
+    oweWarning(stores, { batch, state, instead: insteadOf(stores, batch, now), now }, reached);
   return say.length;
 }
 
@@ -51,36 +48,14 @@ function insteadOf(stores: Stores, batch: Batch, now: number): Batch | null {
   return others[0]?.batch ?? null;
 }
 
-function owe(stores: Stores, warning: Warning, { mark, arm }: Reached): void {
+function oweWarning(stores: Stores, warning: Warning, { mark, arm }: Reached): void {
   const { batch, now } = warning;
   const found = stores.classes.get(batch.classId);
   if (!found) return;
-  const key = `b${batch.id.toString(36)}.${MARKS.indexOf(mark)}.${arm.toString(36)}`;
   const dueAt = afterSilence(now, found.zone, found.habits);
-  const shared = {
-    classId: batch.classId,
-    runId: null,
-    priority: PRIORITY,
-    dueAt,
-    decidedAt: now,
-    notBefore: dueAt,
-    usefulUntil: null,
-  };
-  const { language } = found.habits;
-  stores.outbox.owe({
-    ...shared,
-    key,
-    personId: null,
-    body: { ...speaking(language, () => classWarning(mark, warning)), language, mentions: [] },
-  });
-  const teachers = stores.members.list(batch.classId).filter(({ role }) => role === "teacher");
-  for (const [index, { personId }] of teachers.entries()) {
-    const own = stores.members.languageOf(batch.classId, personId);
-    stores.outbox.owe({
-      ...shared,
-      key: `${key}.${index.toString(36)}`,
-      personId,
-      body: { ...speaking(own, () => teacherWarning(mark, warning)), language: own, mentions: [] },
-    });
-  }
+  const of = (teacher: number | null) =>
+    ({ kind: "warning", batch: batch.id, mark: MARKS.indexOf(mark), arm, teacher }) as const;
+  const { classId } = batch;
+  owe(stores, { of: of(null), classId, personId: null, dueAt, say: () => classWarning(mark, warning) }, now);
+  oweTeachers(stores, { of, classId, dueAt, say: () => teacherWarning(mark, warning) }, now);
 }

@@ -4,7 +4,7 @@ import { chooseBatch } from "./choose.ts";
 import { changeBatch } from "./rebatch.ts";
 import { stateOf, type BatchState } from "./state.ts";
 import { redirectedWords } from "./warn-words.ts";
-import { speaking } from "../speech/language.ts";
+import { owe } from "../owe.ts";
 import { parseNumber } from "../speech/wording.ts";
 import { candidatesFor, pendingNeeds } from "./candidates.ts";
 import type { Stores } from "../../store/index.ts";
@@ -29,27 +29,17 @@ export function redirectRuns(stores: Stores, batch: Batch, state: BatchState, no
       const changed = choice ? changeBatch(run.plan, index, choice, need.isTabular, habits) : undefined;
       if (changed) stores.runs.save({ ...run, plan: changed });
       const to = changed && choice ? labelOf(choice.batch) : null;
-      const language = stores.members.languageOf(run.classId, run.personId);
-      stores.outbox.owe({
-        key: `x${run.id.toString(36)}.${index.toString(36)}.${batch.id.toString(36)}.${to ?? "-"}`.slice(
-          0,
-          25,
-        ),
-        classId: run.classId,
-        personId: run.personId,
-        runId: null,
-        priority: 1,
-        dueAt: now,
-        decidedAt: now,
-        usefulUntil: null,
-        body: {
+      owe(
+        stores,
+        {
+          of: { kind: "redirect", run: run.id, step: index, batch: batch.id, to },
+          classId: run.classId,
+          personId: run.personId,
           run: runNameOf(run),
-          text: speaking(language, () => redirectedWords(batch.kind, label, wornWords(state), to)),
-          language,
-          actions: [],
-          mentions: [],
+          say: () => ({ text: redirectedWords(batch.kind, label, wornWords(state), to) }),
         },
-      });
+        now,
+      );
       break;
     }
   }

@@ -1,3 +1,4 @@
+import { chatOf } from "../../store/shapes/chat-key.ts";
 import { z } from "zod";
 import { labelOf } from "../batch/batch-words.ts";
 import { type Mark, reachedMarks } from "../batch/marks.ts";
@@ -66,7 +67,7 @@ function planOf({ stores, class: school, person, now }: Context): HelpFacts["pla
 function setupMissing({ stores, class: school, here }: Context): number {
   const facts = {
     class: school,
-    chat: school.key.split(":")[0] ?? "",
+    chat: chatOf(school.key),
     channelRef: stores.classes.channelRef(school.id),
     missingPermissions: here?.missingPermissions ?? [],
     tanks: stores.tanks.list(school.id).length,

@@ -1,3 +1,4 @@
+import { chatOf } from "../../store/shapes/chat-key.ts";
 import { mayActAs, type Role } from "../../store/shapes/person.ts";
 
 /* Who takes their place on another device by a code, and who may give whom one. */
@@ -12,7 +13,7 @@ interface Returning {
  * only what a pupil or an aide may do.
  */
 export function returnsByCode({ personId, role }: Returning): "yes" | "by-account" | "by-passphrase" {
-  if (!personId.startsWith("room:")) return "by-account";
+  if (chatOf(personId) !== "room") return "by-account";
   return role === "teacher" ? "by-passphrase" : "yes";
 }
 

@@ -93,9 +93,3 @@ export function cuesAfter(run: Run, atMs: number): Cue[] {
     ({ kind, dueAtMs }) => dueAtMs >= atMs || kind === "pour-out" || kind === "next-bath",
   );
 }
-
-/** Pour-out and the next bath before agitation, agitation before reminders. Smaller is sooner. */
-export function priorityOf(kind: CueKind): number {
-  if (kind === "pour-out" || kind === "next-bath") return 0;
-  return kind === "nudge" ? 2 : 1;
-}

@@ -1,3 +1,4 @@
+import { makeChatKey } from "../../../store/shapes/chat-key.ts";
 import {
   type APIApplicationCommandAutocompleteInteraction,
   type APIApplicationCommandInteractionDataBasicOption as GivenOption,
@@ -83,7 +84,7 @@ export function createCallReader(settings: CallSettings) {
     });
     const channelRef = interaction.channel?.id ?? interaction.channel_id ?? null;
     const place: Place = {
-      classKey: `discord:${guildId}`,
+      classKey: makeChatKey("discord", guildId),
       className: settings.guildName(guildId) ?? "Class",
       channelRef,
       missingPermissions: channelRef === null ? [] : (settings.missingPermissions?.(channelRef) ?? []),

@@ -1,3 +1,4 @@
+import type { Log } from "../../process/log.ts";
 import { setTimeout as sleep } from "node:timers/promises";
 import {
   Client,
@@ -11,13 +12,13 @@ import {
   type PermissionsString,
 } from "discord.js";
 import type { Admitted } from "./pace.ts";
-import type { DiscordLog, DiscordShard } from "./settings.ts";
+import type { DiscordShard } from "./settings.ts";
 import { buildStrategy } from "./shards.ts";
 
 export interface GatewaySettings {
   readonly token: string;
   readonly api: string;
-  readonly log: DiscordLog;
+  readonly log: Log;
   readonly requestTimeoutMs: number;
   readonly guildWaitMs: number;
   readonly retryMs: number;

@@ -6,12 +6,12 @@ import {
   type RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody,
 } from "discord.js";
 import type { DiscordRest } from "./rest.ts";
-import type { DiscordLog } from "./settings.ts";
+import type { Log } from "../../process/log.ts";
 
 export interface RegistrationSettings {
   readonly rest: DiscordRest;
   readonly bodies: readonly CommandBody[];
-  readonly log: DiscordLog;
+  readonly log: Log;
   readonly retryMs: number;
   readonly signal: AbortSignal;
 }

@@ -9,7 +9,7 @@ import {
   type RequestMethod,
 } from "discord.js";
 import type { Admitted, Headers } from "./pace.ts";
-import type { DiscordLog } from "./settings.ts";
+import type { Log } from "../../process/log.ts";
 
 /** Why a request did not come back with an answer. */
 export type RestFault =
@@ -53,7 +53,7 @@ export interface RestSettings {
   readonly token: string;
   readonly api: string;
   readonly requestTimeoutMs: number;
-  readonly log: DiscordLog;
+  readonly log: Log;
   /** The token is rejected: every later request would be, too. */
   onUnauthorized(): void;
   /** Lets each request out that counts against the bot's own limit, and is told of its answer. */

@@ -1,15 +1,9 @@
+import { makeChatKey, parseChatKey } from "../../../store/shapes/chat-key.ts";
 import type { Command } from "../../../commands/define.ts";
 import type { Role } from "../../../store/shapes/person.ts";
 import type { Photo } from "../../../store/shapes/photo.ts";
+import type { Log } from "../../process/log.ts";
 import type { Place } from "../port.ts";
-
-/** What the adapter needs of the log: fields first, message last. */
-export interface DiscordLog {
-  debug(fields: object, message: string): void;
-  info(fields: object, message: string): void;
-  warn(fields: object, message: string): void;
-  error(fields: object, message: string): void;
-}
 
 /** What is kept between calls. Person ids carry the chat in front: `discord:81384788765712384`. */
 export interface Directory {
@@ -39,7 +33,7 @@ export interface DiscordSettings {
   /** Where the platform's interface is; other than its own address in tests only. */
   readonly api?: string;
   readonly commands: readonly Command[];
-  readonly log: DiscordLog;
+  readonly log: Log;
   readonly clock: { now(): number };
   readonly directory: Directory;
   /** A PNG of one drawing. */
@@ -82,11 +76,12 @@ export const DISCORD_TIMES: DiscordTimes = {
 
 export const DISCORD_API = "https://discord.com/api";
 
-export const makePersonId = (userId: string): string => `discord:${userId}`;
+export const makePersonId = (userId: string): string => makeChatKey("discord", userId);
 
 /** The platform's own id of a person of this chat; undefined for people of another. */
 export function readUserId(personId: string): string | undefined {
-  return /^discord:(\d{17,20})$/.exec(personId)?.[1];
+  const { chat, id } = parseChatKey(personId);
+  return chat === "discord" && /^\d{17,20}$/.test(id) ? id : undefined;
 }
 
 /** Managing the server makes a teacher; everybody else is a student until a class says otherwise. */

@@ -1,3 +1,4 @@
+import { chatOf } from "../../../store/shapes/chat-key.ts";
 import type { Role } from "../../../store/shapes/person.ts";
 import type { SchoolClass } from "../../../store/shapes/school.ts";
 import { returnsByCode } from "../../../commands/mine/return.ts";
@@ -87,7 +88,7 @@ export function createDoor({ stores, rooms, openDemo }: DoorParts): Door {
    * devices of the same person.
    */
   function mayTakeBack(classId: number, holder: { personId: string; role: Role }, role: Role): boolean {
-    if (!holder.personId.startsWith("room:")) return false;
+    if (chatOf(holder.personId) !== "room") return false;
     if (holder.role !== "student") return holder.role === role;
     return !rooms.sessionsOf(classId).some(({ personId }) => personId === holder.personId);
   }

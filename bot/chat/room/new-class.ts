@@ -1,3 +1,4 @@
+import { makeChatKey } from "../../../store/shapes/chat-key.ts";
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { z } from "zod";
 import type { SchoolClass } from "../../../store/shapes/school.ts";
@@ -68,7 +69,7 @@ function makeClass(stores: Stores, { name, zone, language }: NewClass, now: numb
 /** `room:1`, `room:2`, … */
 function freeKey(stores: Stores): string {
   for (let number = 1; ; number += 1) {
-    const key = `room:${number}`;
+    const key = makeChatKey("room", number);
     if (!stores.classes.find(key)) return key;
   }
 }

@@ -1,3 +1,4 @@
+import { chatOf } from "../../../store/shapes/chat-key.ts";
 import { join } from "node:path";
 import type { AddressInfo } from "node:net";
 import type { FastifyInstance, FastifyRequest } from "fastify";
@@ -86,7 +87,7 @@ export function createRoom(options: RoomOptions): Room {
   let troubleSince: number | null = null;
   const heartbeats: NodeJS.Timeout[] = [];
 
-  const roomClasses = (): SchoolClass[] => stores.classes.list().filter(({ key }) => key.startsWith("room:"));
+  const roomClasses = (): SchoolClass[] => stores.classes.list().filter(({ key }) => chatOf(key) === "room");
   // The demo's door needs no code as long as nobody but this computer can reach it.
   const openDemo = (): SchoolClass | undefined =>
     isLoopback(host) && publicUrl === null ? roomClasses().find(({ demo }) => demo) : undefined;

@@ -1,3 +1,4 @@
+import { makeChatKey } from "../../../store/shapes/chat-key.ts";
 import { createHash, randomBytes, randomInt, scrypt, timingSafeEqual, type ScryptOptions } from "node:crypto";
 
 /* Codes, tokens and passphrases of the room's door. */
@@ -34,7 +35,7 @@ export function drawToken(): string {
 
 /** `room:` and ten signs: tells nothing of the person. */
 export function drawPersonId(): string {
-  return `room:${drawSigns(10)}`;
+  return makeChatKey("room", drawSigns(10));
 }
 
 export function hashToken(token: string): string {

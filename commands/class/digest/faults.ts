@@ -1,6 +1,6 @@
 import { BATCH_KINDS } from "../../../store/shapes/batch.ts";
 import { labelOf } from "../../batch/batch-words.ts";
-import { speaking } from "../../speech/language.ts";
+import { oweTeachers } from "../../owe.ts";
 import { evidenceOf } from "./evidence.ts";
 import { evidenceWords } from "./evidence-words.ts";
 import type { Stores } from "../../../store/index.ts";
@@ -25,38 +25,16 @@ export function reportFaults(stores: Stores, classId: number, now: number): void
       const mark = `fault:${evidence.fault}`.slice(0, 200);
       if (!batch || stores.batches.isMarked(batch.id, mark, 0)) continue;
       stores.batches.mark(batch.id, mark, 0, now);
-      tellTeachers(
+      oweTeachers(
         stores,
-        classId,
-        `f${batch.id.toString(36)}.${shortHash(mark)}`,
-        () => evidenceWords(evidence),
+        {
+          of: (teacher) => ({ kind: "fault", batch: batch.id, fault: shortHash(mark), teacher }),
+          classId,
+          say: () => evidenceWords(evidence),
+        },
         now,
       );
     }
-  }
-}
-
-function tellTeachers(
-  stores: Stores,
-  classId: number,
-  key: string,
-  words: () => ReturnType<typeof evidenceWords>,
-  now: number,
-): void {
-  const teachers = stores.members.list(classId).filter(({ role }) => role === "teacher");
-  for (const [index, { personId }] of teachers.entries()) {
-    const language = stores.members.languageOf(classId, personId);
-    stores.outbox.owe({
-      key: `${key}.${index.toString(36)}`,
-      classId,
-      personId,
-      runId: null,
-      priority: 3,
-      dueAt: now,
-      decidedAt: now,
-      usefulUntil: null,
-      body: { ...speaking(language, words), language, mentions: [] },
-    });
   }
 }
 

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { defineCommand, type Context } from "../../define.ts";
-import { speaking } from "../../speech/language.ts";
+import { owe } from "../../owe.ts";
 import * as words from "./reply.ts";
 import { whoMay } from "../../who.ts";
 
@@ -21,7 +21,7 @@ export const classErase = defineCommand({
     const planned = stores.erasures.plannedOf(school.id);
     if (keep === "yes") {
       const wasPlanned = stores.erasures.keepClass(school.id);
-      if (wasPlanned) tellClass(context, `k${planned?.id ?? 0}`, words.takenBack);
+      if (wasPlanned) tellClass(context, "reprieve", planned?.id ?? 0, words.takenBack);
       return words.keptReply(wasPlanned);
     }
     if (planned) return words.plannedReply(planned.dueAt);
@@ -29,22 +29,18 @@ export const classErase = defineCommand({
       return words.askErase(school.name, name !== undefined);
     const dueAt = now + words.GRACE_DAYS * DAY_MS;
     stores.erasures.planClass(school.id, now, dueAt);
-    tellClass(context, `p${stores.erasures.plannedOf(school.id)?.id ?? 0}`, () => words.announcement(dueAt));
+    const erasure = stores.erasures.plannedOf(school.id)?.id ?? 0;
+    tellClass(context, "erasure", erasure, () => words.announcement(dueAt));
     return words.plannedReply(dueAt);
   },
 });
 
-function tellClass({ stores, class: { id, habits }, now }: Context, key: string, say: () => string): void {
-  const { language } = habits;
-  stores.outbox.owe({
-    key: `erase.${id}.${key}`,
-    classId: id,
-    personId: null,
-    runId: null,
-    priority: 2,
-    dueAt: now,
-    decidedAt: now,
-    usefulUntil: null,
-    body: { text: speaking(language, say), language, actions: [], mentions: [] },
-  });
+function tellClass(
+  { stores, class: { id }, now }: Context,
+  kind: "erasure" | "reprieve",
+  erasure: number,
+  text: () => string,
+): void {
+  const say = () => ({ text: text() });
+  owe(stores, { of: { kind, class: id, erasure }, classId: id, personId: null, say }, now);
 }

@@ -1,11 +1,11 @@
 import { z } from "zod";
-import { type Reach, sayKey } from "../../../store/says.ts";
+import type { Reach } from "../../../store/says.ts";
 import { type Action, type Context, defineCommand, UserError } from "../../define.ts";
-import { speaking } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { STEP_KINDS } from "../../../store/shapes/plan.ts";
 import { type Audience, AUDIENCES, makeAudience, peopleOf } from "./audience.ts";
 import * as words from "./reply.ts";
+import { owe } from "../../owe.ts";
 import { whoMay } from "../../who.ts";
 
 export const classSay = defineCommand({
@@ -30,27 +30,17 @@ export const classSay = defineCommand({
       throw new UserError("ERR_NOBODY", words.nobody(audience), toEveryone(text));
     const say = stores.says.add(school.id, makeAudience(audience), text, now);
     const targets: (string | null)[] = audience.kind === "everyone" ? [null] : people;
-    for (const [part, personId] of targets.entries()) {
-      const language =
-        personId === null ? school.habits.language : stores.members.languageOf(school.id, personId);
-      stores.outbox.owe({
-        key: sayKey(say.id, part),
-        classId: school.id,
-        personId,
-        runId: null,
-        // After pour-out and the next bath, before reminders.
-        priority: 1,
-        dueAt: now,
-        decidedAt: now,
-        usefulUntil: null,
-        body: {
-          text: speaking(language, () => words.saidText(text, person.name)),
-          language,
-          actions: [],
-          mentions: [],
+    for (const [part, personId] of targets.entries())
+      owe(
+        stores,
+        {
+          of: { kind: "say", say: say.id, part },
+          classId: school.id,
+          personId,
+          say: () => ({ text: words.saidText(text, person.name) }),
         },
-      });
-    }
+        now,
+      );
     return words.saidReply(
       say.number,
       audience,

@@ -1,3 +1,4 @@
+import { chatOf } from "../../../store/shapes/chat-key.ts";
 import { z } from "zod";
 import { type Context, defineCommand, UserError } from "../../define.ts";
 import { ROLES } from "../../../store/shapes/person.ts";
@@ -75,7 +76,7 @@ export const classSetup = defineCommand({
   },
   handle(input, context) {
     const { stores, class: school } = context;
-    const chat = chatOf(context);
+    const chat = chatOf(context.class.key);
     if (input.channel !== undefined) setChannel(context, chat);
     if (chat === "room" && (input.aiderole !== undefined || input.teacherrole !== undefined))
       throw new UserError("ERR_ROLES_BY_PASSPHRASE", words.rolesByPassphrase());
@@ -87,10 +88,6 @@ export const classSetup = defineCommand({
     return words.setupReply(factsOf(context, chat), answered);
   },
 });
-
-function chatOf({ class: { key } }: Context): string {
-  return key.split(":")[0] ?? "";
-}
 
 function setChannel({ here, stores, class: { id } }: Context, chat: string): void {
   if (chat === "room") throw new UserError("ERR_NO_CHANNELS", words.noChannels());
@@ -207,7 +204,7 @@ export const classRole = defineCommand({
   },
   handle({ person, role }, context) {
     const { stores, class: school } = context;
-    if (chatOf(context) !== "room") throw new UserError("ERR_ROLES_BY_CHAT", words.rolesByChat());
+    if (chatOf(context.class.key) !== "room") throw new UserError("ERR_ROLES_BY_CHAT", words.rolesByChat());
     const member = stores.members.findByName(school.id, person);
     if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.unknownPerson(person));
     const teachers = stores.members.list(school.id).filter((each) => each.role === "teacher");

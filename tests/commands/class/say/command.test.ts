@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { peopleOf } from "../../../../commands/class/say/audience.ts";
-import { sayKey } from "../../../../store/says.ts";
 import { aPlan, aRun } from "../../../support/make.ts";
 import { createRoom, type Room } from "../../../support/room.ts";
 
@@ -23,10 +22,6 @@ describe("the audience", () => {
     [{ kind: "at", step: "stop" } as const, []],
   ])("%o is %j", (audience, people) => {
     expect(peopleOf(audience, runs)).toEqual(people);
-  });
-
-  it("has keys short enough for every chat", () => {
-    expect(sayKey(Number.MAX_SAFE_INTEGER, 999).length).toBeLessThanOrEqual(25);
   });
 });
 
