@@ -7,7 +7,7 @@ import type { Stores } from "../../store/index.ts";
 import type { CommandCall, CompletionRequest } from "../chat/port.ts";
 import type { Clock } from "../process/clock.ts";
 import type { Log } from "../process/log.ts";
-import { issueWords, mendDecimals, unknownOptionWords } from "./option-words.ts";
+import { issueWords, mendNumbers, unknownOptionWords } from "./option-words.ts";
 import { de } from "./words/dispatch.de.ts";
 import { en } from "./words/dispatch.en.ts";
 
@@ -197,9 +197,9 @@ function unknownCommandWords(name: string, commands: readonly Command[]): string
   return words().unknownCommand(name.replaceAll("`", "").slice(0, 60), near);
 }
 
-/** As written, or, where that doesn't fit, with decimal points for decimal commas. */
+/** As written, or, where that doesn't fit, with numbers mended. */
 function readOptions(command: Command, given: Readonly<Record<string, unknown>>) {
   const parsed = command.options.safeParse(given);
-  const mended = parsed.success ? undefined : mendDecimals(given, parsed.error.issues);
+  const mended = parsed.success ? undefined : mendNumbers(given, parsed.error.issues);
   return mended ? command.options.safeParse(mended) : parsed;
 }

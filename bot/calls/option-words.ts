@@ -4,7 +4,14 @@ import type { Command } from "../../commands/define.ts";
 import { aboutOf } from "../../commands/forms.ts";
 import { inEach } from "../../commands/speech/language.ts";
 import { pointDecimal } from "../../commands/speech/measure.ts";
-import { formatNumber, joinAnd, joinOr, plain } from "../../commands/speech/wording.ts";
+import {
+  formatNumber,
+  joinAnd,
+  joinOr,
+  NUMBER_LETTERS,
+  plain,
+  type Numbered,
+} from "../../commands/speech/wording.ts";
 import { de } from "./words/option.de.ts";
 import { en } from "./words/option.en.ts";
 
@@ -72,18 +79,25 @@ function bound(value: number | bigint): string {
   return formatNumber(Number(value));
 }
 
+/** `T2` where tanks are asked for, as `2`; any other text as it is. */
+function bareNumber(option: string, text: string): string {
+  const letter = Object.hasOwn(NUMBER_LETTERS, option) ? NUMBER_LETTERS[option as Numbered] : undefined;
+  return letter === undefined ? text : text.replace(new RegExp(`^\\s*${letter}\\s*(?=\\d+\\s*$)`, "i"), "");
+}
+
 /**
- * The same values with a decimal point where a number was written with a decimal comma; undefined where that was not
- * what is wrong.
+ * The same values with a decimal point where a number was written with a decimal comma, and without the letter a tank or a
+ * run is called by; undefined where that was not what is wrong.
  */
-export function mendDecimals(
+export function mendNumbers(
   given: Readonly<Record<string, unknown>>,
   issues: readonly Issue[],
 ): Readonly<Record<string, unknown>> | undefined {
   const mended = issues.flatMap(({ code, path: [key] }): [string, string][] => {
     const value = given[String(key)];
-    if (code !== "invalid_type" || typeof value !== "string" || pointDecimal(value) === value) return [];
-    return [[String(key), pointDecimal(value)]];
+    if (code !== "invalid_type" || typeof value !== "string") return [];
+    const mended = bareNumber(String(key), pointDecimal(value));
+    return mended === value ? [] : [[String(key), mended]];
   });
   return mended.length > 0 ? { ...given, ...Object.fromEntries(mended) } : undefined;
 }

@@ -29,6 +29,7 @@ import { isSameBath } from "./develop.ts";
 import { sayPlanFault } from "./fault-words.ts";
 import { makePlan } from "./process.ts";
 import type { PlanRequest } from "./request.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
 import * as words from "./reply.ts";
 import type { WashMethod } from "./wash.ts";
 
@@ -67,7 +68,7 @@ export const plan = defineCommand({
       .describe("Developer in the tank, like 300 ml; the tank's own if left out"),
     agitation: agitationOption
       .optional()
-      .describe("first/burst/cycle in seconds, like 30/5/60, or continuous"),
+      .describe("first/each/every, in seconds, like 30/5/60, or continuous"),
     stop: z.enum(["water", "acid"]).optional().describe("water: two rinses; acid: a stop bath"),
     wash: z.enum(["running", "fill-dump"]).optional().describe("running water, or fill and empty"),
     washaid: yesNo.optional().describe("yes: a wash aid is used"),
@@ -111,9 +112,18 @@ export const plan = defineCommand({
     const made = makeWithBaths(toRequest(input, context, picked.value, tank), context);
     if (!made.ok) throw new UserError(made.fault.code, sayPlanFault(made.fault));
     const { number } = context.stores.plans.add(context.class.id, context.person.id, made.value, context.now);
-    return words.plannedReply(number, made.value, input.dilution?.wasRatio ?? false);
+    const holds = whatBottleHolds(context, made.value);
+    return words.plannedReply(number, made.value, input.dilution?.wasRatio ?? false, holds);
   },
 });
+
+function whatBottleHolds({ stores, class: { id } }: Context, plan: Plan): words.BottleHolds {
+  const label = plan.steps.find(({ kind }) => kind === "develop")?.batch ?? null;
+  const number = label === null ? undefined : parseNumber("batch", label);
+  const batch = number === undefined ? undefined : stores.batches.find(id, number);
+  if (batch?.kind !== "developer") return null;
+  return batch.dilution.waterParts === 0 ? "stock" : "bath";
+}
 
 /** Made once to know its baths, then with the bottles they come from: a fixer's state decides how long it must act. */
 function makeWithBaths(request: PlanRequest, context: Context): ReturnType<typeof makePlan> {

@@ -4,7 +4,7 @@ import type { Plan } from "../../store/shapes/plan.ts";
 import { fullDose, pathFrom, type Reading, type RetemperFault } from "./retemper.ts";
 
 /**
- * The dose really given, as a per cent of the plan's: 100 is the plan, 88 is "12 % short of plan". `seconds` run from
+ * The dose really given, as a per cent of the plan's: 100 is the plan, 88 is "12 % less than planned". `seconds` run from
  * the tank full to the next bath in; the readings were taken along the way, seconds after the start. Between two
  * temperatures the tank is taken to have changed evenly, after the last one as the plan allows for.
  */

@@ -33,7 +33,15 @@ export const notSameBath = (film: string): string => words().notSameBath(plain(f
 export const tankOffer = (tank: number, reels: number, volumeMl: number, isReported: boolean): string =>
   words().tankOffer(tank, reels, volumeMl, isReported);
 
-export function plannedReply(number: number, plan: Plan, wasRatio: boolean): Reply {
+/** What is in the developer's bottle: stock that water is added to, or the bath itself; null: no bottle is named. */
+export type BottleHolds = "stock" | "bath" | null;
+
+export function plannedReply(
+  number: number,
+  plan: Plan,
+  wasRatio: boolean,
+  bottleHolds: BottleHolds = null,
+): Reply {
   const load = [
     words().films(plan.rolls, plan.format),
     ...(plan.tank === null ? [] : [words().tank(plan.tank)]),
@@ -49,7 +57,7 @@ export function plannedReply(number: number, plan: Plan, wasRatio: boolean): Rep
       makeNumber("plan", number),
     ),
     "",
-    ...plan.steps.map((step, at) => `${at + 1}. ${sayStep(step, plan)}`),
+    ...plan.steps.map((step, at) => `${at + 1}. ${sayStep(step, plan, bottleHolds)}`),
     "",
     ...plan.cautions.map((caution) => `- ${sayCaution(caution, plan)}`),
     ...(wasRatio ? [`- ${words().readRatio(formatDilution(plan.sheet.dilution))}`] : []),
@@ -93,10 +101,10 @@ function sayDevelopment({ steps, spread, tenthsC }: Plan): string {
   return words().timeBetween(time, formatBothScales(tenthsC), low, high);
 }
 
-function sayStep(step: Step, plan: Plan): string {
+function sayStep(step: Step, plan: Plan, bottleHolds: BottleHolds): string {
   const parts = [
     `${titleOf(step)}${step.seconds === null ? "" : ` **${formatSeconds(step.seconds)}**`}`,
-    ...sayBath(step, plan),
+    ...sayBath(step, plan, bottleHolds),
   ];
   if (step.kind === "develop" && step.agitation) parts.push(describeAgitation(step.agitation));
   if (step.pourOutSeconds > 0 && step.seconds !== null)
@@ -106,10 +114,14 @@ function sayStep(step: Step, plan: Plan): string {
   return parts.filter((part) => part !== "").join("; ");
 }
 
-function sayBath(step: Step, plan: Plan): string[] {
-  const bottle = step.batch === null ? [] : [words().fromBottle(plain(step.batch))];
+function sayBath(step: Step, plan: Plan, bottleHolds: BottleHolds): string[] {
+  const label = step.batch === null ? null : plain(step.batch);
+  const bottle = label === null ? [] : [words().fromBottle(label)];
   if (step.kind !== "develop" || step.ml === null) return bottle;
   const { concentrateMl, waterMl } = splitVolume(step.ml, plan.sheet.dilution);
+  if (label !== null && waterMl > 0 && bottleHolds === "bath") return [words().readyToPour(step.ml, label)];
+  if (label !== null && waterMl > 0 && bottleHolds === "stock")
+    return [words().stockAndWater(concentrateMl, label, waterMl)];
   const mix =
     waterMl === 0 ? words().ofStock(concentrateMl) : words().concentrateAndWater(concentrateMl, waterMl);
   return [mix, ...bottle];

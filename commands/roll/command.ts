@@ -39,7 +39,7 @@ export const rollNote = defineCommand({
 
 export const rollRate = defineCommand({
   name: "roll rate",
-  summary: "Rate the negatives, 1 (unusable) to 5 (prints by itself)",
+  summary: "Rate the negatives, 1 (unusable) to 5 (prints easily)",
   options: z.object({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
     rating: z.coerce.number().int().min(1).max(5).describe("1 to 5"),

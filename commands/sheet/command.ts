@@ -42,7 +42,7 @@ export const sheetAdd = defineCommand({
     source: z.string().trim().min(1).max(200).optional().describe("Where the time comes from"),
     agitation: agitationOption
       .optional()
-      .describe("What the times assume: first/burst/cycle in seconds, like 30/5/60"),
+      .describe("What the times assume: first/each/every, in seconds, like 30/5/60"),
     factor: z.coerce
       .number()
       .min(1)
@@ -55,7 +55,7 @@ export const sheetAdd = defineCommand({
     hottest: within(temperatureOption, BATH_TENTHS_C, "tenthsC")
       .optional()
       .describe("Highest temperature the sheet allows"),
-    minimum: volumeOption.optional().describe("Least concentrate or stock for one roll, like 100 ml"),
+    minimum: volumeOption.optional().describe("Minimum of concentrate or stock for one roll, like 100 ml"),
     tabular: yesNo.optional().describe("yes: tabular-grain film, fixed for three clearing times"),
     reuse: reuseOption.optional().describe("Films in a litre/what they add/most films, like 1/10%/10"),
     replace: yesNo.default("no").describe("yes: take the place of the time at the same temperature and EI"),

@@ -23,13 +23,22 @@ export function formatSeconds(seconds: number): string {
     : `${sign}${minutes}:${rest}`;
 }
 
-/** For speech: `40 s`, `9 min`, `9 min 30 s`. */
+/** For speech: `40 s`, `9 min`, `9 min 30 s`; from an hour on to the minute, `1 h 5 min`; from two days on `4 d 17 h`. */
 export function saySeconds(seconds: number): string {
   const whole = Math.round(seconds);
-  if (whole < 60) return `${whole} s`;
-  const minutes = Math.floor(whole / 60);
-  const rest = whole % 60;
-  return rest === 0 ? `${minutes} min` : `${minutes} min ${rest} s`;
+  if (whole < HOUR) return sayTwo(whole, 60, "min", 1, "s");
+  if (whole < 2 * DAY) return sayTwo(Math.round(whole / 60) * 60, HOUR, "h", 60, "min");
+  return sayTwo(Math.round(whole / HOUR) * HOUR, DAY, words().day, HOUR, "h");
+}
+
+const HOUR = 3600;
+const DAY = 86_400;
+
+/** So many of the larger unit and the rest in the smaller; what is 0 is left out. */
+function sayTwo(seconds: number, large: number, largeName: string, small: number, smallName: string): string {
+  const [many, few] = [Math.floor(seconds / large), Math.floor((seconds % large) / small)];
+  const parts = [...(many > 0 ? [`${many} ${largeName}`] : []), ...(few > 0 ? [`${few} ${smallName}`] : [])];
+  return parts.join(" ") || `0 ${smallName}`;
 }
 
 /** Tenths of a degree Celsius as `20 °C`, `20.5 °C`. */

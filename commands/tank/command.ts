@@ -97,7 +97,7 @@ export const tankReport = defineCommand({
 
 export const tankClear = defineCommand({
   name: "tank clear",
-  summary: "Say that a tank is sound again",
+  summary: "Say that a tank is in order again",
   options: z.object({ tank: tankOption.describe("Tank number") }),
   who: whoMay("tank clear"),
   visibility: "class",

@@ -112,7 +112,7 @@ describe("a run takes from the bottles its plan names", () => {
     const room = open(STOCK, FIXER);
     expect(plan(room, "Mina", "tank:1").reply.text).toContain("from B2");
     expect(room.press("Mina", "Start")).toContain(
-      "Pour in the developer from B1. Tap when the tank is full.",
+      "Pour in the developer from B1. Press the button when the tank is full.",
     );
   });
 
@@ -202,7 +202,7 @@ describe("a run takes from the bottles its plan names", () => {
   });
 });
 
-describe("worn out", () => {
+describe("exhausted", () => {
   const spent = "/batch correct batch:B2 rolls:20 reason:used by the morning class";
 
   test("a student who names it is refused, with the bottle to use instead", () => {
@@ -226,8 +226,8 @@ describe("worn out", () => {
     room.press("Mina", "Start");
     expect(goTo(room, "Mina", FIX_STEP).kind).toBe("done");
     const ledger = room.says("Mina", "/batch ledger batch:B2");
-    expect(ledger).toContain("allowed worn out for one tank of Mina: test strips only (Aida)");
-    expect(ledger).toContain("used: 1 roll (R1, Mina, worn out, allowed by line 3)");
+    expect(ledger).toContain("allowed exhausted for one tank of Mina: test strips only (Aida)");
+    expect(ledger).toContain("used: 1 roll (R1, Mina, exhausted, allowed by line 3)");
     expect(plan(room, "Mina", "tank:2").code).toBe("ERR_NO_BATCH_READY");
   });
 

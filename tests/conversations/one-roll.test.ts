@@ -7,7 +7,9 @@ describe("one student's roll, from plan to sleeved negatives", () => {
   test("every cue comes at its second, and the log keeps what was done", async () => {
     const room = createRoom();
     expect(room.says("Mina", PLAN)).toContain("**9:00** at 20 °C");
-    expect(room.press("Mina", "Start")).toContain("Pour in the developer. Tap when the tank is full.");
+    expect(room.press("Mina", "Start")).toContain(
+      "Pour in the developer. Press the button when the tank is full.",
+    );
     expect(room.press("Mina", "Tank is full")).toContain("**9:00** left in developer");
 
     await room.tick();
@@ -86,11 +88,11 @@ describe("a student who gets it wrong", () => {
       "Got it already: developer is running, 9:00 left.",
     );
     expect(room.says("Mina", "run next run:1 step:5")).toContain(
-      "That button is from another step. Nothing is changed",
+      "That button is from another step. Nothing was changed",
     );
     await room.pass(60);
     expect(room.says("Mina", "run next run:1 step:1")).toContain(
-      "8:00 are left in developer. Nothing is changed.",
+      "8:00 are left in developer. Nothing was changed.",
     );
     expect(room.stores.runs.find(1, 1)?.phase).toMatchObject({ kind: "running", step: 0 });
   });
@@ -136,8 +138,8 @@ describe("a student who gets it wrong", () => {
     [`/roll note note:${"x".repeat(5000)}`, /too long: 5000 characters, at most 2000/],
     ["/plan film:📷 developer:'); drop table rolls;-- temp:20", /./],
     ["/plan film:**bold** developer:@everyone temp:20", /./],
-    ["/run start plan:P99", /I know no plan P99/],
-    ["/run next run:banana", /I know no run/],
+    ["/run start plan:P99", /There is no plan P99/],
+    ["/run next run:banana", /There is no run/],
   ])("%s is answered with a clear sentence, and nothing is lost", (line, sentence) => {
     const room = createRoom();
     const { kind, reply } = room.asks("Mina", line);

@@ -76,10 +76,10 @@ test("a student who does everything wrong still ends with a film and a cause", a
   expect(shown).toContain("Fixer: 2 min 30 s too short");
   says("/roll fault look:milky");
   const ranked = room.press("Mina", "Everywhere");
-  expect(ranked).toContain("**1. Fixed too short** (likely)");
+  expect(ranked).toContain("**1. Not fixed long enough** (likely)");
   expect(ranked).toContain("it was fixed 2:30 instead of 5:00");
   expect(ranked).toContain("Fix again now, in fresh fixer");
-  room.press("Mina", "1: Fixed too short");
+  room.press("Mina", "1: Not fixed long enough");
   expect(says("/roll find fault:milky")).toContain("**1 roll**");
 
   // Rates it nine of five, notes an essay, erases somebody else's name.

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { createRoom } from "../support/room.ts";
 
-/* A teacher's day: a leak before class, a bottle that is worn out, a bell too near, a run nobody tends, a film at the end. */
+/* A teacher's day: a leak before class, a bottle that is exhausted, a bell too near, a run nobody tends, a film at the end. */
 
 test("a teacher's day, from the first leak to the last film", async () => {
   const room = createRoom();
@@ -15,11 +15,11 @@ test("a teacher's day, from the first leak to the last film", async () => {
   expect(room.says("Ben", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1")).toContain(
     "leaks at the lid",
   );
-  expect(teacher("/tank list")).toContain("**4 of 5** tanks are free and sound.");
+  expect(teacher("/tank list")).toContain("**4 of 5** tanks are free and in order.");
 
   // How many can be done tonight?
   const fit = teacher("/class turns loads:8 films:1");
-  expect(fit).toMatch(/\*\*(All \d+ tanks|\d of \d+ tanks|\d of \d+)\*\*/);
+  expect(fit).toMatch(/^\*\*The films in (all \d+|\d of \d+) tanks\*\*/);
   expect(fit).toContain("Bottleneck:");
   const { fields } = room.asks("Iris", "/class turns loads:8 films:1", "teacher").reply;
   expect(fields?.["hungByBell"]).toBeLessThan(9);
@@ -46,7 +46,7 @@ test("a teacher's day, from the first leak to the last film", async () => {
   await room.pass(1);
   expect(teacher("/class said")).toContain("**2 of 2** reached.");
 
-  // The fixer is found worn out; everybody who has it before them is told what to take.
+  // The fixer is found exhausted; everybody who has it before them is told what to take.
   teacher("/batch mix kind:fixer product:Pier Fix volume:1 l dilution:1+4 capacity:10 films/l clearing:0:45");
   teacher("/batch discard batch:B1 to:silver");
   expect(teacher("/class say fixer B1 is retired, take B2 to:before step:fix")).toContain("**3 people**");

@@ -169,7 +169,7 @@ test(
         }
     }
 
-    /** Once in the term the teacher lets somebody use a bath that is worn out. */
+    /** Once in the term the teacher lets somebody use a bath that is exhausted. */
     async function override(fixer: Bottle): Promise<void> {
       const line = `/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 fixbatch:B${fixer.number}`;
       expect(school.room.asks("Student 1", line).code).toBe("ERR_BATCH_WORN");

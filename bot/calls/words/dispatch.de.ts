@@ -2,7 +2,7 @@ import type { DispatchWords } from "./dispatch.en.ts";
 
 export const de: DispatchWords = {
   broken:
-    "Bei mir ist etwas kaputtgegangen, und nichts wurde geändert. Versuch es noch einmal; geht es wieder nicht, sag es der Lehrkraft.",
+    "Es ist ein Fehler aufgetreten, und nichts wurde geändert. Versuch es noch einmal; geht es wieder nicht, sag es der Lehrkraft.",
   diskFull:
     "Die Platte des Kursrechners ist voll: Nichts kann aufgeschrieben werden, und nichts wurde geändert. Sag es jetzt der Lehrkraft.",
   onlyStaff: (command, least) =>

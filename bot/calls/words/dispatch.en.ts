@@ -6,7 +6,7 @@ export const en = {
   onlyStaff: (command: string, least: "aide" | "teacher") =>
     `Only ${least === "aide" ? "an aide or the teacher" : "the teacher"} may use \`/${command}\`. Ask them.`,
   unknownCommand: (name: string, near: readonly string[]) =>
-    `I know no \`/${name}\`. ${near.length > 0 ? `Did you mean ${near.map((each) => `\`/${each}\``).join(" or ")}?` : "Try `/help`."}`,
+    `There is no \`/${name}\`. ${near.length > 0 ? `Did you mean ${near.map((each) => `\`/${each}\``).join(" or ")}?` : "Try `/help`."}`,
   renamed: (old: string, now: string) => `\`/${old}\` is called \`/${now}\` now.`,
 };
 export type DispatchWords = typeof en;

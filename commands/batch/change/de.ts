@@ -9,7 +9,7 @@ export const de: ChangeWords = {
     notAFixer: (name, kind) =>
       `${name} (${batch.kind[kind]}) hat keine Klärzeit, nur ein Fixierbad hat eine. Gib \`ph:\` oder eine \`note:\` an.`,
     notSoMuch: (label, ml) =>
-      `In ${label} sind laut Buch ${ml}. Ist es mehr, stell das zuerst mit \`/batch correct\` richtig.`,
+      `In ${label} sind laut Flaschenbuch ${ml}. Ist es mehr, stell das zuerst mit \`/batch correct\` richtig.`,
     whereTo:
       "Sag, wohin das gebrauchte Bad kam: `to:silver` (Silbersammlung, nur Fixierbad), `to:drain` (Ausguss), `to:waste` (eigener Kanister) oder `to:supplier` (Lieferant).",
     overflow: (label, bottle, left) =>
@@ -17,19 +17,19 @@ export const de: ChangeWords = {
     silverDrain: (label) =>
       `**Nicht in den Ausguss**: gebrauchtes Fixierbad enthält Silber. Sammle ${label} (\`to:silver\`) oder gib es dem Lieferanten zurück (\`to:supplier\`).`,
     notIntoSilver: (label, kind) =>
-      `**Nicht in die Silbersammlung**: Dahin kommt nur Fixierbad. ${label} (${batch.kind[kind]}) gehört nicht dazu: ${kind === "stop" ? "Säure im Fixierbad setzt ein giftiges Gas frei" : "Gemischte Abfälle können Gas abgeben"}. Sag \`to:waste\` (ein eigener Kanister), \`to:drain\`, wo es die Regeln am Ort erlauben, oder \`to:supplier\`.`,
+      `**Nicht in die Silbersammlung**: Dahin kommt nur Fixierbad. ${label} (${batch.kind[kind]}) gehört nicht dazu: ${kind === "stop" ? "Säure im Fixierbad setzt schädliches Gas frei" : "Gemischte Abfälle können Gas abgeben"}. Sag \`to:waste\` (ein eigener Kanister), \`to:drain\`, wo es die Regeln am Ort erlauben, oder \`to:supplier\`.`,
     nothingToCorrect:
-      "Sag, was nicht stimmt: `line:4` nimmt diese Zeile zurück, `ml:-200` oder `rolls:2` kommen zu dem, was im Buch steht.",
+      "Sag, was nicht stimmt: `line:4` nimmt diese Zeile zurück, `ml:-200` oder `rolls:2` kommen zu dem, was im Flaschenbuch steht.",
     belowZeroMl: (label, ml) =>
-      `In ${label} sind laut Buch ${ml}: Mehr kann davon nicht abgehen. Miss noch einmal, oder nimm eine Zeile zurück (\`line:\`).`,
+      `In ${label} sind laut Flaschenbuch ${ml}: Mehr kann davon nicht abgehen. Miss noch einmal, oder nimm eine Zeile zurück (\`line:\`).`,
     belowZeroRolls: (label, rolls) =>
-      `Laut Buch ${rolls} durch ${label}: Mehr kann davon nicht abgehen. Zähl noch einmal, oder nimm eine Zeile zurück (\`line:\`).`,
+      `Laut Flaschenbuch ${rolls} durch ${label}: Mehr kann davon nicht abgehen. Zähl noch einmal, oder nimm eine Zeile zurück (\`line:\`).`,
     quarters: "Schreib Filme in Vierteln: ein Planfilm 4x5 ist 0.25.",
     noSuchLine: (label, line, lines) =>
-      `Im Buch von ${label} gibt es keine Zeile ${line}: es hat ${lines}. Du siehst sie mit \`/batch ledger batch:${label}\`.`,
+      `Im Flaschenbuch von ${label} gibt es keine Zeile ${line}: es hat ${lines}. Du siehst sie mit \`/batch ledger batch:${label}\`.`,
     lineStays:
       "Diese Zeile bleibt: ein Ansetzen nimmt `/batch discard` zurück, eine Korrektur eine weitere Korrektur.",
-    takenBack: "Diese Zeile ist schon zurückgenommen. Nichts ist geändert.",
+    takenBack: "Diese Zeile ist schon zurückgenommen. Es wurde nichts geändert.",
     notWorn: (label) => `${label} ist bereit: dafür braucht niemand eine Erlaubnis.`,
     unknownPerson: (name) =>
       `In diesem Kurs kenne ich niemanden namens ${name}. Schreib den Namen wie im Kurs.`,
@@ -72,7 +72,7 @@ export const de: ChangeWords = {
   corrected: "Mit einer neuen Zeile richtiggestellt; was da stand, bleibt zu lesen.",
   beforeAndNow: (before, now) => `Vorher: ${before}. Jetzt: ${now}`,
   allowed: (person, label, why) =>
-    `**${person}** darf ${label} trotzdem für eine Dose nehmen (${why}). Wer es erlaubt hat, steht im Buch.`,
+    `**${person}** darf ${label} trotzdem für eine Dose nehmen (${why}). Wer es erlaubt hat, steht im Flaschenbuch.`,
   fixLonger:
     "Fixiere doppelt so lang, wie es klärt, und danach noch einmal in frischem Fixierbad, sobald es welches gibt.",
 };

@@ -20,7 +20,7 @@ export const en = {
     silverDrain: (label: string) =>
       `**Not down the drain**: used fixer carries silver. Collect ${label} (\`to:silver\`) or give it back to its supplier (\`to:supplier\`).`,
     notIntoSilver: (label: string, kind: BatchKind) =>
-      `**Not into the silver collection**: it takes fixer only. ${label} is a ${batch.kind[kind]}${kind === "stop" ? ", and acid into fixer sets a poisonous gas free" : ", and mixed wastes can give off gas"}. Say \`to:waste\` (a container of its own), \`to:drain\` where local rules allow it, or \`to:supplier\`.`,
+      `**Not into the silver collection**: it takes fixer only. ${label} is a ${batch.kind[kind]}${kind === "stop" ? ", and acid into fixer gives off harmful gas" : ", and mixed wastes can give off gas"}. Say \`to:waste\` (a container of its own), \`to:drain\` where local rules allow it, or \`to:supplier\`.`,
     nothingToCorrect:
       "Say what is wrong: `line:4` takes that line back, `ml:-200` or `rolls:2` add to what the ledger says.",
     belowZeroMl: (label: string, ml: string) =>
@@ -32,10 +32,10 @@ export const en = {
       `${label}'s ledger has no line ${line}: it has ${lines}. See them with \`/batch ledger batch:${label}\`.`,
     lineStays:
       "That line stays: a mixing is undone by `/batch discard`, a correction by one more correction.",
-    takenBack: "That line was taken back before. Nothing is changed.",
-    notWorn: (label: string) => `${label} is ready for use: nobody needs leave for it.`,
+    takenBack: "That line was taken back before. Nothing was changed.",
+    notWorn: (label: string) => `${label} is ready for use: no permission needed.`,
     unknownPerson: (name: string) =>
-      `I know nobody called ${name} in this class. Write the name as the class uses it.`,
+      `Nobody in this class is called ${name}. Write the name as the class uses it.`,
   },
   fit: (name: string, state: string) => `${name}: ${state}.`,
   unfit: (name: string, standing: string, why: string) => `${name} is ${standing}: ${why}.`,

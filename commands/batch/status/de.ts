@@ -26,7 +26,7 @@ export const de: StatusWords = {
   between: (earliest, latest) => `, in acht von zehn Fällen zwischen ${earliest} und ${latest}`,
   keepsAndUsedUp: (keeps, usedUp) => `${keeps}; ${usedUp.charAt(0).toLowerCase()}${usedUp.slice(1)}.`,
   page: (page, pages) => `Seite ${page} von ${pages}.`,
-  itsLedger: "Buch des Ansatzes",
+  itsLedger: "Flaschenbuch des Ansatzes",
   earlier: "Früher",
   later: "Später",
 };

@@ -16,7 +16,7 @@ export const en = {
   inBottle: (ml: string, rolls: string, mixed: string) =>
     `${ml} in the bottle; ${rolls} through it since it was mixed, ${mixed}.`,
   limits: (source: string) => `_Limits: ${source}._`,
-  neverTested: "Its clearing time was never tested: the class's least fixing time stands alone.",
+  neverTested: "Its clearing time was never tested: the class's minimum fixing time stands alone.",
   /** `clears`: `clears in about 0:52 (fresh 0:45)`. */
   tested: (clears: string, last: { date: string; seconds: string } | null) =>
     `It ${clears}${last === null ? "" : `, last tested ${last.date} at ${last.seconds}`}.`,

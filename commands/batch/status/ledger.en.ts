@@ -7,7 +7,7 @@ export const en = {
   mixed: (what: string, by: string) => `mixed ${what} (${by})`,
   tabular: (rolls: string) => `${rolls} of tabular-grain film`,
   used: (what: string, run: string | null, by: string, allowedByLine: number | null) =>
-    `used: ${what} (${run === null ? "" : `${run}, `}${by}${allowedByLine === null ? "" : `, worn out, allowed by line ${allowedByLine}`})`,
+    `used: ${what} (${run === null ? "" : `${run}, `}${by}${allowedByLine === null ? "" : `, exhausted, allowed by line ${allowedByLine}`})`,
   silver: (gramsPerLitre: string) => `silver ${gramsPerLitre} g/l`,
   tested: (readings: string, by: string) => `tested: ${readings} (${by})`,
   to: {
@@ -23,6 +23,6 @@ export const en = {
   countsNoMore: (line: number) => `line ${line} counts no more`,
   corrected: (what: string, note: string, by: string) => `corrected: ${what}${note} (${by})`,
   allowed: (person: string, note: string, by: string) =>
-    `allowed worn out for one tank of ${person}${note} (${by})`,
+    `allowed exhausted for one tank of ${person}${note} (${by})`,
 };
 export type LedgerWords = typeof en;

@@ -8,7 +8,7 @@ export const de: TakeWords = {
   notYours:
     "Dieser Lauf gehört jemand anderem. Nur wem er gehört, eine Hilfskraft oder die Lehrkraft kann ihn ändern.",
   noBathToCome: (run, kind, name) =>
-    `In ${run} kommt kein Bad dieser Art mehr aus einer Flasche (${batch.kind[kind]}), ${name} wird also nicht gebraucht. Nichts ist geändert.`,
+    `In ${run} kommt kein Bad dieser Art mehr aus einer Flasche (${batch.kind[kind]}), ${name} wird also nicht gebraucht. Es wurde nichts geändert.`,
   planAgain: (name, label) =>
     `${name} braucht eine andere Entwicklungszeit. Mach damit einen neuen Plan: \`/plan devbatch:${label}\`.`,
   taken: (label, step, run, time) =>

@@ -31,7 +31,7 @@ export const de: BatchWords = {
     silver: (gramsPerLitre) =>
       `nach dem Teststreifen ${gramsPerLitre} g Silber im Liter, die Grenze ist erreicht`,
     prediction: (seconds) =>
-      `klärt nach dem Buch erst in etwa ${seconds}, doppelt so lang wie frisch; eine Klärprobe kann anderes zeigen`,
+      `klärt nach dem Flaschenbuch erst in etwa ${seconds}, doppelt so lang wie frisch; eine Klärprobe kann anderes zeigen`,
     unknown: "nicht mehr zu gebrauchen",
     kept: (date) => `haltbar bis ${date}`,
   },

@@ -34,11 +34,11 @@ export const en = {
       `by strip it carries ${gramsPerLitre} g of silver in a litre, its limit or more`,
     prediction: (seconds: string) =>
       `by its ledger it now clears in about ${seconds}, twice its fresh time; a test can show otherwise`,
-    unknown: "it is worn out",
+    unknown: "it is exhausted",
     kept: (date: string) => `it kept until ${date}`,
   },
   slow: (seconds: string) =>
     `${seconds} is slow: fresh rapid fixer clears film in 1 to 3 minutes. Check its strength and warmth, and mix new if in doubt.`,
-  unknownBatch: (typed: string) => `I know no batch ${typed}. See the bottles with \`/batch status\`.`,
+  unknownBatch: (typed: string) => `There is no bottle ${typed}. See the bottles with \`/batch status\`.`,
 };
 export type BatchWords = typeof en;

@@ -30,7 +30,7 @@ export const forms: Forms = {
     options: { batch: "Nur diese Flasche, zum Beispiel B3" },
   },
   "batch ledger": {
-    summary: "Das Buch einer Flasche, Zeile für Zeile: angesetzt, benutzt, geprüft, aufgefüllt",
+    summary: "Das Flaschenbuch einer Flasche, Zeile für Zeile: angesetzt, benutzt, geprüft, aufgefüllt",
     options: { batch: BOTTLE, page: "Seite; die neueste, wenn sie fehlt" },
   },
   "batch test": {
@@ -63,20 +63,21 @@ export const forms: Forms = {
     },
   },
   "batch correct": {
-    summary: "Das Buch mit einer neuen Zeile richtigstellen: eine zurücknehmen, ml oder Filme ändern",
+    summary: "Das Flaschenbuch mit einer neuen Zeile richtigstellen: eine zurücknehmen, ml oder Filme ändern",
     options: {
       batch: BOTTLE,
-      reason: "Warum; das bleibt im Buch",
+      reason: "Warum; das bleibt im Flaschenbuch",
       line: "Nummer der Zeile, die nicht stimmt",
-      ml: "ml mehr in der Flasche, als im Buch stehen; unter 0: weniger",
-      rolls: "Filme mehr hindurch, als im Buch stehen; unter 0: weniger",
+      ml: "ml mehr in der Flasche, als im Flaschenbuch stehen; unter 0: weniger",
+      rolls: "Filme mehr hindurch, als im Flaschenbuch stehen; unter 0: weniger",
     },
   },
   "batch allow": {
-    summary: "Jemandem ein verbrauchtes Bad für eine Dose erlauben, auf deinen Namen; das Buch behält es",
+    summary:
+      "Jemandem ein verbrauchtes Bad für eine Dose erlauben, auf deinen Namen; das Flaschenbuch behält es",
     options: {
       batch: BOTTLE,
-      reason: "Warum; das bleibt im Buch",
+      reason: "Warum; das bleibt im Flaschenbuch",
       person: "Wer es darf; du, wenn es fehlt",
     },
   },

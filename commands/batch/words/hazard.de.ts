@@ -4,7 +4,7 @@ import type { HazardWords } from "./hazard.en.ts";
 export const de: HazardWords = {
   mixing: {
     developer: "Handschuhe und Schutzbrille an: Entwickler kann die Haut ein Leben lang allergisch machen.",
-    stop: "**Säure ins Wasser, nie Wasser in die Säure.** Handschuhe und Schutzbrille an, Lüfter an. Nie zu Fixierbad oder Chlorreiniger: Da entsteht ein giftiges Gas.",
+    stop: "**Säure ins Wasser, nie Wasser in die Säure.** Handschuhe und Schutzbrille an, Lüfter an. Nie zu Fixierbad oder Chlorreiniger: Da entsteht schädliches Gas.",
     fixer:
       "Handschuhe und Schutzbrille an, Lüfter an: Saures Fixierbad gibt Schwefeldioxid ab. Hast du Asthma, lass es jemand anderen ansetzen.",
     "wash-aid": "Handschuhe und Schutzbrille an, Lüfter an.",

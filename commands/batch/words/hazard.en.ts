@@ -6,7 +6,7 @@ import { formatBothScales } from "../../speech/wording.ts";
 export const en = {
   mixing: {
     developer: "Gloves and goggles on: developer can make the skin allergic for life.",
-    stop: "**Acid into water, never water into acid.** Gloves and goggles on, fan on. Never near fixer or household bleach: that sets a poisonous gas free.",
+    stop: "**Acid into water, never water into acid.** Gloves and goggles on, fan on. Never near fixer or household bleach: that gives off harmful gas.",
     fixer:
       "Gloves and goggles on, fan on: acid fixer gives off sulfur dioxide. With asthma, let somebody else mix it.",
     "wash-aid": "Gloves and goggles on, fan on.",

@@ -8,7 +8,7 @@ export const en = {
   noneReady: (kind: BatchKind, product: string | null) =>
     `No ${product ?? batch.kind[kind]} that is fit for use is mixed. Ask an aide or the teacher to mix some (\`/batch mix\`); see what there is with \`/batch status\`.`,
   unknown: (typed: string) =>
-    `I know no batch ${typed} on the shelf. See the bottles with \`/batch status\`.`,
+    `There is no bottle ${typed} on the shelf. See the bottles with \`/batch status\`.`,
   wrongKind: (name: string, kind: BatchKind) =>
     `${name} is not the bath for this: it needs ${batch.kind[kind]}. `,
   wrongProduct: (name: string, product: string, dilution: string | null) =>

@@ -26,7 +26,7 @@ export const de: WarnWords = {
   intoSilver: "Das alte Bad kommt in die Silbersammlung, nie in den Ausguss (`/batch discard`).",
   away: "Das alte Bad wird entsorgt, wie es die Regeln am Ort sagen (`/batch discard`).",
   tired: (label, bath, left, clears, next) =>
-    `**${label}: ${left}** (${bath}). Es wird müde${clears === "" ? "" : `, ${clears}; neue Pläne fixieren entsprechend länger`}. ${next}`,
+    `**${label}: ${left}** (${bath}). Es lässt nach${clears === "" ? "" : `, ${clears}; neue Pläne fixieren entsprechend länger`}. ${next}`,
   lastFilms: (label, bath, left, next) => `**${label}: ${left}** (${bath}). ${next}`,
   notEnough: (label, bath, ml, next) =>
     `**In ${label} ist nicht genug für einen Film** (${bath}): ${ml}. ${next}`,

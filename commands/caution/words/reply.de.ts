@@ -12,11 +12,12 @@ export const de: ReplyWords = {
     mixing: [
       "Handschuhe und Schutzbrille an. Fenster auf oder Lüfter an: etwa 10 Luftwechsel in der Stunde.",
       "Säure ins Wasser, nie Wasser in die Säure.",
-      "Nie Säure und Chlorreiniger zusammenbringen: Es entsteht ein giftiges Gas.",
+      "Nie Säure und Chlorreiniger zusammenbringen: Es entsteht schädliches Gas.",
       "Pulver: kein Durchzug, nicht über der Tüte atmen, und nicht in der Nähe von Schwangeren.",
       "Jede Flasche beschriften: was, wann, von wem. Nie eine Getränkeflasche.",
     ],
     developing: [
+      "Film bei völliger Dunkelheit einspulen: Handy, Uhr und Rotlicht aus.",
       "Handschuhe an: Entwicklersubstanzen können die Haut ein Leben lang allergisch machen.",
       "Nichts essen oder trinken im Raum. Hände waschen, bevor du gehst.",
       "Im Auge: 15 Minuten mit fließendem Wasser spülen, sofort die Lehrkraft rufen.",

@@ -12,16 +12,17 @@ const TITLES: Readonly<Record<Task, string>> = {
 
 // Sources: US Army T.O. 33B-1-1 (acid into water); Anchell, The Darkroom Cookbook, 3rd ed., p. 171 (acids and bleach);
 // NIOSH pocket guide (hydroquinone: skin sensitiser; sulfur dioxide); university and school safety guidance (gloves,
-// eyewear, no food, ventilation of about 10-12 air changes an hour, no powdered developer near a pregnancy).
+// eyewear, no food, ventilation of about 10-12 air changes an hour, no powdered developer near anyone pregnant).
 const LINES: Lines = {
   mixing: [
     "Gloves and splash goggles on. Window or fan on: about 10 air changes an hour.",
     "Acid into water, never water into acid.",
-    "Never bring acid and household bleach together: it makes a poisonous gas.",
-    "Powders: no draught, no breathing over the bag, and not near a pregnancy.",
+    "Never bring acid and household bleach together: it gives off harmful gas.",
+    "Powders: no draught, no breathing over the bag, and not near anyone pregnant.",
     "Label every bottle: what, when, by whom. Never a drinks bottle.",
   ],
   developing: [
+    "Load film in total darkness: phones, watches and red lights off.",
     "Gloves on: developing agents can make the skin allergic for life.",
     "Nothing to eat or drink in the room. Hands washed before you leave it.",
     "In the eye: rinse with running water for 15 minutes, call the teacher at once.",
@@ -38,7 +39,7 @@ const LINES: Lines = {
   spill: [
     "Say it aloud, so that nobody slips. Gloves on, wipe up, rinse with much water.",
     "On the skin: rinse for several minutes. In the eye: 15 minutes of running water, and call the teacher at once.",
-    "Swallowed: don't make them sick. Call the poison centre or the emergency number, with the bottle in your hand.",
+    "Swallowed: do not make them vomit. Call the poison centre or the emergency number, with the bottle in your hand.",
   ],
 };
 

@@ -5,14 +5,14 @@ export const de: DigestWords = {
   late: (late, date, time, missed) =>
     `**${late} zu spät**: das war für den ${date}, ${time}.${missed === 0 ? "" : missed === 1 ? " Einmal davor fiel es aus." : ` ${missed}-mal davor fiel es aus.`}`,
   marks: {
-    tired: "wird müde",
+    tired: "lässt nach",
     "last-films": "letzte Filme",
     exhausted: "nicht genug für einen Film",
     "out-of-date-soon": "läuft bald ab",
     "out-of-date": "abgelaufen",
     "test-overdue": "braucht eine Klärprobe",
   },
-  nextPeriod: "Die nächste Stunde",
+  nextPeriod: "Der nächste Kurstermin",
   period: (title, time, relative) => `**${title}** um ${time}, ${relative}.`,
   mixBefore: (what) => `**Vorher ansetzen: ${what}.** Eine Hilfskraft oder die Lehrkraft.`,
   dontUse: (which) => `**Nicht nehmen:** ${which}.`,

@@ -18,11 +18,11 @@ export const de: BellFileWords = {
     ERR_BAD_RULE: (name) => `${name}: Ich kann nicht lesen, wie es sich wiederholt (RRULE).`,
     ERR_UNKNOWN_ZONE: (name, zone) =>
       `${name}: Ich kenne keine Zeitzone „${zone}“, und die Datei sagt nicht, welche das ist.`,
-    ERR_CLASH: (period, other) => `Zwei Stunden überschneiden sich: ${period} und ${other}.`,
+    ERR_CLASH: (period, other) => `Zwei Kurstermine überschneiden sich: ${period} und ${other}.`,
   },
   nothingTaken: "**Aus der Datei wird nichts übernommen.** Berichtige dies und schick die Datei noch einmal:",
   moreFaults: (count) => `und ${count} weitere.`,
-  replaceHint: "Sollen die Stunden der Datei alle bisherigen ersetzen, gib `replace:yes` dazu.",
+  replaceHint: "Sollen die Kurstermine der Datei alle bisherigen ersetzen, gib `replace:yes` dazu.",
   skipped: {
     SKIP_ONCE: (names) => `Weggelassen, weil einmalig: ${names}.`,
     SKIP_NOT_WEEKLY: (names) => `Weggelassen, weil nicht jede Woche gleich: ${names}.`,

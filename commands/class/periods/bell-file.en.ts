@@ -20,7 +20,7 @@ export const en = {
       `${name}: on the class's clock it goes on past midnight. End it at 24:00, or make two of it.`,
     ERR_BAD_RULE: (name: string) => `${name}: I can't read how it is repeated (RRULE).`,
     ERR_UNKNOWN_ZONE: (name: string, zone: string) =>
-      `${name}: I know no time zone "${zone}", and the file does not say what it is.`,
+      `${name}: there is no time zone "${zone}", and the file does not say what it is.`,
     ERR_CLASH: (period: string, other: string) => `${period} runs into ${other}.`,
   } satisfies Record<CalendarFault["code"], (one: string, other: string) => string>,
   nothingTaken: "**Nothing is taken from the file.** Mend this and send it again:",

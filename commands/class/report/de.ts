@@ -9,9 +9,9 @@ export const de: ReportWords = {
     rolls === 1
       ? `${finished} von 1 Film kam bis zum Ende.`
       : `${finished} von ${rolls} Filmen ${finished === 1 ? "kam" : "kamen"} bis zum Ende.`,
-  noneCalled: "Noch wurde kein Lauf gerufen.",
+  noneCalled: "Noch bekam kein Lauf ein Signal.",
   onTime: (percent, runs) =>
-    `Jeder Ruf rechtzeitig: ${percent} von ${runs === 1 ? "1 Lauf" : `${runs} Läufen`}.`,
+    `Jedes Signal rechtzeitig: ${percent} von ${runs === 1 ? "1 Lauf" : `${runs} Läufen`}.`,
   dose: (median, low, high) =>
     `Entwicklung: in der Mitte ${median} % des Plans; neun von zehn zwischen ${low} und ${high} %.`,
   faulty: (percent) => `${percent} zeigen einen Fehler.`,
@@ -27,8 +27,8 @@ export const de: ReportWords = {
   cut: "Nur die neuesten 5000 Filme sind darin: Wähl einen kürzeren Zeitraum.",
   noRolls: "In dieser Zeit endete kein Film, also gibt es noch nichts zu berichten.",
   weeks: "Filme je Woche",
-  doses: "Entwicklungsgrad, Prozent des Plans",
-  noDose: "Noch ist kein Entwicklungsgrad verzeichnet.",
+  doses: "Entwicklung in % des Plans",
+  noDose: "Noch ist keine Entwicklung verzeichnet.",
   faults: "Gesehene Fehler",
   noFaults: "Keine verzeichnet.",
   chemistry: "Chemie",

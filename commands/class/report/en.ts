@@ -12,7 +12,7 @@ export const en = {
   noneCalled: "No run was called yet.",
   onTime: (percent: string, runs: number) => `${percent} of ${countOf(runs, "run")} had every call on time.`,
   dose: (median: string, low: string, high: string) =>
-    `Development: ${median} % of plan in the middle; nine of ten between ${low} and ${high} %.`,
+    `Development: ${median} % of the plan is typical; 9 of 10 rolls lie between ${low} and ${high} %.`,
   faulty: (percent: string) => `${percent} show a fault.`,
   rated: (mean: string, count: number) => `Rated ${mean} of 5 on average (${count} rated).`,
   used: (developer: string, litres: string) => `${developer}: ${litres} used`,

@@ -25,6 +25,6 @@ export const de: SayWords = {
   nobody: (audience) =>
     `Damit ist jetzt niemand gemeint (${audience}), also wurde nichts gesagt. Allen sagen?`,
   noSay: "Dem Kurs wurde noch nichts gesagt: `/class say text:…`.",
-  unknownSay: (number) => `Ein Wort ${number} an den Kurs kenne ich nicht.`,
+  unknownSay: (number) => `Eine Nachricht ${number} an den Kurs gibt es nicht.`,
   theClass: "der Kurs, in seinem Kanal",
 };

@@ -26,7 +26,7 @@ export const en = {
   nobody: (audience: string) =>
     `Nobody is meant by that now (${audience}), so nothing was said. Say it to everyone?`,
   noSay: "Nothing has been said to the class yet: `/class say text:…`.",
-  unknownSay: (number: number) => `I know no word ${number} to the class.`,
+  unknownSay: (number: number) => `There is no message ${number} to the class.`,
   theClass: "the class, in its channel",
 };
 export type SayWords = typeof en;

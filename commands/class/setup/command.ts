@@ -27,8 +27,8 @@ const options = z.object({
   sinks: whole(1, 60).optional().describe("How many can work at the sinks at once"),
   washplaces: whole(1, 60).optional().describe("How many tanks can wash at once"),
   dryslots: whole(1, 300).optional().describe("How many films can hang to dry at once"),
-  fixmin: durationOption.optional().describe("The least time in the fixer: 5 min"),
-  washmin: durationOption.optional().describe("The least time in running water: 20 min"),
+  fixmin: durationOption.optional().describe("The minimum time in the fixer: 5 min"),
+  washmin: durationOption.optional().describe("The minimum time in running water: 20 min"),
   washmethod: z.enum(["running", "fill-dump"]).optional().describe("running water, or fill and empty"),
   washaid: yesNo.optional().describe("yes: a wash aid is used"),
   stop: z.enum(["water", "acid"]).optional().describe("water: two rinses; acid: a stop bath"),
@@ -38,7 +38,7 @@ const options = z.object({
     .min(1)
     .max(60)
     .optional()
-    .describe("first/burst/cycle in seconds, like 30/5/60; or sheet: as each sheet has it"),
+    .describe("first/each/every, in seconds, like 30/5/60; or sheet: as each sheet has it"),
   dry: durationOption.optional().describe("How long films hang to dry: 25 min"),
   room: within(temperatureOption, ROOM_TENTHS_C, "tenthsC")
     .optional()

@@ -13,8 +13,8 @@ export const de: SetupWords = {
     washplaces: "Plätze zum Wässern",
     dryslots: "Plätze zum Trocknen",
     tanks: "Dosen",
-    fix: "Kürzestes Fixieren",
-    wash: "Kürzestes Wässern",
+    fix: "Mindestzeit Fixieren",
+    wash: "Mindestzeit Wässern",
     agitation: "Bewegung",
     sheets: "Filme und Entwickler",
   },
@@ -26,7 +26,7 @@ export const de: SetupWords = {
   channelLacks: (missing) => `gesetzt, aber dort fehlt mir ${joinAnd(missing)}`,
   roles: (teacher, aide) =>
     `Lehrkraft: ${teacher ?? "wer den Server verwaltet"}; Hilfskraft: ${aide ?? "niemand"}`,
-  noPeriods: "noch keine Stunden",
+  noPeriods: "noch keine Kurstermine",
   washPlaces: (tanks) => (tanks === 1 ? "1 Dose" : `${tanks} Dosen`),
   drySlots: (films, time) => `${films === 1 ? "1 Film" : `${films} Filme`}, ${time}`,
   wash: (time, { washMethod, washAid, stop }) =>
@@ -36,7 +36,7 @@ export const de: SetupWords = {
 
   questions: {
     name: "Wie heißt der Kurs? `/class setup name:…`",
-    zone: (zone) => `In welcher Zeitzone hängt seine Uhr? \`/class setup zone:…\` (jetzt ${zone})`,
+    zone: (zone) => `In welcher Zeitzone findet der Kurs statt? \`/class setup zone:…\` (jetzt ${zone})`,
     channel: "Welcher Kanal spricht zum ganzen Kurs? Geh dorthin und drück den Knopf.",
     roles:
       "Welche Rolle des Servers macht zur Hilfskraft, welche zur Lehrkraft? `/class setup aiderole:… teacherrole:…`",
@@ -91,7 +91,7 @@ export const de: SetupWords = {
     room: "die Temperatur des Raums",
     sleeves: "die Bilder je Streifen",
     pourout: "die Sekunden zum Ausgießen",
-    warn: "der Ruf zum Bereitstellen",
+    warn: "das Signal zum Bereitstellen",
   },
 
   unknownZone: (typed, near) =>

@@ -18,8 +18,8 @@ export const en = {
     washplaces: "Wash places",
     dryslots: "Drying places",
     tanks: "Tanks",
-    fix: "Least fixing",
-    wash: "Least washing",
+    fix: "Minimum fixing time",
+    wash: "Minimum washing time",
     agitation: "Agitation",
     sheets: "Films and developers",
   } satisfies Record<ShownKey, string>,
@@ -41,7 +41,7 @@ export const en = {
 
   questions: {
     name: "What is the class called? `/class setup name:…`",
-    zone: (zone: string) => `In which time zone does its clock hang? \`/class setup zone:…\` (${zone} now)`,
+    zone: (zone: string) => `In which time zone is the class? \`/class setup zone:…\` (${zone} now)`,
     channel: "Which channel speaks to the whole class? Go there and press the button.",
     roles:
       "Which of the server's roles makes an aide, which a teacher? `/class setup aiderole:… teacherrole:…`",
@@ -89,7 +89,7 @@ export const en = {
     sinks: "the places at the sinks",
     washplaces: "the wash places",
     dryslots: "the drying places",
-    fix: "the least fixing",
+    fix: "the minimum fixing time",
     wash: "the washing",
     agitation: "the agitation",
     dry: "the drying time",
@@ -100,7 +100,7 @@ export const en = {
   },
 
   unknownZone: (typed: string, near: readonly string[]) =>
-    `I know no time zone "${typed}". ${near.length > 0 ? `Is it ${near.join(", ")}?` : "Write it like Europe/Lisbon."}`,
+    `There is no time zone "${typed}". ${near.length > 0 ? `Is it ${near.join(", ")}?` : "Write it like Europe/Lisbon."}`,
   noChannel:
     "This call came from no channel I can speak in. Give the command in the channel that is to be the class's.",
   noChannels: "The room has no channels: what is said to the class is seen by everyone in it.",
@@ -113,7 +113,7 @@ export const en = {
     `${name} is ${{ student: "a student", aide: "an aide", teacher: "a teacher" }[role]} of this class from now on.`,
   rolesByChat:
     "Here, roles come from the server's own roles. Name them with `/class setup aiderole:… teacherrole:…`, then give the person that role in the server.",
-  unknownPerson: (name: string) => `I know nobody called ${name} in this class.`,
+  unknownPerson: (name: string) => `Nobody in this class is called ${name}.`,
   lastTeacher: (name: string) => `${name} is the class's only teacher. Make somebody else a teacher first.`,
 };
 export type SetupWords = typeof en;

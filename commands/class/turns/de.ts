@@ -9,20 +9,20 @@ export const de: FitWords = {
     `**${tanks === 1 ? "1 Dose" : `${tanks} Dosen`}**: alles trocken um ${last}. Der Kurs hat keine Klingel, an der sich das messen ließe: \`/class periods\`.`,
   allDone: (tanks, bell) =>
     tanks === 1
-      ? `**Die eine Dose** kann bis zur Klingel um ${bell} trocken, geschnitten und eingehüllt sein.`
-      : `**Alle ${tanks} Dosen** können bis zur Klingel um ${bell} trocken, geschnitten und eingehüllt sein.`,
+      ? `**Der Film in der einen Dose** kann bis zur Klingel um ${bell} trocken, geschnitten und in der Hülle sein.`
+      : `**Die Filme in allen ${tanks} Dosen** können bis zur Klingel um ${bell} trocken, geschnitten und in der Hülle sein.`,
   allHung: (tanks, bell, done) =>
     tanks === 1
-      ? `**Die eine Dose** kann bis zur Klingel um ${bell} hängen und über Nacht trocknen. ${doneBy(done)}`
-      : `**Alle ${tanks} Dosen** können bis zur Klingel um ${bell} hängen und über Nacht trocknen. ${doneBy(done)}`,
+      ? `**Der Film in der einen Dose** kann bis zur Klingel um ${bell} hängen und über Nacht trocknen. ${doneBy(done)}`
+      : `**Die Filme in allen ${tanks} Dosen** können bis zur Klingel um ${bell} hängen und über Nacht trocknen. ${doneBy(done)}`,
   someHung: (hung, tanks, bell, done) =>
-    `**${hung} von ${tanks}** Dosen ${hung === 1 ? "kann" : "können"} bis zur Klingel um ${bell} hängen. ${doneBy(done)}`,
+    `**Die Filme in ${hung} von ${tanks} Dosen** können bis zur Klingel um ${bell} hängen. ${doneBy(done)}`,
   stages: {
     sinks: ({ sinks }) => `die Becken (${places(sinks)})`,
     wash: ({ washPlaces }) => `die Wässerung (${places(washPlaces)})`,
     dryer: ({ drySlots }) => `das Trocknen (${drySlots === 1 ? "1 Film" : `${drySlots} Filme`} zugleich)`,
     tanks: ({ tanks }) =>
-      `die Dosen (${tanks === 1 ? "1 heile" : `${tanks ?? 0} heile`}, dazwischen gespült und neu geladen)`,
+      `die Dosen (${tanks === 1 ? "1 intakte" : `${tanks ?? 0} intakte`}, dazwischen gespült und neu beschickt)`,
     longest: () => "der längste Plan allein; auf einen Platz muss niemand warten",
   },
   bottleneck: (stage, least) => `Engpass: ${stage}. Keine Reihenfolge ist in weniger als ${least} fertig.`,
@@ -46,6 +46,6 @@ function places(count: number): string {
 
 function doneBy(done: number): string {
   return done === 0
-    ? "Keine kann bis dahin trocken und eingehüllt sein."
-    : `${done} ${done === 1 ? "kann" : "können"} bis dahin trocken und eingehüllt sein.`;
+    ? "Trocken und in der Hülle ist bis dahin keiner."
+    : `Bis dahin trocken und in der Hülle: ${done}.`;
 }

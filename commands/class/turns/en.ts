@@ -15,13 +15,13 @@ export const en = {
   allHung: (tanks: number, bell: string, done: number) =>
     `${allOf(tanks)} can hang by the bell at ${bell} and dry overnight. ${doneBy(done)}`,
   someHung: (hung: number, tanks: number, bell: string, done: number) =>
-    `**${hung} of ${tanks}** tanks can hang by the bell at ${bell}. ${doneBy(done)}`,
+    `**The films in ${hung} of ${tanks} tanks** can hang by the bell at ${bell}. ${doneBy(done)}`,
   stages: {
     sinks: ({ sinks }: Places) => `the sinks (${countOf(sinks, "place")})`,
     wash: ({ washPlaces }: Places) => `the wash (${countOf(washPlaces, "place")})`,
     dryer: ({ drySlots }: Places) => `the dryer (${countOf(drySlots, "film")} at once)`,
     tanks: ({ tanks }: Places) =>
-      `the tanks (${countOf(tanks ?? 0, "sound one")}, each rinsed and loaded anew in between)`,
+      `the tanks (${countOf(tanks ?? 0, "usable one")}, each rinsed and loaded again in between)`,
     longest: () => "the longest plan alone: nobody has to wait for a place",
   } satisfies Record<Stage, (places: Places) => string>,
   bottleneck: (stage: string, least: string) =>
@@ -41,7 +41,7 @@ export const en = {
 export type FitWords = typeof en;
 
 function allOf(tanks: number): string {
-  return tanks === 1 ? "**The one tank**" : `**All ${tanks} tanks**`;
+  return tanks === 1 ? "**The film in the one tank**" : `**The films in all ${tanks} tanks**`;
 }
 
 function doneBy(done: number): string {

@@ -2,15 +2,15 @@ import type { Forms } from "../../define.ts";
 
 export const forms: Forms = {
   "class periods": {
-    summary: "Die Stunden des Kurses; ihr Ende ist die Klingel, an der jeder Plan gemessen wird",
+    summary: "Die Kurstermine; ihr Ende ist die Klingel, an der jeder Plan gemessen wird",
     options: {
       days: "Welche Tage, zum Beispiel mo, mi oder mo-fr",
       from: "Anfang, zum Beispiel 18:00",
       to: "Die Klingel, zum Beispiel 20:30",
-      name: "Wie die Stunde heißt, zum Beispiel Abendkurs",
-      file: "Der Text einer Kalenderdatei (.ics): Ihre wöchentlichen Termine werden Stunden",
-      replace: "yes: Die Stunden der Datei ersetzen alle bisherigen",
-      remove: "Nimmt die Stunde mit dieser Nummer heraus",
+      name: "Wie der Kurstermin heißt, zum Beispiel Abendkurs",
+      file: "Der Text einer Kalenderdatei (.ics): Ihre wöchentlichen Termine werden Kurstermine",
+      replace: "yes: Die Kurstermine der Datei ersetzen alle bisherigen",
+      remove: "Nimmt den Kurstermin mit dieser Nummer heraus",
     },
   },
   "class board": {
@@ -20,9 +20,9 @@ export const forms: Forms = {
     },
   },
   "class digest": {
-    summary: "Wann der Kurs hört, was bereitsteht, was müde ist und wie die Woche war",
+    summary: "Wann der Kurs hört, was bereitsteht, was nachlässt und wie die Woche war",
     options: {
-      before: "Wie lange vor einer Stunde der Kurs hört, was bereitsteht: 60 min",
+      before: "Wie lange vor einem Kurstermin der Kurs hört, was bereitsteht: 60 min",
       day: "Wochentag für die Zahlen der Woche: montag",
       at: "Ihre Uhrzeit: 8:00",
       quietfrom: "Warnungen, die warten können, schweigen ab: 22:00",
@@ -46,7 +46,7 @@ export const forms: Forms = {
     },
   },
   "class report": {
-    summary: "Das Halbjahr auf einer Seite: Filme, Rufe, Entwicklung, Fehler, Chemie, Silber",
+    summary: "Das Halbjahr auf einer Seite: Filme, Signale, Entwicklung, Fehler, Chemie, Silber",
     options: { when: "Welche Tage: 12 weeks, 2026-03" },
   },
   "class role": {
@@ -57,7 +57,7 @@ export const forms: Forms = {
     },
   },
   "class said": {
-    summary: "Wen das letzte Wort an viele erreicht hat",
+    summary: "Wer die letzte Nachricht an viele bekommen hat",
     options: { say: "Welches; weggelassen das neueste" },
   },
   "class say": {

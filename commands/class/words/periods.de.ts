@@ -10,8 +10,8 @@ export const de: PeriodsWords = {
     ERR_BELL_BEFORE_START: (from, to) =>
       `Von ${from} bis ${to}: Die Klingel muss nach dem Anfang kommen, am selben Tag. Mitternacht ist 24:00.`,
     ERR_OVERLAP: (other) =>
-      `Das läuft in eine andere Stunde hinein: ${other}. Nimm die zuerst heraus, oder wähl andere Zeiten.`,
-    ERR_TOO_MANY_PERIODS: (most) => `Ein Kurs hat höchstens ${most} Stunden in der Woche.`,
+      `Das läuft in einen anderen Kurstermin hinein: ${other}. Nimm den zuerst heraus, oder wähl andere Zeiten.`,
+    ERR_TOO_MANY_PERIODS: (most) => `Ein Kurs hat höchstens ${most} Kurstermine in der Woche.`,
   },
   noDay: (typed) => `„${typed}“ kann ich nicht als Tag lesen. Schreib ihn wie montag.`,
   noClock: (typed) => `„${typed}“ kann ich nicht als Uhrzeit lesen. Schreib sie wie 22:00.`,

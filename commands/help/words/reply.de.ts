@@ -8,7 +8,7 @@ export const de: HelpWords = {
   going: (run, title, now, others) =>
     `**${run}, ${title}.** ${now} Ich rufe dich, wenn es so weit ist.${more(others)}`,
   planReady: (plan) =>
-    `**Dein Plan ${plan} ist fertig.** Leg den Film im Dunkeln ein, füll den Entwickler in einen Messbecher, dann drück auf Start.`,
+    `**Dein Plan ${plan} ist fertig.** Spul den Film bei völliger Dunkelheit ein, füll den Entwickler in einen Messbecher, dann drück auf Start.`,
   notSetUp: (parts) =>
     `**Der Kurs ist noch nicht eingerichtet:** ${parts === 1 ? "1 Teil fehlt" : `${parts} Teile fehlen`}, ein bis zwei Minuten.`,
   bottle: {
@@ -18,7 +18,7 @@ export const de: HelpWords = {
     "out-of-date": (label) =>
       `**${label}** ist abgelaufen. Prüf es oder entsorge es, wie es die Regeln am Ort sagen, und setz frisch an.`,
     "last-films": (label) => `**${label}** ist fast verbraucht. Setz das nächste an.`,
-    tired: (label) => `**${label}** wird müde. Behalt es im Auge.`,
+    tired: (label) => `**${label}** lässt nach. Behalt es im Auge.`,
     "out-of-date-soon": (label) => `**${label}** läuft bald ab. Setz rechtzeitig das nächste an.`,
   },
   rate: (roll) =>
@@ -26,7 +26,7 @@ export const de: HelpWords = {
   noSheet:
     "**Der Kurs hat noch kein Datenblatt:** die Zeiten eines Films in einem Entwickler. Die Lehrkraft oder eine Hilfskraft legt eins an: `/sheet add`.",
   firstPlan:
-    "**Beginn mit einem Plan.** Miss, wie warm der Entwickler ist, dann sag, welcher Film und wie warm:\n`/plan film:… temp:20`\nIch rechne die Zeiten aus; dann rufe ich dich bei jedem Schritt.",
+    "**Beginn mit einem Plan.** Miss, wie warm der Entwickler ist, dann sag, welcher Film und wie warm:\n`/plan film:… temp:20`\nIch rechne die Zeiten aus; dann bekommst du bei jedem Schritt ein Signal. Film bei völliger Dunkelheit einspulen: Handy, Uhr und Rotlicht aus.",
   nextPlan: "**Mach einen Plan** für den nächsten Film: `/plan film:… temp:20`",
   whereAmI: "Wo bin ich?",
   start: "Start",
@@ -37,7 +37,7 @@ export const de: HelpWords = {
   always: {
     student: [
       "`/run status` (wo dein Film ist)",
-      "`/roll find` (das Buch)",
+      "`/roll find` (das Filmbuch)",
       "`/sheet list` (Filme und Entwickler)",
       "`/caution` (Sicherheit und Abfall)",
     ],

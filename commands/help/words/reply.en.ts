@@ -10,24 +10,24 @@ export const en = {
   going: (run: string, title: string, now: string, others: number) =>
     `**${run}, ${title.toLowerCase()}.** ${now} I call you when it is time.${more(others)}`,
   planReady: (plan: string) =>
-    `**Your plan ${plan} is ready.** Load the film in the dark, fill a measure with developer, then press Start.`,
+    `**Your plan ${plan} is ready.** Load the film in total darkness, fill a measure with developer, then press Start.`,
   notSetUp: (parts: number) =>
     `**The class is not set up yet:** ${countOf(parts, "part")} to go, a minute or two.`,
   bottle: {
     "test-overdue": (label: string) => `**${label}** is due for a test with a scrap of film.`,
-    exhausted: (label: string) => `**${label}** is worn out: nobody must use it. Collect it and mix fresh.`,
+    exhausted: (label: string) => `**${label}** is exhausted: nobody must use it. Collect it and mix fresh.`,
     "out-of-date": (label: string) =>
       `**${label}** is out of date. Test it or throw it away as local rules say, and mix fresh.`,
-    "last-films": (label: string) => `**${label}** is nearly worn out. Mix the next one.`,
+    "last-films": (label: string) => `**${label}** is nearly exhausted. Mix the next one.`,
     tired: (label: string) => `**${label}** is getting tired. Keep an eye on it.`,
     "out-of-date-soon": (label: string) => `**${label}** goes out of date soon. Mix the next one in time.`,
   } satisfies Record<Mark, (label: string) => string>,
   rate: (roll: string) =>
-    `**How did ${roll} come out?** Hold the dry film before a light and rate it, 1 (unusable) to 5 (prints by itself). If something looks wrong, look for its cause.`,
+    `**How did ${roll} come out?** Hold the dry film before a light and rate it, 1 (unusable) to 5 (prints easily). If something looks wrong, look for its cause.`,
   noSheet:
     "**The class has no sheet yet:** the times of a film in a developer. A teacher or an aide adds one with `/sheet add`.",
   firstPlan:
-    "**Begin with a plan.** Measure how warm the developer is, then say which film and how warm:\n`/plan film:… temp:20`\nI work out the times; then I call you at every step.",
+    "**Begin with a plan.** Measure how warm the developer is, then say which film and how warm:\n`/plan film:… temp:20`\nI work out the times; then I call you at every step. Load film in total darkness: phones, watches and red lights off.",
   nextPlan: "**Make a plan** for the next film: `/plan film:… temp:20`",
   whereAmI: "Where am I?",
   start: "Start",
@@ -45,6 +45,6 @@ export const en = {
     aide: ["`/batch status` (bottles)"],
     teacher: ["`/class board`, `/class turns`, `/class say`"],
   },
-  alwaysThere: (list: string) => `Always there: ${list}. What I keep of you: \`/mine show\`.`,
+  alwaysThere: (list: string) => `Always there: ${list}. What I keep about you: \`/mine show\`.`,
 };
 export type HelpWords = typeof en;

@@ -5,9 +5,9 @@ const count = (number: number, one: string, many: string): string => `${number} 
 
 export const de: MineWords = {
   statement: [
-    "**Was ich von dir behalte:** den Namen, den du angegeben hast, deine Sprache und was du im Kurs bist (Schüler:in, Hilfskraft, Lehrkraft); deine Pläne, Läufe und Filme mit Zeiten, Temperaturen, Wertungen, Notizen und Fotos; welche Zeilen im Buch einer Flasche von dir sind; im Raum, was du getippt hast und was dir gesagt wurde, und welche Geräte angemeldet sind.",
+    "**Was ich von dir behalte:** den Namen, den du angegeben hast, deine Sprache und was du im Kurs bist (Schüler:in, Hilfskraft, Lehrkraft); deine Pläne, Läufe und Filme mit Zeiten, Temperaturen, Wertungen, Notizen und Fotos; welche Zeilen im Flaschenbuch von dir sind; im Raum, was du getippt hast und was dir gesagt wurde, und welche Geräte angemeldet sind.",
     "**Was ich nicht behalte:** Geburtsdatum, Adresse, wo du bist, und von deinem Telefon nichts als das, was du tippst.",
-    "**Wer es sieht:** dein Kurs sieht das Buch mit deinem Namen, sonst niemand. Sicherungskopien enthalten dasselbe, bis sie ersetzt werden.",
+    "**Wer es sieht:** dein Kurs sieht das Filmbuch mit deinem Namen, sonst niemand. Sicherungskopien enthalten dasselbe, bis sie ersetzt werden.",
   ],
   held: (held, name, since) =>
     `**Von dir, ${name},** seit ${since}: ${joinAnd([
@@ -24,22 +24,22 @@ export const de: MineWords = {
   exported: "Hier ist alles, was ich in diesem Kurs von dir behalte, als eine Datei.",
   wrongName: "**So heißt du bei mir nicht. Nichts ist gelöscht.**",
   finalErase:
-    "**Das lässt sich nicht zurücknehmen.** Deine Pläne, Läufe, Nachrichten, Notizen und Fotos sind sofort weg. Deine Filme bleiben ohne deinen Namen im Buch, damit die Zahlen des Kurses stimmen; ebenso die Zeilen einer Flasche. Was der Chat selbst behält, kann ich nicht löschen, und ältere Sicherungskopien verschwinden, wenn sie ersetzt werden.",
+    "**Das lässt sich nicht zurücknehmen.** Deine Pläne, Läufe, Nachrichten, Notizen und Fotos sind sofort weg. Deine Filme bleiben ohne deinen Namen im Filmbuch, damit die Zahlen des Kurses stimmen; ebenso die Zeilen einer Flasche. Was der Chat selbst behält, kann ich nicht löschen, und ältere Sicherungskopien verschwinden, wenn sie ersetzt werden.",
   toErase: (name) => `Willst du das, tippe \`/mine erase name:${name}\`.`,
   takeAlongFirst: "Erst mitnehmen",
   erased: (rolls) =>
-    `**Erledigt.** Ich kenne dich nicht mehr. ${rolls === 0 ? "" : `${rolls === 1 ? "1 Film von dir bleibt" : `${rolls} Filme von dir bleiben`} ohne Namen im Buch. `}Die Datei selbst wird in den nächsten ruhigen Minuten bereinigt.`,
+    `**Erledigt.** Ich kenne dich nicht mehr. ${rolls === 0 ? "" : `${rolls === 1 ? "1 Film von dir bleibt" : `${rolls} Filme von dir bleiben`} ohne Namen im Filmbuch. `}Die Datei selbst wird in den nächsten ruhigen Minuten bereinigt.`,
   forgotten: (rolls) =>
-    `**Erledigt.** Diese Person ist nicht mehr im Speicher dieses Kurses. ${rolls === 1 ? "1 Film bleibt" : `${rolls} Filme bleiben`} ohne Namen im Buch.`,
+    `**Erledigt.** Diese Person ist nicht mehr im Speicher dieses Kurses. ${rolls === 1 ? "1 Film bleibt" : `${rolls} Filme bleiben`} ohne Namen im Filmbuch.`,
   askForget: (name) =>
-    `**Das lässt sich nicht zurücknehmen.** Alles von ${name} wird gelöscht, außer Filmen ohne Namen im Buch. Willst du das, tippe \`/class forget person:${name} sure:yes\`.`,
+    `**Das lässt sich nicht zurücknehmen.** Alles von ${name} wird gelöscht, außer Filmen ohne Namen im Filmbuch. Willst du das, tippe \`/class forget person:${name} sure:yes\`.`,
   runGoing: (runs) =>
     runs.length === 1
-      ? `${joinAnd(runs)} läuft noch: ein Film braucht seine Rufe. Mach ihn fertig oder brich ihn ab.`
-      : `${joinAnd(runs)} laufen noch: ein Film braucht seine Rufe. Mach sie fertig oder brich sie ab.`,
+      ? `${joinAnd(runs)} läuft noch: ein Film braucht seine Signale. Mach ihn fertig oder brich ihn ab.`
+      : `${joinAnd(runs)} laufen noch: ein Film braucht seine Signale. Mach sie fertig oder brich sie ab.`,
   lastTeacher:
     "Du bist die einzige Lehrkraft des Kurses. Mach zuerst jemand anderen zur Lehrkraft, oder lösch den Kurs: `/class erase`.",
   unknownPerson: (name) => `In diesem Kurs kenne ich niemanden namens ${name}.`,
   language:
-    "Ab jetzt spreche ich **Deutsch** mit dir: Antworten, Rufe und Erinnerungen. Der Kanal des Kurses behält seine eigene Sprache.",
+    "Ab jetzt spreche ich **Deutsch** mit dir: Antworten, Signale und Erinnerungen. Der Kanal des Kurses behält seine eigene Sprache.",
 };

@@ -3,7 +3,7 @@ import type { HeldCounts } from "../held.ts";
 
 export const en = {
   statement: [
-    "**What I keep of you:** the name you gave, the language you read and what you are to the class (student, aide, teacher); your plans, runs and rolls with their times, temperatures, ratings, notes and photos; which lines of a bottle's ledger are yours; in the room, what you typed and were told, and which devices are signed in.",
+    "**What I keep about you:** the name you gave, the language you read and what you are to the class (student, aide, teacher); your plans, runs and rolls with their times, temperatures, ratings, notes and photos; which lines of a bottle's ledger are yours; in the room, what you typed and were told, and which devices are signed in.",
     "**What I don't keep:** birth dates, addresses, where you are, or anything from your phone but what you type.",
     "**Who sees it:** your class sees the log with your name, and nobody else does. Backups hold the same until they are replaced.",
   ],
@@ -35,7 +35,7 @@ export const en = {
     `${joinAnd(runs)} ${runs.length === 1 ? "is" : "are"} still under way: a film needs its calls. Finish or stop it first.`,
   lastTeacher:
     "You are the class's only teacher. Make somebody else a teacher first, or erase the class: `/class erase`.",
-  unknownPerson: (name: string) => `I know nobody called ${name} in this class.`,
+  unknownPerson: (name: string) => `Nobody in this class is called ${name}.`,
   language:
     "From now on I speak **English** with you: answers, calls and reminders. The class's channel keeps its own language.",
 };

@@ -16,7 +16,7 @@ export interface ClassDay {
   readonly isTabular: boolean;
   readonly developer: string;
   readonly dilution: Dilution;
-  /** Least concentrate or stock for one roll, ml; null: none is stated. */
+  /** Minimum of concentrate or stock for one roll, ml; null: none is stated. */
   readonly minConcentrateMl: number | null;
   readonly kinds: readonly BatchKind[];
   /** The largest tank: a bath poured back must at least fill it. */

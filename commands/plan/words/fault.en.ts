@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatSeconds, joinAnd } from "../../speech/wording.ts";
+import { countOf, formatBothScales, formatMl, formatSeconds, joinAnd } from "../../speech/wording.ts";
 
 export const en = {
   tooCold: (tenthsC: number, nearestTenthsC: number) =>
@@ -10,7 +10,7 @@ export const en = {
   pushedTooFar: (exposureIndex: number, nearest: number) =>
     `EI ${exposureIndex} is further above the film's speed than this sheet and any rule of thumb reach. The nearest is EI ${nearest}.`,
   tooManyRolls: (tank: number, reels: number, rolls: number) =>
-    `Tank ${tank} takes ${reels}, not ${rolls} rolls. Use a larger tank, or two.`,
+    `Tank ${tank} takes ${countOf(reels, "roll")}, not ${rolls}. Use a larger tank, or two.`,
   wrongFormat: (tank: number, takes: string, format: string) =>
     `Tank ${tank} takes ${takes} film, not ${format}. Choose another tank with \`/tank list\`.`,
   notCovered: (volumeMl: number, neededMl: number) =>

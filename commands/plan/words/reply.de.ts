@@ -12,7 +12,7 @@ const PAPERS: Record<PaperName, string> = {
 export const de: ReplyWords = {
   noTank: (typed) =>
     `Eine Dose ${typed} gibt es in diesem Kurs nicht. Die Dosen siehst du mit \`/tank list\`.`,
-  noPlan: (typed) => `Den Plan ${typed} kenne ich nicht. Mach einen mit \`/plan\`.`,
+  noPlan: (typed) => `Einen Plan ${typed} gibt es nicht. Mach einen mit \`/plan\`.`,
   noPlanYet: "Du hast noch keinen Plan. Mach einen mit `/plan film:… temp:…`.",
   notSameBath: (film) =>
     `${film} hat kein Datenblatt für denselben Entwickler und dieselbe Verdünnung und kann deshalb nicht mit in die Dose. Trag eines mit \`/sheet add\` ein, oder nimm zwei Dosen.`,
@@ -39,6 +39,9 @@ export const de: ReplyWords = {
   fillAndEmpty: (times) => `${times}-mal füllen und leeren`,
   fromBottle: (bottle) => `aus ${bottle}`,
   ofStock: (ml) => `${formatMl(ml)} Stammlösung`,
+  stockAndWater: (stockMl, bottle, waterMl) =>
+    `${formatMl(stockMl)} Stammlösung (${bottle}) + ${formatMl(waterMl)} Wasser`,
+  readyToPour: (ml, bottle) => `${formatMl(ml)} aus ${bottle}, so wie es ist`,
   concentrateAndWater: (concentrateMl, waterMl) =>
     `${formatMl(concentrateMl)} Konzentrat + ${formatMl(waterMl)} Wasser`,
 

@@ -4,14 +4,14 @@ import { countOf, formatMl, formatSeconds, joinAnd } from "../../speech/wording.
 
 export const en = {
   noTank: (typed: string) => `There is no tank ${typed} in this class. See the tanks with \`/tank list\`.`,
-  noPlan: (typed: string) => `I know no plan ${typed}. Make one with \`/plan\`.`,
+  noPlan: (typed: string) => `There is no plan ${typed}. Make one with \`/plan\`.`,
   noPlanYet: "You have no plan yet. Make one with `/plan film:… temp:…`.",
   notSameBath: (film: string) =>
     `${film} has no sheet for the same developer and dilution, so it can't share the tank. Add one with \`/sheet add\`, or use two tanks.`,
 
   timeAt: (time: string, temperature: string) => `**${time}** at ${temperature}`,
   timeBetween: (time: string, temperature: string, low: string, high: string) =>
-    `**${time}** at ${temperature}, the true time between ${low} and ${high}`,
+    `**${time}** at ${temperature}, estimate: ${low} to ${high}`,
   films: (rolls: number, format: Plan["format"]) =>
     format === "4x5"
       ? countOf(rolls, "sheet of 4x5", "sheets of 4x5")
@@ -31,6 +31,11 @@ export const en = {
   fillAndEmpty: (times: number) => `fill and empty ${times} times`,
   fromBottle: (bottle: string) => `from ${bottle}`,
   ofStock: (ml: number) => `${formatMl(ml)} of stock`,
+  /** `bottle`: of stock, to be diluted. */
+  stockAndWater: (stockMl: number, bottle: string, waterMl: number) =>
+    `${formatMl(stockMl)} stock (${bottle}) + ${formatMl(waterMl)} water`,
+  /** `bottle`: as it is poured in. */
+  readyToPour: (ml: number, bottle: string) => `${formatMl(ml)} from ${bottle}, as it is`,
   concentrateAndWater: (concentrateMl: number, waterMl: number) =>
     `${formatMl(concentrateMl)} concentrate + ${formatMl(waterMl)} water`,
 

@@ -14,7 +14,7 @@ export const de: CauseWords = {
   "short-development": {
     title: "Zu wenig entwickelt (zu kurz oder zu kalt)",
     now: "Ein fixierter Film lässt sich nicht weiter entwickeln. Vergrößere auf härterer Gradation.",
-    next: "Miss den Entwickler in der Dose, nimm die Zeit für diese Temperatur und gieß beim Ruf aus.",
+    next: "Miss den Entwickler in der Dose, nimm die Zeit für diese Temperatur und gieß beim Signal aus.",
     source: "Studio Light, 1917; Dunkelkammerseite eines Vereins (phsc.ca)",
   },
   "weak-developer": {
@@ -32,7 +32,7 @@ export const de: CauseWords = {
   "over-development": {
     title: "Zu viel entwickelt (zu lang, zu warm oder zu viel bewegt)",
     now: "Vergrößere auf weicherer Gradation und belichte dabei länger.",
-    next: "Miss mitten im Schritt noch einmal die Temperatur, und gieß beim Ruf aus.",
+    next: "Miss mitten im Schritt noch einmal die Temperatur, und gieß beim Signal aus.",
     source: "Studio Light, 1917; Dunkelkammerseite eines Vereins (phsc.ca)",
   },
   "over-exposure": {
@@ -86,7 +86,7 @@ export const de: CauseWords = {
   "little-agitation": {
     title: "Zu wenig bewegt: der Entwickler stand stellenweise still",
     now: LOST,
-    next: "Beweg bei jedem Ruf, von der ersten Sekunde an.",
+    next: "Beweg bei jedem Signal, von der ersten Sekunde an.",
     source: "US Navy NAVEDTRA 14209, S. 258 und Tabelle 10-1",
   },
   splash: {

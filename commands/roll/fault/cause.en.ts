@@ -16,7 +16,7 @@ export const en = {
     source: "Studio Light, 1917; a society's darkroom page (phsc.ca)",
   },
   "weak-developer": {
-    title: "Developer worn out, too old or too dilute",
+    title: "Developer exhausted, too old or too dilute",
     now: "The film can't be developed further once it is fixed. Set the bottle aside so that nobody else uses it.",
     next: "Mix fresh, and measure the concentrate. Look at the batch before you pour: `/batch status`.",
     source: NO_SOURCE,
@@ -52,19 +52,19 @@ export const en = {
     source: NO_SOURCE,
   },
   "short-fixing": {
-    title: "Fixed too short",
+    title: "Not fixed long enough",
     now: REFIX,
     next: "Fix for at least twice the clearing time, three times with tabular-grain film, and agitate.",
     source: `${ARMY_85} (stain); a handbook on chestofbooks.com, p. 234 (creamy film); the dye: ${NO_SOURCE}`,
   },
   "worn-fixer": {
-    title: "Fixer worn out",
+    title: "Fixer exhausted",
     now: `${REFIX} Everybody who used this bottle since should look at their film.`,
     next: "Test the fixer with a scrap of film before class: `/batch test`.",
     source: ARMY_85,
   },
   "short-wash": {
-    title: "Washed too short",
+    title: "Not washed long enough",
     now: "Wash again in full, with a wash aid if you have one.",
     next: "Handbooks ask for 20 to 30 minutes of running water, or 5 after a wash aid.",
     source: "US Navy NAVEDTRA 14209; US Army SS0509-8, p. 24; the dye: common practice, no source",

@@ -19,7 +19,7 @@ export const de: FaultWords = {
     patches: "Stellenweise",
   },
   cannotTell: "Weiß ich nicht",
-  causes: (roll, look) => `**${roll}, ${look}:** abgewogen nach dem, was im Buch über diesen Film steht.`,
+  causes: (roll, look) => `**${roll}, ${look}:** abgewogen nach dem, was im Filmbuch über diesen Film steht.`,
   whichWasIt:
     "Was war es? Wenn du es sagst, lernt der Nächste daraus, und man sieht, wann eine Flasche schuld ist.",
   unknownToo: "Notieren, Ursache unbekannt",
@@ -38,5 +38,5 @@ export const de: FaultWords = {
   others: "Andere wie dieser",
   cleared: (roll) => `Bei ${roll} ist jetzt kein Fehler notiert.`,
   unknownCause: (code) =>
-    `Eine Ursache ${code} kenne ich nicht. Nimm eine der angebotenen oder \`cause:unknown\`.`,
+    `Eine Ursache ${code} gibt es nicht. Nimm eine der angebotenen oder \`cause:unknown\`.`,
 };

@@ -39,6 +39,6 @@ export const en = {
   others: "Others like it",
   cleared: (roll: string) => `${roll} has no fault on record now.`,
   unknownCause: (code: string) =>
-    `I know no cause ${code}. Choose one of those offered, or \`cause:unknown\`.`,
+    `There is no cause ${code}. Choose one of those offered, or \`cause:unknown\`.`,
 };
 export type FaultWords = typeof en;

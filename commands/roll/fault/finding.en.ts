@@ -5,11 +5,11 @@ import { countOf, joinAnd } from "../../speech/wording.ts";
 export const en = {
   standings: {
     ready: "in order",
-    exhausted: "worn out",
+    exhausted: "exhausted",
     "out-of-date": "out of date",
     discarded: "thrown away",
   } satisfies Record<Standing, string>,
-  doseShort: (percent: number) => `it was developed ${percent} % short of plan`,
+  doseShort: (percent: number) => `it was developed ${percent} % less than planned`,
   doseOver: (percent: number) => `it was developed ${percent} % beyond plan`,
   doseRight: "it was developed as planned",
   neverDeveloped: "no developer is on record",

@@ -10,7 +10,7 @@ const KINDS: Record<ValueKind, string> = {
 
 export const en = {
   empty: "The log is empty yet: a run that ends writes a roll into it.",
-  noneLike: "No roll in the log is like that. Try fewer words.",
+  noneLike: "No roll in the log is like that. Leave one option out or widen the days.",
   tooFar: "Nobody pages that far: narrow the search down, by film, person or `when:`.",
   pagesOnly: (pages: number) => `There are only ${countOf(pages, "page")}.`,
   head: (count: number) => `**${countOf(count, "roll")}**.`,

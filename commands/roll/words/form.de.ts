@@ -14,11 +14,12 @@ export const forms: Forms = {
     options: { roll, note: "Was du gesehen hast; höchstens 2000 Zeichen" },
   },
   "roll rate": {
-    summary: "Bewertet die Negative, von 1 (unbrauchbar) bis 5 (vergrößert sich von selbst)",
+    summary: "Bewertet die Negative, von 1 (unbrauchbar) bis 5 (lässt sich mühelos vergrößern)",
     options: { roll, rating: "1 bis 5" },
   },
   "roll find": {
-    summary: "Sucht im Buch: nach Wörtern, Person, Film, Entwickler, Ansatz, Dose, Tagen, Fehler, Wertung",
+    summary:
+      "Sucht im Filmbuch: nach Wörtern, Person, Film, Entwickler, Ansatz, Dose, Tagen, Fehler, Wertung",
     options: {
       words: "Wörter aus Notiz, Film und Namen; ihr Anfang genügt",
       person: "Wessen Film",
@@ -32,12 +33,12 @@ export const forms: Forms = {
       fault: "Was man sah, etwa dünn; oder any für irgendeinen",
       rating: "Wertung von 1 bis 5",
       outcome: "Wie der Lauf endete: finished (fertig) oder stopped (abgebrochen)",
-      late: "yes: nur mit Rufen, die zu spät kamen oder ausfielen",
+      late: "yes: nur mit Signalen, die zu spät kamen oder ausfielen",
       page: "Seite, ab 1",
     },
   },
   "roll fault": {
-    summary: "Vom Bild auf dem Negativ zur Ursache, abgewogen nach dem, was im Buch steht",
+    summary: "Vom Bild auf dem Negativ zur Ursache, abgewogen nach dem, was im Filmbuch steht",
     options: {
       roll,
       look: "Was du siehst; none: doch kein Fehler",
@@ -57,7 +58,7 @@ export const forms: Forms = {
     },
   },
   "roll export": {
-    summary: "Das Buch als Datei, CSV oder JSON: alles zu jedem Film außer dem Foto",
+    summary: "Das Filmbuch als Datei, CSV oder JSON: alles zu jedem Film außer dem Foto",
     options: {
       as: "csv für ein Tabellenprogramm, json für andere Programme",
       words: "Nur Filme mit diesen Wörtern",

@@ -18,10 +18,10 @@ export const en = {
     `${step}: ${took}${planned === null ? "" : ` (planned ${planned})`}`,
   asPlanned: "Developed as planned.",
   short: (percent: number) =>
-    `**Developed ${percent} % short of plan**, by the times and temperatures measured.`,
+    `**Developed ${percent} % less than planned**, by the times and temperatures measured.`,
   beyond: (percent: number) =>
     `**Developed ${percent} % beyond plan**, by the times and temperatures measured.`,
-  otherwise: "**Otherwise than planned**",
+  otherwise: "**Differences from the plan**",
   someStep: "Step",
   earlier: (step: string, by: string) => `${step}: pour-in put ${by} earlier`,
   later: (step: string, by: string) => `${step}: pour-in put ${by} later`,
@@ -37,7 +37,7 @@ export const en = {
   lookForCause: "Look for a fault's cause",
   noted: (roll: string) => `Noted on ${roll}. It can be found by these words now.`,
   rated: (roll: string, rating: number | null) => `${roll} is rated ${rating} of 5.`,
-  unknownRoll: (typed: string) => `I know no roll ${typed}. Find it with \`/roll find\`.`,
+  unknownRoll: (typed: string) => `There is no roll ${typed}. Find it with \`/roll find\`.`,
   notYourRoll: "Only the roll's owner, an aide or the teacher can write on it.",
   noRollYet: "You have no roll in the log yet. A run that ends writes one.",
   picture: {

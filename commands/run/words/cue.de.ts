@@ -10,7 +10,7 @@ const MOVE = {
 } as const satisfies Record<Agitation["manner"], string>;
 
 const callsMissed = (missed: number): string =>
-  missed === 1 ? "1 Ruf davor ist ausgefallen." : `${missed} Rufe davor sind ausgefallen.`;
+  missed === 1 ? "1 Signal davor ist ausgefallen." : `${missed} Signale davor sind ausgefallen.`;
 
 export const de: CueWords = {
   late: (seconds, dueAtMs) => `**${saySeconds(seconds)} zu spät**: Das war für ${instant(dueAtMs, "time")}.`,

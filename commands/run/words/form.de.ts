@@ -29,7 +29,7 @@ export const forms: Forms = {
     },
   },
   "run stop": {
-    summary: "Bricht einen Lauf endgültig ab; im Buch bleibt, was getan wurde",
-    options: { run: RUN, reason: "Warum, für das Buch", sure: SURE },
+    summary: "Bricht einen Lauf endgültig ab; im Filmbuch bleibt, was getan wurde",
+    options: { run: RUN, reason: "Warum, für das Filmbuch", sure: SURE },
   },
 };

@@ -9,8 +9,8 @@ export const de: ReplyWords = {
   started: (name, seconds, tenthsC) =>
     `**${name}**: ${saySeconds(seconds)} im Entwickler bei ${formatBothScales(tenthsC)}.`,
   next: (doing) => `Als Nächstes: ${doing}`,
-  finished: (name) => `**${name}** ist fertig. Gut gemacht: Die Negative stehen im Buch.`,
-  stopped: (name, title) => `**${name}** ist abgebrochen, beim Schritt ${title}. Im Buch steht es.`,
+  finished: (name) => `**${name}** ist fertig. Gut gemacht: Der Film steht im Filmbuch.`,
+  stopped: (name, title) => `**${name}** ist abgebrochen, beim Schritt ${title}. Im Filmbuch steht es.`,
   waiting: (name, step, doing) => `**${name}**, ${step.title}. ${doing}`,
   left: (seconds, step, untilMs, name) =>
     `**${formatSeconds(seconds)}** noch ${inside(step)}, bis ${instant(untilMs, "time")} (**${name}**).`,
@@ -25,13 +25,13 @@ export const de: ReplyWords = {
     `**${saySeconds(Math.abs(bySeconds))} ${bySeconds > 0 ? "länger" : "kürzer"}**: noch ${formatSeconds(left)} statt ${formatSeconds(before)}.`,
   noneGoing: "Gerade gibt es keinen Lauf. Mach erst einen Plan: `/plan`.",
 
-  over: (name) => `${name} ist vorbei. Nichts ist geändert. Du findest den Film mit \`/roll find\`.`,
+  over: (name) => `${name} ist vorbei. Es wurde nichts geändert. Du findest den Film mit \`/roll find\`.`,
   oldButton: (name, at) =>
-    `Dieser Knopf gehört zu einem anderen Schritt. Nichts ist geändert: ${name} ist ${at ? `beim Schritt ${at.title}` : "am Ende"}. Nimm den neuesten Knopf.`,
+    `Dieser Knopf gehört zu einem anderen Schritt. Es wurde nichts geändert: ${name} ist ${at ? `beim Schritt ${at.title}` : "am Ende"}. Nimm den neuesten Knopf.`,
   alreadyRunning: (at, left) =>
     `Schon notiert: ${at ? nominative(at) : "das Ende"} läuft, noch ${formatSeconds(left)}.`,
   tooEarly: (at, left) =>
-    `Noch ${formatSeconds(left)} ${at ? inside(at) : "bis zum Ende"}. Nichts ist geändert. Ist das nächste Bad wirklich schon drin?`,
+    `Noch ${formatSeconds(left)} ${at ? inside(at) : "bis zum Ende"}. Es wurde nichts geändert. Ist das nächste Bad wirklich schon drin?`,
   beforeLastStep: (at, mostSeconds) =>
     `${at ? nominative(at, true) : "Das Ende"} kann nicht vor dem Bad davor begonnen haben. Gib höchstens ${saySeconds(mostSeconds)} an.`,
   nothingRunning: (name, at) =>
@@ -41,26 +41,26 @@ export const de: ReplyWords = {
   yesItIsIn: "Ja, es ist drin",
 
   sureToStop: (name) =>
-    `**${name}** abbrechen? Der Film bleibt, wo er ist, und es kommen keine Rufe mehr. Im Buch bleibt, was getan wurde.`,
+    `**${name}** abbrechen? Die Signale enden jetzt, aber das Bad wirkt weiter: Mach nach der Uhr fertig oder frag die Lehrkraft. Im Filmbuch bleibt, was getan wurde.`,
   yesStop: "Ja, abbrechen",
   doneWithRolls: (name, rolls) =>
     `**${name}** ist fertig. ${rolls === 1 ? "1 Film" : `${rolls} Filme`} mit Negativen, bereit für den Kontaktbogen.`,
   stoppedNow: (name) => `**${name}** ist abgebrochen.`,
-  keptAs: (labels) => `Im Buch als ${labels}.`,
+  keptAs: (labels) => `Im Filmbuch als ${labels}.`,
   showRoll: "Film zeigen",
 
   whichRun: (count, names) => `Du hast ${count} Läufe. Sag, welchen du meinst: ${names}.`,
   noRun: "Du hast gerade keinen Lauf. Mach erst einen Plan: `/plan`.",
   notYours: (name) =>
     `${name} gehört jemand anderem. Ändern dürfen ihn nur die Person selbst, eine Hilfskraft oder die Lehrkraft.`,
-  unknownRun: (text) => `Den Lauf ${text} kenne ich nicht. Deine siehst du mit \`/run status\`.`,
-  unknownPlan: (text) => `Den Plan ${text} kenne ich nicht. Mach einen mit \`/plan\`, dann drück auf Start.`,
+  unknownRun: (text) => `Einen Lauf ${text} gibt es nicht. Deine siehst du mit \`/run status\`.`,
+  unknownPlan: (text) => `Einen Plan ${text} gibt es nicht. Mach einen mit \`/plan\`, dann drück auf Start.`,
   noPlan: "Du hast noch keinen Plan. Mach einen mit `/plan`, dann drück auf Start.",
   nothingToCorrect:
     "Sag, was zu berichtigen ist: `ago:20`, wenn du vor 20 s eingegossen hast, oder `temp:21.5` für eine neue Temperatur.",
   tankBusy: (tank, name) =>
     `Dose ${tank} ist belegt von ${name}. Nimm eine andere Dose, oder brich erst diesen Lauf ab.`,
-  noTimeFor: "Für diese Temperatur hat das Datenblatt keine Zeit. Nichts ist geändert.",
+  noTimeFor: "Für diese Temperatur hat das Datenblatt keine Zeit. Es wurde nichts geändert.",
   nearest: (tenthsC) =>
     `Das Datenblatt reicht bis ${formatBothScales(tenthsC)}: Bring die Dose wieder dorthin.`,
 };

@@ -9,7 +9,7 @@ export const en = {
   started: (name: string, seconds: number, tenthsC: number) =>
     `**${name}**: ${saySeconds(seconds)} in the developer at ${formatBothScales(tenthsC)}.`,
   next: (doing: string) => `Next: ${doing}`,
-  finished: (name: string) => `**${name}** is finished. Well done: the negatives are in the log.`,
+  finished: (name: string) => `**${name}** is finished. Well done: the roll is in the log.`,
   stopped: (name: string, title: string) => `**${name}** is stopped at ${title}. The log keeps it.`,
   waiting: (name: string, step: Titled, doing: string) => `**${name}**, ${step.title}. ${doing}`,
   left: (seconds: number, step: Titled, untilMs: number, name: string) =>
@@ -25,13 +25,13 @@ export const en = {
     `**${saySeconds(Math.abs(bySeconds))} ${bySeconds > 0 ? "longer" : "shorter"}**: ${formatSeconds(left)} left instead of ${formatSeconds(before)}.`,
   noneGoing: "No run is going. Make one with `/plan`.",
 
-  over: (name: string) => `${name} is over. Nothing is changed. See it with \`/roll find\`.`,
+  over: (name: string) => `${name} is over. Nothing was changed. See it with \`/roll find\`.`,
   oldButton: (name: string, at: Titled | null) =>
-    `That button is from another step. Nothing is changed: ${name} is at ${at?.title ?? "the end"}. Use the newest button.`,
+    `That button is from another step. Nothing was changed: ${name} is at ${at?.title ?? "the end"}. Use the newest button.`,
   alreadyRunning: (at: Titled | null, left: number) =>
     `Got it already: ${at?.title ?? "the end"} is running, ${formatSeconds(left)} left.`,
   tooEarly: (at: Titled | null, left: number) =>
-    `${formatSeconds(left)} are left in ${at?.title ?? "the end"}. Nothing is changed. Is the next bath really in already?`,
+    `${formatSeconds(left)} are left in ${at?.title ?? "the end"}. Nothing was changed. Is the next bath really in already?`,
   beforeLastStep: (at: Titled | null, mostSeconds: number) =>
     `${at?.title ?? "the end"} can't have begun before the bath in front of it. Say at most ${saySeconds(mostSeconds)} ago.`,
   nothingRunning: (name: string, at: Titled | null) =>
@@ -41,7 +41,7 @@ export const en = {
   yesItIsIn: "Yes, it is in",
 
   sureToStop: (name: string) =>
-    `Stop **${name}**? The film stays where it is and no more calls come. The log keeps what was done.`,
+    `Stop **${name}**? Calls end now, but the bath keeps working: finish by the clock or ask the teacher. The log keeps what was done.`,
   yesStop: "Yes, stop it",
   doneWithRolls: (name: string, rolls: number) =>
     `**${name}** is finished. ${countOf(rolls, "roll")} of negatives, ready for the contact sheet.`,
@@ -53,14 +53,14 @@ export const en = {
   noRun: "You have no run going. Make a plan first: `/plan`.",
   notYours: (name: string) =>
     `${name} belongs to somebody else. Only its owner, an aide or the teacher can change it.`,
-  unknownRun: (text: string) => `I know no run ${text}. See yours with \`/run status\`.`,
-  unknownPlan: (text: string) => `I know no plan ${text}. Make one with \`/plan\`, then press Start.`,
+  unknownRun: (text: string) => `There is no run ${text}. See yours with \`/run status\`.`,
+  unknownPlan: (text: string) => `There is no plan ${text}. Make one with \`/plan\`, then press Start.`,
   noPlan: "You have made no plan yet. Make one with `/plan`, then press Start.",
   nothingToCorrect:
     "Say what to correct: `ago:20` if you poured 20 s ago, or `temp:21.5` for a new temperature.",
   tankBusy: (tank: number, name: string) =>
     `Tank ${tank} is in use by ${name}. Take another tank, or stop that run first.`,
-  noTimeFor: "The sheet gives no time for that temperature. Nothing is changed.",
+  noTimeFor: "The sheet gives no time for that temperature. Nothing was changed.",
   nearest: (tenthsC: number) =>
     `The sheet goes to ${formatBothScales(tenthsC)}: bring the tank back to that.`,
 };

@@ -2,7 +2,7 @@ import { saySeconds } from "../../speech/wording.ts";
 import type { ViewWords } from "./view.en.ts";
 
 export const de: ViewWords = {
-  finished: "Fertig. Die Negative stehen im Buch.",
+  finished: "Fertig. Der Film steht im Filmbuch.",
   stopped: "Abgebrochen.",
   pourOutNow: (leaving) => `Jetzt ausgießen. ${leaving}`,
   wait: "Warten.",

@@ -2,7 +2,7 @@ import { saySeconds } from "../../speech/wording.ts";
 
 /** What a page shows: a few words each. */
 export const en = {
-  finished: "Done. The negatives are in the log.",
+  finished: "Done. The roll is in the log.",
   stopped: "Stopped.",
   pourOutNow: (leaving: string) => `Pour out now. ${leaving}`,
   wait: "Wait.",

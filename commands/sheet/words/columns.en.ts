@@ -8,7 +8,7 @@ export const en = {
   developer: "its name, up to 60 characters",
   dilution: "1+9 or stock",
   film_speed: "400, in one line of the sheet at least",
-  agitation: "30/5/60 (first/burst/cycle in seconds) or continuous",
+  agitation: "30/5/60 (first/each/every, in seconds) or continuous",
   factor_per_10c: "2.3, from 1 to 6",
   coldest: "18C, from 5C to 45C",
   hottest: "24C, from 5C to 45C",

@@ -26,7 +26,7 @@ export const de: FileWords = {
     tooManyCells: "Mehr Zellen, als die erste Zeile Namen hat.",
     tooLong: "Die Datei ist zu lang. Lies sie in Teilen ein.",
     tooManyPoints: "Mehr als 200 Zeiten auf einem Datenblatt.",
-    columnUnknown: (name, known) => `Die Spalte ${name} kenne ich nicht. Ich kenne ${joinAnd(known)}.`,
+    columnUnknown: (name, known) => `Eine Spalte ${name} gibt es nicht. Es gibt ${joinAnd(known)}.`,
     columnTwice: (name) => `Die Spalte ${name} steht zweimal da.`,
     columnMissing: (name) => `Die Spalte ${name} fehlt.`,
     cellEmpty: (name) => `${name} ist leer.`,

@@ -27,7 +27,7 @@ export const en = {
     tooLong: "the file is too long. Import it in parts.",
     tooManyPoints: "more than 200 times in one sheet.",
     columnUnknown: (name: string, known: readonly string[]) =>
-      `I know no column ${name}. I know ${joinAnd(known)}.`,
+      `There is no column ${name}. There are ${joinAnd(known)}.`,
     columnTwice: (name: string) => `the column ${name} is there twice.`,
     columnMissing: (name: string) => `the column ${name} is missing.`,
     cellEmpty: (name: string) => `${name} is empty.`,

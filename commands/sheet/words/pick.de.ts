@@ -9,9 +9,9 @@ export const de: PickWords = {
     `Mehrere Datenblätter passen: ${sheets}. Sag, welcher Entwickler und welche Verdünnung.`,
   noPair: (film, _count, sheets) =>
     `Für ${film} gibt es kein Datenblatt mit diesem Entwickler und dieser Verdünnung. Es gibt ${sheets}.`,
-  meant: (typed, names) => `Den Film ${typed} kenne ich nicht. Meintest du ${joinOr(names)}?`,
+  meant: (typed, names) => `Einen Film ${typed} gibt es nicht. Meintest du ${joinOr(names)}?`,
   unknown: (typed, count) =>
     count === 1
-      ? `Den Film ${typed} kenne ich nicht. Das eine Datenblatt, das es gibt, zeigt \`/sheet list\`.`
-      : `Den Film ${typed} kenne ich nicht. Die ${count} Datenblätter, die es gibt, zeigt \`/sheet list\`.`,
+      ? `Einen Film ${typed} gibt es nicht. Das eine Datenblatt, das es gibt, zeigt \`/sheet list\`.`
+      : `Einen Film ${typed} gibt es nicht. Die ${count} Datenblätter, die es gibt, zeigt \`/sheet list\`.`,
 };

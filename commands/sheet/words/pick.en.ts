@@ -8,8 +8,8 @@ export const en = {
   noPair: (film: string, count: number, sheets: string) =>
     `There is no sheet for ${film} with that developer and dilution. There ${count === 1 ? "is" : "are"} ${sheets}.`,
   meant: (typed: string, names: readonly string[]) =>
-    `I know no film ${typed}. Did you mean ${names.join(" or ")}?`,
+    `There is no film ${typed}. Did you mean ${names.join(" or ")}?`,
   unknown: (typed: string, count: number) =>
-    `I know no film ${typed}. See the ${countOf(count, "sheet")} there are with \`/sheet list\`.`,
+    `There is no film ${typed}. See the ${countOf(count, "sheet")} there are with \`/sheet list\`.`,
 };
 export type PickWords = typeof en;

@@ -13,19 +13,25 @@ export const de: StepWords = {
     "wash-aid": "Wässerungshilfe",
     "wetting-agent": "Netzmittel",
     dry: "Trocknen",
-    cut: "Schneiden und Einhüllen",
+    cut: "Schneiden und in Negativhüllen",
   },
   titleInText: (title) => title,
   doing: {
-    develop: (bottle) => `Gieß den Entwickler${from(bottle)} ein. Tippe, wenn die Dose voll ist.`,
-    stop: (bottle) => `Gieß das Stoppbad${from(bottle)} ein. Tippe, wenn es drin ist.`,
-    rinse: (bottle) => `Füll die Dose mit Wasser${from(bottle)}. Tippe, wenn sie voll ist.`,
-    fix: (bottle) => `Gieß das Fixierbad${from(bottle)} ein. Tippe, wenn es drin ist.`,
-    wash: (bottle) => `Beginne die Wässerung${from(bottle)}. Tippe, wenn Wasser durch die Dose läuft.`,
-    "wash-aid": (bottle) => `Gieß die Wässerungshilfe${from(bottle)} ein. Tippe, wenn sie drin ist.`,
-    "wetting-agent": (bottle) => `Gieß das Netzmittel${from(bottle)} ein. Tippe, wenn es drin ist.`,
-    dry: () => "Häng den Film zum Trocknen auf, eine Klammer an jedem Ende. Tippe, wenn er hängt.",
-    cut: () => "Schneide den Film in Streifen und steck sie in Hüllen. Tippe, wenn du fertig bist.",
+    develop: (bottle) =>
+      `Gieß den Entwickler${from(bottle)} ein. Drück auf den Knopf, wenn die Dose voll ist.`,
+    stop: (bottle) => `Gieß das Stoppbad${from(bottle)} ein. Drück auf den Knopf, wenn es drin ist.`,
+    rinse: (bottle) => `Füll die Dose mit Wasser${from(bottle)}. Drück auf den Knopf, wenn sie voll ist.`,
+    fix: (bottle) => `Gieß das Fixierbad${from(bottle)} ein. Drück auf den Knopf, wenn es drin ist.`,
+    wash: (bottle) =>
+      `Beginne die Wässerung${from(bottle)}. Drück auf den Knopf, wenn Wasser durch die Dose läuft.`,
+    "wash-aid": (bottle) =>
+      `Gieß die Wässerungshilfe${from(bottle)} ein. Drück auf den Knopf, wenn sie drin ist.`,
+    "wetting-agent": (bottle) =>
+      `Gieß das Netzmittel${from(bottle)} ein. Drück auf den Knopf, wenn es drin ist.`,
+    dry: () =>
+      "Häng den Film zum Trocknen auf, eine Klammer an jedem Ende. Drück auf den Knopf, wenn er hängt.",
+    cut: () =>
+      "Schneide den Film in Streifen und steck sie in Hüllen. Drück auf den Knopf, wenn du fertig bist.",
   },
   labels: {
     develop: "Dose ist voll",

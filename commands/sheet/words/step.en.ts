@@ -14,20 +14,20 @@ const titles: Record<StepKind, string> = {
   wash: "Wash",
   "wash-aid": "Wash aid",
   "wetting-agent": "Wetting agent",
-  dry: "Dryer",
+  dry: "Drying",
   cut: "Cut and sleeve",
 };
 
 const doing: Record<StepKind, (bottle: From) => string> = {
-  develop: (bottle) => `Pour in the developer${from(bottle)}. Tap when the tank is full.`,
-  stop: (bottle) => `Pour in the stop bath${from(bottle)}. Tap when it is in.`,
-  rinse: (bottle) => `Fill the tank with water${from(bottle)}. Tap when it is full.`,
-  fix: (bottle) => `Pour in the fixer${from(bottle)}. Tap when it is in.`,
-  wash: (bottle) => `Start the wash${from(bottle)}. Tap when water runs through the tank.`,
-  "wash-aid": (bottle) => `Pour in the wash aid${from(bottle)}. Tap when it is in.`,
-  "wetting-agent": (bottle) => `Pour in the wetting agent${from(bottle)}. Tap when it is in.`,
-  dry: () => "Hang the film up to dry, a clip at each end. Tap when it hangs.",
-  cut: () => "Cut the film into strips and sleeve them. Tap when done.",
+  develop: (bottle) => `Pour in the developer${from(bottle)}. Press the button when the tank is full.`,
+  stop: (bottle) => `Pour in the stop bath${from(bottle)}. Press the button when it is in.`,
+  rinse: (bottle) => `Fill the tank with water${from(bottle)}. Press the button when it is full.`,
+  fix: (bottle) => `Pour in the fixer${from(bottle)}. Press the button when it is in.`,
+  wash: (bottle) => `Start the wash${from(bottle)}. Press the button when water runs through the tank.`,
+  "wash-aid": (bottle) => `Pour in the wash aid${from(bottle)}. Press the button when it is in.`,
+  "wetting-agent": (bottle) => `Pour in the wetting agent${from(bottle)}. Press the button when it is in.`,
+  dry: () => "Hang the film up to dry, a clip at each end. Press the button when it hangs.",
+  cut: () => "Cut the film into strips and sleeve them. Press the button when done.",
 };
 
 const labels: Record<StepKind, string> = {

@@ -1,7 +1,7 @@
 export const en = {
   empty: "Type a command, for example /help.",
   unknownCommand: (word: string, near: readonly string[]) =>
-    `I know no /${word}. ${near.length === 0 ? "Try /help." : `Did you mean ${near.join(" or ")}?`}`,
+    `There is no /${word}. ${near.length === 0 ? "Try /help." : `Did you mean ${near.join(" or ")}?`}`,
   openQuote: (option: string) => `The quote after ${option}: is not closed. Add a " at its end.`,
   twice: (option: string) => `${option}: is there twice. Say it once.`,
   strayWords: (words: string, command: string) =>

@@ -25,7 +25,7 @@ export const en = {
   ERR_DILUTION_RANGE: (typed) =>
     `${typed} is no dilution I can work with. Write 1 to 100 parts concentrate + up to 1000 parts water.`,
   ERR_NO_AGITATION: (typed) =>
-    `I can't read ${typed} as agitation. Write first/burst/cycle in seconds, like 30/5/60, or continuous.`,
+    `I can't read ${typed} as agitation. Write first/each/every, in seconds, like 30/5/60, or continuous.`,
   ERR_AGITATION_RANGE: (typed) =>
     `${typed} can't be done: each agitation is shorter than its cycle, and both are 1 s to 60 min, like 5 s in each 60 s (30/5/60). For no rest at all write continuous.`,
 } as const satisfies Record<MeasureFaultCode, Sentence>;

@@ -10,5 +10,6 @@ export const de: WordingWords = {
   bothScales: (celsius) => celsius,
   locale: "de-DE",
   ahead: (duration) => `in ${duration}`,
+  day: "T",
   ago: (duration) => `vor ${duration}`,
 };

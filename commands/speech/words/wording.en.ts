@@ -8,6 +8,8 @@ export const en = {
   /** For the platform's own formats of clock and calendar. */
   locale: "en-GB",
   ahead: (duration: string) => `in ${duration}`,
+  /** A day behind a number. */
+  day: "d",
   ago: (duration: string) => `${duration} ago`,
 };
 export type WordingWords = typeof en;

@@ -19,7 +19,7 @@ export const de: ReplyWords = {
   added: (count, numbers, each) =>
     `**${tanks(count)}**: ${numbers} (${count === 1 ? "" : "je "}${each ? size(each) : ""}).`,
   setAnew: (numbers) => `Davon kannte ich ${numbers} schon: neu gesetzt.`,
-  removed: (number) => `Dose ${number} ist von der Liste. Im Buch bleibt, was durch sie ging.`,
+  removed: (number) => `Dose ${number} ist von der Liste. Im Filmbuch bleibt, was durch sie ging.`,
   reported: (number, condition) =>
     `Notiert zu **Dose ${number}**: ${condition}. Jeder Plan für sie sagt es, bis eine Hilfskraft oder die Lehrkraft sie wieder freigibt. Stell die Dose beiseite.`,
   nothingNoted: (number) => `Zu Dose ${number} war nichts notiert. Sie ist in Ordnung.`,

@@ -13,15 +13,15 @@ export const en = {
   free: "free",
   inUse: (use: string) => `in use by ${use}`,
   none: "The class has no tank yet. The teacher adds them: `/tank add numbers:1-12 reels:2 volume:500 ml`.",
-  freeOf: (free: number, count: number) => `**${free} of ${count}** tanks are free and sound.`,
+  freeOf: (free: number, count: number) => `**${free} of ${count}** tanks are free and in order.`,
   added: (count: number, numbers: string, each: Tank | undefined) =>
     `**${countOf(count, "tank")}**: ${numbers} (${each ? size(each) : ""} each).`,
   setAnew: (numbers: string) => `Of these I knew ${numbers} already: set anew.`,
   removed: (number: number) => `Tank ${number} is gone from the list. The log keeps what went through it.`,
   reported: (number: number, condition: string) =>
     `Noted on **tank ${number}**: ${condition}. Every plan for it says so until an aide or the teacher clears it. Put the tank aside.`,
-  nothingNoted: (number: number) => `Nothing was noted on tank ${number}. It is sound.`,
-  cleared: (number: number, was: string) => `Tank ${number} is sound again. It was: ${was}.`,
+  nothingNoted: (number: number) => `Nothing was noted on tank ${number}. It is in order.`,
+  cleared: (number: number, was: string) => `Tank ${number} is in order again. It was: ${was}.`,
   all: "All tanks",
 
   noNumbers: (typed: string) => `I can't read ${typed} as tank numbers. Write them like 1-12 or 1, 2, 5.`,

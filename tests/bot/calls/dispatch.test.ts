@@ -94,7 +94,7 @@ describe("a call", () => {
 
   test("of an unknown command offers the near ones", () => {
     expect(dispatch.run(call("try eco"), START).reply.text).toBe(
-      "I know no `/try eco`. Did you mean `/try echo`?",
+      "There is no `/try eco`. Did you mean `/try echo`?",
     );
   });
 

@@ -81,7 +81,7 @@ describe("a call to somebody who reads German", () => {
     const at = (seconds: number) => shown(composeOne(owed, WHERE, START + seconds * 1000).text, 0);
     const cue =
       "**5 s** bewegen: Dose kippen und zurück, dann 2-mal aufklopfen. 3:10 von 9:00.\n_R1, Dose 3_";
-    const missed = "3 Rufe davor sind ausgefallen. Tu es jetzt.";
+    const missed = "3 Signale davor sind ausgefallen. Tu es jetzt.";
     expect(at(190)).toBe(`**10 s zu spät**: Das war für 18:03:00. ${missed}\n${cue}`);
     expect(at(205)).toBe(`**25 s zu spät**: Das war für 18:03:00. ${missed}\n${cue}`);
   });
@@ -165,6 +165,6 @@ test("a German student's call after an outage says in German how late it is", as
   room.away(190);
   await room.tick();
   expect(room.news("Mina")[0]).toMatch(
-    /^\*\*10 s zu spät\*\*: Das war für \d\d:\d\d:\d\d\. 2 Rufe davor sind ausgefallen\. Tu es jetzt\.\n\*\*5 s\*\* bewegen/,
+    /^\*\*10 s zu spät\*\*: Das war für \d\d:\d\d:\d\d\. 2 Signale davor sind ausgefallen\. Tu es jetzt\.\n\*\*5 s\*\* bewegen/,
   );
 });

@@ -21,9 +21,11 @@ test("the log, the shelf and a ledger have something in them, and nothing was re
 });
 
 test("one film has a fault, and its cause stands in what was done to it", () => {
-  expect(room.says("Mina", "/roll show roll:L5")).toMatch(/Fixer: 0:50 .*put down to: fixed too short/s);
+  expect(room.says("Mina", "/roll show roll:L5")).toMatch(
+    /Fixer: 0:50 .*put down to: not fixed long enough/s,
+  );
   expect(room.says("Mina", "/roll fault roll:L5 look:milky place:everywhere")).toMatch(
-    /1\. Fixed too short\*\* \(likely\)/,
+    /1\. Not fixed long enough\*\* \(likely\)/,
   );
 });
 

@@ -135,12 +135,12 @@ describe("the digests", () => {
     room.asks("Aida", "/batch correct batch:B1 rolls:18 reason:x-1", "aide");
     room.digest.beat(room.clock.now());
     await room.live(HOUR);
-    const told = room.heard.filter(({ personId, text }) => personId === null && text.includes("Stunde"));
+    const told = room.heard.filter(({ personId, text }) => personId === null && text.includes("Kurstermin"));
     expect(texts(told)).toEqual([
-      expect.stringMatching(/^\*\*Die nächste Stunde\*\* um ⟦\d+:time⟧, ⟦\d+:relative⟧\./),
+      expect.stringMatching(/^\*\*Der nächste Kurstermin\*\* um ⟦\d+:time⟧, ⟦\d+:relative⟧\./),
     ]);
     expect(told[0]?.text).toContain(
-      "Im Auge behalten: B1 (noch 2 Filme, wird müde, letzte Filme, braucht eine Klärprobe).",
+      "Im Auge behalten: B1 (noch 2 Filme, lässt nach, letzte Filme, braucht eine Klärprobe).",
     );
     expect(told[0]?.text).toContain("- B2, House MQ Stammlösung: noch 5 l");
     expect(told[0]?.pictures?.[0]?.svg).toContain(">Rest und Alter<");

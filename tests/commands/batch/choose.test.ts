@@ -47,7 +47,7 @@ describe("left to itself", () => {
     expect(numberOf(chooseBatch(FIX, [candidate(aBatch({ number: 7 })), young], null, true))).toBe(4);
   });
 
-  test("passes over what is worn out, too full, or promised to films under way", () => {
+  test("passes over what is exhausted, too full, or promised to films under way", () => {
     const worn = candidate(aBatch({ number: 1 }), [used(20)]);
     const promised = candidate(aBatch({ number: 2 }), [used(18)], { reservedSqIn: 160 });
     const good = candidate(aBatch({ number: 3 }), [used(19)]);
@@ -97,14 +97,14 @@ describe("a bottle named", () => {
     expect(numberOf(chooseBatch(FIX, [good, later], 6, true))).toBe(6);
   });
 
-  test("is refused worn out, with the bottle to use instead", () => {
+  test("is refused exhausted, with the bottle to use instead", () => {
     expect(chooseBatch(FIX, [worn, good], 3, true)).toMatchObject({
       fault: { code: "ERR_BATCH_WORN", standing: "exhausted", instead: 5 },
     });
     expect(chooseBatch(FIX, [worn], 3, true)).toMatchObject({ fault: { instead: null } });
   });
 
-  test("is taken worn out by whom it was allowed", () => {
+  test("is taken exhausted by whom it was allowed", () => {
     expect(numberOf(chooseBatch(FIX, [{ ...worn, isAllowed: true }, good], 3, true))).toBe(3);
   });
 

@@ -13,7 +13,7 @@ test("what must never be missing is there in German", () => {
   const { reply } = room.asks("Mina", "/caution");
   for (const sentence of [
     "Säure ins Wasser, nie Wasser in die Säure.",
-    "Nie Säure und Chlorreiniger zusammenbringen: Es entsteht ein giftiges Gas.",
+    "Nie Säure und Chlorreiniger zusammenbringen: Es entsteht schädliches Gas.",
     "Gebrauchtes Fixierbad enthält Silber: sammeln, nie weggießen.",
     "Im Auge: 15 Minuten mit fließendem Wasser spülen, sofort die Lehrkraft rufen.",
     "Das Etikett der Flasche, ihr Sicherheitsdatenblatt und die Regeln der Schule gehen vor.",

@@ -139,11 +139,11 @@ describe("the bell in German", () => {
     // The clock stands at Thursday 18:00.
     const one = room.teacher("/class periods days:do from:17:00 to:20:30 name:Abendkurs");
     expect(one).toContain(
-      "Notiert: 1 Stunde.\n**1 Stunde** in der Woche (UTC):\n1. Donnerstag 17:00-20:30, Abendkurs",
+      "Notiert: 1 Kurstermin.\n**1 Kurstermin** in der Woche (UTC):\n1. Donnerstag 17:00-20:30, Abendkurs",
     );
-    expect(one).toContain("Die Klingel läutet um 20:30:00, in 150 min.");
+    expect(one).toContain("Die Klingel läutet um 20:30:00, in 2 h 30 min.");
     expect(room.teacher("/class periods days:mo from:8:00 to:9:30")).toContain(
-      "**2 Stunden** in der Woche (UTC):",
+      "**2 Kurstermine** in der Woche (UTC):",
     );
   });
 
@@ -175,7 +175,7 @@ describe("the bell in German", () => {
       "„nie“ kann ich nicht als Uhrzeit lesen. Schreib sie wie 22:00.",
     );
     expect(german(() => periodFaultWords({ code: "ERR_TOO_MANY_PERIODS", most: 60 }))).toBe(
-      "Ein Kurs hat höchstens 60 Stunden in der Woche.",
+      "Ein Kurs hat höchstens 60 Kurstermine in der Woche.",
     );
   });
 
@@ -279,13 +279,15 @@ describe("the order of the evening in German", () => {
 
   it("has one sentence for one tank and another for many", () => {
     expect(text({})).toContain(
-      "**Die eine Dose** kann bis zur Klingel um 18:00:00 trocken, geschnitten und eingehüllt sein.\nEngpass: die Becken (1 Platz). Keine Reihenfolge ist in weniger als 10 min fertig.\n1. Dosenfüllung 1: eingießen 18:00:00, spätestens **18:00:00**; trocken 18:00:00",
+      "**Der Film in der einen Dose** kann bis zur Klingel um 18:00:00 trocken, geschnitten und in der Hülle sein.\nEngpass: die Becken (1 Platz). Keine Reihenfolge ist in weniger als 10 min fertig.\n1. Dosenfüllung 1: eingießen 18:00:00, spätestens **18:00:00**; trocken 18:00:00",
     );
     const two = [line({}), line({ label: "Dosenfüllung 2" })];
-    expect(text({ lines: two, doneByBell: 2, hungByBell: 2 })).toContain("**Alle 2 Dosen** können");
+    expect(text({ lines: two, doneByBell: 2, hungByBell: 2 })).toContain(
+      "**Die Filme in allen 2 Dosen** können",
+    );
     expect(text({ lines: two })).toContain("1. Dosenfüllungen 1-2: eingießen");
     expect(text({ lines: two, goal: "hung", doneByBell: 0, hungByBell: 1 })).toContain(
-      "**1 von 2** Dosen kann bis zur Klingel um 18:00:00 hängen. Keine kann bis dahin",
+      "**Die Filme in 1 von 2 Dosen** können bis zur Klingel um 18:00:00 hängen. Trocken und in der Hülle",
     );
   });
 

@@ -88,7 +88,7 @@ describe("/help", () => {
       "aide",
     );
     room.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 fixbatch:B1");
-    expect(room.says("Ola", "/help", "aide")).toMatch(/\*\*B1\*\* is nearly worn out\./);
+    expect(room.says("Ola", "/help", "aide")).toMatch(/\*\*B1\*\* is nearly exhausted\./);
   });
 
   it("names commands only to whom they belong", () => {

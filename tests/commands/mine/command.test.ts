@@ -96,7 +96,7 @@ describe("/class erase", () => {
     expect(room.says("Iris", "/class erase", "teacher")).toContain("**This erases the class:**");
     expect(room.says("Iris", "/class erase name:other", "teacher")).toContain("Nothing is planned.");
     expect(room.asks("Mina", `/class erase name:${name}`).code).toBe("ERR_ROLE");
-    expect(room.says("Iris", `/class erase name:${name}`, "teacher")).toContain("in 10080 min");
+    expect(room.says("Iris", `/class erase name:${name}`, "teacher")).toContain("in 7 d");
     await room.pass(1);
     expect(room.news().at(-1)).toContain(
       "**This class and everything in it will be erased on 22 Jan 2026.**",

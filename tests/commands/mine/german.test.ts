@@ -34,7 +34,7 @@ describe("a person's own data in German", () => {
       ["ratings", "Wertungen"],
       ["notes", "Notizen"],
       ["photos", "Fotos"],
-      ["ledger", "Buch einer Flasche"],
+      ["ledger", "im Flaschenbuch"],
       ["typed", "getippt"],
       ["devices", "Geräte"],
     ]) {
@@ -55,16 +55,16 @@ describe("a person's own data in German", () => {
     );
     expect(say(2)).toContain("2 Pläne, 2 Läufe, 2 Filme");
     const kept = (rolls: number): string => speaking("de", () => erasedReply(rolls).text);
-    expect(kept(1)).toContain("1 Film von dir bleibt ohne Namen im Buch.");
-    expect(kept(2)).toContain("2 Filme von dir bleiben ohne Namen im Buch.");
-    expect(speaking("de", () => forgottenReply(1).text)).toContain("1 Film bleibt ohne Namen im Buch.");
+    expect(kept(1)).toContain("1 Film von dir bleibt ohne Namen im Filmbuch.");
+    expect(kept(2)).toContain("2 Filme von dir bleiben ohne Namen im Filmbuch.");
+    expect(speaking("de", () => forgottenReply(1).text)).toContain("1 Film bleibt ohne Namen im Filmbuch.");
   });
 
   test("each command and refusal answers in German, to the last word", () => {
     const room = createRoom();
     room.asks("Tess", "/mine language de", "teacher");
     expect(room.asks("Mina", "/mine language de").reply.text).toBe(
-      "Ab jetzt spreche ich **Deutsch** mit dir: Antworten, Rufe und Erinnerungen. Der Kanal des Kurses behält seine eigene Sprache.",
+      "Ab jetzt spreche ich **Deutsch** mit dir: Antworten, Signale und Erinnerungen. Der Kanal des Kurses behält seine eigene Sprache.",
     );
     withARoll(room, "Mina");
     withARoll(room, "Bendix");
@@ -95,7 +95,7 @@ describe("a person's own data in German", () => {
     room.asks("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20");
     room.asks("Mina", "/run start");
     expect(says("Mina", "/mine erase name:Mina")).toMatch(
-      /^R\d läuft noch: ein Film braucht seine Rufe\. Mach ihn fertig oder brich ihn ab\.$/,
+      /^R\d läuft noch: ein Film braucht seine Signale\. Mach ihn fertig oder brich ihn ab\.$/,
     );
     room.asks("Mina", "/run stop sure:yes");
     expect(says("Mina", "/mine erase name:Mina")).toContain("**Erledigt.** Ich kenne dich nicht mehr.");
@@ -107,7 +107,9 @@ describe("a person's own data in German", () => {
     expect(room.asks("Mina", "/mine language en").reply.text).toContain(
       "From now on I speak **English** with you",
     );
-    expect(room.asks("Mina", "/mine show").reply.text).toContain("**What I keep of you:** the name you gave");
+    expect(room.asks("Mina", "/mine show").reply.text).toContain(
+      "**What I keep about you:** the name you gave",
+    );
   });
 });
 

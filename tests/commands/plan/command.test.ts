@@ -71,7 +71,7 @@ describe("/plan", () => {
   test("marks a time that rests on one row with its spread", () => {
     const room = roomWith(ONE_ROW);
     const { text } = room.asks("Ann", "/plan film:test 400 temp:23C").reply;
-    expect(text).toMatch(/^\*\*7:1\d\*\* at 23 °C \(73.4 °F\), the true time between 6:\d0 and 8:\d0/);
+    expect(text).toMatch(/^\*\*7:1\d\*\* at 23 °C \(73.4 °F\), estimate: 6:\d0 to 8:\d0/);
     expect(text).toContain("one time only");
   });
 

@@ -76,7 +76,7 @@ describe("a plan in German", () => {
       /^\*\*\d+:\d\d\*\* bei 20,5 °C\nLantern 400 in House MQ 1\+1, EI 400; 2 Filme 135, Dose 3, /,
     );
     expect(reply.text).toContain("\n2. Zwischenwässerung 1 **0:30**\n");
-    expect(reply.text).toContain("\n8. Schneiden und Einhüllen; 6 Streifen zu 5, 1 zu 4, 1 zu 2; ");
+    expect(reply.text).toContain("\n8. Schneiden und in Negativhüllen; 6 Streifen zu 5, 1 zu 4, 1 zu 2; ");
     expect(reply.text).toContain("Kontaktbogen auf 9,5x12 Zoll (24 x 30,5 cm)");
     expect(reply.actions?.map(({ label }) => label)).toEqual(["Start", "Kurve zeigen"]);
     expect(reply.text).toContain("Grundlage: Entwickler: ");
@@ -112,7 +112,9 @@ describe("a plan in German", () => {
 
   it("says what to do at each step, and where its bath goes", () => {
     const fix = aStep({ kind: "fix", batch: "B4" });
-    expect(german(() => doingOf(fix))).toBe("Gieß das Fixierbad aus B4 ein. Tippe, wenn es drin ist.");
+    expect(german(() => doingOf(fix))).toBe(
+      "Gieß das Fixierbad aus B4 ein. Drück auf den Knopf, wenn es drin ist.",
+    );
     expect(german(() => leavingOf(fix))).toBe("Gieß das Fixierbad zurück in B4, nie in den Ausguss.");
     expect(leavingOf(fix)).toBe("Pour the fixer back into B4, never down the drain.");
     const developer = aStep({ kind: "develop", batch: "B3", isPouredBack: true });

@@ -68,7 +68,7 @@ describe("the plainest load: one sheet, 9:00 at 20 °C, 5 s each minute", () => 
       "fixer",
       "wash",
       "wetting agent",
-      "dryer",
+      "drying",
       "a row of the sheet",
       "house rule",
     ])

@@ -85,14 +85,14 @@ describe("a roll in German", () => {
       "- Entwickler: 21,5 °C gemessen, aus 9:00 wurden 8:05",
       "- Zwischenwässerung 1: 6 s zu kurz",
       "- Zwischenwässerung 1: 6 s zu lang",
-      "Rufe: 2 verspätet, 1 verpasst.",
+      "Signale: 2 verspätet, 1 verpasst.",
       "Fehler: milchig. Ursache: Zu kurz fixiert.",
       "Wertung: 3 von 5.",
       "Notiz: Rand",
     ])
       expect(text.split("\n")).toContain(line);
     expect(englishIn(text)).toEqual([]);
-    expect(shownReply(roll).text).toContain("Fault: milky, put down to: fixed too short.");
+    expect(shownReply(roll).text).toContain("Fault: milky, put down to: not fixed long enough.");
   });
 
   test("draws its timeline so that the longest title ends before the bars begin", () => {
@@ -118,7 +118,7 @@ describe("a roll in German", () => {
     expect(says("/roll rate roll:L1 rating:4")).toBe("L1 hat die Wertung 4 von 5.");
     expect(says("/roll photo roll:L1")).toBe("L1 hat noch kein Foto.");
     expect(says("/roll photo roll:L1 remove:yes")).toBe("L1 hat kein Foto.");
-    expect(says("/roll show L9")).toBe("Einen Film L9 kenne ich nicht. Such ihn mit `/roll find`.");
+    expect(says("/roll show L9")).toBe("Einen Film L9 gibt es nicht. Such ihn mit `/roll find`.");
     expect(german(() => photoFaultWords({ code: "ERR_PHOTO_LARGE", bytes: 9 * 1024 * 1024 }))).toBe(
       "Das Foto hat 9 MB; höchstens 8. Mach es kleiner oder schneide es zu.",
     );
@@ -137,12 +137,14 @@ describe("the log in German", () => {
     expect(says("/roll find")).toContain("Wertung im Schnitt 3,5 von 5 (2 bewertet).");
     expect(says("/roll find page:7")).toBe("Es gibt nur 2 Seiten.");
     expect(says("/roll find rating:4").split("\n")[0]).toBe("**1 Film**.");
-    expect(says("/roll find xyzzy")).toBe("So einen Film gibt es im Buch nicht. Versuch weniger Wörter.");
-    expect(says("/roll find film:Kelp")).toMatch(/^Im Buch steht kein Film „Kelp“\./);
+    expect(says("/roll find xyzzy")).toBe(
+      "So einen Film gibt es im Filmbuch nicht. Lass eine Angabe weg oder nimm mehr Tage dazu.",
+    );
+    expect(says("/roll find film:Kelp")).toMatch(/^Im Filmbuch steht kein Film „Kelp“\./);
     expect(says("/roll find when:irgendwann")).toMatch(/^„irgendwann“ kann ich nicht als Tage lesen\./);
     expect(says("/roll export as:json", "teacher")).toMatch(/^\*\*9 Filme\*\* als JSON: /);
     expect(aClass(0).says("/roll find")).toBe(
-      "Das Buch ist noch leer: Wenn ein Lauf endet, kommt ein Film hinein.",
+      "Das Filmbuch ist noch leer: Wenn ein Lauf endet, kommt ein Film hinein.",
     );
   });
 
@@ -213,7 +215,7 @@ describe("a fault in German", () => {
       aRoll({}, { developedSeconds: null }),
     ];
     const said = german(() => rolls.flatMap((roll) => findingsOf(roll, around).map(findingWords)));
-    expect(said).toContain("2 Rufe verpasst und 1 Ruf verspätet");
+    expect(said).toContain("2 Signale verpasst und 1 Signal verspätet");
     expect(said).toContain("Entwickler B3 war verbraucht");
     expect(said).toContain("die Dose wurde gemeldet: leckt");
     expect(said).toContain("5:05 fixiert, und 3-mal die Klärzeit waren 10:00");

@@ -47,7 +47,7 @@ describe("what a run answers in German", () => {
     );
     await pass(60);
     expect(says("Mina", "/run next run:R1")).toBe(
-      "Noch 8:00 im Entwickler. Nichts ist geändert. Ist das nächste Bad wirklich schon drin?",
+      "Noch 8:00 im Entwickler. Es wurde nichts geändert. Ist das nächste Bad wirklich schon drin?",
     );
     expect(says("Mina", "/run correct ago:1:20")).toMatch(
       /^Notiert\. Alle Rufe dieses Schritts sind verschoben\.\n\*\*7:40\*\* noch im Entwickler/,
@@ -55,11 +55,11 @@ describe("what a run answers in German", () => {
     await pass(460);
     expect(press("Mina", "Wasser ist drin")).toMatch(/^\*\*0:30\*\* noch in der Zwischenwässerung 1, bis /);
     expect(says("Mina", "/run stop")).toBe(
-      "**R1, Dose 1** abbrechen? Der Film bleibt, wo er ist, und es kommen keine Rufe mehr. Im Buch bleibt, was getan wurde.",
+      "**R1, Dose 1** abbrechen? Die Signale enden jetzt, aber das Bad wirkt weiter: Mach nach der Uhr fertig oder frag die Lehrkraft. Im Filmbuch bleibt, was getan wurde.",
     );
-    expect(press("Mina", "Ja, abbrechen")).toBe("**R1, Dose 1** ist abgebrochen. Im Buch als L1.");
+    expect(press("Mina", "Ja, abbrechen")).toBe("**R1, Dose 1** ist abgebrochen. Im Filmbuch als L1.");
     expect(says("Mina", "/run next run:R1")).toBe(
-      "R1, Dose 1 ist vorbei. Nichts ist geändert. Du findest den Film mit `/roll find`.",
+      "R1, Dose 1 ist vorbei. Es wurde nichts geändert. Du findest den Film mit `/roll find`.",
     );
   });
 
@@ -76,7 +76,7 @@ describe("what a run answers in German", () => {
       "Sag, was zu berichtigen ist: `ago:20`, wenn du vor 20 s eingegossen hast, oder `temp:21.5` für eine neue Temperatur.",
     );
     expect(says("Mina", "/run correct temp:48C")).toMatch(
-      /^Für diese Temperatur hat das Datenblatt keine Zeit\. Nichts ist geändert\./,
+      /^Für diese Temperatur hat das Datenblatt keine Zeit\. Es wurde nichts geändert\./,
     );
   });
 
@@ -89,10 +89,10 @@ describe("what a run answers in German", () => {
         ),
       ).text;
     expect(over(1)).toBe(
-      "**R7** ist fertig. 1 Film mit Negativen, bereit für den Kontaktbogen. Im Buch als L12.",
+      "**R7** ist fertig. 1 Film mit Negativen, bereit für den Kontaktbogen. Im Filmbuch als L12.",
     );
     expect(over(2)).toBe(
-      "**R7** ist fertig. 2 Filme mit Negativen, bereit für den Kontaktbogen. Im Buch als L12, L13.",
+      "**R7** ist fertig. 2 Filme mit Negativen, bereit für den Kontaktbogen. Im Filmbuch als L12, L13.",
     );
   });
 
@@ -102,10 +102,10 @@ describe("what a run answers in German", () => {
     expect(says("Mina", "/run next")).toBe("Du hast gerade keinen Lauf. Mach erst einen Plan: `/plan`.");
     expect(says("Mina", "/run status")).toBe("Gerade gibt es keinen Lauf. Mach erst einen Plan: `/plan`.");
     expect(says("Mina", "/run status run:R9")).toBe(
-      "Den Lauf R9 kenne ich nicht. Deine siehst du mit `/run status`.",
+      "Einen Lauf R9 gibt es nicht. Deine siehst du mit `/run status`.",
     );
     expect(says("Mina", "/run start plan:P9")).toBe(
-      "Den Plan P9 kenne ich nicht. Mach einen mit `/plan`, dann drück auf Start.",
+      "Einen Plan P9 gibt es nicht. Mach einen mit `/plan`, dann drück auf Start.",
     );
     says("Kofi", "/mine language language:de");
     expect(says("Kofi", "/run start")).toBe(
@@ -169,8 +169,8 @@ describe("what a run calls in German", () => {
       "**5 s** bewegen: Dose kippen und zurück, dann 2-mal aufklopfen. 0:00 von 9:00.",
       "**15 s** bis zum Ausgießen. Stell bereit: Zwischenwässerung 1.",
       "**10 s: jetzt ausgießen.** Gieß den Entwickler aus. Er wird nur einmal benutzt: in den Kanister oder Ausguss, den dein Kurs dafür nimmt. Dann: Zwischenwässerung 1.",
-      "**Jetzt: Zwischenwässerung 1.** Füll die Dose mit Wasser. Tippe, wenn sie voll ist.",
-      "**Ist es drin?** Ich warte auf die Zwischenwässerung 1. Der Entwickler wirkt weiter. Füll die Dose mit Wasser. Tippe, wenn sie voll ist.",
+      "**Jetzt: Zwischenwässerung 1.** Füll die Dose mit Wasser. Drück auf den Knopf, wenn sie voll ist.",
+      "**Ist es drin?** Ich warte auf die Zwischenwässerung 1. Der Entwickler wirkt weiter. Füll die Dose mit Wasser. Drück auf den Knopf, wenn sie voll ist.",
     ]);
   });
 
@@ -178,12 +178,14 @@ describe("what a run calls in German", () => {
     const late = (missed: number): string =>
       german(() => sayInstants(lateWords(40_000, missed, START), START, "UTC"));
     expect(late(0)).toBe("**40 s zu spät**: Das war für 18:00:00. Tu es jetzt.");
-    expect(late(1)).toBe("**40 s zu spät**: Das war für 18:00:00. 1 Ruf davor ist ausgefallen. Tu es jetzt.");
-    expect(late(2)).toBe(
-      "**40 s zu spät**: Das war für 18:00:00. 2 Rufe davor sind ausgefallen. Tu es jetzt.",
+    expect(late(1)).toBe(
+      "**40 s zu spät**: Das war für 18:00:00. 1 Signal davor ist ausgefallen. Tu es jetzt.",
     );
-    expect(german(() => missedWords(1))).toBe("**1 Ruf davor ist ausgefallen.**");
-    expect(german(() => missedWords(3))).toBe("**3 Rufe davor sind ausgefallen.**");
+    expect(late(2)).toBe(
+      "**40 s zu spät**: Das war für 18:00:00. 2 Signale davor sind ausgefallen. Tu es jetzt.",
+    );
+    expect(german(() => missedWords(1))).toBe("**1 Signal davor ist ausgefallen.**");
+    expect(german(() => missedWords(3))).toBe("**3 Signale davor sind ausgefallen.**");
   });
 
   test("taps once, turns a reel, and moves all the time", () => {
@@ -231,7 +233,7 @@ describe("what a run calls in German", () => {
     expect(coming[0]?.text).toBe("5 s bewegen");
     expect(labelsOf(actions)).toEqual(["Wasser ist drin", "Lauf abbrechen"]);
     const over = (phase: Run["phase"]): string => german(() => viewOf(at(0, { phase }), "", START).now);
-    expect(over({ kind: "finished", atMs: START })).toBe("Fertig. Die Negative stehen im Buch.");
+    expect(over({ kind: "finished", atMs: START })).toBe("Fertig. Der Film steht im Filmbuch.");
     expect(over({ kind: "stopped", step: 0, atMs: START, reason: "" })).toBe("Abgebrochen.");
   });
 });

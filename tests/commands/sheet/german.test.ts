@@ -122,10 +122,10 @@ describe("every call of /sheet in German", () => {
         return picked.ok ? "" : picked.fault.text;
       });
     expect(fault("Quay 300")).toBe(
-      "Den Film „Quay 300“ kenne ich nicht. Meintest du Quay 100 oder Quay 200?",
+      "Einen Film „Quay 300“ gibt es nicht. Meintest du Quay 100 oder Quay 200?",
     );
     expect(fault("Zzz")).toBe(
-      "Den Film „Zzz“ kenne ich nicht. Die 2 Datenblätter, die es gibt, zeigt `/sheet list`.",
+      "Einen Film „Zzz“ gibt es nicht. Die 2 Datenblätter, die es gibt, zeigt `/sheet list`.",
     );
   });
 });

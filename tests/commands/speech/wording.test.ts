@@ -24,6 +24,12 @@ test.each([
   [40, "40 s"],
   [60, "1 min"],
   [90, "1 min 30 s"],
+  [3599, "59 min 59 s"],
+  [3600, "1 h"],
+  [3930, "1 h 6 min"],
+  [5400, "1 h 30 min"],
+  [408_187, "4 d 17 h"],
+  [0, "0 s"],
 ])("%i s is said %s", (seconds, text) => expect(saySeconds(seconds)).toBe(text));
 
 // 65/68/75 F = 18.33/20/23.89 C (the two scales' definition: F = 9/5 C + 32).

@@ -8,7 +8,7 @@ describe("/tank", () => {
     expect(room.says("Iris", "/tank add numbers:6-8 reels:2 volume:600 ml", "teacher")).toBe(
       "**3 tanks**: 6-8 (2 reels, 600 ml, any format each).",
     );
-    expect(room.says("Mina", "/tank list")).toContain("**8 of 8** tanks are free and sound.");
+    expect(room.says("Mina", "/tank list")).toContain("**8 of 8** tanks are free and in order.");
     expect(room.says("Mina", "/tank list")).toContain("- **Tank 7**: 2 reels, 600 ml, any format; free");
   });
 
@@ -24,9 +24,9 @@ describe("/tank", () => {
   it("keeps a reported fault until an aide clears it", () => {
     const room = createRoom();
     expect(room.says("Mina", "/tank report tank:2 fault:leaks")).toContain("Put the tank aside.");
-    expect(room.says("Mina", "/tank list")).toContain("**4 of 5** tanks are free and sound.");
+    expect(room.says("Mina", "/tank list")).toContain("**4 of 5** tanks are free and in order.");
     expect(room.asks("Mina", "/tank clear tank:2").code).toBe("ERR_ROLE");
-    expect(room.says("Ben", "/tank clear tank:2", "aide")).toBe("Tank 2 is sound again. It was: leaks.");
+    expect(room.says("Ben", "/tank clear tank:2", "aide")).toBe("Tank 2 is in order again. It was: leaks.");
   });
 
   it("says who has a tank, until the film hangs", async () => {

@@ -55,7 +55,9 @@ describe("tanks in German", () => {
     expect(says("/tank remove tank:1")).toBe(
       "Dose 1 ist belegt von R1, Mina: Entwickler. Nimm sie von der Liste, wenn sie frei ist.",
     );
-    expect(says("/tank remove tank:3")).toBe("Dose 3 ist von der Liste. Im Buch bleibt, was durch sie ging.");
+    expect(says("/tank remove tank:3")).toBe(
+      "Dose 3 ist von der Liste. Im Filmbuch bleibt, was durch sie ging.",
+    );
     expect(says("/tank remove tank:9")).toBe("Dose 9 gibt es nicht. Der Kurs hat 1-2.");
   });
 
@@ -77,7 +79,7 @@ describe("tanks in German", () => {
     const { says } = shop();
     // Newton's law of cooling: tau = t / ln((T1 - room) / (T2 - room)) = 20 min / ln(6 / 4.5) = 4171 s.
     expect(says("/tank measure tank:1 first:24 second:22,5 room:18 apart:20 Minuten")).toBe(
-      "**69 min 31 s**: In dieser Zeit legt Dose 1 den Weg zum Raum zu 63 % zurück. Pläne für sie rechnen damit, wenn `room:` angegeben ist.",
+      "**1 h 10 min**: In dieser Zeit legt Dose 1 den Weg zum Raum zu 63 % zurück. Pläne für sie rechnen damit, wenn `room:` angegeben ist.",
     );
     expect(says("/tank measure tank:1 first:24 second:24 room:18 apart:20 min")).toMatch(
       /^Die beiden Messungen sind gleich\./,

@@ -4,8 +4,7 @@ export const de: DiscordWords = {
   noClass:
     "Ich weiß noch nicht, zu welchem Kurs du gehörst. Gib einen Befehl auf dem Server deines Kurses, dann komm hierher zurück.",
   oldButton: "Dieser Knopf ist aus einer älteren Version. Tippe stattdessen den Befehl.",
-  broken:
-    "Bei mir ist etwas kaputtgegangen. Sieh nach, wo dein Lauf steht, bevor du es noch einmal versuchst.",
+  broken: "Es ist ein Fehler aufgetreten. Sieh nach, wo dein Lauf steht, bevor du es noch einmal versuchst.",
   fileTooLarge: (megabytes, most) =>
     `Die Datei hat ${Math.ceil(megabytes)} MB; höchstens ${most}. Mach sie kleiner, oder schneide sie zu.`,
   fileNotFetched: "Die Datei ließ sich nicht holen, und nichts ist geändert. Schick sie noch einmal.",

@@ -40,7 +40,7 @@ test("an old button, and a handler that breaks", async () => {
   );
   stage.onCommand = () => Promise.reject(new Error("a bug"));
   expect((await stage.gateway.slash(frieda, "run start")).text).toBe(
-    "Bei mir ist etwas kaputtgegangen. Sieh nach, wo dein Lauf steht, bevor du es noch einmal versuchst.",
+    "Es ist ein Fehler aufgetreten. Sieh nach, wo dein Lauf steht, bevor du es noch einmal versuchst.",
   );
 });
 

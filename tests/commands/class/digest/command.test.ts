@@ -5,7 +5,7 @@ describe("/class digest", () => {
   test("says when the class is told what", () => {
     const room = createRoom();
     const said = room.says("Iris", "/class digest", "teacher");
-    expect(said).toContain("**60 min** before each period");
+    expect(said).toContain("**1 h** before each period");
     expect(said).toContain("**Monday 08:00**: the week's rolls");
     expect(said).toContain("The class has no periods yet");
   });
@@ -25,7 +25,7 @@ describe("/class digest", () => {
       silenceFromMinute: 1260,
       silenceToMinute: 420,
     });
-    expect(reply.text).toContain("**90 min** before each period");
+    expect(reply.text).toContain("**1 h 30 min** before each period");
     expect(room.stores.classes.get(1)?.habits.periods).toHaveLength(1);
   });
 

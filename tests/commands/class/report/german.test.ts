@@ -21,12 +21,7 @@ describe("the term's report in German", () => {
 
   it("draws its picture and its page in German, with decimal commas", () => {
     const picture = speaking("de", () => drawReport(figures(), "UTC"));
-    for (const words of [
-      "Filme je Woche",
-      "Entwicklungsgrad, Prozent des Plans",
-      "Gesehene Fehler",
-      "Chemie",
-    ])
+    for (const words of ["Filme je Woche", "Entwicklung in % des Plans", "Gesehene Fehler", "Chemie"])
       expect(picture.svg).toContain(words);
     const words = picture.svg.replaceAll(/<[^>]*>/g, "\n").replaceAll("House MQ", "");
     expect(words).toContain(" Stammlösung: ");

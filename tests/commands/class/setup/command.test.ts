@@ -78,7 +78,7 @@ describe("/class periods", () => {
     );
     expect(added).toContain("**2 periods** a week (UTC):");
     // The clock stands at Thursday 18:00.
-    expect(added).toContain("The bell rings at 20:30:00, in 150 min.");
+    expect(added).toContain("The bell rings at 20:30:00, in 2 h 30 min.");
     expect(room.says("Iris", "/class periods remove:2", "teacher")).toContain(
       "Taken off: Thursday 18:00-20:30, Evening.",
     );

@@ -135,7 +135,7 @@ describe("/roll fault", () => {
     expect(room.press("Mina", "thin")).toContain("Look at the film's border:");
     const ranked = room.press("Mina", "Faint");
     expect(ranked).toContain("**1. Too little development (too short, or too cold)** (likely)");
-    expect(ranked).toContain("For it: it was developed 12 % short of plan.");
+    expect(ranked).toContain("For it: it was developed 12 % less than planned.");
     expect(ranked).toContain("_Source: ");
     expect(room.press("Mina", "1: Too little development (too short, or too cold)")).toBe(
       "Noted on L1: **thin**, too little development (too short, or too cold).",
