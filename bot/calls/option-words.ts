@@ -96,8 +96,8 @@ export function mendNumbers(
   const mended = issues.flatMap(({ code, path: [key] }): [string, string][] => {
     const value = given[String(key)];
     if (code !== "invalid_type" || typeof value !== "string") return [];
-    const mended = bareNumber(String(key), pointDecimal(value));
-    return mended === value ? [] : [[String(key), mended]];
+    const bare = bareNumber(String(key), pointDecimal(value));
+    return bare === value ? [] : [[String(key), bare]];
   });
   return mended.length > 0 ? { ...given, ...Object.fromEntries(mended) } : undefined;
 }

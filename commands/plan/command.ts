@@ -117,9 +117,9 @@ export const plan = defineCommand({
   },
 });
 
-function whatBottleHolds({ stores, class: { id } }: Context, plan: Plan): words.BottleHolds {
-  const label = plan.steps.find(({ kind }) => kind === "develop")?.batch ?? null;
-  const number = label === null ? undefined : parseNumber("batch", label);
+function whatBottleHolds({ stores, class: { id } }: Context, { steps }: Plan): words.BottleHolds {
+  const bottle = steps.find(({ kind }) => kind === "develop")?.batch ?? null;
+  const number = bottle === null ? undefined : parseNumber("batch", bottle);
   const batch = number === undefined ? undefined : stores.batches.find(id, number);
   if (batch?.kind !== "developer") return null;
   return batch.dilution.waterParts === 0 ? "stock" : "bath";
