@@ -25,6 +25,7 @@ import { createShelfStore, type ShelfStore } from "./shelf.ts";
 import { createSheetStore, type SheetStore } from "./sheets.ts";
 import { createShardStore, type ShardStore } from "./shards.ts";
 import { createUpkeepStore, type UpkeepStore } from "./upkeep.ts";
+import { createSinkStore, type SinkStore } from "./sinks.ts";
 import { createTimeStore, type TimeStore } from "./time.ts";
 import { createTankStore, type TankStore } from "./tanks.ts";
 
@@ -46,6 +47,7 @@ export interface Stores {
   readonly messages: MessageStore;
   readonly rooms: RoomStore;
   readonly returnCodes: ReturnCodeStore;
+  readonly sinks: SinkStore;
   readonly says: SayStore;
   readonly boards: BoardStore;
   readonly photos: PhotoStore;
@@ -91,6 +93,7 @@ export function openStores(path: string): OpenedStores {
     messages: createMessageStore(db),
     rooms: createRoomStore(db),
     returnCodes: createReturnCodeStore(db),
+    sinks: createSinkStore(db),
     says: createSayStore(db),
     boards: createBoardStore(db),
     photos: createPhotoStore(db),

@@ -1,5 +1,6 @@
 import { BATCH_TABLES } from "./batch-tables.ts";
 import { FIRST_TABLES } from "./first-tables.ts";
+import { SINK_TABLES } from "./sink-tables.ts";
 
 /**
  * The store's history: position in this list + 1 is the version in `PRAGMA user_version`. Append only; a test pins
@@ -220,4 +221,5 @@ export const MIGRATIONS: readonly string[] = [
     values (new.id, new.person_name, new.film, new.developer, new.dilution, new.batches, new.fault, new.note, new.marks);
   end;
   `,
+  SINK_TABLES,
 ];

@@ -25,6 +25,8 @@ export interface Held {
   /** What they wrote or were told alone, in the room. */
   readonly messages: z.output<typeof messageRow>[];
   readonly ledger: z.output<typeof lineRow>[];
+  /** What was pressed for them at a device that is everybody's. */
+  readonly presses: { at: number; device: string; line: string }[];
   /** Devices signed in to the room. */
   readonly devices: { device: string; created_at: number; seen_at: number }[];
 }
@@ -56,6 +58,9 @@ export function createMineStore(db: Db): MineStore {
   const devices = db.prepare<[number, string], Held["devices"][number]>(
     `select device, created_at, seen_at from room_sessions ${owned} order by created_at`,
   );
+  const presses = db.prepare<[number, string], Held["presses"][number]>(
+    `select at, device, line from sink_presses ${owned} order by id`,
+  );
   return {
     gather: (classId, personId) => ({
       plans: z.array(planRow).parse(plans.all(classId, personId)),
@@ -64,6 +69,7 @@ export function createMineStore(db: Db): MineStore {
       photos: photos.get(classId, personId)?.count ?? 0,
       messages: z.array(messageRow).parse(messages.all(classId, personId, personId)),
       ledger: z.array(lineRow).parse(lines.all(personId, personId, classId)),
+      presses: presses.all(classId, personId),
       devices: devices.all(classId, personId),
     }),
   };

@@ -44,6 +44,7 @@ export const TEXT_COLUMNS: readonly TextColumn[] = [
   json("rolls", "body"),
   json("messages", "body"),
   text("says", "body"),
+  text("sink_presses", "line"),
   text("boards", "shown", "class_id"),
   json("batches", "body"),
   json("shelf", "body"),

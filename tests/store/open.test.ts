@@ -21,6 +21,7 @@ const LANDED: readonly string[] = [
   "0ba3dc4d646c",
   "3adb13514ade",
   "513938ac215c",
+  "83552260d940",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -137,8 +137,8 @@ export function createVisitor(url: string): Visitor {
   return visitor;
 }
 
-export function openSocket(url: string, cookie: string, origin = url): Promise<OpenPage> {
-  const socket = new WebSocket(`${url.replace("http", "ws")}/live`, { headers: { cookie, origin } });
+export function openSocket(url: string, cookie: string, origin = url, query = ""): Promise<OpenPage> {
+  const socket = new WebSocket(`${url.replace("http", "ws")}/live${query}`, { headers: { cookie, origin } });
   const got: ToPage[] = [];
   const listeners = new Set<() => void>();
   socket.on("message", (data) => {

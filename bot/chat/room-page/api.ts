@@ -1,5 +1,6 @@
 import type { Language } from "../../../store/shapes/language.ts";
-import type { CommandCard, DoorCode, DoorSheet, DoorState, ReturnCode } from "../room/wire.ts";
+import type { ReturnCode, SinkSheet } from "../room/door-wire.ts";
+import type { CommandCard, DoorCode, DoorSheet, DoorState } from "../room/wire.ts";
 
 /* The few things asked over plain HTTP: the door, the command cards, the keys. */
 
@@ -36,6 +37,13 @@ export const api = {
   joinStaff: (code: string, name: string, passphrase: string) =>
     ask("/api/staff", { code, name, passphrase }),
   joinDemo: (name: string, role: "student" | "teacher") => ask("/api/demo", { name, role }),
+  sink: () => ask<SinkSheet>("/api/sink"),
+  sinkChoose: (personId: string) => ask<SinkSheet>("/api/sink/choose", { personId }),
+  sinkAdd: (name: string) => ask<SinkSheet>("/api/sink/add", { name }),
+  sinkDone: (personId: string) => ask<SinkSheet>("/api/sink/done", { personId }),
+  sinkOpen: () => ask("/api/sink/open", {}),
+  sinkLock: (id: number, isLocked: boolean) => ask("/api/sink/lock", { id, isLocked }),
+  sinkClose: (id: number) => ask("/api/sink/close", { id }),
   return: (code: string) => ask("/api/return", { code }),
   ownCode: () => ask<ReturnCode>("/api/return/own", {}),
   codeFor: (personId: string) => ask<ReturnCode>("/api/return/for", { personId }),

@@ -3,6 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { Bench } from "./bench.tsx";
 import { BoardPage } from "./board.tsx";
 import { DoorPage } from "./door.tsx";
+import { SinkPage } from "./sink.tsx";
 import type { PageRoom } from "./room.ts";
 import { RoomContext } from "./room-context.ts";
 import { usePart } from "./state.ts";
@@ -37,6 +38,7 @@ function Place({ room }: { room: PageRoom }) {
   // Loaded only when it is wanted: it brings the run machine with it.
   const guide = (): void => void import("./guide.tsx").then((loaded) => setGuide(() => loaded.Guide));
   if (Guide) return <Guide onLeave={() => setGuide(null)} />;
+  if (door?.state === "sink") return <SinkPage />;
   if (door?.state === "out") return <DoorPage demo={door.demo} onGuide={guide} />;
   if (!facts)
     return (

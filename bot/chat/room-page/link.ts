@@ -20,7 +20,8 @@ export interface LinkParts {
   onLost(): void;
 }
 
-export function createLink({ onOpen, onMessage, onLost }: LinkParts): Link {
+/** To this path of the room. */
+export function createLink(path: string, { onOpen, onMessage, onLost }: LinkParts): Link {
   let socket: WebSocket | undefined;
   let isWanted = false;
   let tries = 0;
@@ -32,7 +33,7 @@ export function createLink({ onOpen, onMessage, onLost }: LinkParts): Link {
   function connect(): void {
     clearTimeout(again);
     if (!isWanted || (socket && socket.readyState <= WebSocket.OPEN)) return;
-    const fresh = new WebSocket(`${location.origin.replace(/^http/, "ws")}/live`);
+    const fresh = new WebSocket(`${location.origin.replace(/^http/, "ws")}${path}`);
     socket = fresh;
     const giveUp = setTimeout(() => drop(fresh), 5000);
     fresh.addEventListener("open", () => {

@@ -10,6 +10,7 @@ import "./styles/photo.css";
 import "./styles/composer.css";
 import "./styles/sheet.css";
 import "./styles/board.css";
+import "./styles/sink.css";
 import { render } from "preact";
 import { App } from "./app.tsx";
 import { createPageRoom } from "./room.ts";

@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import type { ReturnCode } from "../room/wire.ts";
+import type { ReturnCode } from "../room/door-wire.ts";
 import { api, type Answer, type DoorFault } from "./api.ts";
 import type { DoorProps } from "./door-props.ts";
 import { Field } from "./field.tsx";

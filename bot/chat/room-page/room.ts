@@ -8,7 +8,7 @@ import { createRoomClock, type RoomClock } from "./clock.ts";
 import { localCues, markAnswered, openCues, type OpenCue } from "./cues.ts";
 import { joinFeed, markStale } from "./feed.ts";
 import { firstState } from "./first-state.ts";
-import { forgetPerson, keepHere } from "./kept.ts";
+import { forgetPerson, keepHere, readKept } from "./kept.ts";
 import { createLink } from "./link.ts";
 import { createStore, NOTHING_OF_ANYBODY, OUT, type Store } from "./state.ts";
 import { createWake, type Wake } from "./wake.ts";
@@ -39,9 +39,12 @@ export interface PageRoom {
   speak(language: Language): void;
   cues(): OpenCue[];
   clearFault(): void;
+  /** Says and hears nothing more. */
+  close(): void;
 }
 
-export function createPageRoom(): PageRoom {
+/** `as`: at a device that is everybody's, for this one of the people who stand there. */
+export function createPageRoom(as: string | null = null): PageRoom {
   const store = createStore(firstState());
   const clock = createRoomClock();
   const alarm = createAlarm();
@@ -55,7 +58,7 @@ export function createPageRoom(): PageRoom {
   /** Chosen while nobody could be told. */
   let untold: Language | null = null;
 
-  const link = createLink({
+  const link = createLink(as === null ? "/live" : `/live?as=${as}`, {
     onOpen() {
       link.send({ type: "hello", after: lastId, language: store.get().language });
       if (untold && link.send({ type: "language", language: untold })) untold = null;
@@ -80,7 +83,7 @@ export function createPageRoom(): PageRoom {
 
   function show(language: Language): void {
     store.set({ language });
-    keepHere("language", language);
+    if (as === null) keepHere("language", language);
     void loadCards();
   }
 
@@ -186,10 +189,11 @@ export function createPageRoom(): PageRoom {
     alarm,
     wake,
     async enter() {
+      if (as !== null) return void (await loadCards(), link.open());
       const me = await api.me();
       if (!me.ok) return store.set({ isUnreachable: true });
       store.set({ door: me.value, isUnreachable: false });
-      if (me.value.state === "out") return goOut(me.value);
+      if (me.value.state !== "in") return goOut(me.value);
       store.set({ facts: me.value.facts, farewell: null });
       await loadCards();
       return link.open();
@@ -227,7 +231,8 @@ export function createPageRoom(): PageRoom {
     },
     answerCue({ event }) {
       store.set(({ answered }) => ({ answered: markAnswered(answered, event) }));
-      keepHere("answered", store.get().answered);
+      // At a device that is everybody's each person's room keeps its own beside the others'.
+      keepHere("answered", { ...readKept("answered", {}), ...store.get().answered });
     },
     speak(language) {
       show(language);
@@ -238,5 +243,6 @@ export function createPageRoom(): PageRoom {
       return openCues(events, views, answered, clock.now());
     },
     clearFault: () => store.set({ fault: null }),
+    close: () => link.close(),
   };
 }

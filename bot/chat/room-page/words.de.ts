@@ -1,7 +1,9 @@
+import { doorFaults } from "./door-faults.de.ts";
 import { guide } from "./guide-words.de.ts";
 import { returning } from "./returning-words.de.ts";
 import { secure } from "./secure-words.de.ts";
 import { trouble } from "./trouble-words.de.ts";
+import { sink } from "./sink-words.de.ts";
 import type { Words } from "./words.en.ts";
 
 /* Every word of the page, in German. */
@@ -32,30 +34,7 @@ export const de: Words = {
     ownClass: "Ich habe einen Kurscode",
     wait: "Einen Moment…",
   },
-  doorFaults: {
-    ERR_CODE: "Diesen Code hat kein Kurs. Sieh noch einmal hin: sechs Buchstaben und Ziffern.",
-    ERR_NAME: "Schreib einen Namen aus Buchstaben und Ziffern, höchstens 40.",
-    ERR_NAME_TAKEN:
-      "Unter diesem Namen ist schon jemand da. Nimm einen anderen, oder bitte die Lehrkraft, ihn unter „Tür“ freizugeben.",
-    ERR_PASSPHRASE:
-      "Das ist nicht das Kennwort dieses Kurses. Groß und klein und Striche sind gleich; die Zeichen zählen.",
-    ERR_RETURN_CODE: "Dieser Code öffnet nichts: Er gilt einmal, zehn Minuten lang. Hol dir einen neuen.",
-    ERR_BY_PASSPHRASE: "Eine Lehrkraft kommt mit dem Kennwort und demselben Namen herein.",
-    ERR_RUN_OPEN: "Ein Film läuft noch. Melde dieses Gerät unter Menü ab.",
-    ERR_DISK:
-      "Der Rechner des Kurses kann nichts aufschreiben: Sein Speicher ist voll. Es wurde nichts geändert. Sag deiner Lehrkraft Bescheid.",
-    ERR_TOO_OFTEN: "Zu viele Versuche. Warte fünf Minuten, dann versuch es wieder.",
-    ERR_NO_DEMO: "Der erfundene Kurs ist für andere Rechner nicht offen. Nimm einen Kurscode.",
-    ERR_ORIGIN:
-      "Diese Seite wurde auf einem Weg geöffnet, dem der Raum nicht traut. Tippe die Adresse von Hand.",
-    ERR_HOST: "Auf diese Adresse hört der Raum nicht. Frag nach der richtigen.",
-    ERR_SIGNED_OUT: "Du bist abgemeldet. Komm noch einmal herein.",
-    ERR_FORBIDDEN: "Das darf nur das Personal.",
-    ERR_NOT_UNDERSTOOD: "Das hat der Raum nicht verstanden. Lade die Seite neu.",
-    ERR_NOT_FOUND: "Das gibt es hier nicht mehr.",
-    ERR_BROKE: "Auf dem Rechner des Kurses ist etwas kaputtgegangen. Versuch es noch einmal.",
-    ERR_UNREACHABLE: "Der Rechner des Kurses antwortet nicht. Bist du im Netz der Schule?",
-  },
+  doorFaults,
 
   link: {
     open: "Verbunden",
@@ -237,6 +216,7 @@ export const de: Words = {
   returning,
   secure,
   trouble,
+  sink,
   photo: {
     of: (roll) => `Kontaktbogen von ${roll}`,
     add: "Foto dazulegen",

@@ -1,6 +1,7 @@
 import { readTyped } from "../../../commands/ask/typed.ts";
 import { lineFormsOf, type Command, type Reply } from "../../../commands/define.ts";
 import type { Stores } from "../../../store/index.ts";
+import type { Member } from "../../../store/members.ts";
 import type { RoomSession, RoomStore } from "../../../store/room.ts";
 import type { ChatHandlers, CommandCall, Place } from "../port.ts";
 import type { FeedBody } from "./feed.ts";
@@ -35,17 +36,33 @@ export interface Caller {
 /** Who calls from this session, as the store has them now; undefined once it is signed out or its person erased. */
 export function callerOf(
   { stores, rooms }: { readonly stores: Stores; readonly rooms: RoomStore },
-  { classId, personId, tokenHash }: Pick<RoomSession, "classId" | "personId" | "tokenHash">,
+  session: Pick<RoomSession, "classId" | "personId" | "tokenHash"> & { readonly sinkId?: number | null },
 ): Caller | undefined {
+  const { classId, personId, tokenHash } = session;
   const member = stores.members.find(classId, personId);
   const schoolClass = stores.classes.get(classId);
-  if (!member || !schoolClass || !rooms.findSession(tokenHash)) return undefined;
+  const isIn = session.sinkId == null ? rooms.findSession(tokenHash) : isAtSink(stores, tokenHash, member);
+  if (!member || !schoolClass || !isIn) return undefined;
   return {
     person: { id: member.personId, name: member.name },
     role: member.role,
     place: { classKey: schoolClass.key, className: schoolClass.name, channelRef: null },
     classId,
   };
+}
+
+/** Whether this member may be acted for at the device of this token: chosen there, and no more than a student. */
+export function isAtSink(
+  { sinks }: Pick<Stores, "sinks">,
+  tokenHash: string,
+  member: Member | undefined,
+): boolean {
+  const sink = sinks.find(tokenHash);
+  return (
+    member?.role === "student" &&
+    sink?.classId === member.classId &&
+    sinks.hasChosen(sink.id, member.personId)
+  );
 }
 
 export interface CallParts {
@@ -76,6 +93,10 @@ export async function callLine(
 ): Promise<Refusal | undefined> {
   const line = readTyped(text, lineFormsOf(parts.commands));
   if (!line.ok) return line.fault;
+  // A sentence is read as a question wherever it is typed, and there are places where none is answered.
+  const { name } = line.value;
+  if (!parts.commands.some((each) => each.name === name))
+    return { code: "ERR_UNKNOWN_COMMAND", word: name, near: [] };
   const callId = `${caller.person.id}:${id}`;
   await parts.keep({
     classId: caller.classId,

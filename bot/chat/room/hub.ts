@@ -4,11 +4,17 @@ import type { ToPage } from "./wire.ts";
 
 /* The open pages: who is there, and how they are spoken to. */
 
-export interface Page {
-  readonly socket: WebSocket;
+/** Whom a page is open for, and by which token. */
+export interface Admitted {
+  readonly tokenHash: string;
   readonly classId: number;
   readonly personId: string;
-  readonly tokenHash: string;
+  /** Of a device that is everybody's: the page is told what concerns its person, and nothing else of the class. null: their own. */
+  readonly sinkId: number | null;
+}
+
+export interface Page extends Admitted {
+  readonly socket: WebSocket;
   /** False until the page has said where it stopped reading: what comes before that is in its catch-up. */
   isLive: boolean;
   isWatchingWall: boolean;
@@ -18,6 +24,12 @@ export interface Page {
   name: string;
   role: Role;
 }
+
+/** Whether a page is shown this entry of its person's feed. */
+export const isShownTo = (
+  { sinkId, personId }: Pick<Page, "sinkId" | "personId">,
+  entry: { readonly personId: string | null; readonly authorId: string | null },
+): boolean => sinkId === null || entry.personId === personId || entry.authorId === personId;
 
 /** A page that reads nothing any more is dropped at this much unsent: it will come back and catch up. */
 const MOST_UNSENT_BYTES = 2 * 2 ** 20;

@@ -60,10 +60,19 @@ export function addKeyRoutes(app: FastifyInstance, parts: KeyParts): void {
     }));
     const token = rooms.calendarToken(classId);
     const calendarUrl = token === undefined ? null : calendarUrlOf(parts.urls()[0] ?? "", token);
+    const sinks = stores.sinks.list(classId).map(({ id, device, seenAt, isLocked }) => ({
+      id,
+      device,
+      seenAt,
+      isLocked,
+      people: stores.sinks
+        .chosen(id, now())
+        .flatMap((personId) => stores.members.find(classId, personId)?.name ?? []),
+    }));
     const inUse = parts.certificate?.current();
     const certificate = inUse ? { until: inUse.until, daysLeft: daysLeft(inUse, now()) } : null;
     const isSecure = parts.urls().every((url) => url.startsWith("https:"));
-    return { joinCode, joinUrls: parts.urls(), certificate, isSecure, calendarUrl, people };
+    return { joinCode, joinUrls: parts.urls(), certificate, isSecure, sinks, calendarUrl, people };
   }
 
   const sendSheet = (reply: FastifyReply, classId: number): FastifyReply =>

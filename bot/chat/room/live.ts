@@ -1,7 +1,7 @@
 import type { Message } from "../../../store/messages.ts";
 import type { Stores } from "../../../store/index.ts";
 import { eventFor } from "./feed.ts";
-import { dismiss, sendText, sendTo, type Hub, type Page } from "./hub.ts";
+import { dismiss, isShownTo, sendText, sendTo, type Hub, type Page } from "./hub.ts";
 import { readyPlanOf } from "../../../commands/plan/ready.ts";
 import type { ViewOf } from "./view.ts";
 import type { FeedEvent, RoomFacts, ToPage, WallRow } from "./wire.ts";
@@ -53,7 +53,7 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
       message.personId === null
         ? hub.ofClass(message.classId)
         : hub.ofPerson(message.classId, message.personId);
-    const pages = reached.filter(({ isLive }) => isLive);
+    const pages = reached.filter((page) => page.isLive && isShownTo(page, message));
     // Most see the same; only who wrote it and who is called by name see it otherwise.
     const texts = new Map<string, string>();
     for (const page of pages) {
@@ -81,7 +81,9 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     const missed = after === null ? [] : stores.messages.after(classId, personId, after, MOST_AT_ONCE + 1);
     const isReset = after === null || missed.length > MOST_AT_ONCE;
     const messages = isReset ? stores.messages.newest(classId, personId, MOST_AT_ONCE) : missed;
-    const events = messages.flatMap((message) => eventFor(message, personId) ?? []);
+    const events = messages
+      .filter((message) => isShownTo(page, message))
+      .flatMap((message) => eventFor(message, personId) ?? []);
     sendTo(page, { type: "events", events, isReset, hasMore: isReset && messages.length === MOST_AT_ONCE });
     page.isLive = true;
   }

@@ -8,7 +8,7 @@ import type { RoomSession, RoomStore } from "../../../store/room.ts";
 import { cleanName, type Door, nameDevice } from "./door.ts";
 import { ensureSecrets } from "./first.ts";
 import { refuse } from "./http.ts";
-import { setSessionCookie } from "./routes.ts";
+import { setSessionCookie } from "./cookie.ts";
 
 /* "Make this my class": from the invented class to an empty one of one's own. */
 

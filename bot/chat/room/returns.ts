@@ -7,7 +7,7 @@ import type { Member } from "../../../store/members.ts";
 import type { RoomSession } from "../../../store/room.ts";
 import { isLoopback } from "./address.ts";
 import { refuse } from "./http.ts";
-import type { ReturnCode } from "./wire.ts";
+import type { ReturnCode } from "./door-wire.ts";
 
 /* A person's place on another device: a short code, shown on the old one or given by staff. The door takes it. */
 

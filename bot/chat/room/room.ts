@@ -13,7 +13,7 @@ import { createDoor } from "./door.ts";
 import { addFileRoutes } from "./files.ts";
 import { createHttp } from "./http.ts";
 import type { LiveCertificate } from "./https.ts";
-import { createHub, dismiss, sendTo } from "./hub.ts";
+import { type Admitted, createHub, dismiss, sendTo } from "./hub.ts";
 import { createKeeper } from "./keeper.ts";
 import { createLive } from "./live.ts";
 import { builtPath } from "../../process/built.ts";
@@ -22,9 +22,12 @@ import { addKeyRoutes } from "./keys.ts";
 import { addNewClassRoute } from "./new-class.ts";
 import { addPhotoRoutes } from "./photos.ts";
 import { addReturnRoutes } from "./returns.ts";
-import { addDoorRoutes, findSession } from "./routes.ts";
+import { findSession } from "./cookie.ts";
+import { addDoorRoutes } from "./routes.ts";
 import { ensureSecrets, resetPassphrases, type FirstSecrets } from "./first.ts";
 import { factsOf, openPage } from "./socket.ts";
+import { addSinkRoutes } from "./sinks.ts";
+import { admitAtSink, findSink } from "./sink-calls.ts";
 import { sayInRoom } from "./say.ts";
 import type { ViewOf } from "./view.ts";
 
@@ -121,12 +124,14 @@ export function createRoom(options: RoomOptions): Room {
       speed,
       openDemo,
       sessionOf,
+      sinkOf: (request) => findSink(request, stores),
       signedOut,
       now,
     });
     addFileRoutes(app, { stores, sessionOf, renderPicture: options.renderPicture });
     addPhotoRoutes(app, { stores, rooms, handlers: () => given, sessionOf, keep: keeper.keep, now });
     addKeyRoutes(app, { stores, rooms, hub, certificate, urls: () => urls, sessionOf, signedOut, now });
+    addSinkRoutes(app, { stores, rooms, hub, isSecure, sessionOf, signedOut, now });
     addReturnRoutes(app, { stores, urls: () => urls, sessionOf, now });
     addCalendarRoute(app, { stores, rooms, now });
     addNewClassRoute(app, { stores, rooms, door, isSecure, sessionOf, now });
@@ -144,17 +149,21 @@ export function createRoom(options: RoomOptions): Room {
       troubleSince: () => troubleSince,
       keep: keeper.keep,
     };
+    const admit = (request: FastifyRequest): Admitted | undefined => {
+      const session = sessionOf(request);
+      return session ? { ...session, sinkId: null } : admitAtSink(request, stores);
+    };
     app.get(
       "/live",
       {
         websocket: true,
         preValidation: async (request, reply) => {
-          if (!sessionOf(request)) await reply.code(401).send({ error: { code: "ERR_SIGNED_OUT" } });
+          if (!admit(request)) await reply.code(401).send({ error: { code: "ERR_SIGNED_OUT" } });
         },
       },
       (socket, request) => {
-        const session = sessionOf(request);
-        if (session) openPage(socketParts, socket, session);
+        const admitted = admit(request);
+        if (admitted) openPage(socketParts, socket, admitted);
         else socket.close(4001);
       },
     );

@@ -8,16 +8,13 @@ import { speaking } from "../../../commands/speech/language.ts";
 import { isStorageFault } from "../../../store/open.ts";
 import { makeCards } from "./cards.ts";
 import { type Door, type DoorRequest, type Entry, nameDevice } from "./door.ts";
+import { COOKIE, setSessionCookie } from "./cookie.ts";
 import { refuse } from "./http.ts";
-import { hashToken } from "./secrets.ts";
 import { factsOf } from "./socket.ts";
 import type { DoorCode, DoorState } from "./wire.ts";
 import type { Result } from "../../../commands/result.ts";
 
 /* The room's door as the browser knocks at it: join, leave, who am I, and what may I call. */
-
-const COOKIE = "sinkside";
-const SESSION_SECONDS = 60 * 24 * 3600;
 
 const name = z.string().min(1).max(200);
 const code = z.string().min(1).max(40);
@@ -37,31 +34,10 @@ export interface RouteParts {
   openDemo(): { readonly name: string } | undefined;
   /** The session of this request, if it has one that still holds. */
   sessionOf(request: FastifyRequest): RoomSession | undefined;
+  /** Whether this request comes from a device at a sink. */
+  sinkOf(request: FastifyRequest): { readonly id: number } | undefined;
   signedOut(session: RoomSession): void;
   now(): number;
-}
-
-/** The session a cookie names, as long as its person is a member. */
-export function findSession(
-  request: FastifyRequest,
-  rooms: RoomStore,
-  stores: Stores,
-): RoomSession | undefined {
-  const token = request.cookies[COOKIE];
-  if (token === undefined || token.length > 100) return undefined;
-  const session = rooms.findSession(hashToken(token));
-  return session && stores.members.find(session.classId, session.personId) ? session : undefined;
-}
-
-/** No script can read it and no other site can send it. */
-export function setSessionCookie(reply: FastifyReply, token: string, isSecure: boolean): void {
-  void reply.setCookie(COOKIE, token, {
-    path: "/",
-    httpOnly: true,
-    sameSite: "strict",
-    secure: isSecure,
-    maxAge: SESSION_SECONDS,
-  });
 }
 
 /** A few wrong tries are human; a list of guesses is not. One address may be a whole class. */
@@ -82,6 +58,8 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
       seen(session);
       return { state: "in", facts };
     }
+    const sink = parts.sinkOf(request);
+    if (sink) return { state: "sink", speed: parts.speed };
     const demo = parts.openDemo();
     return { state: "out", demo: demo ? { className: demo.name } : null };
   });
@@ -89,9 +67,10 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
   app.get("/api/commands", async (request, reply) => {
     const session = parts.sessionOf(request);
     const member = session && stores.members.find(session.classId, session.personId);
-    if (!member) return refuse(reply, 401, "ERR_SIGNED_OUT");
+    const isSink = parts.sinkOf(request) !== undefined;
+    if (!member && !isSink) return refuse(reply, 401, "ERR_SIGNED_OUT");
     const { language } = cardsQuery.parse(request.query);
-    const cards = speaking(language, () => makeCards(parts.commands, member.role));
+    const cards = speaking(language, () => makeCards(parts.commands, member?.role ?? "student"));
     return reply.header("cache-control", "no-store").send(cards);
   });
 

@@ -7,11 +7,12 @@ import type { Stores } from "../../../store/index.ts";
 import type { RoomStore } from "../../../store/room.ts";
 import type { ChatHandlers } from "../port.ts";
 import { callerOf, callLine, type CallParts } from "./calls.ts";
-import { dismiss, type Hub, type Page, sendTo } from "./hub.ts";
+import { type Admitted, dismiss, type Hub, type Page, sendTo } from "./hub.ts";
 import type { Live } from "./live.ts";
 import type { Log } from "../../process/log.ts";
 import { createPace } from "./pace.ts";
 import { type FromPage, fromPageSchema, type RefusalCode, type RoomFacts } from "./wire.ts";
+import { mayCallAtSink, notePress } from "./sink-calls.ts";
 import { readyPlanOf } from "../../../commands/plan/ready.ts";
 import type { ViewOf } from "./view.ts";
 
@@ -38,16 +39,10 @@ export interface SocketParts {
   now(): number;
 }
 
-export interface Admitted {
-  readonly tokenHash: string;
-  readonly classId: number;
-  readonly personId: string;
-}
-
 /** Takes over a socket whose session has been checked already. */
 export function openPage(parts: SocketParts, socket: WebSocket, session: Admitted): void {
   const { hub, live } = parts;
-  const { classId, personId, tokenHash } = session;
+  const { classId, personId, tokenHash, sinkId } = session;
   const member = parts.stores.members.find(classId, personId);
   const name = member?.name ?? "";
   const page: Page = {
@@ -55,6 +50,7 @@ export function openPage(parts: SocketParts, socket: WebSocket, session: Admitte
     classId,
     personId,
     tokenHash,
+    sinkId,
     name,
     role: member?.role ?? "student",
     isLive: false,
@@ -124,6 +120,8 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
   if (!caller) return dismiss(page);
   switch (message.type) {
     case "language": {
+      // A language picked at a sink is the device's.
+      if (page.sinkId !== null) return undefined;
       parts.stores.members.chooseLanguage(page.classId, page.personId, message.language);
       for (const other of pagesOf(parts, page)) if (other !== page) sendTo(other, message);
       return live.refreshPerson(page.classId, page.personId);
@@ -143,7 +141,9 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
     }
     case "line": {
       const before = languageOf(parts, page);
-      const refusal = await callLine(callPartsOf(parts), caller, message);
+      const callable = callableFrom(parts, page);
+      if (page.sinkId !== null) notePress(parts.stores, page, message, now());
+      const refusal = await callLine({ ...callPartsOf(parts), commands: callable }, caller, message);
       if (refusal) return sendTo(page, { type: "refused", id: message.id, refusal });
       const language = languageOf(parts, page);
       if (language && language !== before)
@@ -155,6 +155,8 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
     case "complete": {
       const { seq, name, option, typed, others } = message;
       const { person, role, place } = caller;
+      if (!callableFrom(parts, page).some((each) => each.name === name))
+        return sendTo(page, { type: "choices", seq, choices: [] });
       const choices = parts
         .handlers()
         .onComplete({ name, option, typed, others, person, role, place })
@@ -168,6 +170,12 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
       return message.on ? live.sendWall(page) : undefined;
     }
   }
+}
+
+/** At a sink there is less to be called, and while it is locked less still. */
+function callableFrom({ commands, stores }: SocketParts, page: Page): readonly Command[] {
+  const sink = page.sinkId === null ? undefined : stores.sinks.find(page.tokenHash);
+  return sink ? commands.filter(({ name }) => mayCallAtSink(sink, name)) : commands;
 }
 
 function callPartsOf({ commands, handlers, keep, stores, hub, live }: SocketParts): CallParts {

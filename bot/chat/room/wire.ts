@@ -155,6 +155,7 @@ export type DoorCode =
   | "ERR_RETURN_CODE"
   | "ERR_BY_PASSPHRASE"
   | "ERR_RUN_OPEN"
+  | "ERR_LOCKED"
   | "ERR_TOO_OFTEN"
   | "ERR_DISK"
   | "ERR_NO_DEMO"
@@ -174,6 +175,8 @@ export interface PhotoRefusal {
 /** What stands at the door before anybody has come in. */
 export type DoorState =
   | { readonly state: "in"; readonly facts: RoomFacts }
+  /** A device at a sink, for everybody who stands there. */
+  | { readonly state: "sink"; readonly speed: number }
   | { readonly state: "out"; readonly demo: { readonly className: string } | null };
 
 /** A command as the page needs it: for completion, for errors while typing and for its form. */
@@ -198,16 +201,6 @@ export interface OptionCard {
   readonly hasOffers: boolean;
 }
 
-/** With what a person takes their place on another device, until when (ms since the epoch), and who they are. */
-export interface ReturnCode {
-  /** `K3M-T7P`. */
-  readonly code: string;
-  readonly until: number;
-  readonly name: string;
-  /** A square picture that opens the door with the code: its rows one after the other, `1` is dark. */
-  readonly picture: { readonly size: number; readonly bits: string };
-}
-
 /** What staff see of the door: who has come in, on which devices. */
 export interface DoorSheet {
   readonly joinCode: string;
@@ -216,6 +209,14 @@ export interface DoorSheet {
   readonly certificate: { readonly until: number; readonly daysLeft: number } | null;
   /** Whether people reach the page over https, by this process or by a proxy in front of it. */
   readonly isSecure: boolean;
+  /** Devices at a sink, opened by a teacher. */
+  readonly sinks: readonly {
+    readonly id: number;
+    readonly device: string;
+    readonly seenAt: number;
+    readonly isLocked: boolean;
+    readonly people: readonly string[];
+  }[];
   /** Where a calendar looks the class's times up; null where the teacher has made no such address. */
   readonly calendarUrl: string | null;
   readonly people: readonly {

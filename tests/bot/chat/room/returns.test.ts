@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, test } from "vitest";
-import type { DoorSheet, ReturnCode } from "../../../../bot/chat/room/wire.ts";
+import type { ReturnCode } from "../../../../bot/chat/room/door-wire.ts";
+import type { DoorSheet } from "../../../../bot/chat/room/wire.ts";
 import { startRoom, type RoomServer, type Visitor } from "../../../support/room-server.ts";
 
 let server: RoomServer;

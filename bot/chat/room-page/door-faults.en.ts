@@ -1,0 +1,26 @@
+/* Why a door stays shut. */
+
+export const doorFaults = {
+  ERR_CODE: "No class has that code. Look at it again: letters and digits, six of them.",
+  ERR_NAME: "Write a name of letters and digits, at most 40 of them.",
+  ERR_NAME_TAKEN:
+    "Somebody is here under that name. Take another one, or ask your teacher to free it under “Door”.",
+  ERR_PASSPHRASE: "That is not the passphrase of this class. Case and dashes do not matter; the signs do.",
+  ERR_RETURN_CODE: "That code opens nothing: it works once, for ten minutes. Get a new one.",
+  ERR_BY_PASSPHRASE: "A teacher comes in with the passphrase and the same name.",
+  ERR_RUN_OPEN: "A film is still running. Leave this device under Menu.",
+  ERR_DISK:
+    "The class's computer can write nothing down: its disk is full. Nothing was changed. Tell your teacher.",
+  ERR_LOCKED: "This device is locked. Ask your teacher.",
+  ERR_TOO_OFTEN: "Too many tries. Wait five minutes, then try again.",
+  ERR_NO_DEMO: "The invented class is not open to other computers. Use a class code.",
+  ERR_ORIGIN: "This page was opened in a way the room does not trust. Type its address by hand.",
+  ERR_HOST: "This address is not one the room answers to. Ask for the right one.",
+  ERR_SIGNED_OUT: "You are signed out. Come in again.",
+  ERR_FORBIDDEN: "Only staff may do that.",
+  ERR_NOT_UNDERSTOOD: "The room did not understand that. Load the page again.",
+  ERR_NOT_FOUND: "That is not here any more.",
+  ERR_BROKE: "Something broke on the class's computer. Try again.",
+  ERR_UNREACHABLE: "The class's computer does not answer. Check that you are on the school's network.",
+};
+export type DoorFaultWords = typeof doorFaults;

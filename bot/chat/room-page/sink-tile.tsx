@@ -1,0 +1,206 @@
+import { useEffect, useState } from "preact/hooks";
+import type { Action } from "../../../commands/define.ts";
+import { formatSeconds } from "../../../commands/speech/wording.ts";
+import type { PersonView } from "../room/view.ts";
+import type { OpenCue } from "./cues.ts";
+import { readBlocks } from "./marks.ts";
+import { useRoom, useRoomPart } from "./room-context.ts";
+import { Marks } from "./said.tsx";
+import type { SinkTones } from "./sink-tones.ts";
+import { secondsTo, useRoomTime } from "./ticking.ts";
+import { useWords } from "./words.ts";
+
+/* One tank on a device that is everybody's: its number, whose it is, what the clock says, and one key. */
+
+/** The next bath's key comes when its moment is near: too early it would be an invitation. */
+const NEAR_END_SECONDS = 20;
+/** A hand that was on its way to something else has come down by then. */
+const DEAF_MS = 1000;
+const REPEATS = 4;
+const REPEAT_MS = 5000;
+
+interface TileProps {
+  readonly name: string;
+  readonly tones: SinkTones;
+  /** Everything else about this person's film. */
+  onMore(): void;
+}
+
+/** What a person has here: a tile for each film in a tank, one for a plan that waits, one for their name alone. */
+export function PersonTiles(props: TileProps) {
+  const room = useRoom();
+  const { sink, runs } = useWords();
+  const views = useRoomPart((state) => state.views);
+  const plan = useRoomPart((state) => state.plan);
+  const pending = useRoomPart((state) => state.pending);
+  useRoomPart((state) => state.events);
+  useRoomPart((state) => state.answered);
+  useRoomTime(250);
+  const cues = room.cues();
+  return (
+    <>
+      {views.map((view) => (
+        <RunTile
+          key={view.run}
+          view={view}
+          cue={cues.find((each) => each.runs.some(({ number }) => number === view.run))}
+          {...props}
+        />
+      ))}
+      {plan && (
+        <article class="tile">
+          <TileHead tank={plan.tank} name={props.name} />
+          <p class="tile-now">
+            {plan.time} {runs.planned(plan.bath, plan.temperature)}
+          </p>
+          <div class="tile-keys">
+            <button
+              type="button"
+              class="key main"
+              disabled={pending.some(({ text }) => text === plan.line)}
+              onClick={() => room.say(plan.line, runs.start)}
+            >
+              {runs.start}
+            </button>
+            <MoreKey {...props} />
+          </div>
+        </article>
+      )}
+      {views.length === 0 && !plan && (
+        <article class="tile">
+          <TileHead tank={null} name={props.name} />
+          <p class="tile-now">{sink.ready}</p>
+          <div class="tile-keys">
+            <button type="button" class="key main" onClick={props.onMore}>
+              {sink.plan}
+            </button>
+          </div>
+        </article>
+      )}
+    </>
+  );
+}
+
+function TileHead({ tank, name }: { tank: number | null; name: string }) {
+  const { runs } = useWords();
+  return (
+    <header class="tile-head">
+      {tank !== null && <strong>{runs.tank(tank)}</strong>}
+      <span>{name}</span>
+    </header>
+  );
+}
+
+function MoreKey({ name, onMore }: TileProps) {
+  const { sink } = useWords();
+  return (
+    <button type="button" class="key" aria-label={sink.moreOf(name)} onClick={onMore}>
+      {sink.more}
+    </button>
+  );
+}
+
+function RunTile({ view, cue, ...props }: TileProps & { view: PersonView; cue: OpenCue | undefined }) {
+  const { runs } = useWords();
+  const now = Math.max(useRoomTime(), view.startedAt ?? -Infinity);
+  const left = view.phase === "running" && view.endsAt !== null ? secondsTo(view.endsAt, now) : null;
+  const isDue = view.phase === "waiting" || (left !== null && left <= NEAR_END_SECONDS);
+  const main = view.actions.find(({ weight }) => weight === "main");
+  return (
+    <article class={`tile is-${view.phase} ${cue ? "is-called" : ""}`} aria-label={props.name}>
+      <TileHead tank={view.tank} name={props.name} />
+      {left !== null && (
+        <p class={`tile-count ${left < 0 ? "is-over" : ""}`} role="timer" aria-live="off">
+          <span class="digits">{formatSeconds(Math.abs(left))}</span>{" "}
+          <span class="unit">{left >= 0 ? view.title : runs.over}</span>
+        </p>
+      )}
+      {cue ? <CueWords cue={cue} tank={view.tank} tones={props.tones} /> : <p class="tile-now">{view.now}</p>}
+      <div class="tile-keys">
+        {cue ? (
+          <CueKey key={cue.event.id} cue={cue} />
+        ) : (
+          main && isDue && <PressKey action={main} onPress={() => undefined} />
+        )}
+        <MoreKey {...props} />
+      </div>
+    </article>
+  );
+}
+
+/** What the call says, with its tone, said again while a change of bath stays unanswered. */
+function CueWords({ cue, tank, tones }: { cue: OpenCue; tank: number | null; tones: SinkTones }) {
+  const room = useRoom();
+  const { id, actions, text } = cue.event;
+  const tone = actions.length > 0 ? "change" : "agitate";
+  useEffect(() => {
+    const sound = (): void => {
+      if (room.store.get().isSoundOn) tones.call(tone, tank);
+    };
+    sound();
+    if (tone === "agitate") return undefined;
+    let left = REPEATS;
+    const again = setInterval(() => {
+      left -= 1;
+      if (left < 0) clearInterval(again);
+      else sound();
+    }, REPEAT_MS);
+    return () => clearInterval(again);
+  }, [id]);
+  return (
+    <div class="tile-call" role="alert">
+      {readBlocks(text).map((block, at) =>
+        block.kind === "line" ? (
+          <p key={at}>
+            <Marks marks={block.parts} />
+          </p>
+        ) : null,
+      )}
+    </div>
+  );
+}
+
+function CueKey({ cue }: { cue: OpenCue }) {
+  const room = useRoom();
+  const { sink } = useWords();
+  const [isDeaf, setDeaf] = useState(true);
+  useEffect(() => {
+    const timer = setTimeout(() => setDeaf(false), DEAF_MS);
+    return () => clearTimeout(timer);
+  }, []);
+  const [action] = cue.event.actions;
+  const answer = (): void => room.answerCue(cue);
+  if (action) return <PressKey action={action} isDeaf={isDeaf} onPress={answer} />;
+  return (
+    <button type="button" class="key main" disabled={isDeaf} onClick={answer}>
+      {sink.gotIt}
+    </button>
+  );
+}
+
+function PressKey({
+  action: { label, line },
+  isDeaf = false,
+  onPress,
+}: {
+  action: Action;
+  isDeaf?: boolean;
+  onPress: () => void;
+}) {
+  const room = useRoom();
+  const pending = useRoomPart((state) => state.pending);
+  return (
+    <button
+      type="button"
+      class="key main"
+      // Pressed twice, it would be two steps.
+      disabled={isDeaf || pending.some(({ text }) => text === line)}
+      onClick={() => {
+        onPress();
+        room.say(line, label);
+      }}
+    >
+      {label}
+    </button>
+  );
+}

@@ -1,0 +1,28 @@
+export const sink = {
+  title: "Sink",
+  next: "Next person",
+  who: "Who are you?",
+  whoLead: "Tap your name, or add it. Whoever has a phone of their own signed in uses that.",
+  add: "My name is not here",
+  addKey: "Add my name",
+  locked: "Locked by the teacher: films under way go on, nothing new begins.",
+  none: "Nobody is working here. Press “Next person”.",
+  ready: "Ready",
+  plan: "Make a plan",
+  more: "More",
+  moreOf: (name: string) => `More for ${name}`,
+  done: "I am done here",
+  close: "Back to the tanks",
+  sound: "Tap once for sound",
+  gotIt: "Got it",
+  panel: "Devices at the sink",
+  panelLead:
+    "A shared tablet or laptop that works for students without a phone: anyone at it taps their name. It shows no log and has no more rights than a student.",
+  open: "Make this device one",
+  openHint: "It signs you out on this device. To end it, use “Door” on another one.",
+  lock: "Lock",
+  unlock: "Unlock",
+  end: "End",
+  nobody: "nobody",
+};
+export type SinkWords = typeof sink;

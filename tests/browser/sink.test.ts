@@ -1,0 +1,123 @@
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { openPage, type Opened, shoot } from "./browser.ts";
+import { browser, openRoomForEach, planFor, QUICK, room } from "./room-behind.ts";
+
+/* A tablet at the sink, opened by a teacher, for students without a phone. */
+
+const TABLET = { width: 1024, height: 768 };
+
+/** The demo's teacher makes this device one of the sink. */
+async function openSink(language = "en-GB"): Promise<Opened> {
+  const opened = await openPage(browser, room.url, "desk", language);
+  const { page } = opened;
+  await page.setViewportSize(TABLET);
+  const isGerman = language.startsWith("de");
+  await page
+    .getByRole("button", { name: isGerman ? "Als Lehrkraft umsehen" : "Look around as its teacher" })
+    .click();
+  await page.locator(".link.is-open").waitFor();
+  await page.getByRole("button", { name: isGerman ? /^Menü$/ : /^Menu$/ }).click();
+  await page.getByRole("button", { name: isGerman ? /^Tür/ : /^Door/ }).click();
+  await page
+    .getByRole("button", { name: isGerman ? "Dieses Gerät dazu machen" : "Make this device one" })
+    .click();
+  await page.locator(".sink").waitFor();
+  return opened;
+}
+
+/** Somebody new at the sink, with a plan of that tank. */
+async function comes(page: Page, name: string, tank: number): Promise<void> {
+  await page.locator(".sink-top .key.main").click();
+  await page.locator(".sink-desk input").fill(name);
+  await page.locator(".sink-desk .command-form .key").click();
+  await page.locator(".sink-desk h2", { hasText: name }).waitFor();
+  await page.locator(".sink-desk > .key").first().click();
+  planFor(name, { ...QUICK, tank });
+  room.room.refresh("room:demo");
+}
+
+const tileOf = (page: Page, name: string) => page.locator(".tile", { hasText: name });
+
+async function starts(page: Page, name: string): Promise<void> {
+  await tileOf(page, name).getByRole("button", { name: "Start" }).click();
+}
+
+describe("a tablet at the sink", () => {
+  openRoomForEach();
+
+  test("two persons, two tanks: both are called, each answers with their own key, and a reload loses nothing", async () => {
+    const { page, complaints } = await openSink();
+    for (const [name, tank] of [
+      ["Ada", 2],
+      ["Bo", 5],
+    ] as const) {
+      await comes(page, name, tank);
+      await page.reload();
+      await starts(page, name);
+    }
+    for (const name of ["Ada", "Bo"])
+      await tileOf(page, name).getByRole("button", { name: "Tank is full" }).click();
+    await tileOf(page, "Ada").and(page.locator(".is-called")).waitFor();
+    await tileOf(page, "Bo").and(page.locator(".is-called")).waitFor();
+    expect(await page.locator(".tile.is-called").count()).toBe(2);
+    // One's key is not the other's.
+    await tileOf(page, "Ada").getByRole("button", { name: "Got it" }).click();
+    await tileOf(page, "Bo").and(page.locator(".is-called")).waitFor();
+    await page.reload();
+    await page.locator(".tile").nth(1).waitFor();
+    expect(await tileOf(page, "Ada").textContent()).toContain("Tank 2");
+    expect(await tileOf(page, "Bo").textContent()).toContain("Tank 5");
+    await tileOf(page, "Bo").and(page.locator(".is-called")).waitFor();
+    await tileOf(page, "Bo").getByRole("button", { name: "Got it" }).click();
+    const pressed = room.stores.db
+      .prepare<[], { line: string; name: string; device: string }>(
+        "select line, name, device from sink_presses join members using (class_id, person_id) order by sink_presses.id",
+      )
+      .all();
+    expect(pressed.map(({ name, line }) => `${name} ${line}`)).toEqual([
+      "Ada run start plan:1",
+      "Bo run start plan:2",
+      "Ada run next run:1 step:0",
+      "Bo run next run:2 step:0",
+    ]);
+    expect(new Set(pressed.map(({ device }) => device)).size).toBe(1);
+    expect(complaints).toEqual([]);
+  });
+
+  test.each([["en-GB"], ["de-DE"]])(
+    "eight tanks fit 1024 by 768 without scrolling, keys of 64 px: %s",
+    async (language) => {
+      const { page, complaints } = await openSink(language);
+      for (const [at, name] of ["Ada", "Bo", "Cem", "Dora", "Emil", "Femke", "Gül", "Henrike"].entries())
+        await comes(page, name, at + 1);
+      await page.reload();
+      await page.locator(".tile").nth(7).waitFor();
+      for (const name of ["Ada", "Bo", "Cem", "Dora", "Emil", "Femke", "Gül"]) await starts(page, name);
+      for (const name of ["Ada", "Bo", "Cem", "Dora"])
+        await tileOf(page, name)
+          .getByRole("button", { name: language === "en-GB" ? "Tank is full" : "Dose ist voll" })
+          .click();
+      await page.locator(".tile.is-called").nth(3).waitFor();
+      await shoot(page, `sink-eight-${language}`);
+      const scrolls = await page.evaluate<number[]>(
+        `[document.documentElement, document.querySelector(".sink-tiles")].map((each) => each.scrollHeight - each.clientHeight)`,
+      );
+      const keys = await Promise.all(
+        (await page.locator(".sink button").all()).map((key) => key.boundingBox()),
+      );
+      expect(scrolls).toEqual([0, 0]);
+      expect(keys.length).toBeGreaterThan(16);
+      for (const key of keys) {
+        expect(Math.min(key?.width ?? 0, key?.height ?? 0)).toBeGreaterThanOrEqual(64);
+        expect((key?.y ?? 0) + (key?.height ?? 0)).toBeLessThanOrEqual(TABLET.height);
+      }
+      await page.locator(".sink-top .key.main").click();
+      await shoot(page, `sink-choose-${language}`);
+      await page.locator(".sink-desk > .key").first().click();
+      await tileOf(page, "Henrike").getByRole("button").last().click();
+      await shoot(page, `sink-desk-${language}`);
+      expect(complaints).toEqual([]);
+    },
+  );
+});
