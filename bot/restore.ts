@@ -8,7 +8,7 @@ import { backupFolderOf, describeHolding, formatBytes, storePathOf } from "./dis
 import { readConfig, type Config } from "./process/config.ts";
 import { makeDataFolder, refuseFile } from "./disk/folder.ts";
 import { listBackups } from "./disk/guard.ts";
-import { putBack } from "./disk/restore-put.ts";
+import { putBack, type PutOptions } from "./disk/restore-put.ts";
 
 /* `npm run restore`: lists the backups; with one named (or `newest`) it puts that in the place of the store. */
 
@@ -19,7 +19,9 @@ const WRONG_SETTING = 78;
 const USAGE = `Usage: npm run restore                          lists the backups
        npm run restore -- newest [--replace]    brings back the newest one that is whole
        npm run restore -- FILE [--replace]      brings back this one
-  --replace  also where a healthy store is there; it is moved aside, not removed`;
+  --replace            also where a healthy store is there; it is moved aside: two such are kept, for 30 days
+  --erase-again        people who were erased since the backup was made are erased in it
+  --bring-back-erased  they are brought back, with their consent`;
 
 function main(): number {
   const config = readConfig(process.env);
@@ -27,12 +29,17 @@ function main(): number {
   try {
     const { values, positionals } = parseArgs({
       allowPositionals: true,
-      options: { replace: { type: "boolean", default: false }, help: { type: "boolean", default: false } },
+      options: {
+        replace: { type: "boolean", default: false },
+        "erase-again": { type: "boolean", default: false },
+        "bring-back-erased": { type: "boolean", default: false },
+        help: { type: "boolean", default: false },
+      },
     });
     const [wanted, ...more] = positionals;
     if (values.help || more.length > 0) return complain(USAGE, values.help ? DONE : REFUSED);
     refuseFile(config.value.SINKSIDE_DATA);
-    return wanted === undefined ? list(config.value) : restore(wanted, values.replace, config.value);
+    return wanted === undefined ? list(config.value) : restore(wanted, optionsOf(values), config.value);
   } catch (error) {
     if (error instanceof StoreError) return complain(error.message, REFUSED);
     const isUsage = String((error as { code?: string }).code).startsWith("ERR_PARSE_ARGS");
@@ -61,19 +68,30 @@ function describe(path: string): string {
   }
 }
 
-function restore(wanted: string, replaces: boolean, config: Config): number {
+function optionsOf(values: {
+  replace: boolean;
+  "erase-again": boolean;
+  "bring-back-erased": boolean;
+}): PutOptions {
+  const erased = values["erase-again"] ? "again" : values["bring-back-erased"] ? "bring-back" : undefined;
+  return { replaces: values.replace, erased };
+}
+
+function restore(wanted: string, options: PutOptions, config: Config): number {
   const path = wanted === "newest" ? newestWhole(backupFolderOf(config)) : wanted;
   if (path === undefined) return complain(`No backup in ${backupFolderOf(config)} is whole.`, REFUSED);
   if (!existsSync(path)) return complain(`There is no file ${path}.`, REFUSED);
   makeDataFolder(config.SINKSIDE_DATA);
   const storePath = storePathOf(config);
-  const { holding, stopped, unsaid, aside } = putBack(path, storePath, replaces, Date.now());
+  const { holding, stopped, unsaid, aside, erasedAgain } = putBack(path, storePath, options, Date.now());
   const lines = [`Brought back ${path} to ${storePath}: ${describeHolding(holding)}.`];
   if (stopped > 0)
     lines.push(
       `${countOf(stopped, "run")} under way in it ${stopped === 1 ? "is" : "are"} ended in the log.`,
     );
   if (unsaid > 0) lines.push(`${countOf(unsaid, "message")} it still owed will not be said.`);
+  if (erasedAgain > 0)
+    lines.push(`${countOf(erasedAgain, "person", "people")} erased since then: erased in it, too.`);
   if (aside !== null) lines.push(`The store that was there is kept at ${aside}.`);
   lines.push("What was written after that backup is not in it. Start the bot: npm start");
   process.stdout.write(`${lines.join("\n")}\n`);

@@ -30,6 +30,19 @@ export function copyStore(path: string, to: string): void {
 }
 
 /**
+ * Hashes of the people erased from a store, as it remembers them.
+ * @throws the driver's error where it can't be read, or is older than such hashes.
+ */
+export function erasedIn(path: string): string[] {
+  const db = new Database(path, { fileMustExist: true, readonly: true, timeout: 5000 });
+  try {
+    return db.prepare<[], string>("select hash from erased_people").pluck().all();
+  } finally {
+    db.close();
+  }
+}
+
+/**
  * Opens a store for reading only and examines all of it.
  * @throws StoreError where it is damaged, empty, newer than this program or no store at all.
  */

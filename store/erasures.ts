@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { z } from "zod";
 import type { Db } from "./open.ts";
 
@@ -20,6 +21,15 @@ const rowSchema = z
   }));
 export type Erasure = z.output<typeof rowSchema>;
 
+export interface ErasedPerson {
+  readonly classKey: string;
+  readonly personId: string;
+}
+
+function hashOf({ classKey, personId }: ErasedPerson): string {
+  return createHash("sha256").update(`${classKey} ${personId}`).digest("hex");
+}
+
 export interface ErasureStore {
   /** A class is taken out at `dueAt`; until then it can be kept after all. */
   planClass(classId: number, now: number, dueAt: number): void;
@@ -28,8 +38,14 @@ export interface ErasureStore {
   /** Classes whose time has come. */
   due(now: number): Erasure[];
   markDone(id: number, now: number): void;
-  /** A person was taken out just now: the file is still to be swept. */
-  addPerson(now: number): void;
+  /** A person was taken out just now: the file is still to be swept, and no backup may bring them back unasked. */
+  addPerson(person: ErasedPerson, now: number): void;
+  /** Hashes of those who were taken out, and have not come in anew since. */
+  people(): string[];
+  /** Of these hashes, the people who are members here. */
+  membersAmong(hashes: readonly string[]): { classId: number; personId: string }[];
+  /** Remembers those of another store as well. */
+  remember(hashes: readonly string[]): void;
   /** Since when something erased waits for the file to be swept; undefined: nothing does. */
   unsweptSince(): number | undefined;
   markSwept(now: number): void;
@@ -55,13 +71,38 @@ export function createErasureStore(db: Db): ErasureStore {
   const swept = db.prepare<[number, number]>(
     "update erasures set swept_at = ? where done_at <= ? and swept_at is null",
   );
+  const addHash = db.prepare<[string]>("insert into erased_people (hash) values (?) on conflict do nothing");
+  const hashes = db.prepare<[], string>("select hash from erased_people order by hash").pluck();
+  const members = db.prepare<[], ErasedPerson & { classId: number }>(
+    `select classes.key as classKey, person_id as personId, class_id as classId
+     from members join classes on classes.id = members.class_id`,
+  );
   return {
     planClass: (classId, now, dueAt) => void insert.run("class", classId, now, dueAt, null),
     plannedOf: (classId) => rowSchema.optional().parse(planned.get(classId)),
     keepClass: (classId) => keep.run(classId).changes > 0,
     due: (now) => z.array(rowSchema).parse(due.all(now)),
     markDone: (id, now) => void done.run(now, id),
-    addPerson: (now) => void insert.run("person", null, now, now, now),
+    addPerson(person, now) {
+      insert.run("person", null, now, now, now);
+      addHash.run(hashOf(person));
+    },
+    people() {
+      const all = hashes.all();
+      if (all.length === 0) return [];
+      const here = new Set(members.all().map(hashOf));
+      return all.filter((hash) => !here.has(hash));
+    },
+    membersAmong(given) {
+      const wanted = new Set(given);
+      return members
+        .all()
+        .filter((member) => wanted.has(hashOf(member)))
+        .map(({ classId, personId }) => ({ classId, personId }));
+    },
+    remember(given) {
+      for (const hash of given) addHash.run(hash);
+    },
     unsweptSince: () => unswept.get()?.since ?? undefined,
     markSwept: (now) => void swept.run(now, now),
   };

@@ -222,4 +222,8 @@ export const MIGRATIONS: readonly string[] = [
   end;
   `,
   SINK_TABLES,
+  `
+  -- Who was erased, as a hash of their number only: a backup made before then must not bring them back unasked.
+  create table erased_people (hash text primary key) strict, without rowid;
+  `,
 ];

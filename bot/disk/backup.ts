@@ -13,6 +13,7 @@ import { join } from "node:path";
 import { joinAnd, countOf } from "../../commands/speech/wording.ts";
 import { copyStore, inspectStore, type Holding } from "../../store/backup.ts";
 import { StoreError } from "../../store/open.ts";
+import { rotateAsides } from "./asides.ts";
 import { listBackups } from "./guard.ts";
 
 export interface Backup {
@@ -45,6 +46,7 @@ export function makeBackup(storePath: string, folder: string, keep: number, now:
     flush(part);
     renameSync(part, path);
     flush(folder);
+    rotateAsides(storePath, now);
     const removed = listBackups(folder).slice(Math.max(1, keep));
     for (const name of removed) rmSync(join(folder, name));
     return { path, bytes: statSync(path).size, holding, removed };

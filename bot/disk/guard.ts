@@ -1,10 +1,9 @@
-import { existsSync, readdirSync, renameSync, rmSync, statSync } from "node:fs";
+import { existsSync, readdirSync, statSync } from "node:fs";
 import { isWritten } from "../../store/backup.ts";
 import { openStores, type OpenedStores, type Stores } from "../../store/index.ts";
 import { StoreError } from "../../store/open.ts";
-import { dropBallast, keepBallast } from "./ballast.ts";
-import { examineBeside, type Examined } from "./damage.ts";
-import { listLosses, markerPath, readMarker, writeMarker } from "./marker.ts";
+import { dropBallast } from "./ballast.ts";
+import { listLosses, markerPath, readMarker } from "./marker.ts";
 import type { Log } from "../process/log.ts";
 
 /* What stands between the class's record and a disk that fails, fills, or is tidied up by somebody. */
@@ -14,10 +13,8 @@ const SMALL_BYTES = 8 * 1024 * 1024;
 /** Examined before anything else where nobody is to be called so soon: it takes some 200 ms. */
 const MEDIUM_BYTES = 64 * 1024 * 1024;
 const SOON_MS = 5000;
-const LOOK_MS = 60_000;
 
 const onFull = /^SQLITE_(FULL|IOERR)/;
-const onDamage = /^SQLITE_(CORRUPT|NOTADB)/;
 
 /**
  * A store that had something in it and is gone or empty is not replaced by a new one.
@@ -117,131 +114,4 @@ function refuseDamaged(path: string, { upkeep }: Stores): void {
     "SQLITE_CORRUPT",
     `The store at ${path} is damaged (${found}). Nothing was changed. Bring back a backup: npm run restore.`,
   );
-}
-
-export interface Guard {
-  /** Looks at once; else it does so every minute. */
-  look(now: number): void;
-  /** A fault of the disk has come up: makes room, or ends the process where the store is damaged. */
-  notice(error: unknown): void;
-  stop(now: number): void;
-}
-
-export interface GuardDeps {
-  readonly path: string;
-  readonly stores: Stores;
-  readonly log: Log;
-  readonly now: () => number;
-  /** Whether every page of it was looked at; else it is now. */
-  readonly isExamined: boolean;
-  /** The process must end, with this sentence. */
-  readonly onFatal: (sentence: string) => void;
-}
-
-/** Watches the store while it is in use. */
-export function watchStore({ path, stores, log, now, isExamined, onFatal }: GuardDeps): Guard {
-  const { ino, dev } = statSync(path);
-  let isOver = false;
-  const timer = setInterval(() => look(now()), LOOK_MS).unref();
-  const stopExamining = isExamined ? () => {} : examineBeside(path, onExamined);
-
-  function onExamined(examined: Examined): void {
-    if (isOver) return;
-    if (examined.kind === "damaged") endDamaged(examined.found);
-    if (examined.kind === "unknown") log.warn({ detail: examined.detail }, "the store could not be examined");
-  }
-
-  function endDamaged(found: string): void {
-    end(`The store at ${path} is damaged (${found}). Bring back a backup: npm run restore.`);
-  }
-
-  function isReplaced(): boolean {
-    const here = existsSync(path) ? statSync(path) : undefined;
-    return here?.ino !== ino || here.dev !== dev;
-  }
-
-  function look(at: number): void {
-    if (isOver) return;
-    try {
-      if (isReplaced()) return rescue();
-      if (statSync(path).size === 0) return end(`The store at ${path} was emptied while it was in use.`);
-      writeMarker(path, stores.upkeep, at);
-      keepBallast(path);
-    } catch (error) {
-      log.error({ err: error }, "the store could not be looked after");
-      notice(error);
-    }
-  }
-
-  /** What is open is still whole, though its name is gone: it gets one again. */
-  function rescue(): void {
-    const isFree = !existsSync(path);
-    const target = isFree ? path : `${path}.rescued`;
-    const part = `${target}.part`;
-    try {
-      rmSync(part, { force: true });
-      stores.upkeep.copyTo(part);
-      for (const side of ["-wal", "-shm"]) rmSync(target + side, { force: true });
-      renameSync(part, target);
-      end(
-        isFree
-          ? `The store at ${path} was deleted while it was in use. All of it was written back; start again.`
-          : `The store at ${path} was replaced while it was in use. What was in use is kept at ${target}: npm run restore -- ${target}`,
-      );
-    } catch (error) {
-      log.error({ err: error }, "the store's file is gone, and could not be written back");
-      end(
-        `The store at ${path} was deleted while it was in use, and could not be written back: ${String(error)}`,
-      );
-    }
-  }
-
-  function end(sentence: string): void {
-    isOver = true;
-    clearInterval(timer);
-    stopExamining();
-    log.error({}, sentence);
-    onFatal(sentence);
-  }
-
-  function notice(error: unknown): void {
-    const code = (error as { code?: string } | undefined)?.code ?? "";
-    if (isOver) return;
-    if (onDamage.test(code)) endDamaged(code);
-    else if (onFull.test(code) && dropBallast(path))
-      log.error({ code }, "the disk is full; the reserve beside the store was let go. Free some space now");
-  }
-
-  look(now());
-  return {
-    look,
-    notice,
-    stop(at) {
-      clearInterval(timer);
-      stopExamining();
-      if (isOver) return;
-      isOver = true;
-      try {
-        writeMarker(path, stores.upkeep, at);
-      } catch (error) {
-        log.warn({ err: error }, "the file that knows the store could not be written");
-      }
-    },
-  };
-}
-
-/** The same log, with each warning and error shown to `onLine` as well. */
-export function tapLog(log: Log, onLine: (level: "warn" | "error", fault: unknown) => void): Log {
-  return {
-    debug: (fields, message) => log.debug(fields, message),
-    info: (fields, message) => log.info(fields, message),
-    warn(fields, message) {
-      log.warn(fields, message);
-      onLine("warn", fields["err"]);
-    },
-    error(fields, message) {
-      log.error(fields, message);
-      onLine("error", fields["err"]);
-    },
-  };
 }

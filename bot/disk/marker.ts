@@ -1,5 +1,6 @@
 import { closeSync, fsyncSync, openSync, readFileSync, renameSync, writeSync } from "node:fs";
 import { z } from "zod";
+import type { Stores } from "../../store/index.ts";
 import type { UpkeepStore } from "../../store/upkeep.ts";
 
 /* A small file beside the store that knows what was in it: without it an emptied store looks like a new one. */
@@ -10,6 +11,8 @@ const markerSchema = z.object({
   sequences: z.record(z.string(), z.int()),
   /** Whether anything but the invented demo was in it. */
   held: z.boolean(),
+  /** Hashes of people who were erased: where the store itself is lost, a backup must not bring them back unasked either. */
+  erased: z.array(z.string()).default([]),
 });
 export type Marker = z.output<typeof markerSchema>;
 
@@ -26,10 +29,14 @@ export function readMarker(storePath: string): Marker | undefined {
 }
 
 /** Writes it so that a crash leaves the old one or the new one. It never runs ahead of what is safe in the store. */
-export function writeMarker(storePath: string, upkeep: UpkeepStore, now: number): Marker {
+export function writeMarker(
+  storePath: string,
+  { upkeep, erasures }: Pick<Stores, "upkeep" | "erasures">,
+  now: number,
+): Marker {
   const sequences = upkeep.sequences();
   const held = upkeep.holdsOwn() || (sequences["rolls"] ?? 0) > 0;
-  const marker = { at: Math.round(now), sequences, held };
+  const marker = { at: Math.round(now), sequences, held, erased: erasures.people() };
   const part = `${markerPath(storePath)}.part`;
   const file = openSync(part, "w");
   try {

@@ -144,12 +144,12 @@ export const classForget = defineCommand({
 });
 
 /** Returns how many rolls stay, nameless. */
-function erase({ stores, class: { id, habits }, now }: Context, personId: string): number {
+function erase({ stores, class: { id, key, habits }, now }: Context, personId: string): number {
   const open = stores.runs.open(id, personId);
   if (open.length > 0) throw new UserError("ERR_RUN_GOING", words.runGoing(open.map(({ number }) => number)));
   const { rolls } = stores.mine.gather(id, personId);
   // What stands for the name in notes is read by the whole class.
   speaking(habits.language, () => stores.privacy.erasePerson(id, personId, redaction));
-  stores.erasures.addPerson(now);
+  stores.erasures.addPerson({ classKey: key, personId }, now);
   return rolls.length;
 }

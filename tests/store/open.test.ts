@@ -22,6 +22,7 @@ const LANDED: readonly string[] = [
   "3adb13514ade",
   "513938ac215c",
   "83552260d940",
+  "d7782ccf2859",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -39,6 +39,7 @@ const NAMELESS: Readonly<Record<string, string>> = {
   "outbox.ref": "a message's number",
   "outbox.bundle": "a key of ours",
   "owner.address": "this computer's address",
+  "erased_people.hash": "a hash",
   "return_codes.code_hash": "a hash",
   "roll_photos.media_type": "a word of ours",
   "roll_values.kind": "a word of ours",

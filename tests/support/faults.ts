@@ -25,7 +25,7 @@ export function prepare(
   const stores = openStores(join(data, "sinkside.db"));
   const { id } = stores.classes.ensure("room:own", "Evening class", Date.now());
   more(stores, id);
-  writeMarker(join(data, "sinkside.db"), stores.upkeep, Date.now());
+  writeMarker(join(data, "sinkside.db"), stores, Date.now());
   stores.close();
 }
 

@@ -1,13 +1,23 @@
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  copyFileSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { makeBackup } from "../../../bot/disk/backup.ts";
 import { scheduleBackups } from "../../../bot/disk/backup-schedule.ts";
-import { inventDemo } from "../../../bot/demo/demo.ts";
+import { DEMO_KEY, DEMO_NAME, inventDemo } from "../../../bot/demo/demo.ts";
 import { listBackups } from "../../../bot/disk/guard.ts";
+import { writeMarker } from "../../../bot/disk/marker.ts";
 import { takeLock } from "../../../bot/disk/lock.ts";
 import { putBack } from "../../../bot/disk/restore-put.ts";
+import { redaction } from "../../../commands/mine/redact.ts";
 import { inspectStore } from "../../../store/backup.ts";
 import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { StoreError } from "../../../store/open.ts";
@@ -117,7 +127,7 @@ describe("bringing one back", () => {
     const { path: made } = makeBackup(path, backups, 3, START);
     stores.plans.add(1, "room:mina", aPlan(), START + DAY_MS);
     stores.close();
-    const result = putBack(made, path, true, START + DAY_MS);
+    const result = putBack(made, path, { replaces: true }, START + DAY_MS);
     expect(result).toMatchObject({ stopped: 1, unsaid: 1, holding: { runs: 1 } });
     stores = openStores(path);
     expect(stores.plans.find(1, 1)).toBeUndefined();
@@ -134,7 +144,7 @@ describe("bringing one back", () => {
     beginRun();
     const { path: made } = makeBackup(path, backups, 3, START + 1000);
     stores.close();
-    expect(putBack(made, path, true, START + 60_000)).toMatchObject({ stopped: 0, unsaid: 0 });
+    expect(putBack(made, path, { replaces: true }, START + 60_000)).toMatchObject({ stopped: 0, unsaid: 0 });
     stores = openStores(path);
     expect(stores.runs.find(1, 1)?.phase).toMatchObject({ kind: "running" });
     expect(stores.cues.pending(1).length).toBeGreaterThan(5);
@@ -148,9 +158,9 @@ describe("bringing one back", () => {
       address: "http://127.0.0.1:4170",
       startedAt: START,
     });
-    expect(codeOf(() => putBack(made, path, true, START))).toBe("ERR_STORE_HELD");
+    expect(codeOf(() => putBack(made, path, { replaces: true }, START))).toBe("ERR_STORE_HELD");
     lock.release();
-    expect(codeOf(() => putBack(made, path, false, START))).toBe("ERR_STORE_THERE");
+    expect(codeOf(() => putBack(made, path, { replaces: false }, START))).toBe("ERR_STORE_THERE");
     expect(stores.runs.find(1, 1)?.phase).toMatchObject({ kind: "running" });
   });
 
@@ -160,11 +170,65 @@ describe("bringing one back", () => {
     stores.close();
     for (const side of ["-wal", "-shm"]) rmSync(path + side, { force: true });
     writeFileSync(path, "no store at all, whatever its name");
-    expect(putBack(made, path, false, START + DAY_MS).holding.runs).toBe(1);
+    expect(putBack(made, path, { replaces: false }, START + DAY_MS).holding.runs).toBe(1);
     rmSync(path);
-    expect(putBack(made, path, false, START + DAY_MS).aside).toBeNull();
+    expect(putBack(made, path, { replaces: false }, START + DAY_MS).aside).toBeNull();
     stores = openStores(path);
     expect(stores.runs.find(1, 1)).toBeDefined();
+  });
+
+  test("that lies there with its log brings back what is in the log, too", () => {
+    // As somebody copies all three files of a bot that was killed: the file itself may hold no table yet.
+    stores.db.pragma("wal_autocheckpoint = 0");
+    beginRun();
+    const killed = join(folder, "killed.db");
+    for (const side of ["", "-wal"]) copyFileSync(path + side, killed + side);
+    const target = join(folder, "target.db");
+    const { holding } = putBack(killed, target, { replaces: false }, START + 1000);
+    expect(holding).toMatchObject({ runs: 1, classes: [DEMO_NAME] });
+    expect(inspectStore(target)).toEqual(holding);
+    expect(readdirSync(folder).filter((name) => name.includes(".part"))).toEqual([]);
+  });
+
+  test("asks before it brings back somebody who was erased since, also where the store itself is lost", () => {
+    beginRun();
+    stores.members.see(1, { id: "room:ben", name: "Ben Ruhig" }, "student", START);
+    const { path: made } = makeBackup(path, backups, 3, START);
+    stores.privacy.erasePerson(1, "room:ben", redaction);
+    stores.erasures.addPerson({ classKey: DEMO_KEY, personId: "room:ben" }, START);
+    writeMarker(path, stores, START);
+    stores.close();
+    const before = readFileSync(path);
+    expect(codeOf(() => putBack(made, path, { replaces: true }, START + 1000))).toBe("ERR_ERASED_BACK");
+    expect(readFileSync(path).equals(before)).toBe(true);
+    rmSync(path);
+    expect(codeOf(() => putBack(made, path, { replaces: false }, START + 1000))).toBe("ERR_ERASED_BACK");
+    const again = putBack(made, path, { replaces: false, erased: "again" }, START + 1000);
+    expect(again.erasedAgain).toBe(1);
+    expect(readFileSync(path).includes("Ben Ruhig")).toBe(false);
+    // It is remembered there as well: the next restore asks again.
+    expect(codeOf(() => putBack(made, path, { replaces: true }, START + 2000))).toBe("ERR_ERASED_BACK");
+    expect(putBack(made, path, { replaces: true, erased: "bring-back" }, START + 2000).erasedAgain).toBe(0);
+    stores = openStores(path);
+    expect(stores.members.find(1, "room:ben")?.name).toBe("Ben Ruhig");
+    // Whoever is a member is not among the erased any more.
+    expect(stores.erasures.people()).toEqual([]);
+  });
+
+  test("keeps the stores it put aside for a while only: two of them, for 30 days", () => {
+    beginRun();
+    const { path: made } = makeBackup(path, backups, 3, START);
+    stores.close();
+    const asides = (): string[] => readdirSync(folder).filter((name) => name.includes(".before-"));
+    for (let day = 0; day < 4; day += 1) putBack(made, path, { replaces: true }, START + day * DAY_MS);
+    expect(
+      asides()
+        .filter((name) => name.endsWith("Z"))
+        .map((name) => name.slice(19, 29)),
+    ).toEqual(["2026-01-17", "2026-01-18"]);
+    makeBackup(path, backups, 3, START + 40 * DAY_MS);
+    expect(asides()).toEqual([]);
+    stores = openStores(path);
   });
 
   test("of a damaged, a newer or no backup changes nothing", () => {
@@ -174,10 +238,12 @@ describe("bringing one back", () => {
     copy.db.pragma("user_version = 9999");
     copy.db.pragma("journal_mode = DELETE");
     copy.close();
-    expect(codeOf(() => putBack(made, path, true, START))).toBe("ERR_NEWER_STORE");
+    expect(codeOf(() => putBack(made, path, { replaces: true }, START))).toBe("ERR_NEWER_STORE");
     writeFileSync(made, readFileSync(made).fill(0, 4096));
-    expect(codeOf(() => putBack(made, path, true, START))).toBe("ERR_DAMAGED");
-    expect(codeOf(() => putBack(join(backups, "none.db"), path, true, START))).toBe("ERR_NO_STORE");
+    expect(codeOf(() => putBack(made, path, { replaces: true }, START))).toBe("ERR_DAMAGED");
+    expect(codeOf(() => putBack(join(backups, "none.db"), path, { replaces: true }, START))).toBe(
+      "ERR_NO_STORE",
+    );
     expect(stores.runs.find(1, 1)?.phase).toMatchObject({ kind: "running" });
   });
 });

@@ -11,9 +11,10 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { keepBallast } from "../../../bot/disk/ballast.ts";
-import { openGuarded, refuseEmptied, watchStore, type Guard } from "../../../bot/disk/guard.ts";
+import { openGuarded, refuseEmptied } from "../../../bot/disk/guard.ts";
+import { watchStore, type Guard } from "../../../bot/disk/watch.ts";
 import { inspectStore } from "../../../store/backup.ts";
 import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { aPlan, START } from "../../support/make.ts";
@@ -172,6 +173,45 @@ describe("a store in use", () => {
     guard?.look(START);
     expect(fatal[0]).toMatch(/was emptied|damaged/);
     expect(() => refuseEmptied(path, backups)).toThrow(/is empty/);
+  });
+
+  test.each([
+    ["overwritten inside", () => writeFileSync(path, readFileSync(path).fill(0x55, 40_960, 81_920))],
+    ["cut short", () => truncateSync(path, Math.floor(readFileSync(path).length / 2 / 4096) * 4096)],
+  ])(
+    "that was %s is found at the next look, though nobody reads it, and called damaged",
+    async (_, spoil) => {
+      useIt(60);
+      stores.db.pragma("wal_checkpoint(TRUNCATE)");
+      const onFatal = (sentence: string): void => void fatal.push(sentence);
+      guard = watchStore({ path, stores, log, now: () => START, isExamined: true, onFatal, lookMs: 20 });
+      spoil();
+      await vi.waitFor(() => expect(fatal).toHaveLength(1), 10_000);
+      expect(fatal[0]).toMatch(/is damaged .*npm run restore/);
+      expect(log.lines.map(({ message }) => message).join()).not.toContain("ree some space");
+    },
+  );
+
+  test("on a disk that fails to read is looked at whole: cut short, it is damaged and not full", async () => {
+    useIt(60);
+    stores.db.pragma("wal_checkpoint(TRUNCATE)");
+    const own = watch();
+    truncateSync(path, Math.floor(readFileSync(path).length / 2 / 4096) * 4096);
+    own.notice({ code: "SQLITE_IOERR_SHORT_READ" });
+    await vi.waitFor(() => expect(fatal).toHaveLength(1), 10_000);
+    expect(fatal[0]).toMatch(/is damaged/);
+  });
+
+  test("that is whole is looked at over and over and goes on", async () => {
+    useIt(60);
+    const onFatal = (sentence: string): void => void fatal.push(sentence);
+    guard = watchStore({ path, stores, log, now: () => START, isExamined: false, onFatal, lookMs: 20 });
+    for (let round = 0; round < 20; round += 1) {
+      stores.plans.add(1, "room:mina", aPlan(), START);
+      stores.db.pragma("wal_checkpoint(PASSIVE)");
+      await new Promise((resolve) => setTimeout(resolve, 20));
+    }
+    expect(fatal).toEqual([]);
   });
 
   test("that is found damaged ends the process", () => {

@@ -176,7 +176,7 @@ describe("what is not cleared, however old", () => {
   it("is a class that is to be erased, and what is not swept yet", () => {
     const room = createRoom();
     room.stores.erasures.planClass(1, room.clock.now(), room.clock.now() + 30 * DAY * 1000);
-    room.stores.erasures.addPerson(room.clock.now());
+    room.stores.erasures.addPerson({ classKey: "room:demo", personId: "room:nobody" }, room.clock.now());
     room.away(500 * DAY);
     clearAll(room);
     expect(count(room, "erasures")).toBe(2);
