@@ -34,9 +34,12 @@ export function copyStore(path: string, to: string): void {
  * @throws the driver's error where it can't be read, or is older than such hashes.
  */
 export function erasedIn(path: string): string[] {
-  const db = new Database(path, { fileMustExist: true, readonly: true, timeout: 5000 });
+  const db = openDriver(path, { fileMustExist: true, readonly: true, timeout: 5000 });
   try {
-    return db.prepare<[], string>("select hash from erased_people").pluck().all();
+    return db
+      .prepare<[], { hash: string }>("select hash from erased_people")
+      .all()
+      .map(({ hash }) => hash);
   } finally {
     db.close();
   }

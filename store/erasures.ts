@@ -72,7 +72,7 @@ export function createErasureStore(db: Db): ErasureStore {
     "update erasures set swept_at = ? where done_at <= ? and swept_at is null",
   );
   const addHash = db.prepare<[string]>("insert into erased_people (hash) values (?) on conflict do nothing");
-  const hashes = db.prepare<[], string>("select hash from erased_people order by hash").pluck();
+  const hashes = db.prepare<[], { hash: string }>("select hash from erased_people order by hash");
   const members = db.prepare<[], ErasedPerson & { classId: number }>(
     `select classes.key as classKey, person_id as personId, class_id as classId
      from members join classes on classes.id = members.class_id`,
@@ -88,7 +88,7 @@ export function createErasureStore(db: Db): ErasureStore {
       addHash.run(hashOf(person));
     },
     people() {
-      const all = hashes.all();
+      const all = hashes.all().map(({ hash }) => hash);
       if (all.length === 0) return [];
       const here = new Set(members.all().map(hashOf));
       return all.filter((hash) => !here.has(hash));

@@ -33,9 +33,9 @@ export interface UpkeepStore {
 }
 
 export function createUpkeepStore(db: Db): UpkeepStore {
-  const written = db.prepare<[], number>("select total_changes()").pluck();
+  const written = db.prepare<[], { n: number }>("select total_changes() as n");
   return {
-    written: () => written.get() ?? 0,
+    written: () => written.get()?.n ?? 0,
     sequences() {
       const rows = db.prepare<[], { name: string; seq: number }>("select name, seq from sqlite_sequence");
       return Object.fromEntries(rows.all().map(({ name, seq }) => [name, seq]));
