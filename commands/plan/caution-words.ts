@@ -45,6 +45,7 @@ export const CAUTION_TEXT = {
     detail["kind"] === "one-point"
       ? words().onePoint(decimal(detail, "factorPer10C"))
       : words().beyond(decimal(detail, "factorPer10C")),
+  WARN_OTHER_AGITATION: (detail) => words().otherAgitation(number(detail, "seconds")),
   WARN_RULE_OF_THUMB: () => words().ruleOfThumb,
   WARN_WASH_SHORT: (detail) =>
     words().washShort(

@@ -57,8 +57,9 @@ function developCautions(request: PlanRequest, habits: Habits, { development, vo
     if (basis.kind === "one-point" || basis.kind === "beyond")
       found.push({ code: "WARN_ONE_POINT", detail: { factorPer10C: basis.factorPer10C, kind: basis.kind } });
   }
-  if (development.basis.some(({ kind }) => kind === "rule-of-thumb"))
-    found.push({ code: "WARN_RULE_OF_THUMB", detail: { ...development.spread } });
+  if (development.isPushed) found.push({ code: "WARN_RULE_OF_THUMB", detail: { ...development.spread } });
+  if (development.agitationSeconds !== 0)
+    found.push({ code: "WARN_OTHER_AGITATION", detail: { seconds: development.agitationSeconds } });
   const fault = judgeAgitation(development.agitation);
   if (fault) found.push({ code: "WARN_AGITATION", detail: { fault } });
   if (development.drift && Math.abs(development.driftSeconds) * 100 >= DRIFT_PERCENT * seconds)

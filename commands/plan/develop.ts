@@ -1,6 +1,11 @@
 import { fail, ok, type Result } from "../result.ts";
 import type { Agitation, Basis, Sheet } from "../../store/shapes/sheet.ts";
-import { AGITATION_SOURCE, agitationFactor } from "../sheet/agitation.ts";
+import {
+  agitationFactor,
+  agitationRange,
+  LESS_MOVEMENT_SOURCE,
+  MORE_MOVEMENT_SOURCE,
+} from "../sheet/agitation.ts";
 import { coolingPath, defaultTimeConstantSeconds, secondsForDose } from "./drift.ts";
 import type { Drift } from "../../store/shapes/plan.ts";
 import type { PlanFault, PlanRequest } from "./request.ts";
@@ -17,6 +22,10 @@ export interface Development {
   readonly sheetSeconds: number;
   readonly agitation: Agitation;
   readonly drift: Drift | null;
+  /** The exposure index is one the sheet has no times around: a rule of thumb carries it there. */
+  readonly isPushed: boolean;
+  /** Seconds another agitation than the sheet's adds (below 0: takes off). */
+  readonly agitationSeconds: number;
   /** Seconds the drift adds (below 0: takes off). */
   readonly driftSeconds: number;
   /** The films that share the tank differ, and by how much at most, per cent of their own time. */
@@ -42,17 +51,22 @@ export function developmentFor(request: PlanRequest, volumeMl: number): Result<D
   const agitation = request.agitation ?? sheet.agitation;
   const factor = agitationFactor(sheet, agitation);
   const still = reused.value * factor;
-  if (factor !== 1) basis.push(agitationBasis(reused.value, still));
+  if (factor !== 1) basis.push(agitationBasis(reused.value, factor));
 
   const drift = driftOf(request, volumeMl);
   const seconds = drift ? driftedSeconds(shared.value, tenthsC, drift, still) : still;
   if (drift) basis.push({ kind: "rule", rule: "allowance for the room", source: driftSource(request) });
   return ok({
     seconds: atLeastOne(seconds),
-    spread: spreadOf(time.value, seconds, factor),
+    spread: spreadOf(time.value, seconds, [
+      agitationOff(factor),
+      drift ? driftOff(request, still, seconds, atRoom(shared.value, drift, still)) : NOTHING_OFF,
+    ]),
     sheetSeconds: atLeastOne(time.value.seconds),
     agitation,
     drift,
+    isPushed: time.value.basis.some(({ kind }) => kind === "rule-of-thumb"),
+    agitationSeconds: Math.round(still - reused.value),
     driftSeconds: Math.round(seconds - still),
     sharedOffPercent: Math.round(Math.abs(shared.value.seconds / time.value.seconds - 1) * 100),
     basis,
@@ -88,12 +102,13 @@ function shareWith(request: PlanRequest, own: SheetTime): Result<SharedTime, Pla
   return ok({ seconds, secondsAt: (celsius) => middleSeconds(times.map((time) => time.secondsAt(celsius))) });
 }
 
-function agitationBasis(before: number, after: number): Basis {
+function agitationBasis(before: number, factor: number): Basis {
+  const { low, high } = agitationRange(factor);
   return {
     kind: "rule-of-thumb",
-    lowSeconds: Math.round(Math.min(before, after)),
-    highSeconds: Math.round(Math.max(before, after)),
-    source: AGITATION_SOURCE,
+    lowSeconds: Math.round(before * low),
+    highSeconds: Math.round(before * high),
+    source: factor < 1 ? MORE_MOVEMENT_SOURCE : LESS_MOVEMENT_SOURCE,
   };
 }
 
@@ -114,15 +129,50 @@ function driftedSeconds(time: SharedTime, tenthsC: number, drift: Drift, still: 
   return secondsForDose(time.secondsAt, path, still / time.seconds);
 }
 
-function spreadOf(time: SheetTime, seconds: number, agitation: number): Development["spread"] {
-  const isSure = time.lowSeconds === time.highSeconds && agitation === 1;
-  if (isSure) return null;
-  const scale = seconds / time.seconds;
-  // A rule of thumb on agitation may be right wholly or not at all.
-  const [least, most] = [Math.min(1, 1 / agitation), Math.max(1, 1 / agitation)];
+/** What a rule leaves open: factors of the time it gave. */
+interface Off {
+  readonly low: number;
+  readonly high: number;
+}
+const NOTHING_OFF: Off = { low: 1, high: 1 };
+
+function agitationOff(factor: number): Off {
+  const { low, high } = agitationRange(factor);
+  return { low: low / factor, high: high / factor };
+}
+
+/** A tank's time constant that nobody measured may be half or twice our estimate: air at 5 to 20 W/m2K. No source. */
+const CONSTANT_OFF = 2;
+
+/** Seconds, were the tank as warm as the room from the start. */
+function atRoom({ seconds, secondsAt }: SharedTime, { roomTenthsC }: Drift, still: number): number {
+  return (still / seconds) * secondsAt(roomTenthsC / 10);
+}
+
+/** What the drift adds goes, for times well below the constant, as one over it; and never past what the room itself asks. */
+function driftOff({ tank }: PlanRequest, still: number, seconds: number, atRoom: number): Off {
+  if (tank?.timeConstantSeconds) return NOTHING_OFF;
+  const added = seconds - still;
+  const most = still + added * CONSTANT_OFF;
+  const ends = [still + added / CONSTANT_OFF, added > 0 ? Math.min(most, atRoom) : Math.max(most, atRoom)];
   return {
-    lowSeconds: atLeastOne(time.lowSeconds * scale * least),
-    highSeconds: atLeastOne(time.highSeconds * scale * most),
+    low: Math.min(1, ...ends.map((end) => end / seconds)),
+    high: Math.max(1, ...ends.map((end) => end / seconds)),
+  };
+}
+
+/** A spread narrower than this share of the time is nothing to speak of. */
+const LEAST_SPREAD = 0.01;
+
+function spreadOf(time: SheetTime, seconds: number, offs: readonly Off[]): Development["spread"] {
+  const scale = seconds / time.seconds;
+  const low = offs.reduce((least, off) => least * off.low, time.lowSeconds * scale);
+  const high = offs.reduce((most, off) => most * off.high, time.highSeconds * scale);
+  if (high - low < LEAST_SPREAD * seconds) return null;
+  const rounded = atLeastOne(seconds);
+  return {
+    lowSeconds: Math.min(rounded, atLeastOne(low)),
+    highSeconds: Math.max(rounded, atLeastOne(high)),
   };
 }
 

@@ -29,8 +29,19 @@ export const NO_REST: Agitation = {
   taps: 0,
 };
 
-export const AGITATION_SOURCE =
-  "rule of thumb, from memory: continuous movement cuts the time by up to 15 %; 30 s against 60 s between bursts is worth 10-15 %";
+export const MORE_MOVEMENT_SOURCE =
+  "more movement than the sheet's, so less time: rule of thumb, from memory: continuous movement cuts the time by up to 15 %; 30 s against 60 s between bursts is worth 10-15 %";
+export const LESS_MOVEMENT_SOURCE =
+  "longer rests than the sheet's, so more time: rule of thumb, from memory: continuous movement cuts the time by up to 15 %; 30 s against 60 s between bursts is worth 10-15 %";
+
+/** The rule may hold not at all, or for a third more: 10-15 % is quoted where the table above has 12 %. */
+const RULE_AND_MORE = 4 / 3;
+
+/** Factors of the sheet's time that an agitation may really be worth, by a rule that says `factor`. */
+export function agitationRange(factor: number): { readonly low: number; readonly high: number } {
+  const far = factor ** RULE_AND_MORE;
+  return { low: Math.min(1, far), high: Math.max(1, far) };
+}
 
 /** Relative time against seconds of rest in a cycle. 0: continuous; 25 and 55: 5 s in each 30 s and 60 s. Beyond: our guess. */
 const TIME_BY_REST = [

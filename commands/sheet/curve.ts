@@ -1,4 +1,5 @@
 import type { Point, Sheet } from "../../store/shapes/sheet.ts";
+import { boundsAt } from "./spread.ts";
 
 /*
  * The time model: ln t is linear in 1/T (absolute) and in stops of exposure index, exact at the sheet's points.
@@ -137,14 +138,6 @@ function clampToPoints(
   exposureIndex: number,
   seconds: number,
 ): number {
-  const tenthsC = celsius * 10;
-  let most = Infinity;
-  let least = 0;
-  for (const point of points) {
-    if (point.tenthsC <= tenthsC && point.exposureIndex >= exposureIndex)
-      most = Math.min(most, point.seconds);
-    if (point.tenthsC >= tenthsC && point.exposureIndex <= exposureIndex)
-      least = Math.max(least, point.seconds);
-  }
+  const { least, most } = boundsAt(points, celsius * 10, exposureIndex);
   return Math.max(least, Math.min(most, seconds));
 }

@@ -1,6 +1,7 @@
 import { fail, ok, type Result } from "../result.ts";
 import { type Curve, makeCurve } from "./curve.ts";
 import type { Basis, Sheet } from "../../store/shapes/sheet.ts";
+import { spreadBetween } from "./spread.ts";
 import { MOST_STOPS_DOWN, MOST_STOPS_UP, PUSH_SOURCE, pushRange } from "./push.ts";
 
 /* The developing time a sheet gives, what it rests on, and where the sheet says nothing. */
@@ -22,7 +23,7 @@ export type TimeFault =
 export interface SheetTime {
   /** Not rounded. */
   readonly seconds: number;
-  /** The spread; equal to `seconds` where the time rests on points only. */
+  /** Between these the estimate lies; equal to `seconds` at a row of the sheet. */
   readonly lowSeconds: number;
   readonly highSeconds: number;
   readonly basis: readonly Basis[];
@@ -78,9 +79,10 @@ function readTime(sheet: Sheet, tenthsC: number, exposureIndex: number, curve: C
   const ends = [curve.lowFactor, curve.highFactor].map((factor) => curve.secondsAt(celsius, anchor, factor));
   const isBeyond = ends.some((end) => end !== seconds);
   const rounding = isBeyond ? PRINT_ROUNDING_SECONDS : 0;
-  const shortest = Math.min(seconds, ...ends);
+  const between = spreadBetween(sheet, tenthsC, anchor, seconds);
+  const shortest = Math.min(between.low, ...ends);
   const low = shortest - Math.min(rounding, shortest / 2);
-  const high = Math.max(seconds, ...ends) + rounding;
+  const high = Math.max(between.high, ...ends) + rounding;
   const basis = [basisAt(sheet, tenthsC, anchor, { low, high, factor: curve.factorPer10C })];
   if (anchor === exposureIndex) {
     const secondsAt = (at: number): number => curve.secondsAt(at, anchor);

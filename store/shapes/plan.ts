@@ -47,6 +47,7 @@ export const CAUTION_CODES = [
   "WARN_WARM",
   "WARN_ONE_POINT",
   "WARN_RULE_OF_THUMB",
+  "WARN_OTHER_AGITATION",
   "WARN_WASH_SHORT",
   "WARN_RETICULATION",
   "WARN_LONG_FIX",
@@ -91,7 +92,7 @@ export const planSchema = z.object({
   strips: z.array(z.int().positive()),
   /** What the developing time would be without drift, agitation or reuse allowances; seconds. */
   sheetSeconds: z.int().positive(),
-  /** Where the true developing time lies, if it does not rest on the sheet's points alone. */
+  /** Between these the estimate lies, if the time is no row of the sheet. */
   spread: z.object({ lowSeconds: z.int().positive(), highSeconds: z.int().positive() }).nullish(),
   /** The cooling (or warming) the developing time allows for; absent or null: none. */
   drift: driftSchema.nullish(),

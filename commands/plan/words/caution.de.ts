@@ -29,6 +29,10 @@ export const de: CautionWords = {
     `Das liegt jenseits der Zeiten des Datenblatts: Es folgt aus einem Faktor von ${factor} je 10 °C, und Entwickler sind verschieden.`,
   ruleOfThumb:
     "Ein Teil dieser Zeit ist eine Faustregel, kein veröffentlichter Wert. Probier sie an einem Film, an dem weniger hängt.",
+  otherAgitation: (seconds) =>
+    seconds < 0
+      ? `Du bewegst mehr, als das Datenblatt annimmt: ${formatSeconds(-seconds)} weniger. Das ist eine Schätzung; so wie auf dem Datenblatt braucht es keine.`
+      : `Du bewegst weniger, als das Datenblatt annimmt: ${formatSeconds(seconds)} mehr. Das ist eine Schätzung; so wie auf dem Datenblatt braucht es keine.`,
   washShort: (handbookSeconds, seconds, leftPercent) =>
     `Ohne Wässerungshilfe verlangen Handbücher ${formatSeconds(handbookSeconds)} bis 30:00 fließendes Wasser; ${formatSeconds(seconds)} lassen etwa ${leftPercent} % des Fixierbads zurück (US Navy NAVEDTRA 14209). Für Negative, die halten sollen, wässere länger oder nimm eine Wässerungshilfe.`,
   reticulation: (stepTenths, limitTenths, looseTenths) =>

@@ -27,6 +27,10 @@ export const en = {
     `This lies beyond the sheet's times: it follows from a factor of ${factor} per 10 °C, and developers differ.`,
   ruleOfThumb:
     "Part of this time is a rule of thumb, not a published value. Try it on a roll that matters less.",
+  otherAgitation: (seconds: number) =>
+    seconds < 0
+      ? `You agitate more than the data sheet assumes: ${formatSeconds(-seconds)} less. That is an estimate; the sheet's own agitation needs none.`
+      : `You agitate less than the data sheet assumes: ${formatSeconds(seconds)} more. That is an estimate; the sheet's own agitation needs none.`,
   washShort: (handbookSeconds: number, seconds: number, leftPercent: string) =>
     `Without a wash aid handbooks ask for ${formatSeconds(handbookSeconds)} to 30:00 of running water; ${formatSeconds(seconds)} leaves about ${leftPercent} % of the fixer (US Navy NAVEDTRA 14209). For negatives that must last, wash longer or use a wash aid.`,
   reticulation: (stepTenths: number, limitTenths: number, looseTenths: number) =>

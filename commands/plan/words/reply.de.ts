@@ -19,7 +19,7 @@ export const de: ReplyWords = {
 
   timeAt: (time, temperature) => `**${time}** bei ${temperature}`,
   timeBetween: (time, temperature, low, high) =>
-    `**${time}** bei ${temperature}, die wahre Zeit liegt zwischen ${low} und ${high}`,
+    `**${time}** bei ${temperature}, Schätzung: ${low} bis ${high}`,
   films: (rolls, format) =>
     format === "4x5"
       ? `${rolls} ${rolls === 1 ? "Planfilm" : "Planfilme"} 4x5`

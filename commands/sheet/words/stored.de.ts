@@ -3,6 +3,9 @@
  * kept in English, whoever made the plan, and said in German by this table; names of publications, and what people wrote
  * into a sheet, stay as they are.
  */
+const MOVEMENT =
+  "Faustregel, aus dem Gedächtnis: ständiges Bewegen kürzt die Zeit um bis zu 15 %; 30 s statt 60 s zwischen den Bewegungen machen 10-15 % aus";
+
 const GERMAN: Readonly<Record<string, string>> = {
   "an acid stop works for 30 to 60 s": "ein saures Stoppbad wirkt 30 bis 60 s",
   "two fills of water in place of a stop bath": "zwei Füllungen Wasser statt eines Stoppbads",
@@ -39,12 +42,15 @@ const GERMAN: Readonly<Record<string, string>> = {
     "US Navy NAVEDTRA 14209; US Army SS0509-8 hat 30 min",
   "the house minimum of washing": "die Mindestzeit des Kurses zum Wässern",
   "longer in cold water": "länger in kaltem Wasser",
+  // As plans made before the direction was named have it.
+  "rule of thumb, from memory: continuous movement cuts the time by up to 15 %; 30 s against 60 s between bursts is worth 10-15 %":
+    MOVEMENT,
   "the class's usual": "wie im Kurs üblich",
   "invented for the demo, not a real time": "für die Demo erfunden, keine echte Zeit",
   "rule of thumb: published one-stop steps run from no change (Kodak F-4043) to +50 % (Horenstein, as quoted in a class handout)":
     "Faustregel: veröffentlichte Schritte um eine Blende reichen von keiner Änderung (Kodak F-4043) bis +50 % (Horenstein, nach einem Kursblatt)",
-  "rule of thumb, from memory: continuous movement cuts the time by up to 15 %; 30 s against 60 s between bursts is worth 10-15 %":
-    "Faustregel, aus dem Gedächtnis: ständiges Bewegen kürzt die Zeit um bis zu 15 %; 30 s statt 60 s zwischen den Bewegungen machen 10-15 % aus",
+  "more movement than the sheet's, so less time: rule of thumb, from memory: continuous movement cuts the time by up to 15 %; 30 s against 60 s between bursts is worth 10-15 %": `mehr Bewegung als auf dem Datenblatt, also weniger Zeit: ${MOVEMENT}`,
+  "longer rests than the sheet's, so more time: rule of thumb, from memory: continuous movement cuts the time by up to 15 %; 30 s against 60 s between bursts is worth 10-15 %": `längere Ruhe als auf dem Datenblatt, also mehr Zeit: ${MOVEMENT}`,
 };
 
 export const STORED: ReadonlyMap<string, string> = new Map(Object.entries(GERMAN));
