@@ -150,11 +150,14 @@ function atRoom({ seconds, secondsAt }: SharedTime, { roomTenthsC }: Drift, stil
 }
 
 /** What the drift adds goes, for times well below the constant, as one over it; and never past what the room itself asks. */
-function driftOff({ tank }: PlanRequest, still: number, seconds: number, atRoom: number): Off {
+function driftOff({ tank }: PlanRequest, still: number, seconds: number, roomSeconds: number): Off {
   if (tank?.timeConstantSeconds) return NOTHING_OFF;
   const added = seconds - still;
   const most = still + added * CONSTANT_OFF;
-  const ends = [still + added / CONSTANT_OFF, added > 0 ? Math.min(most, atRoom) : Math.max(most, atRoom)];
+  const ends = [
+    still + added / CONSTANT_OFF,
+    added > 0 ? Math.min(most, roomSeconds) : Math.max(most, roomSeconds),
+  ];
   return {
     low: Math.min(1, ...ends.map((end) => end / seconds)),
     high: Math.max(1, ...ends.map((end) => end / seconds)),
