@@ -58,7 +58,7 @@ export function createClassStore(db: Db): ClassStore {
     get: (id) => rowSchema.optional().parse(byId.get(id)),
     list: () => z.array(rowSchema).parse(all.all()),
     rename: (id, name, zone) => void update.run(name, zone, id),
-    setHabits: (id, habits) => void updateHabits.run(JSON.stringify(habits), id),
+    setHabits: (id, habits) => void updateHabits.run(JSON.stringify(habitsSchema.parse(habits)), id),
     placeOf(id) {
       const row = place.get(id);
       return row && { key: row.key, channelRef: row.channel_ref };

@@ -27,7 +27,7 @@ export function createHandoverStore(db: Db): HandoverStore {
   const all = db.prepare<[number]>("select * from handovers where class_id = ? order by at, id");
   return {
     add: (classId, { ml, ...body }, person, atMs) =>
-      void insert.run(classId, atMs, person.id, person.name, ml, JSON.stringify(body)),
+      void insert.run(classId, atMs, person.id, person.name, ml, JSON.stringify(bodySchema.parse(body))),
     list: (classId) => z.array(rowSchema).parse(all.all(classId)),
   };
 }

@@ -39,6 +39,14 @@ export function createShelfStore(db: Db): ShelfStore {
     list: (classId) => z.array(rowSchema).parse(all.all(classId)),
     find: (classId, product) => rowSchema.optional().parse(one.get(classId, product)),
     change: (classId, product, pack, changeMl, person, now) =>
-      void insert.run(classId, product, now, person.id, person.name, changeMl, JSON.stringify(pack)),
+      void insert.run(
+        classId,
+        product,
+        now,
+        person.id,
+        person.name,
+        changeMl,
+        JSON.stringify(packSchema.parse(pack)),
+      ),
   };
 }

@@ -23,7 +23,7 @@ export function createTankStore(db: Db): TankStore {
   return {
     list: (classId) => z.array(rowSchema).parse(all.all(classId)),
     find: (classId, number) => rowSchema.optional().parse(one.get(classId, number)),
-    save: (classId, tank) => void upsert.run(classId, tank.number, JSON.stringify(tank)),
+    save: (classId, tank) => void upsert.run(classId, tank.number, JSON.stringify(tankSchema.parse(tank))),
     remove: (classId, number) => void drop.run(classId, number),
   };
 }

@@ -1,7 +1,9 @@
 import { z } from "zod";
 import { UserError, type Completer, type Context, type Suggestion } from "../define.ts";
+import { textIn } from "../speech/shaped.ts";
 import { parseNumber } from "../speech/wording.ts";
 import { BATCH_KINDS, type Batch, type BatchKind } from "../../store/shapes/batch.ts";
+import { LINE_PARTS } from "../../store/shapes/ledger.ts";
 import { labelOf, stateLine, unknownBatch } from "./batch-words.ts";
 import { parseDay } from "./dates.ts";
 import { figureFaultWords } from "./figures.ts";
@@ -10,7 +12,9 @@ import { stateOf, type BatchState } from "./state.ts";
 /* Options that several commands of this folder share. */
 
 export const batchOption = z.string().trim().min(1).max(12);
-export const noteOption = z.string().max(300).default("");
+export const noteOption = textIn(LINE_PARTS.note, 0).default("");
+/** Why; shorter than a word explains nothing. */
+export const reasonOption = textIn(LINE_PARTS.reason, 3);
 
 /** The bottles on the shelf, each with its state. */
 export const completeBatch: Completer = (typed, context) => offer(typed, context, BATCH_KINDS);

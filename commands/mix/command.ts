@@ -1,8 +1,7 @@
 import { z } from "zod";
 import { defineCommand, UserError } from "../define.ts";
 import { splitVolume } from "../plan/volume.ts";
-import { dilutionOption, temperatureOption, volumeOption } from "../speech/quantity.ts";
-import { within } from "../speech/limits.ts";
+import { dilutionOption, temperatureIn, volumeOption } from "../speech/quantity.ts";
 import { BATH_TENTHS_C, TAP_TENTHS_C, TEMPERED_TENTHS_C } from "../../store/shapes/limits.ts";
 import { dilute } from "./dilute.ts";
 import * as words from "./reply.ts";
@@ -40,18 +39,18 @@ const hotTapOption = z
     const isBare = /^\s*\d+([.,]\d+)?\s*$/.test(text) && Number.parseFloat(text) <= HOTTEST_BARE_C;
     return isBare ? `${text.trim()} C` : text;
   })
-  .pipe(temperatureOption);
+  .pipe(temperatureIn(TAP_TENTHS_C));
 
 export const mixTemper = defineCommand({
   name: "mix temper",
   summary: "How much hot and cold water for a bath of the right volume and temperature",
   options: z.object({
     total: volumeOption.describe("How much bath, like 1 l"),
-    target: within(temperatureOption, TEMPERED_TENTHS_C, "tenthsC").describe("How warm it must be, like 20C"),
-    cold: within(temperatureOption, TAP_TENTHS_C, "tenthsC").describe("Temperature of the cold tap"),
-    hot: within(hotTapOption, TAP_TENTHS_C, "tenthsC").describe("Temperature of the hot tap: 50, 120F"),
+    target: temperatureIn(TEMPERED_TENTHS_C).describe("How warm it must be, like 20C"),
+    cold: temperatureIn(TAP_TENTHS_C).describe("Temperature of the cold tap"),
+    hot: hotTapOption.describe("Temperature of the hot tap: 50, 120F"),
     dilution: dilutionOption.optional().describe("If concentrate goes in: like 1+9"),
-    concentrate: within(temperatureOption, BATH_TENTHS_C, "tenthsC")
+    concentrate: temperatureIn(BATH_TENTHS_C)
       .optional()
       .describe("Temperature of the concentrate; the room's if left out"),
   }),

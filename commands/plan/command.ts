@@ -2,7 +2,14 @@ import { z } from "zod";
 import { bathsFor, withBottles } from "../batch/for-plan.ts";
 import { completeBatchOf } from "../batch/options.ts";
 import { defineCommand, UserError, type Completer, type Context } from "../define.ts";
-import { agitationOption, durationOption, temperatureOption, volumeOption } from "../speech/quantity.ts";
+import { wholeIn } from "../speech/shaped.ts";
+import {
+  agitationOption,
+  durationIn,
+  temperatureIn,
+  temperatureOption,
+  volumeIn,
+} from "../speech/quantity.ts";
 import {
   completeDeveloper,
   completeDilution,
@@ -14,7 +21,6 @@ import {
 } from "../sheet/options.ts";
 import { matchSheets } from "../sheet/find.ts";
 import { pickSheet } from "../sheet/pick.ts";
-import { within } from "../speech/limits.ts";
 import {
   BATH_TENTHS_C,
   CLEARING_SECONDS,
@@ -23,6 +29,7 @@ import {
   WATER_TENTHS_C,
 } from "../../store/shapes/limits.ts";
 import type { Sheet } from "../../store/shapes/sheet.ts";
+import { planSchema } from "../../store/shapes/plan.ts";
 import type { Tank } from "../../store/shapes/tank.ts";
 import { parseNumber } from "../speech/wording.ts";
 import { isSameBath } from "./develop.ts";
@@ -33,7 +40,7 @@ import type { Plan } from "../../store/shapes/plan.ts";
 import * as words from "./reply.ts";
 import type { WashMethod } from "./wash.ts";
 
-const whole = (least: number, most: number) => z.coerce.number().int().min(least).max(most);
+const { shape } = planSchema;
 const label = z.string().trim().min(1).max(40);
 const yesNo = z.enum(["yes", "no"]);
 
@@ -56,14 +63,14 @@ export const plan = defineCommand({
       .optional()
       .describe("The developer's name; needed if the film has several sheets"),
     dilution: sheetDilutionOption.optional().describe("Concentrate + water, like 1+9, or stock"),
-    ei: whole(1, 102_400)
+    ei: wholeIn(shape.exposureIndex)
       .optional()
       .describe("Exposure index the film was shot at; its own speed if left out"),
     tank: z.string().trim().min(1).max(8).optional().describe("The tank's number, like T4"),
-    rolls: whole(1, 20).default(1).describe("How many films go into the tank"),
-    format: z.enum(["135", "120", "4x5"]).optional().describe("The film's format; 135 if left out"),
-    frames: whole(1, 100).optional().describe("Frames on each film; 36 on 135, 12 on 120"),
-    volume: within(volumeOption, TANK_ML, "ml")
+    rolls: wholeIn(shape.rolls).default(1).describe("How many films go into the tank"),
+    format: shape.format.optional().describe("The film's format; 135 if left out"),
+    frames: wholeIn(shape.frames).optional().describe("Frames on each film; 36 on 135, 12 on 120"),
+    volume: volumeIn(TANK_ML)
       .optional()
       .describe("Developer in the tank, like 300 ml; the tank's own if left out"),
     agitation: agitationOption
@@ -72,19 +79,21 @@ export const plan = defineCommand({
     stop: z.enum(["water", "acid"]).optional().describe("water: two rinses; acid: a stop bath"),
     wash: z.enum(["running", "fill-dump"]).optional().describe("running water, or fill and empty"),
     washaid: yesNo.optional().describe("yes: a wash aid is used"),
-    clearing: within(durationOption, CLEARING_SECONDS, "seconds")
+    clearing: durationIn(CLEARING_SECONDS)
       .optional()
       .describe("The fixer's clearing time as tested, like 45 s"),
-    room: within(temperatureOption, ROOM_TENTHS_C, "tenthsC")
-      .optional()
-      .describe("Room temperature, to allow for the tank's drift"),
-    fixtemp: within(temperatureOption, BATH_TENTHS_C, "tenthsC")
-      .optional()
-      .describe("Temperature of the fixer, if it differs"),
-    watertemp: within(temperatureOption, WATER_TENTHS_C, "tenthsC")
+    room: temperatureIn(ROOM_TENTHS_C).optional().describe("Room temperature, to allow for the tank's drift"),
+    fixtemp: temperatureIn(BATH_TENTHS_C).optional().describe("Temperature of the fixer, if it differs"),
+    watertemp: temperatureIn(WATER_TENTHS_C)
       .optional()
       .describe("Temperature of rinse and wash water, if it differs"),
-    filmsdone: whole(0, 200).default(0).describe("Films each litre of this developer has done before"),
+    filmsdone: z.coerce
+      .number()
+      .int()
+      .min(0)
+      .max(200)
+      .default(0)
+      .describe("Films each litre of this developer has done before"),
     also: z
       .string()
       .trim()

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { defineCommand, UserError, type Context } from "../define.ts";
-import { agitationOption, durationOption, temperatureOption, volumeOption } from "../speech/quantity.ts";
-import { within } from "../speech/limits.ts";
+import { numberIn, textIn, wholeIn } from "../speech/shaped.ts";
+import { agitationOption, durationIn, temperatureIn, volumeIn } from "../speech/quantity.ts";
 import { BATH_TENTHS_C } from "../../store/shapes/limits.ts";
 import { writeCsv } from "./csv.ts";
 import { addRow } from "./edit.ts";
@@ -22,10 +22,11 @@ import {
 import { pickSheet } from "./pick.ts";
 import { drawSheet } from "./picture.ts";
 import * as words from "./reply.ts";
-import type { Sheet } from "../../store/shapes/sheet.ts";
+import { pointSchema, sheetSchema, type Sheet } from "../../store/shapes/sheet.ts";
 
 const yesNo = z.enum(["yes", "no"]);
-const speed = z.coerce.number().int().min(1).max(102_400);
+const { shape } = sheetSchema;
+const point = pointSchema.shape;
 const complete = { film: completeFilm, developer: completeDeveloper, dilution: completeDilution };
 
 export const sheetAdd = defineCommand({
@@ -35,27 +36,24 @@ export const sheetAdd = defineCommand({
     film: filmOption.describe("The film's name"),
     developer: developerOption.describe("The developer's name"),
     dilution: sheetDilutionOption.describe("Concentrate + water, like 1+9, or stock"),
-    temp: temperatureOption.describe("Temperature of this time, like 20C or 68F"),
-    time: durationOption.describe("The time, like 9:00 or 540 s"),
-    ei: speed.optional().describe("Exposure index of this time; the film's own speed if left out"),
-    speed: speed.optional().describe("The film's own speed; needed for a new sheet"),
-    source: z.string().trim().min(1).max(200).optional().describe("Where the time comes from"),
+    temp: temperatureIn(point.tenthsC).describe("Temperature of this time, like 20C or 68F"),
+    time: durationIn(point.seconds).describe("The time, like 9:00 or 540 s"),
+    ei: wholeIn(point.exposureIndex)
+      .optional()
+      .describe("Exposure index of this time; the film's own speed if left out"),
+    speed: wholeIn(shape.boxSpeed).optional().describe("The film's own speed; needed for a new sheet"),
+    source: textIn(point.source).optional().describe("Where the time comes from"),
     agitation: agitationOption
       .optional()
       .describe("What the times assume: first/each/every, in seconds, like 30/5/60"),
-    factor: z.coerce
-      .number()
-      .min(1)
-      .max(6)
+    factor: numberIn(shape.factorPer10C)
       .optional()
       .describe("How many times faster the developer works 10 °C hotter, if its maker says"),
-    coldest: within(temperatureOption, BATH_TENTHS_C, "tenthsC")
+    coldest: temperatureIn(BATH_TENTHS_C).optional().describe("Lowest temperature the sheet allows"),
+    hottest: temperatureIn(BATH_TENTHS_C).optional().describe("Highest temperature the sheet allows"),
+    minimum: volumeIn(shape.minConcentrateMl)
       .optional()
-      .describe("Lowest temperature the sheet allows"),
-    hottest: within(temperatureOption, BATH_TENTHS_C, "tenthsC")
-      .optional()
-      .describe("Highest temperature the sheet allows"),
-    minimum: volumeOption.optional().describe("Minimum of concentrate or stock for one roll, like 100 ml"),
+      .describe("Minimum of concentrate or stock for one roll, like 100 ml"),
     tabular: yesNo.optional().describe("yes: tabular-grain film, fixed for three clearing times"),
     reuse: reuseOption.optional().describe("Films in a litre/what they add/most films, like 1/10%/10"),
     replace: yesNo.default("no").describe("yes: take the place of the time at the same temperature and EI"),
@@ -64,8 +62,6 @@ export const sheetAdd = defineCommand({
   visibility: "private",
   complete,
   handle(input, context) {
-    if (input.time < 15 || input.time > 10_800) throw new UserError("ERR_TIME_RANGE", words.timeRange());
-    if (input.temp < 50 || input.temp > 450) throw new UserError("ERR_TEMP_RANGE", words.tempRange());
     const before = matchSheets(sheetsOf(context), input)[0];
     const edited = addRow(before, {
       film: foldSpaces(input.film),

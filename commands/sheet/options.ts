@@ -1,8 +1,9 @@
 import { z } from "zod";
 import type { Completer, Context } from "../define.ts";
 import { inEach } from "../speech/language.ts";
+import { textIn } from "../speech/shaped.ts";
 import { dilutionOption } from "../speech/quantity.ts";
-import { makeDilution, type Sheet } from "../../store/shapes/sheet.ts";
+import { makeDilution, sheetSchema, type Sheet } from "../../store/shapes/sheet.ts";
 import { matchSheets, offerNames } from "./find.ts";
 import { parseReuse } from "./reuse-text.ts";
 import { de } from "./words/options.de.ts";
@@ -12,8 +13,8 @@ import { en } from "./words/options.en.ts";
 
 const words = inEach({ en, de });
 
-export const filmOption = z.string().trim().min(1).max(60);
-export const developerOption = z.string().trim().min(1).max(60);
+export const filmOption = textIn(sheetSchema.shape.film);
+export const developerOption = textIn(sheetSchema.shape.developer);
 export const sheetDilutionOption = dilutionOption;
 
 /** A maker's rule for reuse, written like 1/10%/10. */

@@ -17,9 +17,6 @@ import { en } from "./words/reply.en.ts";
 
 const words = inEach({ en, de });
 
-export const timeRange = (): string => words().timeRange;
-export const tempRange = (): string => words().tempRange;
-
 export function editFault(fault: EditFault): string {
   if (fault.code === "ERR_NO_SPEED") return words().noSpeed;
   if (fault.code === "ERR_SHEET_FULL") return words().full;

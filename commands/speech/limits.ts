@@ -1,4 +1,3 @@
-import { z } from "zod";
 import type { Limits } from "../../store/shapes/limits.ts";
 import { inEach } from "./language.ts";
 import { formatBothScales, formatMl, formatSeconds } from "./wording.ts";
@@ -9,19 +8,7 @@ import { en } from "./words/limits.en.ts";
 
 const words = inEach({ en, de });
 
-const FORMATS = { tenthsC: formatBothScales, seconds: formatSeconds, ml: formatMl } as const;
-
-/** The option, with its value held to `limits` (both ends belong to them). */
-export function within<T extends z.ZodType<number>>(option: T, limits: Limits, unit: keyof typeof FORMATS) {
-  return option.superRefine((value, context) => {
-    if (value >= limits.least && value <= limits.most) return;
-    context.addIssue({
-      code: "custom",
-      message: outsideWords(value, limits, FORMATS[unit]),
-      params: { code: "ERR_OUTSIDE" },
-    });
-  });
-}
+export const FORMATS = { tenthsC: formatBothScales, seconds: formatSeconds, ml: formatMl } as const;
 
 export function outsideWords(
   value: number,
@@ -30,3 +17,6 @@ export function outsideWords(
 ): string {
   return words().outside(format(value), format(least), format(most));
 }
+
+/** A bare number is ml, and some think in ounces: what they would write. */
+export const ouncesWords = (written: string): string => words().ounces(written);

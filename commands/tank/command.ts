@@ -2,15 +2,17 @@ import { z } from "zod";
 import { whoMay } from "../who.ts";
 import { defineCommand, UserError, type Completer, type Context } from "../define.ts";
 import { titleOf } from "../sheet/step-words.ts";
-import { durationOption, volumeOption } from "../speech/quantity.ts";
+import { textIn, wholeIn } from "../speech/shaped.ts";
+import { durationIn, volumeIn } from "../speech/quantity.ts";
 import { currentStep, type Run } from "../../store/shapes/run.ts";
 import { makeNumber } from "../speech/wording.ts";
 import { parseNumbers } from "./numbers.ts";
 import { unknownTank } from "./tank-words.ts";
 import * as words from "./reply.ts";
-import { TANK_FORMATS, type Tank } from "../../store/shapes/tank.ts";
+import { TANK_FORMATS, tankSchema, type Tank } from "../../store/shapes/tank.ts";
 
-const tankOption = z.coerce.number().int().min(1).max(999);
+const { shape } = tankSchema;
+const tankOption = wholeIn(shape.number);
 
 const completeTank: Completer = (typed, context) =>
   context.stores.tanks
@@ -35,10 +37,12 @@ export const tankAdd = defineCommand({
   summary: "Add tanks, or set anew what is known of them",
   options: z.object({
     numbers: z.string().min(1).max(100).describe("Which numbers, like 1-12 or 1, 2, 5"),
-    reels: z.coerce.number().int().min(1).max(20).default(1).describe("How many reels each one takes"),
-    volume: volumeOption.describe("What covers all its reels: 300 ml, 10 oz (read it on the tank)"),
+    reels: wholeIn(shape.reels).default(1).describe("How many reels each one takes"),
+    volume: volumeIn(shape.volumeMl).describe(
+      "What covers all its reels: 300 ml, 10 oz (read it on the tank)",
+    ),
     format: z.enum(TANK_FORMATS).default("any").describe("Film it takes"),
-    cooling: durationOption
+    cooling: durationIn(shape.timeConstantSeconds)
       .optional()
       .describe("How long it needs for 63 % of the way to the room, if you measured it: 45 min"),
   }),
@@ -83,7 +87,7 @@ export const tankReport = defineCommand({
   summary: "Say what is wrong with a tank (it leaks, a reel jams)",
   options: z.object({
     tank: tankOption.describe("Tank number"),
-    fault: z.string().trim().min(1).max(200).describe("What is wrong, in a few words"),
+    fault: textIn(shape.condition).describe("What is wrong, in a few words"),
   }),
   who: whoMay("tank report"),
   visibility: "class",

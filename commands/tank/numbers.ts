@@ -1,8 +1,10 @@
+import { tankSchema } from "../../store/shapes/tank.ts";
 import { fail, ok, type Result } from "../result.ts";
+import { limitsOf } from "../speech/shaped.ts";
 
 /* Tank numbers as people write them: `3`, `1-12`, `1, 2, 5-7`, `T4`, `1 bis 3 und 5`. */
 
-export const MOST_TANK_NUMBER = 999;
+export const MOST_TANK_NUMBER = limitsOf(tankSchema.shape.number).most;
 /** More than a darkroom holds; so that a slip of the finger doesn't make a thousand. */
 export const MOST_TANKS_AT_ONCE = 60;
 

@@ -6,12 +6,31 @@ import { z } from "zod";
 export const DESTINATIONS = ["silver", "drain", "waste", "supplier"] as const;
 export type Destination = (typeof DESTINATIONS)[number];
 
-const amount = z.int().min(0).max(200_000);
+/** Of bath in ml, of film in sq in. */
+const amountSchema = z.int().min(0).max(200_000);
+const changeSchema = z.int().min(-200_000).max(200_000);
+const noteSchema = z.string().max(300);
+const reasonSchema = z.string().min(1).max(300);
+/** By paper, tenths of a pH. */
+const phSchema = z.int().min(0).max(140);
+
+/** By test strip, mg a litre. */
+const silverSchema = z.int().min(0).max(20_000);
+
+/** What options are made of. */
+export const LINE_PARTS = {
+  amount: amountSchema,
+  change: changeSchema,
+  note: noteSchema,
+  reason: reasonSchema,
+  phTenths: phSchema,
+  silverMgPerLitre: silverSchema,
+} as const;
 
 export const lineBodySchema = z.discriminatedUnion("kind", [
   z.object({
     kind: z.literal("mixed"),
-    volumeMl: amount,
+    volumeMl: amountSchema,
     /** How long a scrap of film took to clear in the fresh bath; null: not tested. */
     clearingSeconds: z.int().positive().nullable(),
   }),
@@ -21,50 +40,49 @@ export const lineBodySchema = z.discriminatedUnion("kind", [
     runNumber: z.int().nullable(),
     step: z.int().nullable(),
     /** Taken out for good; 0 where the bath is poured back. */
-    ml: amount,
+    ml: amountSchema,
     /** Film passed, sq in. */
-    areaSqIn: amount,
+    areaSqIn: amountSchema,
     isTabular: z.boolean(),
-    films: amount,
+    films: amountSchema,
     /** The `allowed` line that let a worn-out bath be used; null: it was fit for use. */
     allowedBy: z.int().nullable(),
   }),
   z.object({
     kind: z.literal("tested"),
     clearingSeconds: z.int().positive().nullable(),
-    /** By paper, tenths of a pH. */
-    phTenths: z.int().min(0).max(140).nullable(),
-    silverMgPerLitre: amount.nullable(),
-    note: z.string().max(300),
+    phTenths: phSchema.nullable(),
+    silverMgPerLitre: silverSchema.nullable(),
+    note: noteSchema,
   }),
   z.object({
     kind: z.literal("topped"),
-    addedMl: amount,
+    addedMl: amountSchema,
     /** Used bath taken out to make room. */
-    removedMl: amount,
+    removedMl: amountSchema,
     to: z.enum(DESTINATIONS).nullable(),
-    note: z.string().max(300),
+    note: noteSchema,
   }),
   z.object({
     kind: z.literal("discarded"),
-    ml: amount,
+    ml: amountSchema,
     to: z.enum(DESTINATIONS),
     /** All of it: the batch is no more. */
     isAll: z.boolean(),
-    note: z.string().max(300),
+    note: noteSchema,
   }),
   z.object({
     kind: z.literal("corrected"),
     /** The line that counts no more. */
     reverses: z.int().nullable(),
     /** More (or, below 0, less) in the bottle than the lines say. */
-    ml: z.int().min(-200_000).max(200_000),
+    ml: changeSchema,
     /** More (or less) film passed than the lines say. */
-    areaSqIn: z.int().min(-200_000).max(200_000),
-    reason: z.string().min(1).max(300),
+    areaSqIn: changeSchema,
+    reason: reasonSchema,
   }),
   /** Somebody may use the bath for one tank load although it is worn out. */
-  z.object({ kind: z.literal("allowed"), reason: z.string().min(1).max(300) }),
+  z.object({ kind: z.literal("allowed"), reason: reasonSchema }),
 ]);
 export type LineBody = z.output<typeof lineBodySchema>;
 export type LineKind = LineBody["kind"];

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { agitationSchema, basisSchema, sheetSchema } from "./sheet.ts";
+import { agitationSchema, basisSchema, pointSchema, sheetSchema } from "./sheet.ts";
 
 /* What a plan is. How its numbers come about is in the other files of this folder. */
 
@@ -71,16 +71,17 @@ export type Drift = z.output<typeof driftSchema>;
 
 export const planSchema = z.object({
   sheet: sheetSchema,
-  exposureIndex: z.int().positive(),
+  exposureIndex: pointSchema.shape.exposureIndex,
   /** The developer in the tank, tenths of a degree Celsius. */
   tenthsC: z.int(),
-  rolls: z.int().positive(),
+  rolls: z.int().min(1).max(20),
   format: z.enum(["135", "120", "4x5"]),
-  frames: z.int().positive(),
+  /** On each film. */
+  frames: z.int().min(1).max(100),
   /** Number of the tank in the class, where one was named. */
   tank: z.int().positive().nullable(),
   /** Working-strength volume in the tank, ml. */
-  volumeMl: z.int().positive(),
+  volumeMl: z.int().min(1).max(200_000),
   steps: z.array(stepSchema).min(1),
   cautions: z.array(
     z.object({

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { ROOM_TENTHS_C } from "./limits.ts";
 import { DEFAULT_LANGUAGE, LANGUAGES } from "./language.ts";
 import { agitationSchema } from "./sheet.ts";
 
@@ -37,7 +38,7 @@ export const habitsSchema = z.object({
   /** Frames in one strip of the class's sleeves. Five: common practice, no source. */
   stripFrames: z.int().min(2).max(12).default(5),
   /** Room temperature, for drift and tempering. */
-  roomTenthsC: z.int().min(0).max(450).default(200),
+  roomTenthsC: z.int().min(ROOM_TENTHS_C.least).max(ROOM_TENTHS_C.most).default(200),
   /** The class's periods, on its own wall clock. */
   periods: z.array(periodSchema).max(60).default([]),
   /** How many can stand at the sinks with a tank at once: two sinks with six round each, our estimate, no source. */

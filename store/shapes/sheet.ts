@@ -1,11 +1,15 @@
 import { z } from "zod";
+import { BATH_TENTHS_C } from "./limits.ts";
+
+/** Water is liquid from 0 to 100 °C. */
+const liquidTenthsC = z.int().min(0).max(1000);
 
 /**
  * One published or tried time. Dilution stands in the sheet, not here: a sheet is one film in one developer at
  * one dilution.
  */
 export const pointSchema = z.object({
-  tenthsC: z.int().min(50).max(450),
+  tenthsC: z.int().min(BATH_TENTHS_C.least).max(BATH_TENTHS_C.most),
   exposureIndex: z.int().min(1).max(102_400),
   seconds: z.int().min(15).max(10_800),
   source: z.string().min(1).max(200),
@@ -56,10 +60,10 @@ export const sheetSchema = z.object({
   /** The developer's factor per 10 °C where its maker states one. */
   factorPer10C: z.number().min(1).max(6).nullable(),
   /** The range the sheet allows; null: no wider than the house's own limits. */
-  minTenthsC: z.int().nullable(),
-  maxTenthsC: z.int().nullable(),
+  minTenthsC: liquidTenthsC.nullable(),
+  maxTenthsC: liquidTenthsC.nullable(),
   /** Least concentrate or stock for one 80 sq in of film (one 135-36 or 120), ml. */
-  minConcentrateMl: z.int().min(0).nullable(),
+  minConcentrateMl: z.int().min(0).max(200_000).nullable(),
   /** Tabular-grain film fixes for three clearing times, not two. */
   tabularGrain: z.boolean(),
   /** Absent or null: the developer is used once. */

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { TANK_ML } from "./limits.ts";
 
 export const TANK_FORMATS = ["135", "120", "4x5", "any"] as const;
 
@@ -7,7 +8,7 @@ export const tankSchema = z.object({
   number: z.int().min(1).max(999),
   reels: z.int().min(1).max(20),
   /** Working volume that covers all its reels, ml. */
-  volumeMl: z.int().min(50).max(20_000),
+  volumeMl: z.int().min(TANK_ML.least).max(TANK_ML.most),
   format: z.enum(TANK_FORMATS),
   /** What is wrong with it ("leaks"), in the words of whoever reported it; null: nothing known. */
   condition: z.string().max(200).nullable(),

@@ -1,15 +1,15 @@
 import { keepLine } from "../enter.ts";
 import { z } from "zod";
 import { defineCommand, UserError, type Context } from "../../define.ts";
-import { durationOption, volumeOption } from "../../speech/quantity.ts";
-import { within } from "../../speech/limits.ts";
+import { numberIn, wholeIn } from "../../speech/shaped.ts";
+import { durationIn, volumeIn } from "../../speech/quantity.ts";
 import { CLEARING_SECONDS } from "../../../store/shapes/limits.ts";
 import { SQ_IN_PER_ROLL } from "../area.ts";
 import type { Batch } from "../../../store/shapes/batch.ts";
 import * as words from "./reply.ts";
-import { DESTINATIONS, type Destination, type LineBody } from "../../../store/shapes/ledger.ts";
+import { DESTINATIONS, LINE_PARTS, type Destination, type LineBody } from "../../../store/shapes/ledger.ts";
 import { mayGo } from "../ways.ts";
-import { batchOption, completeBatch, findBatch, noteOption, readState } from "../options.ts";
+import { batchOption, completeBatch, findBatch, noteOption, readState, reasonOption } from "../options.ts";
 
 const complete = { batch: completeBatch };
 const toOption = z.enum(DESTINATIONS);
@@ -39,14 +39,11 @@ export const batchTest = defineCommand({
   summary: "Note a test: clearing time of a scrap of film, pH by paper, silver by strip",
   options: z.object({
     batch: batchOption.describe("Which bottle, like B3"),
-    clearing: within(durationOption, CLEARING_SECONDS, "seconds")
+    clearing: durationIn(CLEARING_SECONDS)
       .optional()
       .describe("Until a scrap of undeveloped film is clear, like 0:45"),
-    ph: z.coerce.number().min(0).max(14).optional().describe("pH by paper, like 5.5"),
-    silver: z.coerce
-      .number()
-      .min(0)
-      .max(20)
+    ph: numberIn(LINE_PARTS.phTenths, 10).optional().describe("pH by paper, like 5.5"),
+    silver: numberIn(LINE_PARTS.silverMgPerLitre, 1000)
       .optional()
       .describe("Silver by test strip, grams per litre, like 3.5"),
     note: noteOption.describe("What else you saw: yellow, cloudy, smell"),
@@ -80,8 +77,8 @@ export const batchTopup = defineCommand({
   summary: "Note fresh bath added to a bottle, and used bath taken out for it",
   options: z.object({
     batch: batchOption.describe("Which bottle, like B3"),
-    add: volumeOption.describe("Fresh bath added, at the bottle's own strength, like 300 ml"),
-    remove: volumeOption.optional().describe("Used bath taken out first, like 300 ml"),
+    add: volumeIn(LINE_PARTS.amount).describe("Fresh bath added, at the bottle's own strength, like 300 ml"),
+    remove: volumeIn(LINE_PARTS.amount).optional().describe("Used bath taken out first, like 300 ml"),
     to: toOption
       .optional()
       .describe("Where that went: silver (fixer only), drain where allowed, waste container, supplier"),
@@ -118,7 +115,7 @@ export const batchDiscard = defineCommand({
   options: z.object({
     batch: batchOption.describe("Which bottle, like B3"),
     to: toOption.describe("silver (fixer only), drain (where local rules allow), waste container, supplier"),
-    ml: volumeOption.optional().describe("How much, if not all of it"),
+    ml: volumeIn(LINE_PARTS.amount).optional().describe("How much, if not all of it"),
     note: noteOption.describe("Why, or a note"),
   }),
   who: "aide",
@@ -147,13 +144,9 @@ export const batchCorrect = defineCommand({
   summary: "Put the ledger right by a new line: take a line back, or add or take off ml or rolls",
   options: z.object({
     batch: batchOption.describe("Which bottle, like B3"),
-    reason: z.string().trim().min(3).max(300).describe("Why; it stays in the ledger"),
+    reason: reasonOption.describe("Why; it stays in the ledger"),
     line: z.coerce.number().int().min(1).optional().describe("Number of the line that was wrong"),
-    ml: z.coerce
-      .number()
-      .int()
-      .min(-200_000)
-      .max(200_000)
+    ml: wholeIn(LINE_PARTS.change)
       .optional()
       .describe("ml more in the bottle than the ledger says; below 0: less"),
     rolls: z.coerce
@@ -188,7 +181,7 @@ export const batchCorrect = defineCommand({
       kind: "corrected",
       reverses: wrong?.id ?? null,
       ml,
-      areaSqIn: rolls * SQ_IN_PER_ROLL,
+      areaSqIn: Math.round(rolls * SQ_IN_PER_ROLL),
       reason,
     });
     return words.correctedReply(batch, before, readState(context, batch));
@@ -200,7 +193,7 @@ export const batchAllow = defineCommand({
   summary: "Let one person use a worn-out bath for one tank, on your name; the ledger keeps it",
   options: z.object({
     batch: batchOption.describe("Which bottle, like B3"),
-    reason: z.string().trim().min(3).max(300).describe("Why; it stays in the ledger"),
+    reason: reasonOption.describe("Why; it stays in the ledger"),
     person: z.string().trim().min(1).max(60).optional().describe("Who may; you if left out"),
   }),
   who: "aide",

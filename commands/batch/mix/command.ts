@@ -1,11 +1,17 @@
 import { keepLine } from "../enter.ts";
 import { z } from "zod";
 import { defineCommand, UserError, type Completer, type Context } from "../../define.ts";
-import { dilutionOption, durationOption, volumeOption } from "../../speech/quantity.ts";
-import { within } from "../../speech/limits.ts";
+import { textIn } from "../../speech/shaped.ts";
+import { dilutionOption, durationIn, volumeIn } from "../../speech/quantity.ts";
 import { CLEARING_SECONDS } from "../../../store/shapes/limits.ts";
 import type { Dilution } from "../../../store/shapes/sheet.ts";
-import { BATCH_KINDS, USAGES, type BatchKind, type NewBatch } from "../../../store/shapes/batch.ts";
+import {
+  BATCH_KINDS,
+  batchSchema,
+  USAGES,
+  type BatchKind,
+  type NewBatch,
+} from "../../../store/shapes/batch.ts";
 import { capacityOption, shelfLifeOption } from "../figures.ts";
 import * as words from "./reply.ts";
 import { readDayOption, readState } from "../options.ts";
@@ -23,18 +29,20 @@ const completeProduct: Completer = (typed, { stores, class: { id } }) => {
     .map((product) => ({ label: product, value: product }));
 };
 
+const { shape } = batchSchema;
+
 export const batchMix = defineCommand({
   name: "batch mix",
   summary: "Note a freshly mixed bottle and get its label; what is left out is taken from the last one",
   options: z.object({
     kind: z.enum(BATCH_KINDS).describe("What it is for"),
-    product: z.string().trim().min(1).max(60).describe("Name on the pack"),
-    volume: volumeOption.describe("How much is mixed, like 2 l"),
+    product: textIn(shape.product).describe("Name on the pack"),
+    volume: volumeIn(shape.volumeMl).describe("How much is mixed, like 2 l"),
     dilution: dilutionOption.optional().describe("Concentrate + water, like 1+4, or stock"),
-    clearing: within(durationOption, CLEARING_SECONDS, "seconds")
+    clearing: durationIn(CLEARING_SECONDS)
       .optional()
       .describe("Fixer: how long a scrap of film takes to clear, like 45 s"),
-    bottle: volumeOption.optional().describe("What its bottle holds, if more than is in it"),
+    bottle: volumeIn(shape.bottleMl).optional().describe("What its bottle holds, if more than is in it"),
     capacity: capacityOption.optional().describe("Film it takes, like 20 films/l or 1600 sq in/l"),
     tabular: capacityOption.optional().describe("The same for tabular-grain film, if lower: 10 films/l"),
     silver: z.coerce
@@ -46,7 +54,7 @@ export const batchMix = defineCommand({
     full: shelfLifeOption.optional().describe("Shelf life in a full bottle, like 6 months"),
     part: shelfLifeOption.optional().describe("Shelf life in a part-full bottle, like 1 month"),
     use: z.enum(USAGES).optional().describe("once: portioned and thrown away; again: poured back"),
-    source: z.string().trim().min(1).max(300).optional().describe("Where these figures are from"),
+    source: textIn(shape.source).optional().describe("Where these figures are from"),
     by: z.string().trim().min(1).max(60).optional().describe("Who mixed it; you if left out"),
     mixed: z.string().max(20).optional().describe("When, if not now: yesterday, 2026-05-31"),
   }),

@@ -1,8 +1,9 @@
 import { z } from "zod";
 import { defineCommand, UserError } from "../../define.ts";
-import { dilutionOption, volumeOption } from "../../speech/quantity.ts";
-import { BATCH_KINDS } from "../../../store/shapes/batch.ts";
-import { FORMS, type Pack } from "../../../store/shapes/shelf.ts";
+import { textIn } from "../../speech/shaped.ts";
+import { dilutionOption, volumeIn, volumeOption } from "../../speech/quantity.ts";
+import { BATCH_KINDS, batchSchema } from "../../../store/shapes/batch.ts";
+import { FORMS, packSchema, type Pack } from "../../../store/shapes/shelf.ts";
 import * as words from "./reply.ts";
 
 export const batchShelf = defineCommand({
@@ -19,11 +20,11 @@ export const batchRestock = defineCommand({
   was: ["batch stock"],
   summary: "Note packs that came to the shelf, or put right how much is left",
   options: z.object({
-    product: z.string().trim().min(1).max(60).describe("Name on the pack"),
+    product: textIn(batchSchema.shape.product).describe("Name on the pack"),
     packs: z.coerce.number().int().min(-99).max(999).optional().describe("How many came (below 0: went)"),
     left: volumeOption.optional().describe("What is left in all, to put the shelf right, like 750 ml"),
     kind: z.enum(BATCH_KINDS).optional().describe("What it is for; needed the first time"),
-    size: volumeOption
+    size: volumeIn(packSchema.shape.packMl)
       .optional()
       .describe("A bottle of concentrate, or what a pack of powder makes; needed the first time"),
     form: z.enum(FORMS).optional().describe("liquid concentrate, or powder, which is mixed by whole packs"),

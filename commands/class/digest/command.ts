@@ -1,15 +1,16 @@
 import { z } from "zod";
 import { defineCommand, UserError } from "../../define.ts";
+import { limitsOf } from "../../speech/shaped.ts";
 import { durationOption } from "../../speech/quantity.ts";
 import type { Result } from "../../result.ts";
 import { nextSitting } from "../bell.ts";
 import * as words from "./reply.ts";
-import type { Habits, PeriodFault } from "../../../store/shapes/school.ts";
+import { habitsSchema, type Habits, type PeriodFault } from "../../../store/shapes/school.ts";
 import { clockFaultWords } from "../period-words.ts";
 import { parseClock, parseDays } from "../periods.ts";
 import { whoMay } from "../../who.ts";
 
-const MOST_LEAD_MINUTES = 720;
+const MOST_LEAD_MINUTES = limitsOf(habitsSchema.shape.digestLeadMinutes).most;
 
 const options = z.object({
   before: durationOption

@@ -2,13 +2,14 @@ import { eventName } from "./file-words.ts";
 import { z } from "zod";
 import { type Context, defineCommand, type Reply, UserError } from "../../define.ts";
 import type { Result } from "../../result.ts";
+import { textIn } from "../../speech/shaped.ts";
 import { nextSitting, sittingNow } from "../bell.ts";
 import { sayCalendarFaults, sayCalendarNotes } from "./file-words.ts";
 import * as words from "./reply.ts";
 import { findClashes, LONGEST_CALENDAR, readCalendar } from "./calendar.ts";
-import type { Period, PeriodFault } from "../../../store/shapes/school.ts";
+import { periodSchema, type Period, type PeriodFault } from "../../../store/shapes/school.ts";
 import { periodFaultWords } from "../period-words.ts";
-import { addPeriods, parseClock, parseDays } from "../periods.ts";
+import { addPeriods, MOST_PERIODS, parseClock, parseDays } from "../periods.ts";
 import { answer } from "../setup.ts";
 import { whoMay } from "../../who.ts";
 
@@ -20,7 +21,7 @@ export const classPeriods = defineCommand({
     days: z.string().trim().min(1).max(80).optional().describe("Which days, like mon, wed or mon-fri"),
     from: z.string().trim().min(1).max(12).optional().describe("Start, like 18:00 or 6 pm"),
     to: z.string().trim().min(1).max(12).optional().describe("The bell, like 20:30"),
-    name: z.string().trim().max(60).default("").describe("What it is called, like Evening class"),
+    name: textIn(periodSchema.shape.name, 0).default("").describe("What it is called, like Evening class"),
     file: z
       .string()
       .min(1)
@@ -31,7 +32,13 @@ export const classPeriods = defineCommand({
       .enum(["yes", "no"])
       .default("no")
       .describe("yes: the file's periods take the place of all there are"),
-    remove: z.coerce.number().int().min(1).max(60).optional().describe("Takes off the period of this number"),
+    remove: z.coerce
+      .number()
+      .int()
+      .min(1)
+      .max(MOST_PERIODS)
+      .optional()
+      .describe("Takes off the period of this number"),
   }),
   who: whoMay("class periods"),
   visibility: "private",

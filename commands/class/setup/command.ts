@@ -4,16 +4,15 @@ import { type Context, defineCommand, UserError } from "../../define.ts";
 import { ROLES } from "../../../store/shapes/person.ts";
 import { LANGUAGES } from "../../../store/shapes/language.ts";
 import { parseAgitation } from "../../speech/measure.ts";
-import { durationOption, temperatureOption, wordMeasureFault } from "../../speech/quantity.ts";
-import { within } from "../../speech/limits.ts";
-import { ROOM_TENTHS_C } from "../../../store/shapes/limits.ts";
-import type { Habits } from "../../../store/shapes/school.ts";
+import { textIn, wholeIn } from "../../speech/shaped.ts";
+import { durationIn, temperatureIn, wordMeasureFault } from "../../speech/quantity.ts";
+import { habitsSchema, type Habits } from "../../../store/shapes/school.ts";
 import { answer, type SetupFacts, type SetupKey } from "../setup.ts";
 import * as words from "./reply.ts";
 import { whoMay } from "../../who.ts";
 import { findZone, suggestZones } from "./zones.ts";
 
-const whole = (least: number, most: number) => z.coerce.number().int().min(least).max(most);
+const { shape } = habitsSchema;
 const yesNo = z.enum(["yes", "no"]);
 
 const options = z.object({
@@ -24,14 +23,14 @@ const options = z.object({
     .describe("Language of the class's channel, board and digests: en, de"),
   zone: z.string().trim().min(1).max(60).optional().describe("Its time zone, like Europe/Lisbon"),
   channel: z.enum(["here"]).optional().describe("here: this channel speaks to the whole class"),
-  sinks: whole(1, 60).optional().describe("How many can work at the sinks at once"),
-  washplaces: whole(1, 60).optional().describe("How many tanks can wash at once"),
-  dryslots: whole(1, 300).optional().describe("How many films can hang to dry at once"),
-  fixmin: durationOption.optional().describe("The minimum time in the fixer: 5 min"),
-  washmin: durationOption.optional().describe("The minimum time in running water: 20 min"),
-  washmethod: z.enum(["running", "fill-dump"]).optional().describe("running water, or fill and empty"),
+  sinks: wholeIn(shape.sinks).optional().describe("How many can work at the sinks at once"),
+  washplaces: wholeIn(shape.washPlaces).optional().describe("How many tanks can wash at once"),
+  dryslots: wholeIn(shape.drySlots).optional().describe("How many films can hang to dry at once"),
+  fixmin: durationIn(shape.fixMinSeconds).optional().describe("The minimum time in the fixer: 5 min"),
+  washmin: durationIn(shape.washMinSeconds).optional().describe("The minimum time in running water: 20 min"),
+  washmethod: shape.washMethod.unwrap().optional().describe("running water, or fill and empty"),
   washaid: yesNo.optional().describe("yes: a wash aid is used"),
-  stop: z.enum(["water", "acid"]).optional().describe("water: two rinses; acid: a stop bath"),
+  stop: shape.stop.unwrap().optional().describe("water: two rinses; acid: a stop bath"),
   agitation: z
     .string()
     .trim()
@@ -39,29 +38,17 @@ const options = z.object({
     .max(60)
     .optional()
     .describe("first/each/every, in seconds, like 30/5/60; or sheet: as each sheet has it"),
-  dry: durationOption.optional().describe("How long films hang to dry: 25 min"),
-  room: within(temperatureOption, ROOM_TENTHS_C, "tenthsC")
-    .optional()
-    .describe("The room's usual temperature: 19C"),
-  sleeves: whole(2, 12).optional().describe("Frames in one strip of your sleeves"),
-  pourout: whole(0, 60)
+  dry: durationIn(shape.drySeconds).optional().describe("How long films hang to dry: 25 min"),
+  room: temperatureIn(shape.roomTenthsC).optional().describe("The room's usual temperature: 19C"),
+  sleeves: wholeIn(shape.stripFrames).optional().describe("Frames in one strip of your sleeves"),
+  pourout: wholeIn(shape.pourOutSeconds)
     .optional()
     .describe("Seconds before the end of developing at which pouring out begins"),
-  warn: whole(0, 120).optional().describe("Seconds before pour-out at which the next bath is called for"),
-  aiderole: z
-    .string()
-    .trim()
-    .min(1)
-    .max(100)
+  warn: wholeIn(shape.warnSeconds)
     .optional()
-    .describe("The chat's role that makes an aide; or none"),
-  teacherrole: z
-    .string()
-    .trim()
-    .min(1)
-    .max(100)
-    .optional()
-    .describe("The chat's role that makes a teacher; or none"),
+    .describe("Seconds before pour-out at which the next bath is called for"),
+  aiderole: textIn(shape.aideRole).optional().describe("The chat's role that makes an aide; or none"),
+  teacherrole: textIn(shape.teacherRole).optional().describe("The chat's role that makes a teacher; or none"),
 });
 type Input = z.output<typeof options>;
 
@@ -108,13 +95,13 @@ function changesOf(input: Input): Partial<Habits> {
     sinks: input.sinks,
     washPlaces: input.washplaces,
     drySlots: input.dryslots,
-    fixMinSeconds: between(input.fixmin, 60, 1800, "fixmin"),
-    washMinSeconds: between(input.washmin, 60, 3600, "washmin"),
+    fixMinSeconds: input.fixmin,
+    washMinSeconds: input.washmin,
     washMethod: input.washmethod,
     washAid: input.washaid === undefined ? undefined : input.washaid === "yes",
     stop: input.stop,
     agitation: readAgitation(input.agitation),
-    drySeconds: between(input.dry, 60, 86_400, "dry"),
+    drySeconds: input.dry,
     roomTenthsC: input.room,
     stripFrames: input.sleeves,
     pourOutSeconds: input.pourout,
@@ -123,17 +110,6 @@ function changesOf(input: Input): Partial<Habits> {
     teacherRole: readRole(input.teacherrole),
   };
   return Object.fromEntries(Object.entries(changes).filter(([, value]) => value !== undefined));
-}
-
-function between(
-  seconds: number | undefined,
-  least: number,
-  most: number,
-  option: string,
-): number | undefined {
-  if (seconds !== undefined && (seconds < least || seconds > most))
-    throw new UserError("ERR_HABIT_RANGE", words.habitRange(option, least, most));
-  return seconds;
 }
 
 function readAgitation(typed: string | undefined): Habits["agitation"] | undefined {

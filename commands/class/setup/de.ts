@@ -101,7 +101,6 @@ export const de: SetupWords = {
   noChannels: "Der Raum hat keine Kanäle: Was dem Kurs gesagt wird, sehen alle darin.",
   rolesByPassphrase:
     "Im Raum gehen die Rollen nach dem Kennwort: Hilfskräfte und Lehrkräfte treten mit dem ein, das beim ersten Start gezeigt wurde. Oder gib jemandem eine Rolle: `/class role person:… role:aide`.",
-  habitRange: (option, least, most) => `${option} geht von ${least} bis ${most}.`,
 
   roleWords: { student: "Schüler:in", aide: "Hilfskraft", teacher: "Lehrkraft" },
   role: (name, role) =>

@@ -106,7 +106,6 @@ export const en = {
   noChannels: "The room has no channels: what is said to the class is seen by everyone in it.",
   rolesByPassphrase:
     "In the room, roles go by passphrase: an aide or a teacher joins with the one shown at the first start. Or give a person a role: `/class role person:… role:aide`.",
-  habitRange: (option: string, least: string, most: string) => `${option} goes from ${least} to ${most}.`,
 
   roleWords: { student: "student", aide: "aide", teacher: "teacher" } satisfies Record<Role, string>,
   role: (name: string, role: Role) =>

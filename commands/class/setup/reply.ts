@@ -152,8 +152,6 @@ export const unknownZone = (typed: string, near: readonly string[]): string =>
 export const noChannel = (): string => words().noChannel;
 export const noChannels = (): string => words().noChannels;
 export const rolesByPassphrase = (): string => words().rolesByPassphrase;
-export const habitRange = (option: string, least: number, most: number): string =>
-  words().habitRange(option, saySeconds(least), saySeconds(most));
 
 /** How a member is listed: `Mina (student)`. */
 export const memberLabel = (name: string, role: Role): string => `${name} (${words().roleWords[role]})`;

@@ -13,6 +13,7 @@ import {
   sheetsOf,
 } from "../../sheet/options.ts";
 import { pickSheet } from "../../sheet/pick.ts";
+import { planSchema } from "../../../store/shapes/plan.ts";
 import { planClass, type ClassDay } from "./needs.ts";
 import * as words from "./reply.ts";
 
@@ -29,7 +30,7 @@ export const mixClass = defineCommand({
     developer: developerOption.optional().describe("The developer; needed if the film has several sheets"),
     dilution: sheetDilutionOption.optional().describe("Concentrate + water, like 1+9, or stock"),
     date: z.string().max(20).optional().describe("The day: today, tomorrow, 2026-05-31"),
-    format: z.enum(["135", "120", "4x5"]).default("135").describe("The film's format"),
+    format: planSchema.shape.format.default("135").describe("The film's format"),
   }),
   who: "student",
   visibility: "private",

@@ -5,8 +5,6 @@ const times = (count: number): string => `${count} ${count === 1 ? "Zeit" : "Zei
 const sheets = (count: number): string => `${count} ${count === 1 ? "Datenblatt" : "Datenblätter"}`;
 
 export const de: ReplyWords = {
-  timeRange: "Eine Zeit auf einem Datenblatt liegt zwischen 0:15 und 3:00:00. Prüf die Zeit.",
-  tempRange: "Eine Temperatur auf einem Datenblatt liegt zwischen 5 °C und 45 °C. Prüf die Temperatur.",
   noSpeed: "Das Datenblatt ist neu: Gib die Empfindlichkeit des Films dazu, wie `speed:400`.",
   full: "Dieses Datenblatt hat schon 200 Zeiten, mehr passen nicht darauf.",
   nothingChanged: (faults) => `${faults}\nEs wurde nichts geändert.`,

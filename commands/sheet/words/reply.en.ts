@@ -8,8 +8,6 @@ import {
 } from "../../speech/wording.ts";
 
 export const en = {
-  timeRange: "A sheet's time lies between 0:15 and 3:00:00. Check the time.",
-  tempRange: "A sheet's temperature lies between 5 °C (41 °F) and 45 °C (113 °F). Check the temperature.",
   noSpeed: "The sheet is new: add the film's own speed, like `speed:400`.",
   full: "This sheet holds 200 times already: that is the most.",
   nothingChanged: (faults: string) => `${faults}\nNothing was changed.`,

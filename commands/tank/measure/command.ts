@@ -2,22 +2,21 @@ import { z } from "zod";
 import { whoMay } from "../../who.ts";
 import { defineCommand, UserError } from "../../define.ts";
 import { calibrateTimeConstant } from "./calibrate.ts";
-import { durationOption, temperatureOption } from "../../speech/quantity.ts";
+import { durationOption, temperatureIn } from "../../speech/quantity.ts";
+import { limitsOf, wholeIn } from "../../speech/shaped.ts";
+import { BATH_TENTHS_C, ROOM_TENTHS_C } from "../../../store/shapes/limits.ts";
+import { tankSchema } from "../../../store/shapes/tank.ts";
 import { unknownTank } from "../tank-words.ts";
 import * as words from "./reply.ts";
-import { within } from "../../speech/limits.ts";
-import { BATH_TENTHS_C, ROOM_TENTHS_C } from "../../../store/shapes/limits.ts";
 
 export const tankMeasure = defineCommand({
   name: "tank measure",
   summary: "How fast a tank follows the room, from two readings in water left alone",
   options: z.object({
-    tank: z.coerce.number().int().min(1).max(999).describe("Tank number"),
-    first: within(temperatureOption, BATH_TENTHS_C, "tenthsC").describe(
-      "First reading, at least 1.5 °C off the room: 24",
-    ),
-    second: within(temperatureOption, BATH_TENTHS_C, "tenthsC").describe("Second reading: 22.5"),
-    room: within(temperatureOption, ROOM_TENTHS_C, "tenthsC").describe("The room: 18"),
+    tank: wholeIn(tankSchema.shape.number).describe("Tank number"),
+    first: temperatureIn(BATH_TENTHS_C).describe("First reading, at least 1.5 °C off the room: 24"),
+    second: temperatureIn(BATH_TENTHS_C).describe("Second reading: 22.5"),
+    room: temperatureIn(ROOM_TENTHS_C).describe("The room: 18"),
     apart: durationOption.describe("Time between the two readings: 20 min"),
   }),
   who: whoMay("tank measure"),
@@ -31,7 +30,8 @@ export const tankMeasure = defineCommand({
     }
     const seconds = calibrateTimeConstant(first, second, room, apart);
     if (typeof seconds === "string") throw new UserError(seconds, words.calibrationFault(seconds));
-    if (seconds < 60 || seconds > 36_000) throw new UserError("ERR_CALIBRATION_ODD", words.calibrationOdd(seconds));
+    const { least, most } = limitsOf(tankSchema.shape.timeConstantSeconds);
+    if (seconds < least || seconds > most) throw new UserError("ERR_CALIBRATION_ODD", words.calibrationOdd(seconds));
     const measured = { ...tank, timeConstantSeconds: seconds };
     tanks.save(context.class.id, measured);
     return words.measuredReply(measured, seconds);
