@@ -10,7 +10,7 @@ import { createDrawnClass } from "../support/drawn-class.ts";
  */
 
 const WANTED = Number(process.env["DRAWN_CALLS"] ?? 20_000);
-const AT_MOST_IN_ONE = 80;
+const AT_MOST_IN_ONE = 160;
 
 const drawn = createDrawnClass(commands);
 

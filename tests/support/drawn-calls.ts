@@ -149,8 +149,8 @@ const TEXTS: Readonly<Record<string, fc.Arbitrary<string>>> = {
   batch: label("B", 1, 4),
   devbatch: label("B", 1, 1),
   fixbatch: label("B", 2, 2),
-  plan: label("P", 7, 10),
-  run: label("R", 7, 10),
+  plan: weighed([2, label("P", 7, 8)], [1, label("P", 9, 12)]),
+  run: weighed([2, label("R", 7, 8)], [1, label("R", 9, 12)]),
   roll: label("L", 1, 7),
   person: people,
   by: weighed([1, people], [1, clock]),
@@ -231,12 +231,13 @@ function drawText(name: string, option: z.ZodType, longest: number | undefined):
     longest === undefined
       ? anyText
       : fc.constantFrom("x", "ß", "𝒳").map((sign) => sign.repeat(longest / sign.length));
-  const examples = examplesOf(option);
+  const given = examplesOf(option);
+  const examples = given.length > 0 ? given : reads.map(({ sample }) => sample);
   const own = TEXTS[name];
   if (own || !isQuantity)
     return weighed<unknown>([30, own ?? fc.lorem({ maxCount: 6 })], [2, anyText], [1, edge]);
   return weighed<unknown>(
-    [examples.length > 0 ? 16 : 0, fc.constantFrom(...examples, "")],
+    [20, fc.constantFrom(...examples)],
     [8, fc.oneof(...reads.map(({ drawn }) => drawn))],
     [1, anyText],
   );
