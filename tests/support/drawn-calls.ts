@@ -2,7 +2,10 @@ import fc from "fast-check";
 import { z } from "zod";
 import type { Command } from "../../commands/define.ts";
 import type { Role } from "../../store/shapes/person.ts";
+import { DEMO_SHEETS } from "../../bot/demo/demo.ts";
 import { commands } from "../../commands/index.ts";
+import { writeCsv } from "../../commands/sheet/csv.ts";
+import { writeJson } from "../../commands/sheet/json.ts";
 
 /* Calls drawn from the options' own schemas: mostly what somebody might type, sometimes anything at all. */
 
@@ -141,7 +144,8 @@ const TEXTS: Readonly<Record<string, fc.Arbitrary<string>>> = {
   also: films,
   developer: weighed([6, fc.constant("House MQ")], [1, fc.constantFrom("Pier Fine", "Brine")]),
   dilution: weighed(
-    [6, fc.constantFrom("1+1", "stock", "1+4")],
+    [12, fc.constant("1+1")],
+    [3, fc.constantFrom("stock", "1+4")],
     [2, QUANTITIES.find(({ sample }) => sample === "1+9")?.drawn ?? fc.constant("")],
   ),
   product: fc.constantFrom("House MQ", "Pier Fix", "Brine", "Gull Rinse"),
@@ -178,7 +182,8 @@ const TEXTS: Readonly<Record<string, fc.Arbitrary<string>>> = {
   agitation: QUANTITIES.find(({ sample }) => sample === "30/5/60")?.drawn ?? fc.constant(""),
   name: fc.constantFrom("Harbour workshop, evening class (invented demo)", "Thursday class", "Mina"),
   file: fc.constantFrom(
-    "film,developer,dilution,temp_c,time,ei\nKelp 50,Brine,1+9,20,9:00,50",
+    writeCsv(DEMO_SHEETS),
+    writeJson(DEMO_SHEETS),
     "BEGIN:VCALENDAR\nVERSION:2.0\nBEGIN:VEVENT\nDTSTART:20260105T180000\nDTEND:20260105T200000\nRRULE:FREQ=WEEKLY;BYDAY=MO\nSUMMARY:x\nEND:VEVENT\nEND:VCALENDAR",
     '[{"film":"Kelp 50"}]',
   ),
@@ -288,7 +293,6 @@ const LIKELY: Readonly<Record<string, readonly string[]>> = {
   "mix class": ["developer", "dilution"],
   "sheet show": ["developer", "dilution"],
   "sheet add": ["speed"],
-  "run start": ["plan"],
   "run next": ["run", "sure"],
   "run stop": ["run", "sure"],
   "run correct": ["run", "ago"],

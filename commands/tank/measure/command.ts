@@ -31,7 +31,8 @@ export const tankMeasure = defineCommand({
     const seconds = calibrateTimeConstant(first, second, room, apart);
     if (typeof seconds === "string") throw new UserError(seconds, words.calibrationFault(seconds));
     const { least, most } = limitsOf(tankSchema.shape.timeConstantSeconds);
-    if (seconds < least || seconds > most) throw new UserError("ERR_CALIBRATION_ODD", words.calibrationOdd(seconds));
+    if (seconds < least || seconds > most)
+      throw new UserError("ERR_CALIBRATION_ODD", words.calibrationOdd(seconds));
     const measured = { ...tank, timeConstantSeconds: seconds };
     tanks.save(context.class.id, measured);
     return words.measuredReply(measured, seconds);

@@ -44,12 +44,8 @@ describe("/sheet add", () => {
   test("a student may not, and times and temperatures beyond all sense are refused", () => {
     const room = createRoom();
     expect(room.asks("Ann", `${ADD} speed:400`).code).toBe("ERR_ROLE");
-    expect(room.asks("Tess", `${ADD.replace("9:00", "0:05")} speed:400`, "teacher").code).toBe(
-      "ERR_OPTIONS",
-    );
-    expect(room.asks("Tess", `${ADD.replace("20C", "90C")} speed:400`, "teacher").code).toBe(
-      "ERR_OPTIONS",
-    );
+    expect(room.asks("Tess", `${ADD.replace("9:00", "0:05")} speed:400`, "teacher").code).toBe("ERR_OPTIONS");
+    expect(room.asks("Tess", `${ADD.replace("20C", "90C")} speed:400`, "teacher").code).toBe("ERR_OPTIONS");
     expect(room.asks("Tess", `${ADD} speed:400 reuse:often`, "teacher").reply.text).toContain("1/10%/10");
   });
 });
