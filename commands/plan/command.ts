@@ -38,7 +38,6 @@ import { makePlan } from "./process.ts";
 import type { PlanRequest } from "./request.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
 import * as words from "./reply.ts";
-import type { WashMethod } from "./wash.ts";
 
 const { shape } = planSchema;
 const label = z.string().trim().min(1).max(40);
@@ -53,57 +52,57 @@ const completeTank: Completer = (typed, context) =>
     }))
     .filter((each) => each.label.toLowerCase().includes(typed.toLowerCase()));
 
+const options = z.object({
+  film: filmOption.describe("The film's name, as on its sheet"),
+  temp: temperatureOption.describe("Temperature of the developer in the tank, like 20C or 68F"),
+  developer: developerOption
+    .optional()
+    .describe("The developer's name; needed if the film has several sheets"),
+  dilution: sheetDilutionOption.optional().describe("Concentrate + water, like 1+9, or stock"),
+  ei: wholeIn(shape.exposureIndex)
+    .optional()
+    .describe("Exposure index the film was shot at; its own speed if left out"),
+  tank: z.string().trim().min(1).max(8).optional().describe("The tank's number, like T4"),
+  rolls: wholeIn(shape.rolls).default(1).describe("How many films go into the tank"),
+  format: shape.format.optional().describe("The film's format; 135 if left out"),
+  frames: wholeIn(shape.frames).optional().describe("Frames on each film; 36 on 135, 12 on 120"),
+  volume: volumeIn(TANK_ML)
+    .optional()
+    .describe("Developer in the tank, like 300 ml; the tank's own if left out"),
+  agitation: agitationOption.optional().describe("first/each/every, in seconds, like 30/5/60, or continuous"),
+  stop: z.enum(["water", "acid"]).optional().describe("water: two rinses; acid: a stop bath"),
+  wash: z.enum(["running", "fill-dump"]).optional().describe("running water, or fill and empty"),
+  washaid: yesNo.optional().describe("yes: a wash aid is used"),
+  clearing: durationIn(CLEARING_SECONDS)
+    .optional()
+    .describe("The fixer's clearing time as tested, like 45 s"),
+  room: temperatureIn(ROOM_TENTHS_C).optional().describe("Room temperature, to allow for the tank's drift"),
+  fixtemp: temperatureIn(BATH_TENTHS_C).optional().describe("Temperature of the fixer, if it differs"),
+  watertemp: temperatureIn(WATER_TENTHS_C)
+    .optional()
+    .describe("Temperature of rinse and wash water, if it differs"),
+  filmsdone: z.coerce
+    .number()
+    .int()
+    .min(0)
+    .max(200)
+    .default(0)
+    .describe("Films each litre of this developer has done before"),
+  also: z
+    .string()
+    .trim()
+    .min(1)
+    .max(200)
+    .optional()
+    .describe("Other films in the same tank, with commas between"),
+  devbatch: label.optional().describe("Label of the developer bottle, like B3"),
+  fixbatch: label.optional().describe("Label of the fixer bottle, like B4"),
+});
+
 export const plan = defineCommand({
   name: "plan",
   summary: "Work out times, volumes and steps for one tank of film",
-  options: z.object({
-    film: filmOption.describe("The film's name, as on its sheet"),
-    temp: temperatureOption.describe("Temperature of the developer in the tank, like 20C or 68F"),
-    developer: developerOption
-      .optional()
-      .describe("The developer's name; needed if the film has several sheets"),
-    dilution: sheetDilutionOption.optional().describe("Concentrate + water, like 1+9, or stock"),
-    ei: wholeIn(shape.exposureIndex)
-      .optional()
-      .describe("Exposure index the film was shot at; its own speed if left out"),
-    tank: z.string().trim().min(1).max(8).optional().describe("The tank's number, like T4"),
-    rolls: wholeIn(shape.rolls).default(1).describe("How many films go into the tank"),
-    format: shape.format.optional().describe("The film's format; 135 if left out"),
-    frames: wholeIn(shape.frames).optional().describe("Frames on each film; 36 on 135, 12 on 120"),
-    volume: volumeIn(TANK_ML)
-      .optional()
-      .describe("Developer in the tank, like 300 ml; the tank's own if left out"),
-    agitation: agitationOption
-      .optional()
-      .describe("first/each/every, in seconds, like 30/5/60, or continuous"),
-    stop: z.enum(["water", "acid"]).optional().describe("water: two rinses; acid: a stop bath"),
-    wash: z.enum(["running", "fill-dump"]).optional().describe("running water, or fill and empty"),
-    washaid: yesNo.optional().describe("yes: a wash aid is used"),
-    clearing: durationIn(CLEARING_SECONDS)
-      .optional()
-      .describe("The fixer's clearing time as tested, like 45 s"),
-    room: temperatureIn(ROOM_TENTHS_C).optional().describe("Room temperature, to allow for the tank's drift"),
-    fixtemp: temperatureIn(BATH_TENTHS_C).optional().describe("Temperature of the fixer, if it differs"),
-    watertemp: temperatureIn(WATER_TENTHS_C)
-      .optional()
-      .describe("Temperature of rinse and wash water, if it differs"),
-    filmsdone: z.coerce
-      .number()
-      .int()
-      .min(0)
-      .max(200)
-      .default(0)
-      .describe("Films each litre of this developer has done before"),
-    also: z
-      .string()
-      .trim()
-      .min(1)
-      .max(200)
-      .optional()
-      .describe("Other films in the same tank, with commas between"),
-    devbatch: label.optional().describe("Label of the developer bottle, like B3"),
-    fixbatch: label.optional().describe("Label of the fixer bottle, like B4"),
-  }),
+  options,
   who: "student",
   visibility: "private",
   complete: {
@@ -147,26 +146,7 @@ function makeWithBaths(request: PlanRequest, context: Context): ReturnType<typeo
   return made.ok ? { ok: true, value: withBottles(made.value, baths) } : made;
 }
 
-interface PlanInput {
-  readonly temp: number;
-  readonly ei?: number | undefined;
-  readonly format?: PlanRequest["format"] | undefined;
-  readonly rolls: number;
-  readonly frames?: number | undefined;
-  readonly volume?: number | undefined;
-  readonly agitation?: PlanRequest["agitation"] | undefined;
-  readonly stop?: "water" | "acid" | undefined;
-  readonly wash?: WashMethod | undefined;
-  readonly washaid?: "yes" | "no" | undefined;
-  readonly clearing?: number | undefined;
-  readonly room?: number | undefined;
-  readonly fixtemp?: number | undefined;
-  readonly watertemp?: number | undefined;
-  readonly filmsdone: number;
-  readonly also?: string | undefined;
-  readonly devbatch?: string | undefined;
-  readonly fixbatch?: string | undefined;
-}
+type PlanInput = z.output<typeof options>;
 
 function toRequest(input: PlanInput, context: Context, sheet: Sheet, tank: Tank | null): PlanRequest {
   const tankFormat = tank && tank.format !== "any" ? tank.format : "135";
