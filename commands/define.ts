@@ -39,7 +39,22 @@ export interface Context {
 export interface Here {
   readonly channelRef: string | null;
   readonly missingPermissions: readonly string[];
+  /** As people see it: `#darkroom`; absent where the chat gives it none. */
+  readonly channelName?: string | undefined;
+  /** The channel that was picked in this call, where its chat has a list of them. */
+  readonly picked?: PickedChannel | undefined;
 }
+
+export interface PickedChannel {
+  readonly channelRef: string;
+  readonly name: string;
+  readonly missingPermissions: readonly string[];
+}
+
+/** What an option names, for chats with a list to pick it from: `z.string().meta(picks("channel"))`. */
+export const PICKS = ["channel", "role", "person"] as const;
+export type Pick = (typeof PICKS)[number];
+export const picks = (what: Pick): { readonly picks: Pick } => ({ picks: what });
 
 /** A button. `line` is a command line without the slash, at most 100 characters: `run next run:7 step:2`. */
 export interface Action {

@@ -71,6 +71,8 @@ export function createDispatch({
       here: {
         channelRef: call.place.channelRef,
         missingPermissions: call.place.missingPermissions ?? [],
+        channelName: call.place.channelName,
+        picked: call.place.picked,
       },
       ...(call.file ? { file: call.file } : {}),
     };
@@ -157,7 +159,7 @@ export function createDispatch({
     async onCommand(call) {
       const startedAt = clock.now();
       const answered = run(call, startedAt);
-      log.info({ command: call.name, outcome: answered.kind, ms: clock.now() - startedAt }, "call");
+      log.debug({ command: call.name, outcome: answered.kind, ms: clock.now() - startedAt }, "call");
       if (answered.kind === "repeat") return;
       try {
         await call.answer(answered.reply, answered.visibility, answered.code);

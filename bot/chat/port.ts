@@ -24,6 +24,14 @@ export interface CommandCall {
   answer(reply: Reply, visibility: "private" | "class", code?: string | null): Promise<void>;
 }
 
+/** A channel that was picked from the chat's own list. */
+export interface Picked {
+  readonly channelRef: string;
+  /** As people see it: `#darkroom`. */
+  readonly name: string;
+  readonly missingPermissions: readonly string[];
+}
+
 /** Where a call came from; the class is found, or made, by its key. */
 export interface Place {
   readonly classKey: string;
@@ -32,6 +40,9 @@ export interface Place {
   readonly channelRef: string | null;
   /** What the bot may not do in that channel and should, as the chat's own settings name it: `Send Messages`. */
   readonly missingPermissions?: readonly string[];
+  /** The channel's name as people see it: `#darkroom`. */
+  readonly channelName?: string | undefined;
+  readonly picked?: Picked | undefined;
 }
 
 export interface CompletionRequest {

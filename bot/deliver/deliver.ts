@@ -196,7 +196,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     for (const owed of settled.several) {
       deps.onSaid?.(owed, at);
       const { key, decidedAt, dueAt } = owed;
-      log.info({ key, decidedMs: decidedAt - dueAt, deliveredMs: at - dueAt }, "said");
+      log.debug({ key, decidedMs: decidedAt - dueAt, deliveredMs: at - dueAt }, "said");
     }
   }
 

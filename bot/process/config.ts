@@ -71,7 +71,7 @@ const schema = z.object({
   METRICS_PORT: port.optional(),
   LOG_LEVEL: z
     .enum(["debug", "info", "warn", "error", "silent"], "one of debug, info, warn, error, silent")
-    .default("warn"),
+    .default("info"),
 });
 export type Config = z.output<typeof schema>;
 

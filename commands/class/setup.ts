@@ -26,6 +26,8 @@ export interface SetupFacts {
   /** The word in front of the class's key: `room`, `discord`. */
   readonly chat: string;
   readonly channelRef: string | null;
+  /** As people see it; null where it can't be told from where the call came from. */
+  readonly channelName: string | null;
   readonly missingPermissions: readonly string[];
   readonly tanks: number;
   readonly sheets: number;
@@ -40,7 +42,12 @@ export function keysFor({ chat }: SetupFacts): SetupKey[] {
 export function isSet(key: SetupKey, facts: SetupFacts): boolean {
   switch (key) {
     case "channel":
-      return facts.channelRef !== null && facts.missingPermissions.length === 0;
+      // The first one a call came from stands in for it until somebody chooses.
+      return (
+        facts.channelRef !== null &&
+        facts.missingPermissions.length === 0 &&
+        facts.class.habits.answered.includes("channel")
+      );
     case "bell":
       return facts.class.habits.periods.length > 0;
     case "tanks":

@@ -69,6 +69,7 @@ function setupMissing({ stores, class: school, here }: Context): number {
     class: school,
     chat: chatOf(school.key),
     channelRef: stores.classes.channelRef(school.id),
+    channelName: null,
     missingPermissions: here?.missingPermissions ?? [],
     tanks: stores.tanks.list(school.id).length,
     sheets: stores.sheets.list(school.id).length,

@@ -60,7 +60,7 @@ test.each(LOADS.filter(({ runs }) => chosen?.includes(runs) ?? true))(
     const bot = startProcess(data, {
       DISCORD_TOKEN: gateway.token,
       DISCORD_API_URL: gateway.api,
-      LOG_LEVEL: "info",
+      LOG_LEVEL: "debug",
     });
     await bot.ready;
     await wait(WARM_SECONDS * 1000);

@@ -45,7 +45,7 @@ test(`${RUNS} runs in the room`, async () => {
   console.log(`${classes.length * A_CLASS} runs in ${data}`);
   await wait(Math.max(0, over - Date.now()));
 
-  const bot = startProcess(data, { LOG_LEVEL: "info" });
+  const bot = startProcess(data, { LOG_LEVEL: "debug" });
   await bot.ready;
   await wait(WARM_SECONDS * 1000);
   const disk = watchDisk(data);
@@ -100,7 +100,7 @@ async function comeBack(data: string, path: string): Promise<{ first: number; re
   const newest = db.prepare<[], { id: number | null }>("select max(id) as id from outbox");
   const before = newest.get()?.id ?? 0;
   const startedAt = performance.now();
-  const bot = startProcess(data, { LOG_LEVEL: "info" });
+  const bot = startProcess(data, { LOG_LEVEL: "debug" });
   const ready = bot.ready.then(() => performance.now() - startedAt);
   while ((newest.get()?.id ?? 0) === before) await wait(2);
   const first = performance.now() - startedAt;

@@ -16,13 +16,25 @@ test("a class on Discord is set up with its channel and its roles", { timeout: 6
     const first = await gateway.slash(teacher, "class setup", {});
     expect(first).toMatchObject({ isPrivate: true });
     expect(first.text).toContain("parts are set.");
-    expect((await gateway.slash(teacher, "class setup", { channel: "here" })).text).toContain(
-      "Class channel: set",
+    expect(first.text).toContain(
+      `Class channel: \\#${gateway.channel.name}, until you choose one _(not set)_`,
     );
+    const { channel } = gateway;
+    expect((await gateway.slash(teacher, "class setup", { channel: channel.id })).text).toContain(
+      `Class channel: \\#${channel.name}\n`,
+    );
+    // One in which the bot may not do all it needs is taken, and what it lacks there is said at once.
+    const denied = PermissionFlagsBits.AttachFiles | PermissionFlagsBits.ReadMessageHistory;
+    const quiet = gateway.addChannel(gateway.guild.id, "quiet", denied);
+    expect((await gateway.slash(teacher, "class setup", { channel: quiet.id })).text).toContain(
+      "Class channel: \\#quiet, but I may not Attach Files and Read Message History there _(not set)_",
+    );
+    await gateway.slash(teacher, "class setup", { channel: channel.id });
     expect((await gateway.slash(aide, "tank clear", { tank: 1 })).text).toContain(
       "Only an aide or the teacher",
     );
-    await gateway.slash(teacher, "class setup", { aiderole: "aide", teacherrole: "none" });
+    const aideRole = gateway.guild.roles[0]?.id ?? "";
+    await gateway.slash(teacher, "class setup", { aiderole: aideRole, teacherrole: gateway.guild.id });
     expect((await gateway.slash(aide, "tank clear", { tank: 1 })).text).toContain("There is no tank 1");
     const [school] = stores.classes.list();
     expect(stores.classes.channelRef(school?.id ?? 0)).not.toBeNull();

@@ -87,7 +87,7 @@ test("on Discord, by the server's own roles", { timeout: 120_000 }, async () => 
       aide: gateway.addUser("Ola", { roleIds: [aideRole?.id ?? ""] }),
       teacher: gateway.addUser("Iris", { permissions }),
     } as const satisfies Record<Role, unknown>;
-    await gateway.slash(people.teacher, "class setup", { aiderole: "Aide" });
+    await gateway.slash(people.teacher, "class setup", { aiderole: aideRole?.id ?? "" });
     const found: string[] = [];
     for (const role of ROLES)
       for (const name of NAMES) {

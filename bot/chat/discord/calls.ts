@@ -18,7 +18,8 @@ import { parseLine } from "../../../commands/speech/line.ts";
 import { discordWords } from "./words/discord.ts";
 import type { CommandMap } from "./options.ts";
 import { type DiscordMember, type DiscordSettings, makePersonId } from "./settings.ts";
-import type { CommandCall, Place } from "../port.ts";
+import { readPicks } from "./picked.ts";
+import type { CommandCall, Picked, Place } from "../port.ts";
 
 /* What the platform sends, as calls of commands. */
 
@@ -60,6 +61,7 @@ export interface Caller {
 export function createCallReader(settings: CallSettings) {
   const { map, directory, commands } = settings;
   const forms = lineFormsOf(commands);
+  const missing = (channelId: string): readonly string[] => settings.missingPermissions?.(channelId) ?? [];
 
   /** Who calls, from where: by the server's own word, or, in a direct message, by where they were last seen. */
   function readCaller(interaction: APIInteraction): Caller | undefined {
@@ -73,7 +75,8 @@ export function createCallReader(settings: CallSettings) {
       const last = directory.lastPlace(personId);
       return last ? { person, language, role: last.role, place: last.place } : undefined;
     }
-    const permissions = BigInt(member.permissions);
+    // A member may come without; who has no permission told is no manager.
+    const permissions = BigInt(member.permissions ?? 0);
     const managing = PermissionFlagsBits.ManageGuild | PermissionFlagsBits.Administrator;
     const role = settings.roleOf({
       personId,
@@ -87,7 +90,8 @@ export function createCallReader(settings: CallSettings) {
       classKey: makeChatKey("discord", guildId),
       className: settings.guildName(guildId) ?? "Class",
       channelRef,
-      missingPermissions: channelRef === null ? [] : (settings.missingPermissions?.(channelRef) ?? []),
+      missingPermissions: channelRef === null ? [] : missing(channelRef),
+      channelName: nameOfChannel(interaction.channel),
     };
     return { person, language, role, place };
   }
@@ -104,8 +108,9 @@ export function createCallReader(settings: CallSettings) {
       const caller = readCaller(interaction);
       if (!caller) return { kind: "sentence", text: words.noClass };
       const command = commands.find(({ name }) => name === asked.name);
-      const { file, ...line } = asked;
-      return { kind: "call", command, file, call: { callId: interaction.id, ...line, ...caller } };
+      const { file, picked, ...line } = asked;
+      const place = { ...caller.place, picked };
+      return { kind: "call", command, file, call: { callId: interaction.id, ...line, ...caller, place } };
     },
 
     readCompletion(interaction: APIApplicationCommandAutocompleteInteraction) {
@@ -129,19 +134,21 @@ export function createCallReader(settings: CallSettings) {
     },
   };
 
-  function readAsked(
-    interaction: APIInteraction,
-  ): { name: string; options: Record<string, unknown>; file?: APIAttachment } | "oldButton" | undefined {
+  function readAsked(interaction: APIInteraction): Asked | "oldButton" | undefined {
     if (interaction.type === InteractionType.ApplicationCommand) {
       if (interaction.data.type !== ApplicationCommandType.ChatInput) return undefined;
       const { command, path, options } = readPath(interaction.data.name, interaction.data.options ?? []);
       const isFile = ({ type }: GivenOption): boolean => type === OptionType.Attachment;
       const given = options.filter((option) => !isFile(option)).map(({ name, value }) => [name, value]);
+      const { resolved } = interaction.data;
+      const pickSettings = { memberName: directory.memberName, missingPermissions: missing };
+      const picks = readPicks(options, resolved, interaction.guild_id, pickSettings);
       const fileId = options.find(isFile)?.value;
-      const file = interaction.data.resolved?.attachments?.[String(fileId)];
+      const file = resolved?.attachments?.[String(fileId)];
       return {
         name: command?.name ?? path,
-        options: Object.fromEntries(given) as Record<string, unknown>,
+        options: { ...Object.fromEntries(given), ...picks.values } as Record<string, unknown>,
+        picked: picks.channel,
         ...(file ? { file } : {}),
       };
     }
@@ -159,6 +166,17 @@ export function createCallReader(settings: CallSettings) {
     const path = sub ? `${group} ${sub.name}` : group;
     return { path, options, command: map.find(group, sub?.name) };
   }
+}
+
+interface Asked {
+  readonly name: string;
+  readonly options: Record<string, unknown>;
+  readonly picked?: Picked | undefined;
+  readonly file?: APIAttachment;
+}
+
+function nameOfChannel(channel: object | undefined): string | undefined {
+  return channel && "name" in channel && typeof channel.name === "string" ? `#${channel.name}` : undefined;
 }
 
 export type CallReader = ReturnType<typeof createCallReader>;

@@ -20,6 +20,10 @@ export function createDirectory(stores: Stores, clock: Clock): Directory {
     directChannel: (personId) => members.directChannel(personId),
     isDirectRefused: (personId) => members.directRefusedUntil(personId) > clock.now(),
     saveDirectChannel: (personId, channelId) => members.saveDirectChannel(personId, channelId),
+    memberName(classKey, personId) {
+      const classId = classes.idOf(classKey);
+      return (classId === undefined ? undefined : members.find(classId, personId))?.name ?? null;
+    },
     photoOf(classKey, number) {
       const found = classes.find(classKey);
       const roll = found && stores.rolls.find(found.id, number);

@@ -5,6 +5,7 @@ import { createDirectChannels } from "./direct.ts";
 import { createFileFetcher } from "./files.ts";
 import { createFinder } from "./find.ts";
 import { createDiscordGateway, TOKEN_REJECTED } from "./gateway.ts";
+import { inviteUrl } from "./invite.ts";
 import { createInteractionHandler } from "./interactions.ts";
 import { isOneMessage } from "./message.ts";
 import { mapCommands } from "./options.ts";
@@ -73,8 +74,9 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     admit,
     ...(shard ? { shard } : {}),
     onInteraction: (interaction) => void receive(interaction),
-    onReady(applicationId, guildIds) {
-      log.info({ guilds: guildIds.length }, "connected to Discord");
+    onReady(applicationId, guildIds, name) {
+      const about = { as: name, servers: guildIds.length, invite: inviteUrl(applicationId) };
+      log.info(about, "connected to Discord");
       if ((shard?.id ?? 0) === 0) void registration.forDirect(applicationId);
       for (const guildId of guildIds) void registration.forGuild(applicationId, guildId);
     },

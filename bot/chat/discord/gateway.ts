@@ -8,9 +8,11 @@ import {
   GatewayIntentBits,
   Partials,
   PermissionsBitField,
+  RateLimitError,
   type APIInteraction,
   type PermissionsString,
 } from "discord.js";
+import { NEEDED_PERMISSIONS } from "./invite.ts";
 import type { Admitted } from "./pace.ts";
 import type { DiscordShard } from "./settings.ts";
 import { buildStrategy } from "./shards.ts";
@@ -28,7 +30,7 @@ export interface GatewaySettings {
   readonly shard?: DiscordShard;
   onInteraction(interaction: APIInteraction): void;
   /** At each first connection: the servers the bot is in. */
-  onReady(applicationId: string, guildIds: readonly string[]): void;
+  onReady(applicationId: string, guildIds: readonly string[], name: string): void;
   onGuild(applicationId: string, guildId: string): void;
   onFatal(sentence: string): void;
 }
@@ -72,7 +74,7 @@ export function createDiscordGateway(settings: GatewaySettings) {
     // Without a listener an error here would end the process.
     made.on(Events.Error, (error) => log.error({ err: error }, "the connection reported an error"));
     made.on(Events.ShardError, (error) => log.warn({ err: error }, "the connection failed"));
-    made.on(Events.ShardReconnecting, () => log.info({}, "the connection was lost; connecting again"));
+    made.on(Events.ShardReconnecting, () => log.warn({}, "the connection was lost; connecting again"));
     made.on(Events.ShardResume, (_, replayed) =>
       log.info({ replayed }, "the connection goes on where it was"),
     );
@@ -84,13 +86,14 @@ export function createDiscordGateway(settings: GatewaySettings) {
     made.ws.on(GatewayDispatchEvents.InteractionCreate, settings.onInteraction);
     made.on(Events.ClientReady, (ready) => {
       client = ready;
-      settings.onReady(ready.application.id, [...ready.guilds.cache.keys()]);
+      settings.onReady(ready.application.id, [...ready.guilds.cache.keys()], ready.user.username);
     });
     made.on(Events.GuildCreate, (guild) => settings.onGuild(guild.client.application.id, guild.id));
     return made;
   }
 
-  async function connect(): Promise<"connected" | "fatal" | "again"> {
+  /** `afterMs`: not yet, and not before then where the platform said so. */
+  async function connect(): Promise<"connected" | "fatal" | { readonly afterMs: number }> {
     const made = createClient();
     const admitted = await settings.admit?.("GET", "/gateway/bot");
     try {
@@ -100,24 +103,30 @@ export function createDiscordGateway(settings: GatewaySettings) {
       await made.destroy().catch(() => undefined);
       if (isTokenFault(error)) settings.onFatal(TOKEN_REJECTED);
       if (signal.aborted) return "fatal";
-      log.warn({ err: error }, "no connection yet");
-      return "again";
+      const afterMs = error instanceof RateLimitError ? Math.max(error.timeToReset, error.retryAfter) : 0;
+      log.warn({ err: error, ...(afterMs > 0 ? { afterMs } : {}) }, "no connection yet");
+      return { afterMs };
     } finally {
       admitted?.end(null);
     }
   }
 
-  async function keepTrying(): Promise<void> {
+  async function keepTrying(afterMs: number): Promise<void> {
+    let told = afterMs;
     for (let pauseMs = retryMs; !signal.aborted; pauseMs = Math.min(pauseMs * 2, LONGEST_RETRY_MS)) {
-      await sleep(pauseMs, undefined, { signal }).catch(() => undefined);
-      if (signal.aborted || (await connect()) !== "again") return;
+      // A wait the platform asks for is kept, however long it is.
+      await sleep(Math.max(pauseMs, told), undefined, { signal }).catch(() => undefined);
+      const tried = signal.aborted ? "fatal" : await connect();
+      if (typeof tried === "string") return;
+      told = tried.afterMs;
     }
   }
 
   return {
     /** Resolves after the first try; where the platform can't be reached, tries go on behind. */
     async start(): Promise<void> {
-      if ((await connect()) === "again") void keepTrying();
+      const tried = await connect();
+      if (typeof tried !== "string") void keepTrying(tried.afterMs);
     },
     async stop(): Promise<void> {
       await latest
@@ -135,13 +144,11 @@ export function createDiscordGateway(settings: GatewaySettings) {
       if (!channel || channel.isDMBased()) return [];
       const me = channel.guild.members.me;
       if (!me) return [];
-      const needed: PermissionsString[] = [
-        "ViewChannel",
-        channel.isThread() ? "SendMessagesInThreads" : "SendMessages",
-        "AttachFiles",
-      ];
       const has = channel.permissionsFor(me);
-      return needed.filter((each) => !has.has(PermissionsBitField.Flags[each])).map(sayPermission);
+      const skipped = channel.isThread() ? "SendMessages" : "SendMessagesInThreads";
+      return NEEDED_PERMISSIONS.filter((each) => each !== skipped)
+        .filter((each) => !has.has(PermissionsBitField.Flags[each]))
+        .map(sayPermission);
     },
   };
 }

@@ -110,7 +110,7 @@ export function createInteractionHandler(settings: InteractionSettings) {
   return {
     async handle(interaction: APIInteraction): Promise<void> {
       if (isRepeat(interaction.id)) {
-        log.info({ interaction: interaction.id }, "an interaction came again");
+        log.debug({ interaction: interaction.id }, "an interaction came again");
         return;
       }
       try {

@@ -2,10 +2,11 @@ import {
   type APIApplicationCommandBasicOption,
   type APIApplicationCommandSubcommandOption,
   ApplicationCommandOptionType as OptionType,
+  ChannelType,
   type RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody,
 } from "discord-api-types/v10";
 import { z } from "zod";
-import type { Command, FileOption } from "../../../commands/define.ts";
+import { type Command, type FileOption, type Pick, PICKS } from "../../../commands/define.ts";
 import { aboutOf, summaryOf } from "../../../commands/forms.ts";
 import { DEFAULT_LANGUAGE, type Language, LANGUAGES } from "../../../store/shapes/language.ts";
 import { listLimitFaults } from "./limits.ts";
@@ -76,6 +77,7 @@ export function mapCommands(commands: readonly Command[]): CommandMap {
 
 /** The slice of JSON Schema that option schemas come to. */
 const propertySchema = z.looseObject({
+  picks: z.enum(PICKS).optional(),
   type: z.union([z.string(), z.array(z.string())]).optional(),
   enum: z.array(z.union([z.string(), z.number(), z.boolean(), z.null()])).optional(),
   const: z.union([z.string(), z.number(), z.boolean(), z.null()]).optional(),
@@ -132,6 +134,7 @@ function makeOption(
   const property = narrow(raw);
   const description = describe((language) => aboutOf(command, name, language));
   const common = { name, ...description, required: isRequired };
+  if (property.picks !== undefined) return { ...common, ...LISTS[property.picks] };
   if (command.complete?.[name] !== undefined) return { ...common, ...readType(property), autocomplete: true };
   const choices = readChoices(property);
   if (choices.length > 0) {
@@ -147,6 +150,18 @@ function makeOption(
     ? { ...common, type: OptionType.Boolean }
     : { ...common, ...readType(property) };
 }
+
+/** The platform's own lists; a class is spoken to in channels where text is written. */
+const LISTS = {
+  channel: {
+    type: OptionType.Channel as const,
+    channel_types: [ChannelType.GuildText, ChannelType.GuildAnnouncement, ChannelType.PublicThread] as (
+      ChannelType.GuildText | ChannelType.GuildAnnouncement | ChannelType.PublicThread
+    )[],
+  },
+  role: { type: OptionType.Role as const },
+  person: { type: OptionType.User as const },
+} satisfies Record<Pick, object>;
 
 /** `x or null` is x: what is left out is not sent. */
 function narrow(property: Property): Property {

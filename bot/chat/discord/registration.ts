@@ -25,7 +25,7 @@ const MISSING_ACCESS = 50001;
  */
 export function createRegistration({ rest, bodies, log, retryMs, signal }: RegistrationSettings) {
   async function put(route: `/${string}`, body: readonly object[], where: object): Promise<void> {
-    for (let tries = 1; tries <= TRIES && !signal.aborted; tries += 1) {
+    for (let tries = 1; tries <= TRIES && !signal.aborted;) {
       const answer = await rest.request({ method: "PUT", route, body, patienceMs: 60_000 });
       if (answer.ok) return log.info({ ...where, commands: body.length }, "the commands are in place");
       const { fault } = answer;
@@ -39,7 +39,10 @@ export function createRegistration({ rest, bodies, log, retryMs, signal }: Regis
         );
       }
       log.warn({ ...where, ...fault, tries }, "the commands could not be put in place yet");
-      await sleep(retryMs * 2 ** (tries - 1), undefined, { signal, ref: false }).catch(() => undefined);
+      // A wait the platform asks for is kept, however long it is, and is no failure.
+      const pauseMs = fault.kind === "busy" ? fault.afterMs : retryMs * 2 ** (tries - 1);
+      if (fault.kind !== "busy") tries += 1;
+      await sleep(pauseMs, undefined, { signal, ref: false }).catch(() => undefined);
     }
   }
 

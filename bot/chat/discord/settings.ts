@@ -14,6 +14,8 @@ export interface Directory {
   isDirectRefused(personId: string): boolean;
   saveDirectChannel(personId: string, channelId: string): void;
   saveDirectRefused(personId: string): void;
+  /** The name by which a person is known in a class; null for somebody it has not seen. */
+  memberName(classKey: string, personId: string): string | null;
   /** The photo that is kept with a roll of this class. */
   photoOf(classKey: string, roll: number): Photo | undefined;
 }

@@ -172,7 +172,7 @@ export function createRoom(options: RoomOptions): Room {
     urls.push(...addressesOf(host, port, publicUrl, certificate?.current().names ?? null));
     heartbeats.push(setInterval(ping, PING_MS).unref(), setInterval(live.beat, 1000).unref());
     if (certificate) heartbeats.push(setInterval(() => certificate.look(now()), LOOK_AT_FILES_MS).unref());
-    log.info({ urls, host, port }, "the room is open");
+    log.debug({ urls, host, port }, "the room is open");
   }
 
   /** A phone that went out of reach says no goodbye: it is missed at the second unanswered ping. */

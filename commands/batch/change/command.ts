@@ -1,6 +1,6 @@
 import { keepLine } from "../enter.ts";
 import { z } from "zod";
-import { defineCommand, UserError, type Context } from "../../define.ts";
+import { defineCommand, picks, UserError, type Context } from "../../define.ts";
 import { numberIn, wholeIn } from "../../speech/shaped.ts";
 import { durationIn, volumeIn } from "../../speech/quantity.ts";
 import { CLEARING_SECONDS } from "../../../store/shapes/limits.ts";
@@ -194,7 +194,14 @@ export const batchAllow = defineCommand({
   options: z.object({
     batch: batchOption.describe("Which bottle, like B3"),
     reason: reasonOption.describe("Why; it stays in the ledger"),
-    person: z.string().trim().min(1).max(60).optional().describe("Who may; you if left out"),
+    person: z
+      .string()
+      .trim()
+      .min(1)
+      .max(60)
+      .optional()
+      .meta(picks("person"))
+      .describe("Who may; you if left out"),
   }),
   who: "aide",
   visibility: "class",

@@ -1,6 +1,6 @@
 import { chatOf } from "../../../store/shapes/chat-key.ts";
 import { z } from "zod";
-import { type Context, defineCommand, UserError } from "../../define.ts";
+import { type Context, defineCommand, type Here, picks, UserError } from "../../define.ts";
 import { ROLES } from "../../../store/shapes/person.ts";
 import { LANGUAGES } from "../../../store/shapes/language.ts";
 import { parseAgitation } from "../../speech/measure.ts";
@@ -22,7 +22,14 @@ const options = z.object({
     .optional()
     .describe("Language of the class's channel, board and digests: en, de"),
   zone: z.string().trim().min(1).max(60).optional().describe("Its time zone, like Europe/Lisbon"),
-  channel: z.enum(["here"]).optional().describe("here: this channel speaks to the whole class"),
+  channel: z
+    .string()
+    .trim()
+    .min(1)
+    .max(100)
+    .optional()
+    .meta(picks("channel"))
+    .describe("The channel that speaks to the whole class; here: this one"),
   sinks: wholeIn(shape.sinks).optional().describe("How many can work at the sinks at once"),
   washplaces: wholeIn(shape.washPlaces).optional().describe("How many tanks can wash at once"),
   dryslots: wholeIn(shape.drySlots).optional().describe("How many films can hang to dry at once"),
@@ -47,8 +54,14 @@ const options = z.object({
   warn: wholeIn(shape.warnSeconds)
     .optional()
     .describe("Seconds before pour-out at which the next bath is called for"),
-  aiderole: textIn(shape.aideRole).optional().describe("The chat's role that makes an aide; or none"),
-  teacherrole: textIn(shape.teacherRole).optional().describe("The chat's role that makes a teacher; or none"),
+  aiderole: textIn(shape.aideRole)
+    .optional()
+    .meta(picks("role"))
+    .describe("The chat's role that makes an aide; or none"),
+  teacherrole: textIn(shape.teacherRole)
+    .optional()
+    .meta(picks("role"))
+    .describe("The chat's role that makes a teacher; or none"),
 });
 type Input = z.output<typeof options>;
 
@@ -64,7 +77,7 @@ export const classSetup = defineCommand({
   handle(input, context) {
     const { stores, class: school } = context;
     const chat = chatOf(context.class.key);
-    if (input.channel !== undefined) setChannel(context, chat);
+    if (input.channel !== undefined) setChannel(context, chat, input.channel);
     if (chat === "room" && (input.aiderole !== undefined || input.teacherrole !== undefined))
       throw new UserError("ERR_ROLES_BY_PASSPHRASE", words.rolesByPassphrase());
     const zone = input.zone === undefined ? school.zone : readZone(input.zone);
@@ -76,10 +89,11 @@ export const classSetup = defineCommand({
   },
 });
 
-function setChannel({ here, stores, class: { id } }: Context, chat: string): void {
+function setChannel({ here, stores, class: { id } }: Context, chat: string, typed: string): void {
   if (chat === "room") throw new UserError("ERR_NO_CHANNELS", words.noChannels());
-  if (here?.channelRef == null) throw new UserError("ERR_NO_CHANNEL", words.noChannel());
-  stores.classes.setChannelRef(id, here.channelRef);
+  const ref = here?.picked?.channelRef ?? (/^here$/i.test(typed) ? here?.channelRef : null);
+  if (ref == null) throw new UserError("ERR_NO_CHANNEL", words.noChannel());
+  stores.classes.setChannelRef(id, ref);
 }
 
 function readZone(typed: string): string {
@@ -154,12 +168,24 @@ function factsOf({ stores, class: school, here }: Context, chat: string): SetupF
   return {
     class: stores.classes.get(school.id) ?? school,
     chat,
-    channelRef: stores.classes.channelRef(school.id),
-    missingPermissions: here?.missingPermissions ?? [],
+    ...channelOf(stores.classes.channelRef(school.id), here),
     tanks: stores.tanks.list(school.id).length,
     sheets: stores.sheets.list(school.id).length,
     joinCode: stores.rooms.secret(school.id, "join") ?? null,
   };
+}
+
+/** What can be told of the class's channel from where the call came from: of another than that one, nothing more. */
+function channelOf(
+  channelRef: string | null,
+  here: Here | undefined,
+): Pick<SetupFacts, "channelRef" | "channelName" | "missingPermissions"> {
+  const { picked } = here ?? {};
+  if (picked && picked.channelRef === channelRef)
+    return { channelRef, channelName: picked.name, missingPermissions: picked.missingPermissions };
+  if (here && here.channelRef === channelRef)
+    return { channelRef, channelName: here.channelName ?? null, missingPermissions: here.missingPermissions };
+  return { channelRef, channelName: null, missingPermissions: [] };
 }
 
 export const classRole = defineCommand({

@@ -22,8 +22,9 @@ export const de: SetupWords = {
   languages: { en: "Englisch", de: "Deutsch" },
   noneYet: "noch keine",
   noChannelYet: "noch keiner",
-  channelSet: "gesetzt",
-  channelLacks: (missing) => `gesetzt, aber dort fehlt mir ${joinAnd(missing)}`,
+  channelSet: (name) => name ?? "gesetzt",
+  channelStandsIn: (name) => `${name ?? "wo ich zuerst gerufen wurde"}, bis du einen wählst`,
+  channelLacks: (name, missing) => `${name ?? "gesetzt"}, aber dort fehlt mir ${joinAnd(missing)}`,
   roles: (teacher, aide) =>
     `Lehrkraft: ${teacher ?? "wer den Server verwaltet"}; Hilfskraft: ${aide ?? "niemand"}`,
   noPeriods: "noch keine Kurstermine",
@@ -37,7 +38,8 @@ export const de: SetupWords = {
   questions: {
     name: "Wie heißt der Kurs? `/class setup name:…`",
     zone: (zone) => `In welcher Zeitzone findet der Kurs statt? \`/class setup zone:…\` (jetzt ${zone})`,
-    channel: "Welcher Kanal spricht zum ganzen Kurs? Geh dorthin und drück den Knopf.",
+    channel:
+      "Welcher Kanal spricht zum ganzen Kurs? Wähl ihn mit `/class setup channel:`, oder drück den Knopf für diesen.",
     roles:
       "Welche Rolle des Servers macht zur Hilfskraft, welche zur Lehrkraft? `/class setup aiderole:… teacherrole:…`",
     bell: "Wann trifft sich der Kurs? `/class periods days:mo, mi from:18:00 to:20:30`",

@@ -27,8 +27,10 @@ export const en = {
   languages: { en: "English", de: "German" } satisfies Record<Language, string>,
   noneYet: "none yet",
   noChannelYet: "none yet",
-  channelSet: "set",
-  channelLacks: (missing: readonly string[]) => `set, but I may not ${joinAnd(missing)} there`,
+  channelSet: (name: string | null) => name ?? "set",
+  channelStandsIn: (name: string | null) => `${name ?? "where I was called first"}, until you choose one`,
+  channelLacks: (name: string | null, missing: readonly string[]) =>
+    `${name ?? "set"}, but I may not ${joinAnd(missing)} there`,
   roles: (teacher: string | null, aide: string | null) =>
     `teacher: ${teacher ?? "whoever manages the server"}; aide: ${aide ?? "nobody"}`,
   noPeriods: "no periods yet",
@@ -42,7 +44,8 @@ export const en = {
   questions: {
     name: "What is the class called? `/class setup name:…`",
     zone: (zone: string) => `In which time zone is the class? \`/class setup zone:…\` (${zone} now)`,
-    channel: "Which channel speaks to the whole class? Go there and press the button.",
+    channel:
+      "Which channel speaks to the whole class? Choose it with `/class setup channel:`, or press the button for this one.",
     roles:
       "Which of the server's roles makes an aide, which a teacher? `/class setup aiderole:… teacherrole:…`",
     bell: "When does the class meet? `/class periods days:mon, wed from:18:00 to:20:30`",

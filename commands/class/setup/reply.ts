@@ -19,12 +19,12 @@ const VALUES = {
   name: ({ class: { name } }) => plain(name),
   language: ({ class: { habits } }) => words().languages[habits.language],
   zone: ({ class: { zone } }) => zone,
-  channel: ({ channelRef, missingPermissions }) =>
-    channelRef === null
-      ? words().noChannelYet
-      : missingPermissions.length > 0
-        ? words().channelLacks(missingPermissions)
-        : words().channelSet,
+  channel: ({ channelRef, channelName, missingPermissions, class: { habits } }) => {
+    if (channelRef === null) return words().noChannelYet;
+    const name = channelName === null ? null : plain(channelName);
+    if (missingPermissions.length > 0) return words().channelLacks(name, missingPermissions);
+    return habits.answered.includes("channel") ? words().channelSet(name) : words().channelStandsIn(name);
+  },
   roles: ({ class: { habits } }) => rolesOf(habits),
   bell: ({ class: { habits } }) =>
     habits.periods.length === 0 ? words().noPeriods : habits.periods.map(formatPeriod).map(plain).join("; "),

@@ -74,7 +74,7 @@ export const forms: Forms = {
       name: "Wie der Kurs heißt",
       language: "Sprache für Kanal, Tafel und Wochenzahlen des Kurses: en, de",
       zone: "Seine Zeitzone, zum Beispiel Europe/Berlin",
-      channel: "here: Dieser Kanal spricht zum ganzen Kurs",
+      channel: "Der Kanal, der zum ganzen Kurs spricht; here: dieser",
       sinks: "Wie viele zugleich an den Becken arbeiten können",
       washplaces: "Wie viele Dosen zugleich wässern können",
       dryslots: "Wie viele Filme zugleich zum Trocknen hängen können",

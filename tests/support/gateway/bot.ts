@@ -91,6 +91,7 @@ export function createMemoryDirectory(): MemoryDirectory {
     isDirectRefused: (personId) => refused.has(personId),
     saveDirectChannel: (personId, channelId) => void channels.set(personId, channelId),
     photoOf: () => undefined,
+    memberName: () => null,
     saveDirectRefused: (personId) => void refused.add(personId),
   };
 }

@@ -12,7 +12,7 @@ import { createLimits, PUBLISHED_LIMITS, type LimitSettings } from "./limits.ts"
 import { createRoutes, limit, type Route } from "./routes.ts";
 import { createSocketSide } from "./socket.ts";
 import { createTrips, type Trip } from "./trip.ts";
-import { createWorld, writeGuild, type User } from "./world.ts";
+import { createWorld, writeGuild, writeGuildChannel, type User } from "./world.ts";
 
 export interface GatewaySettings extends LedgerSettings {
   readonly token: string;
@@ -229,6 +229,12 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
       const added = world.addGuild(name);
       socket.dispatch("GUILD_CREATE", writeGuild(added.guild, world));
       return added;
+    },
+    /** Somebody makes one more channel on a server. */
+    addChannel(guildId: string, name: string, denied = 0n) {
+      const channel = world.addChannel({ guildId, name, denied });
+      socket.dispatch("CHANNEL_CREATE", writeGuildChannel(channel, world.bot.id));
+      return channel;
     },
     /** The same without waiting. */
     begin: interactions.slash,

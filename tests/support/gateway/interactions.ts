@@ -164,10 +164,42 @@ export function createInteractions(
         name: group,
         type: 1,
         ...(channel.guildId === null ? {} : { guild_id: channel.guildId }),
-        ...(Object.keys(attachments).length > 0 ? { resolved: { attachments } } : {}),
+        ...resolvedOf(options, attachments),
         options: sub === undefined ? options : [{ type: OptionType.Subcommand, name: sub, options }],
       },
     });
+  }
+
+  /** What the platform tells of the ids among the options. */
+  function resolvedOf(options: readonly { type: OptionType; value: unknown }[], attachments: object) {
+    const idsOf = (wanted: OptionType): string[] =>
+      options.filter(({ type }) => type === wanted).map(({ value }) => String(value));
+    const channels = idsOf(OptionType.Channel).map((id) => {
+      const channel = world.channels.get(id);
+      if (!channel) throw new Error(`there is no channel ${id} to pick`);
+      return [id, { id, type: 0, name: channel.name, permissions: "0", parent_id: null }];
+    });
+    const allRoles = [...world.guilds.values()].flatMap(({ id, roles }) => [
+      { id, name: "@everyone" },
+      ...roles,
+    ]);
+    const roles = idsOf(OptionType.Role).map((id) => {
+      const role = allRoles.find((each) => each.id === id);
+      if (!role) throw new Error(`there is no role ${id} to pick`);
+      return [id, role];
+    });
+    const users = idsOf(OptionType.User).map((id) => {
+      const user = world.users.get(id);
+      if (!user) throw new Error(`there is nobody ${id} to pick`);
+      return [id, writeUser(user)];
+    });
+    const resolved = {
+      ...(Object.keys(attachments).length > 0 ? { attachments } : {}),
+      ...(channels.length > 0 ? { channels: Object.fromEntries(channels) as object } : {}),
+      ...(roles.length > 0 ? { roles: Object.fromEntries(roles) as object } : {}),
+      ...(users.length > 0 ? { users: Object.fromEntries(users) as object } : {}),
+    };
+    return Object.keys(resolved).length > 0 ? { resolved } : {};
   }
 
   /** Files lie with the platform; an option only names them. */
@@ -247,6 +279,8 @@ function isOfType(type: OptionType, value: string | number | boolean): boolean {
   if (type === OptionType.Integer) return Number.isInteger(value);
   if (type === OptionType.Number) return typeof value === "number";
   if (type === OptionType.Boolean) return typeof value === "boolean";
+  if ([OptionType.Channel, OptionType.Role, OptionType.User].includes(type))
+    return typeof value === "string" && /^\d{15,20}$/.test(value);
   return typeof value === "string";
 }
 

@@ -1,0 +1,51 @@
+import {
+  type APIApplicationCommandInteractionDataBasicOption as GivenOption,
+  type APIInteractionDataResolved,
+  ApplicationCommandOptionType as OptionType,
+} from "discord-api-types/v10";
+import { makePersonId } from "./settings.ts";
+import type { Picked } from "../port.ts";
+
+/* Options that people pick from the platform's own lists, as the commands take them: a channel, a role, a person. */
+
+export interface PickSettings {
+  /** The name by which a person is known in the class. */
+  memberName(classKey: string, personId: string): string | null;
+  missingPermissions(channelId: string): readonly string[];
+}
+
+export interface ReadPicks {
+  /** Values by option, in place of the platform's ids. */
+  readonly values: Readonly<Record<string, string>>;
+  readonly channel: Picked | undefined;
+}
+
+export function readPicks(
+  options: readonly GivenOption[],
+  resolved: Partial<APIInteractionDataResolved> | undefined,
+  guildId: string | undefined,
+  { memberName, missingPermissions }: PickSettings,
+): ReadPicks {
+  const values: Record<string, string> = {};
+  let channel: Picked | undefined;
+  for (const { name, type, value } of options) {
+    const id = String(value);
+    if (type === OptionType.Channel) {
+      channel = {
+        channelRef: id,
+        name: `#${resolved?.channels?.[id]?.name ?? id}`,
+        missingPermissions: missingPermissions(id),
+      };
+      values[name] = id;
+    }
+    // The role that everybody has makes nobody anything.
+    if (type === OptionType.Role)
+      values[name] = id === guildId ? "none" : (resolved?.roles?.[id]?.name ?? id);
+    if (type === OptionType.User) {
+      const known = memberName(`discord:${guildId}`, makePersonId(id));
+      const user = resolved?.users?.[id];
+      values[name] = known ?? resolved?.members?.[id]?.nick ?? user?.global_name ?? user?.username ?? id;
+    }
+  }
+  return { values, channel };
+}
