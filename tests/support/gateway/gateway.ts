@@ -232,9 +232,9 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
     },
     /** Somebody makes one more channel on a server. */
     addChannel(guildId: string, name: string, denied = 0n) {
-      const channel = world.addChannel({ guildId, name, denied });
-      socket.dispatch("CHANNEL_CREATE", writeGuildChannel(channel, world.bot.id));
-      return channel;
+      const added = world.addChannel({ guildId, name, denied });
+      socket.dispatch("CHANNEL_CREATE", writeGuildChannel(added, world.bot.id));
+      return added;
     },
     /** The same without waiting. */
     begin: interactions.slash,
