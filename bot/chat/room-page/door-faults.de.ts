@@ -2,9 +2,10 @@ import type { DoorFaultWords } from "./door-faults.en.ts";
 
 export const doorFaults: DoorFaultWords = {
   ERR_CODE: "Diesen Code hat kein Kurs. Sieh noch einmal hin: sechs Buchstaben und Ziffern.",
-  ERR_NAME: "Schreib einen Namen aus Buchstaben und Ziffern, höchstens 40.",
+  ERR_NAME: "Schreib einen Namen aus Buchstaben und Ziffern eines Alphabets, höchstens 40.",
   ERR_NAME_TAKEN:
-    "Unter diesem Namen ist schon jemand da. Nimm einen anderen, oder bitte die Lehrkraft, ihn unter „Tür“ freizugeben.",
+    "Diesen Namen oder einen, der so aussieht, hat schon jemand. Bist du das, dann komm mit deinem eigenen Code zurück: Dein altes Gerät zeigt ihn, oder eine Hilfskraft gibt ihn dir. Sonst nimm einen anderen Namen.",
+  ERR_NAME_ROLE: "So heißen hier Lehrkräfte und Hilfskräfte. Schreib deinen eigenen Namen.",
   ERR_PASSPHRASE:
     "Das ist nicht das Kennwort dieses Kurses. Groß und klein und Striche sind gleich; die Zeichen zählen.",
   ERR_RETURN_CODE: "Dieser Code öffnet nichts: Er gilt einmal, zehn Minuten lang. Hol dir einen neuen.",

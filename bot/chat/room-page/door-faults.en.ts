@@ -2,9 +2,10 @@
 
 export const doorFaults = {
   ERR_CODE: "No class has that code. Look at it again: letters and digits, six of them.",
-  ERR_NAME: "Write a name of letters and digits, at most 40 of them.",
+  ERR_NAME: "Write a name of letters and digits of one alphabet, at most 40 of them.",
   ERR_NAME_TAKEN:
-    "Somebody is here under that name. Take another one, or ask your teacher to free it under “Door”.",
+    "That name, or one that looks like it, is somebody's. If it is yours, come back with a code of your own: your old device shows one, or an aide gives it to you. Otherwise take another name.",
+  ERR_NAME_ROLE: "That is what staff are called. Write your own name.",
   ERR_PASSPHRASE: "That is not the passphrase of this class. Case and dashes do not matter; the signs do.",
   ERR_RETURN_CODE: "That code opens nothing: it works once, for ten minutes. Get a new one.",
   ERR_BY_PASSPHRASE: "A teacher comes in with the passphrase and the same name.",

@@ -5,6 +5,7 @@ import { returnsByCode } from "../../../commands/mine/return.ts";
 import { fail, ok, type Result } from "../../../commands/result.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomStore } from "../../../store/room.ts";
+import { cleanName, isStaffWord, lookOf } from "./names.ts";
 import { drawPersonId, drawToken, foldCode, hashToken, isPassphrase } from "./secrets.ts";
 import type { DoorCode } from "./wire.ts";
 
@@ -46,16 +47,19 @@ export interface DoorParts {
   openDemo(): SchoolClass | undefined;
 }
 
-const MOST_NAME_CHARACTERS = 40;
-
 /**
- * A name as it is kept: letters of any script, digits, spaces, dot, dash and apostrophe. Undefined for one that
- * has no letter or digit, is too long, or holds anything else.
+ * Why a name can't be a new person's: it is somebody's, or would be read as somebody's, or is what staff are called.
+ * undefined: it can.
  */
-export function cleanName(typed: string): string | undefined {
-  const name = typed.normalize("NFC").trim().replace(/\s+/g, " ").replace(/[’ʼ]/g, "'");
-  if ([...name].length > MOST_NAME_CHARACTERS) return undefined;
-  return /^[\p{L}\p{N}][\p{L}\p{M}\p{N} .'-]*$/u.test(name) ? name : undefined;
+export function nameFault(
+  { members }: Stores,
+  classId: number,
+  name: string,
+  role: Role,
+): DoorCode | undefined {
+  if (role === "student" && isStaffWord(name)) return "ERR_NAME_ROLE";
+  const look = lookOf(name);
+  return members.list(classId).some((member) => lookOf(member.name) === look) ? "ERR_NAME_TAKEN" : undefined;
 }
 
 export function createDoor({ stores, rooms, openDemo }: DoorParts): Door {
@@ -66,6 +70,8 @@ export function createDoor({ stores, rooms, openDemo }: DoorParts): Door {
       const holder = stores.members.findByName(classId, name);
       const isOwn = holder?.personId === request.current?.personId && request.current?.classId === classId;
       if (holder && !isOwn && !mayTakeBack(classId, holder, role)) return fail<DoorCode>("ERR_NAME_TAKEN");
+      const fault = holder ? undefined : nameFault(stores, classId, name, role);
+      if (fault) return fail(fault);
       const personId = holder?.personId ?? drawPersonId();
       stores.members.see(classId, { id: personId, name }, role, request.now);
       return ok(admit(classId, personId, request));
@@ -83,13 +89,14 @@ export function createDoor({ stores, rooms, openDemo }: DoorParts): Door {
   }
 
   /**
-   * A name is its holder's while they are signed in anywhere. A student whose devices are all signed out gets the
-   * name back with the class code; a staff name needs the passphrase, which was asked for already, and opens further
-   * devices of the same person.
+   * A name is its holder's for good: who comes back shows a code of their own, from an old device or from staff. A staff name
+   * needs the passphrase, which was asked for already, and opens further devices of the same person. In the invented class
+   * there is nothing to keep, and a name that is signed in nowhere is anybody's.
    */
   function mayTakeBack(classId: number, holder: { personId: string; role: Role }, role: Role): boolean {
     if (chatOf(holder.personId) !== "room") return false;
     if (holder.role !== "student") return holder.role === role;
+    if (!stores.classes.get(classId)?.demo) return false;
     return !rooms.sessionsOf(classId).some(({ personId }) => personId === holder.personId);
   }
 

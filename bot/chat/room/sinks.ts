@@ -5,7 +5,8 @@ import type { Member } from "../../../store/members.ts";
 import type { RoomSession, RoomStore } from "../../../store/room.ts";
 import type { Sink } from "../../../store/sinks.ts";
 import { findSink } from "./sink-calls.ts";
-import { cleanName, nameDevice } from "./door.ts";
+import { nameDevice, nameFault } from "./door.ts";
+import { cleanName } from "./names.ts";
 import { refuse } from "./http.ts";
 import type { Hub } from "./hub.ts";
 import { dismiss } from "./hub.ts";
@@ -88,14 +89,15 @@ export function addSinkRoutes(app: FastifyInstance, parts: SinkParts): void {
     if (sink.isLocked) return refuse(reply, 403, "ERR_LOCKED");
     const name = body.success ? cleanName(body.data.name) : undefined;
     if (name === undefined) return refuse(reply, 400, "ERR_NAME");
-    const isTaken = stores.atomically(() => {
-      if (stores.members.findByName(sink.classId, name)) return true;
+    const fault = stores.atomically(() => {
+      const found = nameFault(stores, sink.classId, name, "student");
+      if (found) return found;
       const id = drawPersonId();
       stores.members.see(sink.classId, { id, name }, "student", now());
       stores.sinks.choose(sink, id, now());
-      return false;
+      return undefined;
     });
-    return isTaken ? refuse(reply, 403, "ERR_NAME_TAKEN") : send(reply, sink);
+    return fault ? refuse(reply, 403, fault) : send(reply, sink);
   });
 
   app.post("/api/sink/done", { config: LIMIT }, async (request, reply) => {

@@ -150,6 +150,7 @@ export type ToPage =
 export type DoorCode =
   | "ERR_CODE"
   | "ERR_NAME"
+  | "ERR_NAME_ROLE"
   | "ERR_NAME_TAKEN"
   | "ERR_PASSPHRASE"
   | "ERR_RETURN_CODE"

@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, test } from "vitest";
 import { inventDemo } from "../../../../bot/demo/demo.ts";
-import { cleanName, nameDevice } from "../../../../bot/chat/room/door.ts";
+import { nameDevice } from "../../../../bot/chat/room/door.ts";
+import { cleanName, isStaffWord, lookOf } from "../../../../bot/chat/room/names.ts";
 import type { DoorSheet } from "../../../../bot/chat/room/wire.ts";
 import { startRoom, type RoomServer, type Visitor } from "../../../support/room-server.ts";
 
@@ -71,7 +72,7 @@ describe("the door", () => {
     expect(await whoIs(teacher)).toMatchObject({ role: "teacher" });
   });
 
-  test("a name is taken once, in any case, until its devices are signed out", async () => {
+  test("a name is its owner's for good: signed out everywhere, they come back by a code, and nobody else does", async () => {
     const { room, code, teacher } = await open();
     const amina = room.visitor();
     await amina.post("/api/join", { code, name: "Amina" });
@@ -84,9 +85,28 @@ describe("the door", () => {
     await teacher.post("/api/door/free", { personId: id });
     await page.hears("gone");
     expect(await whoIs(amina)).toBeNull();
-    // The same person, with the same films, on a new phone.
-    await other.post("/api/join", { code, name: "Amina" });
+    // A classmate who has the class's code has not the name, nor what is kept under it.
+    expect(await codeOf(await other.post("/api/join", { code, name: "Amina" }))).toBe("ERR_NAME_TAKEN");
+    const given = await teacher.post("/api/return/for", { personId: id });
+    const own = ((await given.json()) as { code: string }).code;
+    await other.post("/api/return", { code: own });
     expect(await whoIs(other)).toMatchObject({ id });
+  });
+
+  test.each(["Ms. Teal", "MsTeal", "Ms Téal", "Мѕ Теаl", "Ms Tea1", "ms  teal"])(
+    "%s is read as Ms Teal, and refused",
+    async (name) => {
+      const { room, code } = await open();
+      const answer = await codeOf(await room.visitor().post("/api/join", { code, name }));
+      expect(["ERR_NAME_TAKEN", "ERR_NAME"]).toContain(answer);
+    },
+  );
+
+  test("nobody but staff is called what staff are called", async () => {
+    const { room, code } = await open();
+    for (const name of ["Teacher", "Die Lehrkraft", "Аdmin", "aide-2"])
+      expect(await codeOf(await room.visitor().post("/api/join", { code, name }))).toMatch(/^ERR_NAME/);
+    expect((await room.visitor().post("/api/join", { code, name: "Tea" })).status).toBe(200);
   });
 
   test("a student cannot come back as the teacher by taking the teacher's name", async () => {
@@ -144,6 +164,15 @@ describe("the door", () => {
 describe("names", () => {
   test.each(["Amina", "Zoë", "O'Neil", "Jean-Luc P.", "李雷", "Ана", "Student 7"])("%s is a name", (name) => {
     expect(cleanName(name)).toBe(name);
+  });
+  test.each(["\u3164", "Ben\u115f", "Ben\u200d", "Bеn", "Βen", "Z\u0300\u0301\u0302\u0303oe"])(
+    "%j shows nothing, or mixes alphabets, or hides in accents",
+    (name) => expect(cleanName(name)).toBeUndefined(),
+  );
+  test("two that look alike have one look, and two that don't have two", () => {
+    expect(new Set(["Ola", "o l a", "О1а", "Ola."].map(lookOf)).size).toBe(1);
+    expect(new Set(["Ian", "Lan", "Anna B", "Anna C", "Student 1", "Student 11"].map(lookOf)).size).toBe(6);
+    expect(["Teal", "Botha", "Stefan"].filter(isStaffWord)).toEqual([]);
   });
   test.each(["", "  ", "<b>x</b>", "a@b", "x\u202ey", "x".repeat(41), "**bold**", "a\nb".repeat(30), ".dot"])(
     "%j is none",
