@@ -1,3 +1,4 @@
+#!/usr/bin/env node
 import { chatOf, makeChatKey } from "../store/shapes/chat-key.ts";
 import { join } from "node:path";
 import { parseArgs } from "node:util";

@@ -1,3 +1,4 @@
+#!/usr/bin/env node
 import { countOf } from "../commands/speech/wording.ts";
 import { StoreError } from "../store/open.ts";
 import { backupFolderOf, describeHolding, formatBytes, makeBackup, storePathOf } from "./disk/backup.ts";

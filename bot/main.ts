@@ -1,3 +1,4 @@
+#!/usr/bin/env node
 import { StoreError } from "../store/open.ts";
 import { certificateFaults, readConfig } from "./process/config.ts";
 import { createLog } from "./process/log.ts";

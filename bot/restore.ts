@@ -1,3 +1,4 @@
+#!/usr/bin/env node
 import { existsSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";

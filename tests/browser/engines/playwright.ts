@@ -42,11 +42,11 @@ function launched(name: EngineName, browser: Browser): LaunchedEngine {
       });
       const page = await context.newPage();
       const complaints: string[] = [];
-      page.on("pageerror", (error) => complaints.push(error.message));
-      page.on("console", (message) => {
-        if (message.type() === "error" && !OF_THE_CLIENT.test(message.text()))
-          complaints.push(message.text());
-      });
+      const complain = (text: string): void => {
+        if (!OF_THE_CLIENT.test(text)) complaints.push(text);
+      };
+      page.on("pageerror", (error) => complain(error.message));
+      page.on("console", (message) => message.type() === "error" && complain(message.text()));
       await page.goto(url);
       return createHand(name, page, complaints);
     },
