@@ -1,6 +1,6 @@
 import type { Stores } from "../../store/index.ts";
 import type { Clock } from "../process/clock.ts";
-import type { Deliverer, Step } from "../deliver/deliver.ts";
+import type { Deliverer } from "../deliver/deliver.ts";
 import type { Log } from "../process/log.ts";
 import { isStorageFault } from "../../store/open.ts";
 import { settleSome } from "./tick.ts";
@@ -70,25 +70,6 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
   /** Tries in a row that the disk would not take. */
   let faults = 0;
 
-  /** Recording what came back, deciding, and taking up what leaves: one flush of the disk for all three. */
-  function settleAndPlan(now: number, spoken: Set<number>): Step {
-    const step = deliverer.plan(now);
-    let announce: (() => void) | undefined;
-    try {
-      announce = stores.atomically(() => {
-        step.write();
-        const ahead = deliverer.decideUntil(now);
-        return settleSome({ stores, log, keep: deliverer.keep }, now, ahead, spoken, most);
-      });
-    } catch (error) {
-      step.undo();
-      throw error;
-    }
-    step.done();
-    announce?.();
-    return step;
-  }
-
   function wake(): void {
     if (stopped) return;
     clearTimeout(timer);
@@ -97,15 +78,17 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
     try {
       const now = clock.now();
       const spoken = new Set<number>();
-      const step = settleAndPlan(now, spoken);
+      // Recording what came back, deciding, and taking up what leaves: one flush of the disk for all three.
+      const lookAt = deliverer.pump(now, () =>
+        settleSome({ stores, log }, now, deliverer.decideUntil(now), spoken, most),
+      );
       if (faults > 0) log.warn({ tries: faults }, "the disk can be written again; what is late says so");
       if (faults > 0) onTrouble?.(null);
       faults = 0;
       settledUntil = now;
       const nextCueAt = stores.cues.nextDecideAt() ?? Infinity;
       most = nextCueAt <= now ? Math.min(most * 2, MOST_PORTION) : FIRST_PORTION;
-      // What was decided just now may leave at once.
-      const nextAt = Math.min(nextCueAt, spoken.size > 0 ? deliverer.pump() : Infinity, step.lookAt());
+      const nextAt = Math.min(nextCueAt, lookAt);
       if (spoken.size > 0) onSpoken(spoken);
       const after = clock.now();
       restUntil = after + restOf(after - now);

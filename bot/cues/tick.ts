@@ -12,8 +12,6 @@ import { isStorageFault } from "../../store/open.ts";
 export interface TickDeps {
   readonly stores: Stores;
   readonly log: Log;
-  /** Says, in the same transaction, what can be said in it; what it returns is done after the commit. */
-  readonly keep?: (now: number) => () => void;
 }
 
 /** So many runs are settled in one transaction: enough to amortise its flush, few enough to let the loop breathe. */
@@ -24,28 +22,24 @@ const PUT_OFF_MS = 60_000;
 /** Settles every cue to be decided by `now`; returns the classes whose runs spoke. */
 export function settleDue(deps: TickDeps, now: number, ahead = now): Set<number> {
   const spoken = new Set<number>();
-  for (;;) {
-    const announce = deps.stores.atomically(() => settleSome(deps, now, ahead, spoken));
-    if (!announce) return spoken;
-    announce();
-  }
+  while (deps.stores.atomically(() => settleSome(deps, now, ahead, spoken)));
+  return spoken;
 }
 
 /**
  * Settles the cues to be decided by `now`, or, in chats with a lead, due by `ahead`, of `most` runs: reading a run, advancing
  * it, keeping it and owing what it says are one transaction, the caller's, with no await in it. A missed, late or doubled
- * call changes nothing. Adds the classes whose runs spoke to `spoken`. Returns what is to be done after the commit;
- * undefined where nothing was due.
+ * call changes nothing. Adds the classes whose runs spoke to `spoken`. False where nothing was due.
  */
 export function settleSome(
-  { stores, log, keep }: TickDeps,
+  { stores, log }: TickDeps,
   now: number,
   ahead: number,
   spoken: Set<number>,
   most = BATCH,
-): (() => void) | undefined {
+): boolean {
   const ids = stores.cues.dueRuns(now, most, ahead);
-  if (ids.length === 0) return undefined;
+  if (ids.length === 0) return false;
   for (const id of ids) {
     try {
       // A savepoint of its own: one bad row must not silence the others.
@@ -56,7 +50,7 @@ export function settleSome(
       log.error({ run: id, err: error }, "a run could not be settled");
     }
   }
-  return keep?.(now) ?? (() => {});
+  return true;
 }
 
 function settleRun(stores: Stores, id: number, now: number, ahead: number, touched: Set<number>): void {

@@ -12,27 +12,16 @@ import { isStorageFault } from "../../store/open.ts";
 import type { Unit } from "./units.ts";
 
 export interface Deliverer {
-  /** What is to be done at `now`: recording what came back, and saying what is owed and may leave. */
-  plan(now: number): Step;
-  /** Plans and does it, in a transaction of its own; the instant to look again. */
-  pump(): number;
+  /**
+   * Says what is owed, in one way for all chats: in one transaction it records what came back, does `first` (deciding what has
+   * fallen due), keeps what is said by keeping it, and notes what leaves; after the commit it shows the one and sends the other.
+   * Where there is no commit, nothing was said. Returns the instant to look again.
+   */
+  pump(now?: number, first?: () => void): number;
   /** Cues due up to here are to be decided now, so that a burst ahead can begin in time. */
   decideUntil(now: number): number;
-  /** Says what is owed in chats kept in this store, in the caller's transaction; what it returns is for after the commit. */
-  keep(now: number): () => void;
   /** Waits until nothing is being said, at most `ms`, and records it. */
   drain(ms: number): Promise<void>;
-}
-
-export interface Step {
-  /** In a transaction: before anything leaves, the store knows that it may have been said, and under which key. */
-  write(): void;
-  /** After its commit. */
-  done(): void;
-  /** Instead, where there was none. */
-  undo(): void;
-  /** When to look again; asked after it is done. */
-  lookAt(): number;
 }
 
 export interface DeliverDeps extends GatherDeps {
@@ -43,6 +32,16 @@ export interface DeliverDeps extends GatherDeps {
   readonly onSettled: () => void;
   /** Called for each message that was said, for the figures. */
   readonly onSaid?: (owed: Owed, at: number) => void;
+}
+
+interface Chosen {
+  /** Sent after the commit. */
+  readonly leaving: readonly Waiting[];
+  /** Said within it, by being kept. */
+  readonly kept: readonly Waiting[];
+  readonly overtaken: readonly number[];
+  /** When more may leave. */
+  readonly moreAt: number;
 }
 
 /** Said at the same time at most; more wait their turn. */
@@ -58,64 +57,56 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   const busyChannels = new Set<string>();
   let outcomes: Settled[] = [];
 
-  function plan(now: number): Step {
+  function pump(now = clock.now(), first?: () => void): number {
     const settled = outcomes;
+    const announces: (() => void)[] = [];
+    let leaving: readonly Waiting[] = [];
+    let moreAt = Infinity;
+    try {
+      stores.atomically(() => {
+        record(settled, now);
+        first?.();
+        const chosen = choose(settled, now);
+        ({ leaving, moreAt } = chosen);
+        leaving = leaving.map((each) => fit(each, now));
+        for (const each of chosen.kept) announces.push(keepSafely(each, now));
+        if (chosen.overtaken.length > 0)
+          stores.outbox.markEnded(chosen.overtaken, "stale", "overtaken by the next", now);
+        // Before anything leaves, the store knows that it may have been said, and under which key.
+        for (const { unit } of leaving) stores.outbox.markSending(unit.ids, unit.bundle, now);
+      });
+    } catch (error) {
+      for (const { unit, place } of leaving) release(unit, place.port);
+      throw error;
+    }
+    forget(settled);
+    for (const announce of announces) announce();
+    for (const each of leaving) {
+      const saying = say(each);
+      for (const id of each.unit.ids) inFlight.set(id, saying);
+    }
+    return Math.min(moreAt, stores.outbox.nextReadyAt(now) ?? Infinity, ahead.nextAt(now));
+  }
+
+  /** What may be said now: kept, or sent as far as its chat takes it. */
+  function choose(settled: readonly Settled[], now: number): Chosen {
     const leaving: Waiting[] = [];
-    const kept: { readonly port: ChatPort; readonly waiting: readonly Waiting[] }[] = [];
+    const kept: Waiting[] = [];
     const overtaken: number[] = [];
     let moreAt = Infinity;
-    for (const [port, waiting] of gatherReady(deps, inFlight, now)) {
-      const most = Math.max(0, MOST_AT_ONCE - inFlight.size - leaving.length);
-      if (port.keep) kept.push({ port, waiting });
+    const free = new Set(settled.flatMap(({ unit }) => unit.ids));
+    const underWay = free.size === 0 ? inFlight : new Map([...inFlight].filter(([id]) => !free.has(id)));
+    for (const [port, waiting] of gatherReady(deps, underWay, now)) {
+      const most = Math.max(0, MOST_AT_ONCE - underWay.size - leaving.length);
+      if (port.keep) kept.push(...waiting);
       else if (port.pace) {
         const picked = pickPaced(waiting, ahead.demand(port.chat, now), port.pace, busyChannels, most, now);
-        leaving.push(...picked.leaving.map((each) => fit(each, now)));
+        leaving.push(...picked.leaving);
         overtaken.push(...picked.overtaken);
         moreAt = Math.min(moreAt, picked.lookAt);
       } else leaving.push(...waiting.slice(0, most));
     }
-    let announces: (() => void)[] = [];
-    return {
-      lookAt: () => Math.min(moreAt, stores.outbox.nextReadyAt(now) ?? Infinity, ahead.nextAt(now)),
-      write() {
-        for (const each of settled) recordOutcome(stores, log, each, now);
-        announces = kept.map(({ port, waiting }) => keepAll(port, waiting, now));
-        if (overtaken.length > 0) stores.outbox.markEnded(overtaken, "stale", "overtaken by the next", now);
-        for (const { unit } of leaving) stores.outbox.markSending(unit.ids, unit.bundle, now);
-      },
-      done() {
-        outcomes = outcomes.slice(settled.length);
-        for (const { unit } of settled) for (const id of unit.ids) inFlight.delete(id);
-        for (const each of settled) tell(each);
-        for (const announce of announces) announce();
-        for (const each of leaving) {
-          const saying = say(each);
-          for (const id of each.unit.ids) inFlight.set(id, saying);
-        }
-      },
-      undo() {
-        for (const { unit, place } of leaving) release(unit, place.port);
-      },
-    };
-  }
-
-  function pump(): number {
-    const step = plan(clock.now());
-    try {
-      stores.atomically(step.write);
-    } catch (error) {
-      step.undo();
-      throw error;
-    }
-    step.done();
-    return step.lookAt();
-  }
-
-  function keep(now: number): () => void {
-    const announces = [...gatherReady(deps, inFlight, now)].map(([port, waiting]) =>
-      port.keep ? keepAll(port, waiting, now) : undefined,
-    );
-    return () => announces.forEach((announce) => announce?.());
+    return { leaving, kept, overtaken, moreAt };
   }
 
   function release({ target }: Unit, port: ChatPort): void {
@@ -160,29 +151,27 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   }
 
   /** Inside a transaction; returns what is to be done after its commit. */
-  function keepAll(port: ChatPort, waiting: readonly Waiting[], now: number): () => void {
-    const announces: (() => void)[] = [];
-    for (const each of waiting) {
-      try {
-        // A savepoint of its own: one that can't be kept must not hold up the others.
-        stores.atomically(() => announces.push(keepOne(port, each, now)));
-      } catch (error) {
-        if (isStorageFault(error)) throw error;
-        log.error({ key: each.unit.key, err: error }, "a message could not be kept");
-        stores.outbox.markLater(each.unit.ids, now + retryMs(RETRY_SLOWLY), String(error));
-      }
+  function keepSafely(waiting: Waiting, now: number): () => void {
+    try {
+      // A savepoint of its own: one that can't be kept must not hold up the others.
+      return stores.atomically(() => keepOne(waiting, now));
+    } catch (error) {
+      if (isStorageFault(error)) throw error;
+      const { ids, key } = waiting.unit;
+      log.error({ key, err: error }, "a message could not be kept");
+      stores.outbox.markLater(ids, now + retryMs(RETRY_SLOWLY), String(error));
+      return () => {};
     }
-    return () => announces.forEach((announce) => announce());
   }
 
-  function keepOne(port: ChatPort, waiting: Waiting, now: number): () => void {
-    const { unit } = waiting;
+  function keepOne(waiting: Waiting, now: number): () => void {
+    const { unit, place } = waiting;
     stores.outbox.takeUntold(unit.ids);
     const several = stores.outbox.load(unit.ids);
-    const kept = port.keep?.(compose(waiting, several, now));
+    const kept = place.port.keep?.(compose(waiting, several, now));
     if (!kept) return () => {};
     const settled = { unit, several, outcome: kept.outcome, knownAt: now };
-    recordOutcome(stores, log, settled, now);
+    record([settled], now);
     return () => {
       kept.announce();
       tell({ ...settled, knownAt: clock.now() });
@@ -200,26 +189,32 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     }
   }
 
-  /** Without saying anything new. */
-  function recordAll(): void {
-    const settled = outcomes;
-    try {
-      stores.atomically(() => {
-        for (const each of settled) recordOutcome(stores, log, each, clock.now());
-      });
-    } catch (error) {
-      // It stays "sending" and is said again under the same key, which chats recognise.
-      return log.error({ err: error }, "what was said could not be recorded");
-    }
+  /** In a transaction. */
+  function record(settled: readonly Settled[], now: number): void {
+    for (const each of settled) recordOutcome(stores, log, each, now);
+  }
+
+  /** Once they are recorded. */
+  function forget(settled: readonly Settled[]): void {
     outcomes = outcomes.slice(settled.length);
     for (const { unit } of settled) for (const id of unit.ids) inFlight.delete(id);
     for (const each of settled) tell(each);
   }
 
+  /** Without saying anything new. */
+  function recordAll(): void {
+    const settled = outcomes;
+    try {
+      stores.atomically(() => record(settled, clock.now()));
+    } catch (error) {
+      // It stays "sending" and is said again under the same key, which chats recognise.
+      return log.error({ err: error }, "what was said could not be recorded");
+    }
+    forget(settled);
+  }
+
   return {
-    plan,
     pump,
-    keep,
     decideUntil: ahead.decideUntil,
     async drain(ms) {
       const timeout = new Promise<void>((resolve) => setTimeout(resolve, ms).unref());

@@ -117,8 +117,8 @@ export const MUTANTS: readonly Mutant[] = [
   {
     name: "what was owed for a step that is over is said all the same",
     file: "store/outbox.ts",
-    find: "where run_id = ? and state = 'owed'\"",
-    replace: "where run_id = -? and state = 'owed'\"",
+    find: "where run_id = @runId and state = 'owed'",
+    replace: "where run_id = -@runId and state = 'owed'",
     caughtBy: SIMULATION,
   },
   {

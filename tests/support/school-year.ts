@@ -3,7 +3,7 @@ import { createDispatch } from "../../bot/calls/dispatch.ts";
 import { callLine, type Caller } from "../../bot/chat/room/calls.ts";
 import { createKeeper } from "../../bot/chat/room/keeper.ts";
 import { createEarlyRoom } from "../../bot/chat/room/say.ts";
-import { settleDue } from "../../bot/cues/tick.ts";
+import { settleSome } from "../../bot/cues/tick.ts";
 import { DEMO_SHEETS } from "../../bot/demo/demo.ts";
 import { createDeliverer } from "../../bot/deliver/deliver.ts";
 import { createRetention, type Ages } from "../../bot/rounds/retention.ts";
@@ -113,8 +113,8 @@ export function openSchool(path: string, { groups, filmsAPeriod, ages }: SchoolS
   }
 
   function settle(): void {
-    settleDue({ stores, log, keep: deliverer.keep }, clock.now());
-    deliverer.pump();
+    const now = clock.now();
+    deliverer.pump(now, () => settleSome({ stores, log }, now, now, new Set()));
   }
 
   function goTo(atMs: number): void {

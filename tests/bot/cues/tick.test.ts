@@ -77,20 +77,3 @@ test("a call to pour out is not swallowed by an end that is still ahead", () => 
     expect.arrayContaining(["p0", "n0"]),
   );
 });
-
-test("what can be said in the same transaction is shown after its commit, and not at all where there is none", () => {
-  const { stores, log } = aClassOf(2);
-  const steps: string[] = [];
-  const keep = () => {
-    steps.push(`kept ${stores.outbox.depth()}, in a transaction: ${stores.db.inTransaction}`);
-    return () => void steps.push(`shown, in a transaction: ${stores.db.inTransaction}`);
-  };
-  settleDue({ stores, log, keep }, START);
-  expect(steps).toEqual(["kept 2, in a transaction: true", "shown, in a transaction: false"]);
-  const full = Object.assign(new Error("full"), { code: "SQLITE_FULL" });
-  const refuse = () => {
-    throw full;
-  };
-  expect(() => settleDue({ stores, log, keep: refuse }, START + 60_000)).toThrow(full);
-  expect(stores.outbox.depth()).toBe(2);
-});

@@ -1,0 +1,126 @@
+import { beforeEach, expect, test } from "vitest";
+import { settleSome } from "../../../bot/cues/tick.ts";
+import { createEarlyRoom } from "../../../bot/chat/room/say.ts";
+import { createDeliverer, type Deliverer } from "../../../bot/deliver/deliver.ts";
+import type { ChatPort, Outcome } from "../../../bot/chat/port.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
+import { createFakeClock, type FakeClock } from "../../support/clock.ts";
+import { pourIn } from "../../support/developing.ts";
+import { aPlan, START } from "../../support/make.ts";
+import { createMemoryLog } from "../../support/room.ts";
+
+/* Chats that are kept in the store: what is decided is said with the same commit, or not at all. */
+
+const FULL = Object.assign(new Error("full"), { code: "SQLITE_FULL" });
+
+let stores: OpenedStores;
+let clock: FakeClock;
+let deliverer: Deliverer;
+let steps: string[];
+let broken: Error | undefined;
+
+beforeEach(() => {
+  stores = openStores(":memory:");
+  clock = createFakeClock();
+  steps = [];
+  broken = undefined;
+  const room = createEarlyRoom(stores, () => clock.now());
+  const port: ChatPort = {
+    ...room,
+    keep(delivery) {
+      if (broken) throw broken;
+      const kept = room.keep?.(delivery);
+      if (!kept) throw new Error("the room keeps");
+      steps.push(`kept, in a transaction: ${stores.db.inTransaction}`);
+      return {
+        outcome: kept.outcome,
+        announce: () => void steps.push(`shown, in a transaction: ${stores.db.inTransaction}`),
+      };
+    },
+  };
+  const ports = new Map([["room", port]]);
+  deliverer = createDeliverer({ stores, clock, log: createMemoryLog(), ports, onSettled: () => {} });
+  const classId = stores.classes.add("room:1", "Invented class", "UTC", false, START).id;
+  for (const name of ["mina", "ben"]) {
+    const personId = `room:${name}`;
+    stores.members.see(classId, { id: personId, name }, "student", START);
+    pourIn(stores, { classId, personId, plan: aPlan() }, START);
+  }
+});
+
+function wake(): void {
+  const now = clock.now();
+  const log = createMemoryLog();
+  deliverer.pump(now, () => void settleSome({ stores, log }, now, now, new Set()));
+}
+
+const said = (): number => stores.messages.newest(1, "room:mina", 10).length;
+
+test("what is decided is kept in the same transaction, and shown after its commit", () => {
+  wake();
+  expect(steps).toEqual([
+    ...Array(2).fill("kept, in a transaction: true"),
+    ...Array(2).fill("shown, in a transaction: false"),
+  ]);
+  expect(said()).toBe(1);
+  expect(stores.outbox.depth()).toBe(0);
+});
+
+test("where the disk does not take it, nothing is decided, kept or shown; the next time all of it is", () => {
+  broken = FULL;
+  expect(wake).toThrow(FULL);
+  expect(steps).toEqual([]);
+  expect([said(), stores.outbox.depth()]).toEqual([0, 0]);
+  expect(stores.cues.nextDecideAt()).toBe(START);
+  broken = undefined;
+  wake();
+  expect(said()).toBe(1);
+});
+
+test("where the deciding meets a fault of the disk, nothing is said either", () => {
+  wake();
+  clock.advance(60);
+  const fail = (): never => {
+    settleSome({ stores, log: createMemoryLog() }, clock.now(), clock.now(), new Set());
+    throw FULL;
+  };
+  expect(() => deliverer.pump(clock.now(), fail)).toThrow(FULL);
+  expect(said()).toBe(1);
+  expect(stores.outbox.depth()).toBe(0);
+  wake();
+  expect(said()).toBe(2);
+});
+
+test("one that can't be kept does not hold up the others", () => {
+  broken = new Error("none of ours");
+  wake();
+  expect(stores.outbox.depth()).toBe(2);
+  broken = undefined;
+  clock.advance(30);
+  wake();
+  expect(stores.outbox.depth()).toBe(0);
+});
+
+test("whoever can't be reached alone is called in the class's channel at the very next look", async () => {
+  const outcomes: Outcome[] = [{ kind: "refused", detail: "closed" }];
+  const heard: (string | null)[] = [];
+  const port: ChatPort = {
+    chat: "room",
+    start: async () => {},
+    async send({ personId }) {
+      heard.push(personId);
+      return outcomes.shift() ?? { kind: "sent", ref: "1" };
+    },
+    stop: async () => {},
+  };
+  const wakes: number[] = [];
+  const ports = new Map([["room", port]]);
+  const onSettled = (): void => void wakes.push(1);
+  deliverer = createDeliverer({ stores, clock, log: createMemoryLog(), ports, onSettled });
+  wake();
+  await new Promise((resolve) => void setImmediate(resolve));
+  await new Promise((resolve) => void setImmediate(resolve));
+  expect(wakes).toEqual([1]);
+  deliverer.pump();
+  expect(heard).toEqual(["room:mina", "room:ben", null]);
+});
