@@ -205,6 +205,7 @@ export const ERRORS = {
   ERR_DISK: ["page", "the disk of the class's computer takes nothing more"],
   ERR_FORBIDDEN: ["page", "only staff may do that"],
   ERR_HOST: ["page", "the page was asked for under another address"],
+  ERR_LOCKED: ["page", "this device is for one sink and locked"],
   ERR_NAME: ["page", "a name has no letter or digit, or too many"],
   ERR_NAME_ROLE: ["page", "a name is what staff are called"],
   ERR_NAME_TAKEN: ["page", "somebody of the class has that name, or one that looks like it"],
