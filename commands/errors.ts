@@ -88,6 +88,7 @@ export const ERRORS = {
   ERR_WRONG_WAY: ["staff", "the water in a tank moved away from the room's temperature"],
   // Plans
   ERR_CANNOT_SHARE: ["person", "films in one tank need different times"],
+  ERR_NO_CONCENTRATE: ["person", "the volume holds too little concentrate to measure"],
   ERR_NOT_COVERED: ["person", "the volume does not cover the reels"],
   ERR_NOT_SAME_BATH: ["person", "a second film has no sheet in this bath"],
   ERR_NO_DEVELOPER: ["person", "the plan has no developer whose time could follow the temperature"],
@@ -138,6 +139,7 @@ export const ERRORS = {
   ERR_OTHER_DILUTION: ["person", "the volumes given are of another dilution"],
   ERR_OVERFLOW: ["staff", "the bottle would run over"],
   ERR_PLAN_AGAIN: ["person", "a bottle of another strength needs another plan"],
+  ERR_NOT_FOR_SILVER: ["staff", "a bath that is no fixer was to go into the silver collection"],
   ERR_SILVER_DRAIN: ["staff", "fixer carries silver and is never poured away"],
   ERR_STOCK_HAS_NO_WATER: ["person", "stock is used as it is"],
   ERR_SUM: ["person", "concentrate and water do not make the total"],

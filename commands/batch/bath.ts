@@ -7,6 +7,7 @@ import {
   toppedClearing,
   type Clearing,
 } from "./clearing.ts";
+import { minusMl, plusMl } from "../speech/tenths.ts";
 import { countingLines, type Line } from "../../store/shapes/ledger.ts";
 
 /* The bath itself, line by line: what is in the bottle and what it has been through. */
@@ -77,8 +78,8 @@ function apply(batch: Batch, bath: Bath, { body, atMs }: Line): Bath {
       const { areaSqIn, isTabular } = body;
       return {
         ...bath,
-        volumeMl: bath.volumeMl - body.ml,
-        usedMl: bath.usedMl + body.ml,
+        volumeMl: minusMl(bath.volumeMl, body.ml),
+        usedMl: plusMl(bath.usedMl, body.ml),
         usedSqIn: bath.usedSqIn + areaSqIn,
         tabularSqIn: bath.tabularSqIn + (isTabular ? areaSqIn : 0),
         films: bath.films + body.films,

@@ -1,8 +1,9 @@
 import { z } from "zod";
 import { defineCommand, UserError } from "../define.ts";
 import { splitVolume } from "../plan/volume.ts";
-import { dilutionOption, temperatureIn, volumeOption } from "../speech/quantity.ts";
+import { amountOption, dilutionOption, temperatureIn, volumeOption } from "../speech/quantity.ts";
 import { BATH_TENTHS_C, TAP_TENTHS_C, TEMPERED_TENTHS_C } from "../../store/shapes/limits.ts";
+import { askedDilutionOption } from "./strength.ts";
 import { dilute } from "./dilute.ts";
 import * as words from "./reply.ts";
 import { temper } from "./temper.ts";
@@ -11,9 +12,9 @@ export const mixDilute = defineCommand({
   name: "mix dilute",
   summary: "How much concentrate and water, from any one of the amounts; given two, it checks them",
   options: z.object({
-    dilution: dilutionOption.describe("Concentrate + water, like 1+9"),
+    dilution: askedDilutionOption.describe("Concentrate + water, like 1+9; or per cent: 28% to 2%"),
     total: volumeOption.optional().describe("What is to be made, like 300 ml"),
-    concentrate: volumeOption.optional().describe("The concentrate you have, like 50 ml"),
+    concentrate: amountOption.optional().describe("The concentrate you have, like 50 ml"),
     water: volumeOption.optional().describe("The water you have, like 450 ml"),
   }),
   who: "student",
@@ -26,7 +27,7 @@ export const mixDilute = defineCommand({
       waterMl: water ?? null,
     });
     if (!mixed.ok) throw new UserError(mixed.fault.code, words.diluteFault(mixed.fault));
-    return words.dilutedReply(mixed.value, dilution, dilution.wasRatio);
+    return words.dilutedReply(mixed.value, dilution);
   },
 });
 

@@ -1,10 +1,12 @@
 import type { Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
-import { type Dilution, makeDilution } from "../../store/shapes/sheet.ts";
+import { makeDilution } from "../../store/shapes/sheet.ts";
 import { formatDilution, formatNumber } from "../speech/wording.ts";
 import type { Diluted, DiluteFault } from "./dilute.ts";
 import type { Tempered, TemperFault } from "./temper.ts";
 import { scaldCautions } from "../batch/hazards.ts";
+import { STRENGTH_TOLERANCE } from "../plan/cautions.ts";
+import type { AskedDilution } from "./strength.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 
@@ -29,13 +31,22 @@ export function diluteFault(fault: DiluteFault): string {
   return (DILUTE_FAULT_TEXT[fault.code] as (fault: DiluteFault) => string)(fault);
 }
 
-export function dilutedReply(mix: Diluted, dilution: Dilution, wasRatio: boolean): Reply {
+function strengthWords({ off, waterMl, concentrateMl }: Diluted): string[] {
+  if (Math.abs(off) <= STRENGTH_TOLERANCE) return [];
+  const mixed = `1+${formatNumber(Math.round((waterMl / concentrateMl) * 10) / 10)}`;
+  return [words().strength(Math.round(off * 100), mixed)];
+}
+
+export function dilutedReply(mix: Diluted, dilution: AskedDilution): Reply {
+  const { percent, wasRatio } = dilution;
   const head =
     mix.waterMl === 0
       ? words().stockOnly(mix.concentrateMl)
       : words().diluted(mix.concentrateMl, mix.waterMl, mix.totalMl, formatDilution(dilution));
   const lines = [
     mix.isChecked ? words().isRight(head) : head,
+    ...(percent ? [words().percent(formatNumber(percent.have), formatNumber(percent.want))] : []),
+    ...strengthWords(mix),
     ...(wasRatio ? [words().readRatio(formatDilution(dilution))] : []),
     dilution.waterParts === 0 ? words().stockCare : words().howToMix,
   ];

@@ -67,6 +67,8 @@ export const CAUTION_TEXT = {
       number(detail, "neededMl"),
       number(detail, "enoughMl"),
     ),
+  WARN_STRENGTH: (detail) => words().strength(number(detail, "percent")),
+  WARN_COVERED: (detail) => words().covered(number(detail, "volumeMl")),
   WARN_AGITATION: (detail) => words().agitation[detail["fault"] as AgitationFault] ?? "",
   WARN_DRIFT: (detail) => words().drift(number(detail, "roomTenthsC"), number(detail, "seconds")),
   WARN_TANK_LEAKS: (detail) =>

@@ -5,7 +5,7 @@ import type { Plan } from "../../store/shapes/plan.ts";
 import type { PlanRequest } from "./request.ts";
 import type { Parts } from "./steps.ts";
 import { betterTemperature, COOL_TENTHS_C, SHORT_SECONDS, WARM_TENTHS_C } from "../sheet/suggest.ts";
-import { splitVolume, volumeForConcentrate } from "./volume.ts";
+import { splitVolume, strengthOff, usualMl, volumeForConcentrate } from "./volume.ts";
 import { largestStepTenths, RETICULATION_LOOSE_TENTHS, RETICULATION_TENTHS } from "./wash.ts";
 
 /* What a plan warns of. The sentences are in reply.ts. */
@@ -17,6 +17,9 @@ const DRIFT_PERCENT = 3;
 /** Wash water: 60 to 75 °F (a photographer's page; US Army SS0509-8 has 68 to 75 °F for solutions). */
 const WATER_MIN_TENTHS = 156;
 const WATER_MAX_TENTHS = 239;
+
+/** A strength off by more than this is worth a word: it changes the time by about as much. */
+export const STRENGTH_TOLERANCE = 0.02;
 
 export function cautionsFor(request: PlanRequest, habits: Habits, parts: Parts): Caution[] {
   return [
@@ -69,6 +72,11 @@ function developCautions(request: PlanRequest, habits: Habits, { development, vo
     });
   if (request.others.length > 0)
     found.push({ code: "WARN_SHARED_TANK", detail: { percent: development.sharedOffPercent } });
+  const off = strengthOff(volumeMl, sheet.dilution);
+  if (Math.abs(off) > STRENGTH_TOLERANCE)
+    found.push({ code: "WARN_STRENGTH", detail: { percent: Math.round(off * 100) } });
+  if (!request.tank && volumeMl < usualMl(request.format, request.rolls))
+    found.push({ code: "WARN_COVERED", detail: { volumeMl } });
   const enoughMl = volumeForConcentrate(sheet, request.format, request.rolls);
   if (enoughMl !== null && enoughMl > volumeMl) {
     const { concentrateMl } = splitVolume(volumeMl, sheet.dilution);

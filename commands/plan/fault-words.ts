@@ -1,5 +1,5 @@
 import { inEach } from "../speech/language.ts";
-import { plain } from "../speech/wording.ts";
+import { formatDilution, plain } from "../speech/wording.ts";
 import type { PlanFault } from "./request.ts";
 import { de } from "./words/fault.de.ts";
 import { en } from "./words/fault.en.ts";
@@ -18,6 +18,8 @@ const PLAN_FAULT_TEXT: Words = {
   ERR_TOO_MANY_ROLLS: ({ rolls, reels, tank }) => words().tooManyRolls(tank, reels, rolls),
   ERR_WRONG_FORMAT: ({ format, takes, tank }) => words().wrongFormat(tank, takes, format),
   ERR_NOT_COVERED: ({ volumeMl, neededMl }) => words().notCovered(volumeMl, neededMl),
+  ERR_NO_CONCENTRATE: ({ volumeMl, dilution, leastMl }) =>
+    words().noConcentrate(volumeMl, formatDilution(dilution), leastMl),
   ERR_ONE_SHOT: ({ filmsDone }) => words().oneShot(filmsDone),
   ERR_USED_UP: ({ filmsDone, maxFilms }) => words().usedUp(filmsDone, maxFilms),
   ERR_CANNOT_SHARE: ({ films }) =>

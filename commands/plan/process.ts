@@ -1,5 +1,5 @@
 import type { Habits } from "../../store/shapes/school.ts";
-import { ok, type Result } from "../result.ts";
+import { fail, ok, type Result } from "../result.ts";
 import { cautionsFor } from "./cautions.ts";
 import { cutStrips, FRAMES_PER_FILM, STRIP_FRAMES_120 } from "./cut.ts";
 import { developmentFor } from "./develop.ts";
@@ -7,7 +7,7 @@ import { fixTime } from "./fix.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
 import type { PlanFault, PlanRequest } from "./request.ts";
 import { layOutSteps } from "./steps.ts";
-import { volumeFor } from "./volume.ts";
+import { leastVolumeMl, volumeFor } from "./volume.ts";
 import { washTime } from "./wash.ts";
 
 /** Works out the whole plan for one tank load: steps, times, volumes, strips and cautions. */
@@ -16,6 +16,9 @@ export function makePlan(request: PlanRequest, habits: Habits): Result<Plan, Pla
   const volume = volumeFor(request.tank, format, request.rolls, request.volumeMl);
   if (!volume.ok) return volume;
   const volumeMl = volume.value;
+  const leastMl = leastVolumeMl(sheet.dilution);
+  if (volumeMl < leastMl)
+    return fail({ code: "ERR_NO_CONCENTRATE", volumeMl, dilution: sheet.dilution, leastMl });
   const development = developmentFor(request, volumeMl);
   if (!development.ok) return development;
 

@@ -1,4 +1,5 @@
 import { fail, ok, type Result } from "../result.ts";
+import { LEAST_CONCENTRATE_ML, measurableMl, minusMl } from "../speech/tenths.ts";
 import type { Dilution, Sheet } from "../../store/shapes/sheet.ts";
 import type { Tank } from "../../store/shapes/tank.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
@@ -31,9 +32,18 @@ export type VolumeFault =
       readonly takes: string;
       readonly tank: number;
     }
-  | { readonly code: "ERR_NOT_COVERED"; readonly volumeMl: number; readonly neededMl: number };
+  | { readonly code: "ERR_NOT_COVERED"; readonly volumeMl: number; readonly neededMl: number }
+  | {
+      readonly code: "ERR_NO_CONCENTRATE";
+      readonly volumeMl: number;
+      readonly dilution: Dilution;
+      readonly leastMl: number;
+    };
 
-/** Working-strength ml: the volume asked for, if it covers the film; else the tank's; else what the films need. */
+/**
+ * Working-strength ml: the volume asked for, if it covers the film; else the tank's; else what films usually need. What
+ * covers the film is the tank's own fact: without a tank nobody but its owner knows, and any volume is taken.
+ */
 export function volumeFor(
   tank: Tank | null,
   format: Format,
@@ -46,25 +56,39 @@ export function volumeFor(
     if (rolls > tank.reels && format !== "4x5")
       return fail({ code: "ERR_TOO_MANY_ROLLS", rolls, reels: tank.reels, tank: tank.number });
   }
-  const full = tank ? tank.volumeMl : untankedMl(format, rolls);
+  if (!tank) return ok(askedMl ?? usualMl(format, rolls));
+  const full = tank.volumeMl;
   if (askedMl === null) return ok(full);
   // Fewer films lie on the lower reels: the tank's volume shared out among its reels covers them.
-  const neededMl = tank && format !== "4x5" ? Math.ceil((full * rolls) / tank.reels) : full;
+  const neededMl = format !== "4x5" ? Math.ceil((full * rolls) / tank.reels) : full;
   return askedMl < neededMl ? fail({ code: "ERR_NOT_COVERED", volumeMl: askedMl, neededMl }) : ok(askedMl);
 }
 
-function untankedMl(format: Format, rolls: number): number {
+/** What covers so many films in most tanks. */
+export function usualMl(format: Format, rolls: number): number {
   const ml = ML_PER_FILM[format] * rolls;
   return format === "4x5" ? Math.max(LEAST_SHEET_TANK_ML, ml) : ml;
 }
 
-/** Whole ml of concentrate and water; they sum to the volume. */
+/** ml of concentrate, as they can be measured (to 0.1 ml where it is little), and of water; they sum to the volume. */
 export function splitVolume(
   volumeMl: number,
   { concentrateParts, waterParts }: Dilution,
 ): { concentrateMl: number; waterMl: number } {
-  const concentrateMl = Math.round((volumeMl * concentrateParts) / (concentrateParts + waterParts));
-  return { concentrateMl, waterMl: volumeMl - concentrateMl };
+  const concentrateMl = measurableMl((volumeMl * concentrateParts) / (concentrateParts + waterParts));
+  return { concentrateMl, waterMl: minusMl(volumeMl, concentrateMl) };
+}
+
+/** How much stronger than asked for the measured mix is, as a share: 0.03 is 3 % too strong, -0.03 too weak. */
+export function strengthOff(volumeMl: number, dilution: Dilution): number {
+  const { concentrateParts, waterParts } = dilution;
+  const exactMl = (volumeMl * concentrateParts) / (concentrateParts + waterParts);
+  return splitVolume(volumeMl, dilution).concentrateMl / exactMl - 1;
+}
+
+/** The least volume whose concentrate can be measured. */
+export function leastVolumeMl({ concentrateParts, waterParts }: Dilution): number {
+  return Math.ceil((LEAST_CONCENTRATE_ML * (concentrateParts + waterParts)) / concentrateParts);
 }
 
 /** The volume at which there is enough concentrate or stock for all films; null where the sheet asks for none. */

@@ -70,7 +70,7 @@ function bodyOf(run: Run, missedCues: number): Omit<RollBody, "film"> {
 }
 
 function perFilm(ml: number | null | undefined, films: number): number | null {
-  return ml == null ? null : Math.round(ml / films);
+  return ml == null ? null : Math.round((ml / films) * 10) / 10;
 }
 
 /** From the temperatures measured in the developer and from when it really was in the tank. */

@@ -113,6 +113,16 @@ function toTenthsC(value: number, scale: string | undefined): number {
 
 /** Whole ml from `300`, `300 ml`, `0.3 l`, `10 oz` (US fluid ounces). */
 export function parseVolume(text: string): Read<number> {
+  return parseMl(text, 1);
+}
+
+/** The same to a tenth of a ml, from 0.1 ml on. */
+export function parseAmount(text: string): Read<number> {
+  return parseMl(text, 10);
+}
+
+/** `perMl`: how finely it is read. */
+function parseMl(text: string, perMl: 1 | 10): Read<number> {
   return read(text, (typed) => {
     const match = /^([+-]?\d{1,7}(?:[.,]\d{1,4})?) ?((?:us )?(?:fl\.? ?)?[a-z]*)\.?$/i.exec(typed);
     if (!match) return fail({ code: "ERR_NO_VOLUME", typed });
@@ -120,8 +130,8 @@ export function parseVolume(text: string): Read<number> {
     const factor = Object.hasOwn(ML_PER_UNIT, unit) ? ML_PER_UNIT[unit] : undefined;
     if (factor === undefined) return fail({ code: "ERR_NO_VOLUME", typed });
     if (/^[1-9]\d{0,2},\d{3}$/.test(match[1] ?? "")) return fail({ code: "ERR_THOUSANDS", typed });
-    const ml = Math.round(toNumber(match[1] ?? "") * factor);
-    return ml < 1 || ml > 200_000 ? fail({ code: "ERR_VOLUME_RANGE", typed }) : ok(ml);
+    const ml = Math.round(toNumber(match[1] ?? "") * factor * perMl) / perMl;
+    return ml < 1 / perMl || ml > 200_000 ? fail({ code: "ERR_VOLUME_RANGE", typed }) : ok(ml);
   });
 }
 

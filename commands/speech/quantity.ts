@@ -4,6 +4,7 @@ import type { Limits } from "../../store/shapes/limits.ts";
 import type { Result } from "../result.ts";
 import {
   parseAgitation,
+  parseAmount,
   parseDilution,
   parseDuration,
   parseTemperature,
@@ -70,6 +71,8 @@ function ouncesOf(typed: string, least: number, most: number): string | null {
 export const temperatureOption = quantityOption(parseTemperature);
 /** Whole ml. */
 export const volumeOption = quantityOption(parseVolume);
+/** ml to a tenth: of a concentrate, of which little is needed. */
+export const amountOption = quantityOption(parseAmount);
 /** Whole seconds. */
 export const durationOption = quantityOption(parseDuration);
 

@@ -56,9 +56,11 @@ export function formatBothScales(tenthsC: number): string {
   return words().bothScales(formatTenthsC(tenthsC), `${formatTenths(tenthsF)} °F`);
 }
 
-/** `300 ml`, `1.5 l`. */
+/** `300 ml`, `3.5 ml`, `1.5 l`. */
 export function formatMl(ml: number): string {
-  return ml >= 1000 && ml % 100 === 0 ? `${formatNumber(ml / 1000)} l` : `${Math.round(ml)} ml`;
+  return ml >= 1000 && ml % 100 === 0
+    ? `${formatNumber(ml / 1000)} l`
+    : `${formatNumber(Math.round(ml * 10) / 10)} ml`;
 }
 
 /** `1+9`, `stock`. For people; what is kept, compared or typed is `makeDilution`. */

@@ -8,6 +8,8 @@ export type Destination = (typeof DESTINATIONS)[number];
 
 /** Of bath in ml, of film in sq in. */
 const amountSchema = z.int().min(0).max(200_000);
+/** ml of what may be little: to 0.1. */
+const measuredSchema = z.number().min(0).max(200_000);
 const changeSchema = z.int().min(-200_000).max(200_000);
 const noteSchema = z.string().max(300);
 const reasonSchema = z.string().min(1).max(300);
@@ -39,8 +41,8 @@ export const lineBodySchema = z.discriminatedUnion("kind", [
     /** The number said aloud; null where no run of the bot's was behind it. */
     runNumber: z.int().nullable(),
     step: z.int().nullable(),
-    /** Taken out for good; 0 where the bath is poured back. */
-    ml: amountSchema,
+    /** Taken out for good, to 0.1 ml; 0 where the bath is poured back. */
+    ml: measuredSchema,
     /** Film passed, sq in. */
     areaSqIn: amountSchema,
     isTabular: z.boolean(),

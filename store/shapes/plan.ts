@@ -27,8 +27,8 @@ export const stepSchema = z.object({
   pourOutSeconds: z.int().min(0),
   /** What goes into the tank, in ml; null where nothing is measured out. */
   ml: z.int().positive().nullable(),
-  /** Concentrate or stock in it, in ml, where the dilution is known. */
-  concentrateMl: z.int().min(0).nullable(),
+  /** Concentrate or stock in it, in ml to 0.1, where the dilution is known. */
+  concentrateMl: z.number().min(0).nullable(),
   /** The label of the batch it comes from, as known when the plan was made. */
   batch: z.string().nullable(),
   /** The bath goes back into that bottle; absent: it is used once, or its bottle is not known. */
@@ -52,6 +52,8 @@ export const CAUTION_CODES = [
   "WARN_RETICULATION",
   "WARN_LONG_FIX",
   "WARN_LITTLE_CONCENTRATE",
+  "WARN_STRENGTH",
+  "WARN_COVERED",
   "WARN_AGITATION",
   "WARN_DRIFT",
   "WARN_TANK_LEAKS",

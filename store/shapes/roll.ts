@@ -36,7 +36,7 @@ export const rollBodySchema = z.object({
   missedCues: z.int(),
   /** Working developer and concentrate in it for this film, ml. */
   developerMl: z.int().nullable().default(null),
-  concentrateMl: z.int().nullable().default(null),
+  concentrateMl: z.number().nullable().default(null),
   isTabular: z.boolean().default(false),
   /** What the fault was put down to, by its code. */
   cause: z.string().nullable().default(null),

@@ -4,7 +4,7 @@ export const forms: Forms = {
   "mix dilute": {
     summary: "Wie viel Konzentrat und Wasser, aus einer der Mengen; bei zweien prüft es, ob sie stimmen",
     options: {
-      dilution: "Konzentrat + Wasser, wie 1+9",
+      dilution: "Konzentrat + Wasser, wie 1+9; oder Prozent: 28% auf 2%",
       total: "Was entstehen soll, wie 300 ml",
       concentrate: "Das Konzentrat, das du hast, wie 50 ml",
       water: "Das Wasser, das du hast, wie 450 ml",

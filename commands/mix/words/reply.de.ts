@@ -8,12 +8,15 @@ export const de: ReplyWords = {
   otherDilution: (given, asked, rightWaterMl) =>
     `Das ist ${given}, nicht ${asked}. Für ${asked} braucht so viel Konzentrat ${formatMl(rightWaterMl)} Wasser.`,
   tooLittle: (leastTotalMl) =>
-    `Das ist weniger als 1 ml Konzentrat. Mach mindestens ${formatMl(leastTotalMl)}, und mehr, wenn du so wenig nicht abmessen kannst.`,
+    `Darin ist zu wenig Konzentrat, um es abzumessen. Mach mindestens ${formatMl(leastTotalMl)}.`,
   stockHasNoWater: "In die Stammlösung kommt kein Wasser. Sag, wie viel du brauchst: `total:300 ml`.",
 
   stockOnly: (ml) => `**${formatMl(ml)}** Stammlösung, kein Wasser.`,
   diluted: (concentrateMl, waterMl, totalMl, dilution) =>
     `**${formatMl(concentrateMl)} Konzentrat + ${formatMl(waterMl)} Wasser** = ${formatMl(totalMl)} in der Verdünnung ${dilution}.`,
+  strength: (percent, mixed) =>
+    `Abgemessen ist das ${mixed}, ${Math.abs(percent)} % ${percent < 0 ? "schwächer" : "stärker"} als verlangt. Eine größere Menge kommt näher heran.`,
+  percent: (have, want) => `Aus ${have} % werden ${want} %.`,
   isRight: (mix) => `${mix} Das stimmt.`,
   readRatio: (dilution) => `Ich lese es als ${dilution}: 1:9 heißt bei Herstellern 1+9.`,
   howToMix:

@@ -7,12 +7,15 @@ export const en = {
   otherDilution: (given: string, asked: string, rightWaterMl: number) =>
     `That is ${given}, not ${asked}. For ${asked} that much concentrate takes ${formatMl(rightWaterMl)} of water.`,
   tooLittle: (leastTotalMl: number) =>
-    `That is less than 1 ml of concentrate. Make at least ${formatMl(leastTotalMl)}, and more if you can't measure so little.`,
+    `That holds too little concentrate to measure. Make at least ${formatMl(leastTotalMl)}.`,
   stockHasNoWater: "Stock takes no water. Say how much you need: `total:300 ml`.",
 
   stockOnly: (ml: number) => `**${formatMl(ml)}** of stock, no water.`,
   diluted: (concentrateMl: number, waterMl: number, totalMl: number, dilution: string) =>
     `**${formatMl(concentrateMl)} concentrate + ${formatMl(waterMl)} water** = ${formatMl(totalMl)} at ${dilution}.`,
+  strength: (percent: number, mixed: string) =>
+    `As measured that is ${mixed}, ${Math.abs(percent)} % ${percent < 0 ? "weaker" : "stronger"} than asked. A larger amount comes nearer.`,
+  percent: (have: string, want: string) => `${have} % becomes ${want} %.`,
   isRight: (mix: string) => `${mix} That is right.`,
   readRatio: (dilution: string) => `I read it as ${dilution}: makers' 1:9 means 1+9.`,
   howToMix:

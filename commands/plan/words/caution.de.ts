@@ -41,6 +41,10 @@ export const de: CautionWords = {
     `${formatSeconds(seconds)} ist lang für ein Schnellfixierbad: Nach 10 Minuten kann es zu bleichen beginnen. Besser ist ein frisches, wärmeres Fixierbad.`,
   littleConcentrate: (ml, films, neededMl, enoughMl) =>
     `${formatMl(ml)} Konzentrat ist zu wenig für ${films === 1 ? "diesen Film" : `${films} Filme`}: Das Datenblatt verlangt ${formatMl(neededMl)}. Nimm ${formatMl(enoughMl)} Entwickler in einer größeren Dose, oder weniger Filme.`,
+  strength: (percent) =>
+    `So wenig lässt sich nicht genau abmessen: Die Mischung ist ${Math.abs(percent)} % ${percent < 0 ? "schwächer" : "stärker"} als verlangt. Mit mehr Entwickler kommst du näher heran.`,
+  covered: (volumeMl) =>
+    `Bedecken ${formatMl(volumeMl)} den Film? Das steht auf der Dose. Nenn sie (\`tank:\`), dann weiß ich es.`,
   drift: (roomTenthsC, seconds) =>
     `Die Dose folgt dem Raum (${formatTenthsC(roomTenthsC)}): Die Zeit ist dafür um ${formatSeconds(Math.abs(seconds))} ${seconds < 0 ? "verkürzt" : "verlängert"}. Ein Wasserbad so warm wie der Entwickler würde die Dose auf Temperatur halten.`,
   tankLeaks: (tank, condition) =>

@@ -39,6 +39,10 @@ export const en = {
     `${formatSeconds(seconds)} is long for a rapid fixer: past 10 minutes it may begin to bleach. A fresh, warmer fixer is better.`,
   littleConcentrate: (ml: number, films: number, neededMl: number, enoughMl: number) =>
     `${formatMl(ml)} of concentrate is too little for ${films === 1 ? "this film" : `${films} films`}: the sheet asks for ${formatMl(neededMl)}. Use ${formatMl(enoughMl)} of developer in a larger tank, or fewer films.`,
+  strength: (percent: number) =>
+    `So little can't be measured exactly: the mix is ${Math.abs(percent)} % ${percent < 0 ? "weaker" : "stronger"} than asked. More developer is nearer.`,
+  covered: (volumeMl: number) =>
+    `Do ${formatMl(volumeMl)} cover the film? That stands on the tank. Name it (\`tank:\`), and I know.`,
   drift: (roomTenthsC: number, seconds: number) =>
     `The tank drifts towards the room (${formatTenthsC(roomTenthsC)}): the time ${seconds < 0 ? "is shortened" : "is lengthened"} by ${formatSeconds(Math.abs(seconds))} for it. A water bath at the developer's temperature would hold it.`,
   tankLeaks: (tank: number, condition: string) =>

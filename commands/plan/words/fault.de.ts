@@ -18,6 +18,8 @@ export const de: FaultWords = {
     `Dose ${tank} nimmt Film im Format ${takes}, nicht ${format}. Such dir mit \`/tank list\` eine andere.`,
   notCovered: (volumeMl, neededMl) =>
     `${formatMl(volumeMl)} bedecken den Film nicht. Nimm mindestens ${formatMl(neededMl)}.`,
+  noConcentrate: (volumeMl, dilution, leastMl) =>
+    `In ${formatMl(volumeMl)} ${dilution} ist zu wenig Konzentrat, um es abzumessen. Nimm mindestens ${formatMl(leastMl)}.`,
   oneShot: (filmsDone) =>
     `Dieser Entwickler hat in jedem Liter schon ${doneFilms(filmsDone)} entwickelt, und sein Datenblatt gibt keine Regel, ihn noch einmal zu benutzen. Nimm frischen Entwickler.`,
   usedUp: (filmsDone, maxFilms) =>

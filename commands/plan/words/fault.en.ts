@@ -15,6 +15,8 @@ export const en = {
     `Tank ${tank} takes ${takes} film, not ${format}. Choose another tank with \`/tank list\`.`,
   notCovered: (volumeMl: number, neededMl: number) =>
     `${formatMl(volumeMl)} does not cover the film. Use at least ${formatMl(neededMl)}.`,
+  noConcentrate: (volumeMl: number, dilution: string, leastMl: number) =>
+    `${formatMl(volumeMl)} at ${dilution} holds too little concentrate to measure. Use at least ${formatMl(leastMl)}.`,
   oneShot: (filmsDone: number) =>
     `This developer has done ${filmsDone} films in each litre, and its sheet gives no rule for using it again. Use fresh developer.`,
   usedUp: (filmsDone: number, maxFilms: number) =>

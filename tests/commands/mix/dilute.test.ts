@@ -48,10 +48,10 @@ describe("dilution either way", () => {
     expect(mix(9, { concentrateMl: 500, totalMl: 300 })).toMatchObject({ fault: { code: "ERR_SUM" } });
   });
 
-  test("nothing given, less than 1 ml, and water for stock are refused", () => {
+  test("nothing given, less than 0.5 ml, and water for stock are refused", () => {
     expect(mix(9, {})).toMatchObject({ fault: { code: "ERR_NOTHING_GIVEN" } });
     expect(mix(1000, { totalMl: 100 })).toMatchObject({
-      fault: { code: "ERR_TOO_LITTLE", leastTotalMl: 1001 },
+      fault: { code: "ERR_TOO_LITTLE", leastTotalMl: 501 },
     });
     expect(mix(0, { waterMl: 100 })).toMatchObject({ fault: { code: "ERR_STOCK_HAS_NO_WATER" } });
     expect(mix(0, { totalMl: 100 })).toMatchObject({ value: { concentrateMl: 100, waterMl: 0 } });
@@ -74,8 +74,10 @@ describe("dilution either way", () => {
             waterMl,
           });
           if (!made.ok) return;
-          expect(made.value.concentrateMl + made.value.waterMl).toBe(made.value.totalMl);
-          expect(Number.isSafeInteger(made.value.concentrateMl) && made.value.waterMl >= 0).toBe(true);
+          const tenths = (amount: number): number => Math.round(amount * 10);
+          const { value } = made;
+          expect(tenths(value.concentrateMl) + tenths(value.waterMl)).toBe(tenths(value.totalMl));
+          expect(value.concentrateMl > 0 && value.waterMl >= 0).toBe(true);
         },
       ),
     );

@@ -66,13 +66,13 @@ describe("diluting and tempering", () => {
   const nine = { concentrateParts: 1, waterParts: 9 };
 
   it("puts the amounts first, with a decimal comma", () => {
-    const mix = { concentrateMl: 150, waterMl: 1350, totalMl: 1500, isChecked: true };
-    expect(german(() => dilutedReply(mix, nine, true).text)).toBe(
+    const mix = { concentrateMl: 150, waterMl: 1350, totalMl: 1500, isChecked: true, off: 0 };
+    expect(german(() => dilutedReply(mix, { ...nine, percent: null, wasRatio: true }).text)).toBe(
       "**150 ml Konzentrat + 1350 ml Wasser** = 1,5 l in der Verdünnung 1+9. Das stimmt.\n" +
         "Ich lese es als 1+9: 1:9 heißt bei Herstellern 1+9.\n" +
         "Erst das Wasser, dann das Konzentrat. Säure kommt ins Wasser, nie Wasser in die Säure. Handschuhe und Schutzbrille an; das Etikett geht vor.",
     );
-    expect(dilutedReply(mix, nine, false).text).toMatch(
+    expect(dilutedReply(mix, { ...nine, percent: null, wasRatio: false }).text).toMatch(
       /^\*\*150 ml concentrate \+ 1350 ml water\*\* = 1\.5 l at 1\+9\. That is right\.\nWater first, then the concentrate\. Acid goes into water/,
     );
     const tempered = { hotMl: 225, coldMl: 675, concentrateMl: 100, reachedTenthsC: 205 };

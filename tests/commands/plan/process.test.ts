@@ -19,6 +19,15 @@ function codeOf(over: Partial<PlanRequest>, tenthsC = 200): string {
   return made.ok ? "" : made.fault.code;
 }
 
+const TANK = {
+  number: 1,
+  reels: 1,
+  volumeMl: 300,
+  format: "135",
+  condition: null,
+  timeConstantSeconds: null,
+} as const;
+
 const warnings = (plan: Plan): string[] => plan.cautions.map(({ code }) => code);
 const said = (plan: Plan): string => plan.cautions.map((caution) => sayCaution(caution, plan)).join("\n");
 
@@ -208,7 +217,7 @@ describe("refusals", () => {
   test("come with a code for each reason", () => {
     expect(codeOf({}, 990)).toBe("ERR_TOO_HOT");
     expect(codeOf({ exposureIndex: 102_400 })).toBe("ERR_PUSHED_TOO_FAR");
-    expect(codeOf({ volumeMl: 100 })).toBe("ERR_NOT_COVERED");
+    expect(codeOf({ tank: TANK, volumeMl: 100 })).toBe("ERR_NOT_COVERED");
     expect(codeOf({ filmsDone: 1 })).toBe("ERR_ONE_SHOT");
     const slow = aSheet({
       film: "Slow",
