@@ -101,17 +101,42 @@ export interface Reply {
   readonly pictures?: readonly Picture[];
   readonly attachments?: readonly Attachment[];
   readonly photo?: PhotoPlace;
+  /** Of a refused call: how it can be made again. */
+  readonly again?: Again;
+}
+
+/** A refused call as it was made, for chats with forms: they open it filled in. */
+export interface Again {
+  readonly line: string;
+  /** The first option that does not fit; null where none can be named. */
+  readonly option: string | null;
+}
+
+/** A way in which a refused call would do: these options beside or in place of those given. */
+export interface Instead {
+  readonly label: string;
+  readonly options: Readonly<Record<string, string | number>>;
+}
+
+/** How a refused call is mended. */
+export interface Mending {
+  /** Offered as buttons that make the call anew. */
+  readonly instead?: readonly Instead[];
+  /** The option to look at first. */
+  readonly option?: string | null;
 }
 
 /** A person's mistake or a refusal: its text is shown to that person as it stands. */
 export class UserError extends Error {
   readonly code: ErrorCode;
   readonly actions: readonly Action[];
-  constructor(code: ErrorCode, text: string, actions: readonly Action[] = []) {
+  readonly mending: Mending;
+  constructor(code: ErrorCode, text: string, actions: readonly Action[] = [], mending: Mending = {}) {
     super(text);
     this.name = "UserError";
     this.code = code;
     this.actions = actions;
+    this.mending = mending;
   }
 }
 

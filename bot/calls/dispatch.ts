@@ -7,6 +7,7 @@ import type { Stores } from "../../store/index.ts";
 import type { CommandCall, CompletionRequest } from "../chat/port.ts";
 import type { Clock } from "../process/clock.ts";
 import type { Log } from "../process/log.ts";
+import { againOf, faultyOption, insteadActions } from "./again.ts";
 import { issueWords, mendNumbers, unknownOptionWords } from "./option-words.ts";
 import { de } from "./words/dispatch.de.ts";
 import { en } from "./words/dispatch.en.ts";
@@ -100,7 +101,10 @@ export function createDispatch({
     const faults = unknownOptionWords(command, given);
     const parsed = readOptions(command, given);
     if (!parsed.success) faults.push(...issueWords(command, parsed.error.issues, given));
-    if (faults.length > 0) throw new UserError("ERR_OPTIONS", faults.join("\n"));
+    if (faults.length > 0) {
+      const option = faultyOption(command, given, parsed.error?.issues ?? []);
+      throw new UserError("ERR_OPTIONS", faults.join("\n"), [], { option });
+    }
     const answer = (): Reply => command.handle(parsed.data ?? {}, context);
     const { language } = context.class.habits;
     if (command.visibility !== "class" || language === spokenLanguage()) return answer();
@@ -144,7 +148,13 @@ export function createDispatch({
     const about = { command: call.name, person: call.person.id };
     if (error instanceof UserError) {
       log.debug({ ...about, code: error.code }, "refused");
-      const reply = { text: error.message, fields: { code: error.code }, actions: error.actions };
+      const again = againOf(error, call);
+      const reply = {
+        text: error.message,
+        fields: { code: error.code },
+        actions: [...error.actions, ...insteadActions(error, call)],
+        ...(again ? { again } : {}),
+      };
       return { kind: "refused", code: error.code, reply, visibility: "private" };
     }
     const code = (error as { code?: string }).code ?? "";

@@ -1,11 +1,10 @@
 import type { Action } from "../define.ts";
-import { makePlan } from "../plan/process.ts";
-import { bareRequest } from "../plan/request.ts";
+import { developSeconds } from "../plan/quick.ts";
 import { matchSheets } from "../sheet/find.ts";
-import { sheetName } from "../sheet/pick.ts";
+import { bathLabel, sheetName } from "../sheet/pick.ts";
 import { makeLine } from "../speech/line.ts";
 import { makeTemperature } from "../speech/measure.ts";
-import { formatBothScales, formatDilution, formatSeconds, plain } from "../speech/wording.ts";
+import { formatBothScales, formatSeconds, plain } from "../speech/wording.ts";
 import { makeDilution, type Sheet } from "../../store/shapes/sheet.ts";
 import type { Answer } from "./shape.ts";
 import type { Facts } from "./facts.ts";
@@ -26,7 +25,10 @@ export function timeAnswer(reading: Reading, facts: Facts): Answer {
   if (facts.sheets.length === 0) return { text: words().noFilms, keys: [] };
   if (meant.length === 0) return whichFilm(reading, facts);
   const tenthsC = things.tenthsC ?? USUAL_TENTHS_C;
-  const timed = meant.map((sheet) => ({ sheet, seconds: secondsFor(sheet, tenthsC, things, facts) }));
+  const timed = meant.map((sheet) => ({
+    sheet,
+    seconds: developSeconds(sheet, tenthsC, things.exposureIndex, facts.habits),
+  }));
   const shown = timed.slice(0, MOST_KEYS);
   const lines = shown.map(({ sheet, seconds }) =>
     seconds === null
@@ -45,8 +47,8 @@ export function timeAnswer(reading: Reading, facts: Facts): Answer {
   ].join("\n");
   const keys = shown.flatMap(({ sheet, seconds }): Action[] => {
     if (seconds === null) return [];
-    const bath = `${plain(sheet.developer)} ${formatDilution(sheet.dilution)}`;
-    const label = shown.length === 1 ? words().planKey : words().timeKey(formatSeconds(seconds), bath);
+    const label =
+      shown.length === 1 ? words().planKey : words().timeKey(formatSeconds(seconds), bathLabel(sheet));
     return keyFor(label, sheet, tenthsC, things.exposureIndex);
   });
   return { text, keys };
@@ -72,17 +74,6 @@ function sheetsMeant({ things }: Reading, { sheets, plan }: Facts): readonly She
   }
   const all = [...new Set(sheets.map(({ film }) => film))];
   return all.length === 1 ? named(all) : [];
-}
-
-function secondsFor(
-  sheet: Sheet,
-  tenthsC: number,
-  { exposureIndex }: Reading["things"],
-  { habits }: Facts,
-): number | null {
-  const request = { ...bareRequest(sheet, tenthsC), exposureIndex, agitation: habits.agitation };
-  const made = makePlan(request, habits);
-  return made.ok ? (made.value.steps.find(({ kind }) => kind === "develop")?.seconds ?? null) : null;
 }
 
 function keyFor(label: string, sheet: Sheet, tenthsC: number, exposureIndex: number | null): Action[] {

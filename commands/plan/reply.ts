@@ -2,7 +2,7 @@ import type { FieldValue, Reply } from "../define.ts";
 import { inEach, speaking } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
 import { makeDilution } from "../../store/shapes/sheet.ts";
-import { sheetName } from "../sheet/pick.ts";
+import { bathLabel, sheetName } from "../sheet/pick.ts";
 import {
   formatBothScales,
   formatDilution,
@@ -30,6 +30,12 @@ export const noTank = (typed: string): string => words().noTank(plain(typed));
 export const noPlan = (typed: string): string => words().noPlan(quoted(plain(typed)));
 export const noPlanYet = (): string => words().noPlanYet;
 export const notSameBath = (film: string): string => words().notSameBath(plain(film));
+/** `9:00 · House MQ 1+1`; without its time where the sheet has none there. */
+export const sheetKey = (sheet: Plan["sheet"], seconds: number | null): string =>
+  seconds === null ? bathLabel(sheet) : `${formatSeconds(seconds)} · ${bathLabel(sheet)}`;
+export const tankKey = (tank: number): string => words().tankKey(tank);
+export const timeAnyway = (seconds: number, sheet: Plan["sheet"], tenthsC: number, why: string): string =>
+  words().timeAnyway(formatSeconds(seconds), sheetName(sheet), formatBothScales(tenthsC), why);
 export const tankOffer = (tank: number, reels: number, volumeMl: number, isReported: boolean): string =>
   words().tankOffer(tank, reels, volumeMl, isReported);
 

@@ -19,7 +19,7 @@ import {
   sheetDilutionOption,
   sheetsOf,
 } from "./options.ts";
-import { pickSheet } from "./pick.ts";
+import { insteadOf, pickSheet } from "./pick.ts";
 import { drawSheet } from "./picture.ts";
 import * as words from "./reply.ts";
 import { pointSchema, sheetSchema, type Sheet } from "../../store/shapes/sheet.ts";
@@ -100,7 +100,10 @@ export const sheetShow = defineCommand({
   complete,
   handle(input, context) {
     const picked = pickSheet(sheetsOf(context), input);
-    if (!picked.ok) throw new UserError(picked.fault.code, picked.fault.text);
+    if (!picked.ok) {
+      const { code, text } = picked.fault;
+      throw new UserError(code, text, [], { instead: insteadOf(picked.fault) });
+    }
     return words.shown(picked.value, [drawSheet(picked.value)]);
   },
 });

@@ -1,9 +1,10 @@
 import { inEach } from "../speech/language.ts";
+import type { Instead } from "../define.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { formatDilution, joinAnd, plain, quoted } from "../speech/wording.ts";
 import { matchSheets, type Wanted } from "./find.ts";
 import { foldName, nearestNames } from "./names.ts";
-import type { Sheet } from "../../store/shapes/sheet.ts";
+import { makeDilution, type Sheet } from "../../store/shapes/sheet.ts";
 import { de } from "./words/pick.de.ts";
 import { en } from "./words/pick.en.ts";
 
@@ -16,6 +17,27 @@ export interface PickFault {
   readonly text: string;
   /** The sheets that come near. */
   readonly near: readonly Sheet[];
+}
+
+/** The ways in which a call that named no one sheet would do. `labelOf`: what stands on a sheet's button. */
+export function insteadOf(
+  { code, near }: PickFault,
+  labelOf: (sheet: Sheet) => string = bathLabel,
+): Instead[] {
+  if (code === "ERR_UNKNOWN_FILM")
+    return [...new Set(near.map(({ film }) => film))].map((film) => ({
+      label: plain(film),
+      options: { film },
+    }));
+  return near.slice(0, MOST_NEAR).map((sheet) => {
+    const { film, developer, dilution } = sheet;
+    return { label: labelOf(sheet), options: { film, developer, dilution: makeDilution(dilution) } };
+  });
+}
+
+/** `House MQ 1+1`. */
+export function bathLabel({ developer, dilution }: Pick<Sheet, "developer" | "dilution">): string {
+  return `${plain(developer)} ${formatDilution(dilution)}`;
 }
 
 export const noSheets = (): string => words().noSheets;

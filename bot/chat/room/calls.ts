@@ -22,6 +22,7 @@ export function replyBody(reply: Reply, author: string | null): FeedBody {
     pictures: (reply.pictures ?? []).map((picture) => ({ ...picture })),
     attachments: (reply.attachments ?? []).map((attachment) => ({ ...attachment })),
     ...(reply.photo ? { photo: { ...reply.photo } } : {}),
+    ...(reply.again ? { again: { ...reply.again } } : {}),
     author,
   };
 }

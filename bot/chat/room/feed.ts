@@ -27,6 +27,8 @@ export const bodySchema = z.object({
     .default([]),
   /** Where a roll's photo belongs. The photo itself is not kept here: it goes with its roll. */
   photo: z.object({ roll: z.int(), has: z.boolean(), mayAdd: z.boolean() }).optional(),
+  /** Of a refused call: how it is made again. */
+  again: z.object({ line: z.string(), option: z.string().nullable() }).optional(),
   dueAt: z.int().nullable().default(null),
   /** Who caused it, by name as it was then. */
   author: z.string().nullable().default(null),
@@ -60,6 +62,7 @@ export function eventFor(message: Message, personId: string): FeedEvent | undefi
     })),
     files: body.attachments.map(({ name }, index) => ({ name, href: `/files/${message.id}/${index}` })),
     dueAt: body.dueAt,
+    ...(body.again ? { again: body.again } : {}),
     ...(body.photo
       ? {
           photo: {

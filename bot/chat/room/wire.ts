@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Action, Suggestion } from "../../../commands/define.ts";
+import type { Action, Again, Suggestion } from "../../../commands/define.ts";
 import type { Role } from "../../../store/shapes/person.ts";
 import { type Language, LANGUAGES } from "../../../store/shapes/language.ts";
 import type { LineFault } from "../../../commands/speech/line.ts";
@@ -65,6 +65,8 @@ export interface FeedEvent {
   readonly pictures: readonly { readonly alt: string; readonly name: string; readonly src: string }[];
   readonly files: readonly { readonly name: string; readonly href: string }[];
   readonly dueAt: number | null;
+  /** Of a refused call: how it was made, for the form to open filled in. */
+  readonly again?: Again;
   /** Where a roll's photo of its contact sheet belongs; `src` is null where there is none. */
   readonly photo?: {
     readonly roll: number;

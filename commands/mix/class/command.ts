@@ -12,7 +12,7 @@ import {
   sheetDilutionOption,
   sheetsOf,
 } from "../../sheet/options.ts";
-import { pickSheet } from "../../sheet/pick.ts";
+import { insteadOf, pickSheet } from "../../sheet/pick.ts";
 import { planSchema } from "../../../store/shapes/plan.ts";
 import { planClass, type ClassDay } from "./needs.ts";
 import * as words from "./reply.ts";
@@ -37,7 +37,10 @@ export const mixClass = defineCommand({
   complete: { film: completeFilm, developer: completeDeveloper, dilution: completeDilution },
   handle({ rolls, date, format, ...wanted }, context) {
     const picked = pickSheet(sheetsOf(context), wanted);
-    if (!picked.ok) throw new UserError(picked.fault.code, picked.fault.text);
+    if (!picked.ok) {
+      const { code, text } = picked.fault;
+      throw new UserError(code, text, [], { instead: insteadOf(picked.fault) });
+    }
     const sheet = picked.value;
     const dayMs = readDayOption(context, date);
     if (dayMs !== undefined && dayMs + 2 * NOON_MS <= context.now)

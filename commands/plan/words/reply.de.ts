@@ -13,6 +13,8 @@ export const de: ReplyWords = {
   noTank: (typed) =>
     `Eine Dose ${typed} gibt es in diesem Kurs nicht. Die Dosen siehst du mit \`/tank list\`.`,
   noPlan: (typed) => `Einen Plan ${typed} gibt es nicht. Mach einen mit \`/plan\`.`,
+  timeAnyway: (time, sheet, temperature, why) =>
+    `**${time}** bei ${temperature}: ${sheet}. Aber so kann es nicht losgehen:\n${why}`,
   noPlanYet: "Du hast noch keinen Plan. Mach einen mit `/plan film:… temp:…`.",
   notSameBath: (film) =>
     `${film} hat kein Datenblatt für denselben Entwickler und dieselbe Verdünnung und kann deshalb nicht mit in die Dose. Trag eines mit \`/sheet add\` ein, oder nimm zwei Dosen.`,
@@ -51,6 +53,7 @@ export const de: ReplyWords = {
   keepsTail: "das einzelne Bild behält sein leeres Ende",
   contactSheet: (paper) => `Kontaktbogen auf ${PAPERS[paper]}`,
 
+  tankKey: (tank) => `Dose ${tank}`,
   tankOffer: (tank, reels, volumeMl, isReported) =>
     `Dose ${tank}: ${reels} ${reels === 1 ? "Spirale" : "Spiralen"}, ${formatMl(volumeMl)}${isReported ? " (gemeldet)" : ""}`,
 };

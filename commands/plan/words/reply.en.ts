@@ -5,6 +5,9 @@ import { countOf, formatMl, formatSeconds, joinAnd } from "../../speech/wording.
 export const en = {
   noTank: (typed: string) => `There is no tank ${typed} in this class. See the tanks with \`/tank list\`.`,
   noPlan: (typed: string) => `There is no plan ${typed}. Make one with \`/plan\`.`,
+  /** `why`: what hinders the plan, as sentences. */
+  timeAnyway: (time: string, sheet: string, temperature: string, why: string) =>
+    `**${time}** at ${temperature}: ${sheet}. But this can't start as it is:\n${why}`,
   noPlanYet: "You have no plan yet. Make one with `/plan film:… temp:…`.",
   notSameBath: (film: string) =>
     `${film} has no sheet for the same developer and dilution, so it can't share the tank. Add one with \`/sheet add\`, or use two tanks.`,
@@ -46,6 +49,7 @@ export const en = {
   keepsTail: "the single frame keeps its blank tail",
   contactSheet: (paper: PaperName) => `contact sheet on ${paper}`,
 
+  tankKey: (tank: number) => `Tank ${tank}`,
   tankOffer: (tank: number, reels: number, volumeMl: number, isReported: boolean) =>
     `Tank ${tank}: ${countOf(reels, "reel")}, ${formatMl(volumeMl)}${isReported ? " (reported)" : ""}`,
 };
