@@ -13,6 +13,8 @@ import type { Clock } from "./process/clock.ts";
 import { certificateFilesOf, type Config } from "./process/config.ts";
 import { createDigest } from "./rounds/digest.ts";
 import { createDirectory } from "./chat/discord/directory.ts";
+import { DEMO_KEY } from "./demo/demo.ts";
+import { refillDemo } from "./demo/refill.ts";
 import { createDispatch } from "./calls/dispatch.ts";
 import { createEraser } from "./rounds/eraser.ts";
 import { createRetention } from "./rounds/retention.ts";
@@ -78,6 +80,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
     log,
     zone: config.SINKSIDE_ZONE,
     onChange(classId) {
+      if (hasRoom && stores.classes.placeOf(classId)?.key === DEMO_KEY) refillDemo(stores, clock, log);
       refresh(classId);
       rearm();
     },
@@ -91,6 +94,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
     // Where there is a room, there is somebody else to serve.
     onFatal: (sentence) => (room ? losses.lose(port, sentence) : onFatal(sentence)),
   });
+  if (hasRoom) refillDemo(stores, clock, log);
   await room?.start(handlersOf(room));
   digest.start();
   boards.start();

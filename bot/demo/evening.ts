@@ -1,6 +1,7 @@
 import { commands } from "../../commands/index.ts";
 import { parseLine } from "../../commands/speech/line.ts";
 import { currentStep, isOver, type Run } from "../../store/shapes/run.ts";
+import type { BatchKind } from "../../store/shapes/batch.ts";
 import type { StepKind } from "../../store/shapes/plan.ts";
 import { lineFormsOf } from "../../commands/define.ts";
 import type { Role } from "../../store/shapes/person.ts";
@@ -31,11 +32,25 @@ interface Film {
   readonly afterwards: readonly string[];
 }
 
-const MIXED: readonly string[] = [
-  "batch mix kind:developer product:House MQ volume:2 l bottle:2 l use:once full:6 months part:2 months source:invented for the demo",
-  "batch mix kind:fixer product:Harbour Fix volume:1 l dilution:1+4 clearing:30 s capacity:12 films/l tabular:6 films/l full:2 months part:1 month source:invented for the demo",
-  "batch mix kind:wetting-agent product:Gull Rinse volume:1 l dilution:1+200 full:1 month part:2 weeks source:invented for the demo",
-];
+const MIXED: Readonly<Partial<Record<BatchKind, string>>> = {
+  developer:
+    "batch mix kind:developer product:House MQ volume:2 l bottle:2 l use:once full:6 months part:2 months source:invented for the demo",
+  fixer:
+    "batch mix kind:fixer product:Harbour Fix volume:1 l dilution:1+4 clearing:30 s capacity:12 films/l tabular:6 films/l full:2 months part:1 month source:invented for the demo",
+  "wetting-agent":
+    "batch mix kind:wetting-agent product:Gull Rinse volume:1 l dilution:1+200 full:1 month part:2 weeks source:invented for the demo",
+};
+
+/** A fresh bottle of a kind the demo class has; nothing where it has none. */
+export function mixForDemo(kind: BatchKind, stores: Stores, clock: Clock, log: Log): void {
+  const line = MIXED[kind];
+  if (line === undefined) return;
+  try {
+    say(createDispatch({ commands, stores, clock, log }), "Jo", line, clock.now(), "aide");
+  } catch (error) {
+    log.warn({ err: error, kind }, "the demo class could not be given a fresh bottle");
+  }
+}
 
 const LANTERN = "plan film:Lantern 400 developer:House MQ dilution:1+1";
 const QUAY = "plan film:Quay 100 developer:House MQ dilution:1+1";
@@ -101,7 +116,7 @@ export function playDemoEvening(stores: Stores, clock: Clock, log: Log): void {
 function play(stores: Stores, clock: Clock, log: Log): void {
   const dispatch = createDispatch({ commands, stores, clock, log });
   const begunAt = clock.now() - WEEK_MS;
-  for (const line of MIXED) say(dispatch, "Jo", line, begunAt - 30 * MINUTE_MS, "aide");
+  for (const line of Object.values(MIXED)) say(dispatch, "Jo", line, begunAt - 30 * MINUTE_MS, "aide");
   const films = FILMS.map((film) => {
     const at = begunAt + film.afterMinutes * MINUTE_MS;
     return { at, calls: develop(stores, dispatch, film, at) };

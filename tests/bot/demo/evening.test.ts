@@ -1,5 +1,6 @@
 import { beforeEach, expect, test } from "vitest";
 import { playDemoEvening } from "../../../bot/demo/evening.ts";
+import { refillDemo } from "../../../bot/demo/refill.ts";
 import { createRoom, type Room } from "../../support/room.ts";
 
 /* What a fresh install has to look at: all of it invented. */
@@ -50,4 +51,24 @@ test("where it can't be played the class has no past, and that is told", () => {
     "the demo class starts without its last evening",
   ]);
   expect(other.says("Mina", "/batch status")).toContain("No bottle is noted yet");
+});
+
+test("the demo class never runs dry: what is used up or out of date is there anew, and only that", () => {
+  const refill = (): void => refillDemo(room.stores, room.clock, room.log);
+  const plan = "/plan film:Quay 100 developer:Pier Fine temp:20";
+  const bottles = (): number => room.stores.batches.list(1).length;
+  refill();
+  expect(bottles()).toBe(3);
+  room.says("Jo", "/batch discard batch:B2 to:silver", "teacher");
+  expect(room.asks("Mina", plan).kind).toBe("refused");
+  refill();
+  expect(bottles()).toBe(4);
+  expect(room.says("Mina", plan)).toMatch(/^\*\*8:00\*\*/);
+  // A year later all of it is out of date.
+  room.clock.advance(365 * 86_400);
+  expect(room.asks("Mina", plan).kind).toBe("refused");
+  refill();
+  expect(bottles()).toBe(7);
+  expect(room.asks("Mina", plan).kind).toBe("done");
+  expect(room.log.lines.filter(({ level }) => level !== "debug")).toEqual([]);
 });
