@@ -52,7 +52,9 @@ const cuesTo = (user: User): string[] =>
   classroom.gateway
     .messagesTo(user)
     .filter(({ interactionId }) => interactionId === undefined)
-    .map(({ content }) => content);
+    .map(({ content }) => content)
+    // Said once, at the first start.
+    .filter((content) => !content.startsWith("Your calls come here."));
 
 async function startRoll(): Promise<void> {
   const { gateway } = classroom;

@@ -15,6 +15,8 @@ export interface Answerer {
 export interface AnswerSettings extends PartSettings {
   readonly rest: DiscordRest;
   readonly deferAfterMs: number;
+  /** The platform took the answer no more: its person has seen nothing of it. */
+  readonly onTooLate?: () => void;
 }
 
 interface Interaction {
@@ -69,6 +71,7 @@ export function createAnswerer(
 
   function report(fault: RestFault, message: string): void {
     const isTooLate = fault.kind === "denied" && fault.code === UNKNOWN_INTERACTION;
+    if (isTooLate) settings.onTooLate?.();
     log.warn({ ...ids, ...fault }, isTooLate ? "an interaction was answered too late" : message);
   }
 

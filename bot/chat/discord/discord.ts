@@ -9,6 +9,7 @@ import { inviteUrl } from "./invite.ts";
 import { createInteractionHandler } from "./interactions.ts";
 import { isOneMessage } from "./message.ts";
 import { mapCommands } from "./options.ts";
+import { createReach } from "./reach.ts";
 import { createRegistration } from "./registration.ts";
 import { createDiscordPace, PER_SECOND } from "./pace.ts";
 import { createDiscordRest } from "./rest.ts";
@@ -119,6 +120,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
         handlers,
         fetchFile,
         photoOf,
+        tellReach: createReach({ ...says, directory: settings.directory, missingPermissions }),
       });
       await gateway.start();
     },

@@ -5,6 +5,7 @@ import {
   type APIApplicationCommandAutocompleteInteraction,
   type APIInteraction,
 } from "discord.js";
+import type { Language } from "../../../store/shapes/language.ts";
 import type { Reply, Suggestion } from "../../../commands/define.ts";
 import { discordWords } from "./words/discord.ts";
 import { createAnswerer, type AnswerSettings } from "./answer.ts";
@@ -12,6 +13,7 @@ import { languageOfInteraction, type CallReader, type ReadCall } from "./calls.t
 import type { DirectChannels } from "./direct.ts";
 import type { FetchFile } from "./files.ts";
 import type { ShownPhoto } from "./message.ts";
+import type { TellReach } from "./reach.ts";
 import type { Directory } from "./settings.ts";
 import { shorten } from "./text.ts";
 import type { ChatHandlers } from "../port.ts";
@@ -21,16 +23,21 @@ export interface InteractionSettings extends AnswerSettings, Pick<Directory, "ph
   readonly reader: CallReader;
   readonly direct: DirectChannels;
   readonly handlers: ChatHandlers;
+  readonly tellReach: TellReach;
 }
 
 /** After a dropped connection the platform sends again what was seen already: this many ids are kept to tell. */
 const KEPT_IDS = 5000;
+const KEPT_UNTOLD = 500;
+const MOST_UNTOLD = 600;
 
 /** Returns what is done with each interaction; it never throws, and does nothing for one that came before. */
 export function createInteractionHandler(settings: InteractionSettings) {
-  const { reader, handlers, log, rest, direct, fetchFile, photoOf } = settings;
+  const { reader, handlers, log, rest, direct, fetchFile, photoOf, tellReach } = settings;
   const seen = new Set<string>();
   const open = new Set<{ close(): void }>();
+  /** By person, the answer of theirs that came too late, until it is told. */
+  const untold = new Map<string, string>();
 
   function isRepeat(id: string): boolean {
     if (seen.has(id)) return true;
@@ -44,9 +51,15 @@ export function createInteractionHandler(settings: InteractionSettings) {
     const read = reader.readCall(interaction);
     if (!read) return;
     const expected = read.kind === "call" ? (read.command?.visibility ?? "private") : "private";
-    const answerer = createAnswerer(interaction, expected, settings);
+    const personId = read.kind === "call" ? read.call.person.id : null;
+    let said = "";
+    const answerer = createAnswerer(interaction, expected, {
+      ...settings,
+      onTooLate: () => personId !== null && keepUntold(personId, said),
+    });
     open.add(answerer);
     let isAnswered = false;
+    let isStarted = false;
     try {
       if (read.kind === "sentence") return await answerer.answer({ text: read.text }, "private");
       direct.meet(interaction, read.call.person.id);
@@ -55,11 +68,16 @@ export function createInteractionHandler(settings: InteractionSettings) {
       await handlers.onCommand({
         ...read.call,
         ...(file ? { file } : {}),
-        answer(reply, visibility) {
+        answer(reply, visibility, code) {
           isAnswered = true;
-          return answerer.answer(reply, visibility, photoFor(reply, read.call.place.classKey));
+          isStarted = read.call.name === "run start" && code == null;
+          said = reply.text;
+          const told = { ...reply, text: takeUntold(read.call.person.id, read.call.language) + reply.text };
+          return answerer.answer(told, visibility, photoFor(reply, read.call.place.classKey));
         },
       });
+      const reach = isStarted ? await tellReach(read.call.person.id, read.call.language) : null;
+      if (reach !== null) await answerer.answer({ text: reach }, "private");
     } catch (error) {
       log.error({ err: error, interaction: interaction.id }, "a call failed");
       const text = discordWords(languageOfInteraction(interaction)).broken;
@@ -68,6 +86,18 @@ export function createInteractionHandler(settings: InteractionSettings) {
       answerer.close();
       open.delete(answerer);
     }
+  }
+
+  function keepUntold(personId: string, text: string): void {
+    untold.set(personId, shorten(text, MOST_UNTOLD));
+    const [oldest] = untold.keys();
+    if (oldest !== undefined && untold.size > KEPT_UNTOLD) untold.delete(oldest);
+  }
+
+  function takeUntold(personId: string, language: Language | undefined): string {
+    const text = untold.get(personId);
+    untold.delete(personId);
+    return text === undefined ? "" : `${discordWords(language).answeredLate(text)}\n`;
   }
 
   function photoFor({ photo }: Reply, classKey: string): ShownPhoto | undefined {

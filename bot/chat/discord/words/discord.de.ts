@@ -13,4 +13,15 @@ export const de: DiscordWords = {
   lostPicture: (alt) => `Das Bild ließ sich nicht zeichnen. Es zeigt: ${alt}`,
   tooLarge: (name, megabytes) =>
     `${name} ist zu groß für diesen Chat (${megabytes} MB). Frag nach weniger auf einmal.`,
+  callsHere: "Deine Signale kommen hier an. Lass die Benachrichtigungen für diese Unterhaltung an.",
+  callsInChannel: (channelId) =>
+    `**Deine Direktnachrichten sind für mich gesperrt: Deine Signale kommen in <#${channelId}>, mit deinem Namen.** Damit du sie allein bekommst: Öffne das Menü des Servers, dann die Privatsphäre-Einstellungen, und schalte Direktnachrichten ein.`,
+  callsNowhere: (lacking) =>
+    `**Kein Signal kann dich erreichen: Stopp die Zeit selbst.** Deine Direktnachrichten sind für mich gesperrt (öffne das Menü des Servers, dann die Privatsphäre-Einstellungen, und schalte Direktnachrichten ein), und ${
+      lacking === null
+        ? "der Kurs hat noch keinen Kanal (die Lehrkraft wählt ihn mit `/class setup`)."
+        : `in <#${lacking.channelId}> fehlt mir ${lacking.missing.join(" und ")} (wer den Server verwaltet, kann es mir geben).`
+    }`,
+  answeredLate: (text) =>
+    `_Dein letzter Befehl wurde ausgeführt, aber meine Antwort kam zu spät, um gezeigt zu werden:_\n${text}\n`,
 };

@@ -11,5 +11,18 @@ export const en = {
   lostPicture: (alt: string) => `The picture could not be drawn. It shows: ${alt}`,
   tooLarge: (name: string, megabytes: number) =>
     `${name} is too large for this chat (${megabytes} MB). Ask for less at once.`,
+  callsHere: "Your calls come here. Keep notifications on for this conversation.",
+  callsInChannel: (channelId: string) =>
+    `**Your direct messages are closed to me: your calls come in <#${channelId}>, by your name.** To be called alone: open the server's menu, then Privacy Settings, and turn on Direct Messages.`,
+  /** `lacking`: the class's channel, and what the bot may not do there; null: there is no such channel. */
+  callsNowhere: (lacking: { readonly channelId: string; readonly missing: readonly string[] } | null) =>
+    `**No call can reach you: keep the time yourself.** Your direct messages are closed to me (open the server's menu, then Privacy Settings, and turn on Direct Messages), and ${
+      lacking === null
+        ? "the class has no channel yet (the teacher chooses it with `/class setup`)."
+        : `in <#${lacking.channelId}> I lack ${lacking.missing.join(" and ")} (a server manager can give it).`
+    }`,
+  /** The answer of a call that came too late to be shown. */
+  answeredLate: (text: string) =>
+    `_Your last call was done, but my answer came too late to be shown:_\n${text}\n`,
 };
 export type DiscordWords = typeof en;
