@@ -8,7 +8,8 @@ import { createBoards } from "./rounds/board.ts";
 import type { DiscordShard } from "./chat/discord/settings.ts";
 import type { ChatHandlers, ChatPort } from "./chat/port.ts";
 import { openCertificate, type LiveCertificate } from "./chat/room/https.ts";
-import { createRoom, type Room } from "./chat/room/room.ts";
+import type { Room } from "./chat/room/options.ts";
+import { createRoom } from "./chat/room/room.ts";
 import type { Clock } from "./process/clock.ts";
 import { certificateFilesOf, type Config } from "./process/config.ts";
 import { createDigest } from "./rounds/digest.ts";
@@ -130,6 +131,7 @@ function makeRoom({ config, stores, clock, log }: ChatsDeps, certificate: LiveCe
     port: config.ROOM_PORT,
     publicUrl: config.ROOM_URL ?? null,
     certificate,
+    pushHosts: config.PUSH_HOSTS,
     stores,
     commands,
     log,

@@ -4,7 +4,7 @@ import { backupFolderOf } from "./disk/backup.ts";
 import { createBeat } from "./cues/beat.ts";
 import type { ChatPort } from "./chat/port.ts";
 import { createEarlyRoom } from "./chat/room/say.ts";
-import type { Room } from "./chat/room/room.ts";
+import type { Room } from "./chat/room/options.ts";
 import type { Chats } from "./chats.ts";
 import { type Clock, createSteadyClock, systemTime } from "./process/clock.ts";
 import { daysLeft } from "./process/certificate.ts";

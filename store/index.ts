@@ -18,6 +18,7 @@ import { createOutboxStore, type OutboxStore } from "./outbox.ts";
 import { createRetentionStore, type RetentionStore } from "./retention.ts";
 import { createRollStore, type RollStore } from "./rolls.ts";
 import { createPrivacyStore, type PrivacyStore } from "./privacy.ts";
+import { createPushStore, type PushStore } from "./pushes.ts";
 import { createReturnCodeStore, type ReturnCodeStore } from "./return-codes.ts";
 import { createRoomStore, type RoomStore } from "./room.ts";
 import { createSayStore, type SayStore } from "./says.ts";
@@ -48,6 +49,7 @@ export interface Stores {
   readonly rooms: RoomStore;
   readonly returnCodes: ReturnCodeStore;
   readonly sinks: SinkStore;
+  readonly pushes: PushStore;
   readonly says: SayStore;
   readonly boards: BoardStore;
   readonly photos: PhotoStore;
@@ -94,6 +96,7 @@ export function openStores(path: string): OpenedStores {
     rooms: createRoomStore(db),
     returnCodes: createReturnCodeStore(db),
     sinks: createSinkStore(db),
+    pushes: createPushStore(db),
     says: createSayStore(db),
     boards: createBoardStore(db),
     photos: createPhotoStore(db),

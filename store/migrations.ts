@@ -1,5 +1,6 @@
 import { BATCH_TABLES } from "./batch-tables.ts";
 import { FIRST_TABLES } from "./first-tables.ts";
+import { PUSH_TABLES } from "./push-tables.ts";
 import { SINK_TABLES } from "./sink-tables.ts";
 
 /**
@@ -226,4 +227,5 @@ export const MIGRATIONS: readonly string[] = [
   -- Who was erased, as a hash of their number only: a backup made before then must not bring them back unasked.
   create table erased_people (hash text primary key) strict, without rowid;
   `,
+  PUSH_TABLES,
 ];

@@ -27,6 +27,8 @@ export interface Held {
   readonly ledger: z.output<typeof lineRow>[];
   /** What was pressed for them at a device that is everybody's. */
   readonly presses: { at: number; device: string; line: string }[];
+  /** Devices that are called while their page is closed. */
+  readonly pushed: { endpoint: string; created_at: number }[];
   /** Devices signed in to the room. */
   readonly devices: { device: string; created_at: number; seen_at: number }[];
 }
@@ -58,6 +60,9 @@ export function createMineStore(db: Db): MineStore {
   const devices = db.prepare<[number, string], Held["devices"][number]>(
     `select device, created_at, seen_at from room_sessions ${owned} order by created_at`,
   );
+  const pushed = db.prepare<[number, string], Held["pushed"][number]>(
+    `select endpoint, created_at from push_subscriptions ${owned} order by id`,
+  );
   const presses = db.prepare<[number, string], Held["presses"][number]>(
     `select at, device, line from sink_presses ${owned} order by id`,
   );
@@ -69,6 +74,7 @@ export function createMineStore(db: Db): MineStore {
       photos: photos.get(classId, personId)?.count ?? 0,
       messages: z.array(messageRow).parse(messages.all(classId, personId, personId)),
       ledger: z.array(lineRow).parse(lines.all(personId, personId, classId)),
+      pushed: pushed.all(classId, personId),
       presses: presses.all(classId, personId),
       devices: devices.all(classId, personId),
     }),

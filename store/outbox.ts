@@ -42,6 +42,7 @@ type State = "owed" | "sending" | "sent" | "failed" | "stale";
 
 export interface Owed extends Whose {
   readonly id: number;
+  readonly usefulUntil: number | null;
   readonly decidedAt: number;
   readonly body: z.output<typeof bodySchema>;
   readonly state: State;
@@ -56,7 +57,7 @@ export interface Owed extends Whose {
 /* Columns of a strict table hold what was written; they are not examined with every message. A body is. */
 const WHOSE = `id, key, class_id as "classId", person_id as "personId", run_id as "runId", due_at as "dueAt", tries`;
 const READY_COLUMNS = `${WHOSE}, priority, useful_until as "usefulUntil", bundle`;
-const OWED_COLUMNS = `${WHOSE}, decided_at as "decidedAt", body, state, first_try_at as "firstTryAt", missed, sent_at as "sentAt", ref`;
+const OWED_COLUMNS = `${WHOSE}, decided_at as "decidedAt", body, state, first_try_at as "firstTryAt", missed, useful_until as "usefulUntil", sent_at as "sentAt", ref`;
 type OwedRow = Omit<Owed, "body"> & { readonly body: string };
 const readOwed = (row: OwedRow): Owed => ({ ...row, body: bodySchema.parse(JSON.parse(row.body)) });
 

@@ -50,6 +50,13 @@ export const TEXT_COLUMNS: readonly TextColumn[] = [
   json("shelf", "body"),
   json("handovers", "body"),
   {
+    table: "push_owed",
+    key: "id",
+    column: "body",
+    isJson: true,
+    ofClass: "subscription_id in (select id from push_subscriptions where class_id = @classId)",
+  },
+  {
     table: "ledger",
     key: "id",
     column: "body",

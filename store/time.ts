@@ -37,6 +37,9 @@ export function createTimeStore(db: Db, runs: RunStore): TimeStore {
        first_try_at = first_try_at + @by, useful_until = useful_until + @by
      where state in ('owed', 'sending')`,
   );
+  const pushes = db.prepare(
+    "update push_owed set due_at = due_at + @by, next_at = next_at + @by, useful_until = useful_until + @by",
+  );
   const saveAnchor: TimeStore["saveAnchor"] = (anchor) => void write.run(JSON.stringify(anchor));
   const shift = db.transaction((byMs: number, anchor: z.output<typeof anchorSchema>) => {
     for (const { id } of openIds.all()) {
@@ -45,6 +48,7 @@ export function createTimeStore(db: Db, runs: RunStore): TimeStore {
       starts.run(byMs, id);
     }
     cues.run({ by: byMs });
+    pushes.run({ by: byMs });
     outbox.run({ by: byMs });
     saveAnchor(anchor);
   });

@@ -81,6 +81,8 @@ export interface Delivery {
   readonly attachments: readonly Attachment[];
   /** The moment it speaks of, ms since the epoch. */
   readonly dueAt: number;
+  /** From then on it helps nobody; null, or left out: it always does. */
+  readonly usefulUntil?: number | null;
   /** The language it is worded in. */
   readonly language?: Language;
 }

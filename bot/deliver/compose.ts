@@ -73,8 +73,8 @@ function headingOf(bodies: readonly Owed["body"][]): string {
 
 const sayIn = (language: Language, run: RunName): string => speaking(language, () => sayRun(run));
 
-function shared({ key, dueAt, body: { pictures = [], language } }: Owed, where: Where) {
-  return { ...where, key, pictures, attachments: [], dueAt, language };
+function shared({ key, dueAt, usefulUntil, body: { pictures = [], language } }: Owed, where: Where) {
+  return { ...where, key, pictures, attachments: [], dueAt, usefulUntil, language };
 }
 
 function textAt(owed: Owed, now: number): string {

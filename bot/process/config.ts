@@ -33,6 +33,12 @@ const schema = z.object({
   ROOM_TLS_KEY: z.string().min(1).optional(),
   /** The address people use where a proxy stands in front: https://darkroom.example.org */
   ROOM_URL: z.url({ protocol: /^https?$/, error: "not a web address" }).optional(),
+  /** Push services of the school's own, which may have an address inside: `push.school.example` or with a port, by commas. */
+  PUSH_HOSTS: z
+    .string()
+    .regex(/^[\w.-]+(:\d+)?(,[\w.-]+(:\d+)?)*$/, "names of hosts, by commas, like push.school.example:8443")
+    .transform((text) => text.toLowerCase().split(","))
+    .default([]),
   DISCORD_TOKEN: z.string().min(1).optional(),
   DISCORD_API_URL: z
     .url({ protocol: /^https?$/, error: "not a web address" })

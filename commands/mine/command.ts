@@ -65,6 +65,10 @@ export const mineExport = defineCommand({
       })),
       messages: held.messages.map(({ at, body }) => ({ at: isoOf(at), text: body.text })),
       ledger_lines: held.ledger.map(({ at, batch, kind, body }) => ({ at: isoOf(at), batch, kind, body })),
+      called_while_closed: held.pushed.map(({ endpoint, created_at }) => ({
+        push_service: endpoint,
+        turned_on_at: isoOf(created_at),
+      })),
       presses_at_a_sink: held.presses.map(({ at, device, line }) => ({ at: isoOf(at), device, line })),
       devices: held.devices.map(({ device, created_at, seen_at }) => ({
         device,

@@ -61,6 +61,8 @@ export const habitsSchema = z.object({
   digestLeadMinutes: z.int().min(0).max(720).default(60),
   /** The week's figures: ISO weekday and minute of the day. */
   weekDigestWeekday: z.int().min(1).max(7).default(1),
+  /** Calls may go to phones whose page is closed, by way of their makers' services. */
+  push: z.boolean().default(false),
   weekDigestMinute: z.int().min(0).max(1439).default(480),
 });
 export type Habits = z.output<typeof habitsSchema>;

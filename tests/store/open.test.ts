@@ -23,6 +23,7 @@ const LANDED: readonly string[] = [
   "513938ac215c",
   "83552260d940",
   "d7782ccf2859",
+  "0c2eaa6b3f85",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -17,3 +17,10 @@ export interface SinkSheet {
   readonly people: readonly { readonly id: string; readonly name: string }[];
   readonly names: readonly { readonly id: string; readonly name: string }[];
 }
+
+/** Whether this device may be, and is, called while its page is closed; and by which key its push service knows us. */
+export interface PushState {
+  readonly isAllowed: boolean;
+  readonly isOn: boolean;
+  readonly publicKey: string;
+}

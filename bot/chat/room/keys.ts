@@ -69,10 +69,20 @@ export function addKeyRoutes(app: FastifyInstance, parts: KeyParts): void {
         .chosen(id, now())
         .flatMap((personId) => stores.members.find(classId, personId)?.name ?? []),
     }));
+    const isPushAllowed = stores.classes.get(classId)?.habits.push ?? false;
     const inUse = parts.certificate?.current();
     const certificate = inUse ? { until: inUse.until, daysLeft: daysLeft(inUse, now()) } : null;
     const isSecure = parts.urls().every((url) => url.startsWith("https:"));
-    return { joinCode, joinUrls: parts.urls(), certificate, isSecure, sinks, calendarUrl, people };
+    return {
+      joinCode,
+      joinUrls: parts.urls(),
+      certificate,
+      isSecure,
+      isPushAllowed,
+      sinks,
+      calendarUrl,
+      people,
+    };
   }
 
   const sendSheet = (reply: FastifyReply, classId: number): FastifyReply =>

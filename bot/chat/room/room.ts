@@ -2,22 +2,18 @@ import { chatOf } from "../../../store/shapes/chat-key.ts";
 import { join } from "node:path";
 import type { AddressInfo } from "node:net";
 import type { FastifyInstance, FastifyRequest } from "fastify";
-import type { Command } from "../../../commands/define.ts";
 import type { SchoolClass } from "../../../store/shapes/school.ts";
-import type { Stores } from "../../../store/index.ts";
 import type { RoomSession } from "../../../store/room.ts";
-import type { ChatHandlers, ChatPort, Delivery, Kept, Outcome } from "../port.ts";
+import type { ChatHandlers, Delivery, Kept, Outcome } from "../port.ts";
 import { addressesOf, isLoopback } from "./address.ts";
 import { addCalendarRoute } from "./calendar.ts";
 import { createDoor } from "./door.ts";
 import { addFileRoutes } from "./files.ts";
 import { createHttp } from "./http.ts";
-import type { LiveCertificate } from "./https.ts";
 import { type Admitted, createHub, dismiss, sendTo } from "./hub.ts";
 import { createKeeper } from "./keeper.ts";
 import { createLive } from "./live.ts";
 import { builtPath } from "../../process/built.ts";
-import type { Log } from "../../process/log.ts";
 import { addKeyRoutes } from "./keys.ts";
 import { addNewClassRoute } from "./new-class.ts";
 import { addPhotoRoutes } from "./photos.ts";
@@ -28,42 +24,11 @@ import { ensureSecrets, resetPassphrases, type FirstSecrets } from "./first.ts";
 import { factsOf, openPage } from "./socket.ts";
 import { addSinkRoutes } from "./sinks.ts";
 import { admitAtSink, findSink } from "./sink-calls.ts";
+import { createAgents } from "./push/endpoint.ts";
+import { createPusher } from "./push/pusher.ts";
+import { addPushRoutes } from "./push/routes.ts";
+import type { Room, RoomOptions } from "./options.ts";
 import { sayInRoom } from "./say.ts";
-import type { ViewOf } from "./view.ts";
-
-export interface RoomOptions {
-  /** The address to listen on; anything but loopback lets other computers in. */
-  readonly host: string;
-  /** 0: any free one. */
-  readonly port: number;
-  /** The address a proxy in front gives the room, with its scheme; null where there is none. */
-  readonly publicUrl: string | null;
-  /** null: no https of the room's own. */
-  readonly certificate?: LiveCertificate | null;
-  readonly stores: Stores;
-  readonly commands: readonly Command[];
-  readonly log: Log;
-  readonly viewOf: ViewOf;
-  renderPicture(svg: string): Promise<Buffer>;
-  now(): number;
-  /** How many of the room's seconds pass in one real second; 1 unless this is the guided demo. */
-  readonly speed?: number;
-  /** Where the built page lies, if not beside this file. */
-  readonly pageDir?: string;
-}
-
-export interface Room extends ChatPort {
-  /** Codes and passphrases made by this start, to be shown once. Filled by `start`. */
-  readonly firstSecrets: readonly FirstSecrets[];
-  /** The addresses to show, once started. */
-  readonly urls: readonly string[];
-  /** Says that runs of this class have changed by other ways than a call or a delivery. */
-  refresh(classKey: string): void;
-  /** To all pages: since when nobody can be called, as nothing can be recorded; null: it can again. */
-  tellTrouble(sinceMs: number | null): void;
-  /** New passphrases for a class whose old ones are lost. */
-  resetPassphrases(classKey: string): Promise<FirstSecrets | undefined>;
-}
 
 const PING_MS = 25_000;
 /** Two small files: a new certificate is in use within this. */
@@ -84,6 +49,14 @@ export function createRoom(options: RoomOptions): Room {
     now,
   });
   const keeper = createKeeper(stores, now, live.push);
+  const ownHosts = options.pushHosts ?? [];
+  const pusher = createPusher({
+    stores,
+    log,
+    subject: () => urls.find((url) => url.startsWith("https:")) ?? "mailto:room@sinkside.invalid",
+    agentOf: options.pushAgentOf ?? createAgents(ownHosts),
+    now,
+  });
   const firstSecrets: FirstSecrets[] = [];
   const urls: string[] = [];
   let app: FastifyInstance | undefined;
@@ -132,6 +105,7 @@ export function createRoom(options: RoomOptions): Room {
     addPhotoRoutes(app, { stores, rooms, handlers: () => given, sessionOf, keep: keeper.keep, now });
     addKeyRoutes(app, { stores, rooms, hub, certificate, urls: () => urls, sessionOf, signedOut, now });
     addSinkRoutes(app, { stores, rooms, hub, isSecure, sessionOf, signedOut, now });
+    addPushRoutes(app, { stores, pusher, ownHosts, sessionOf, now });
     addReturnRoutes(app, { stores, urls: () => urls, sessionOf, now });
     addCalendarRoute(app, { stores, rooms, now });
     addNewClassRoute(app, { stores, rooms, door, isSecure, sessionOf, now });
@@ -172,6 +146,7 @@ export function createRoom(options: RoomOptions): Room {
     urls.push(...addressesOf(host, port, publicUrl, certificate?.current().names ?? null));
     heartbeats.push(setInterval(ping, PING_MS).unref(), setInterval(live.beat, 1000).unref());
     if (certificate) heartbeats.push(setInterval(() => certificate.look(now()), LOOK_AT_FILES_MS).unref());
+    pusher.wake();
     log.debug({ urls, host, port }, "the room is open");
   }
 
@@ -196,6 +171,7 @@ export function createRoom(options: RoomOptions): Room {
       announce() {
         if (fresh) live.push(fresh);
         if (classId !== null) live.refresh(classId);
+        pusher.wake();
       },
     };
   }
@@ -228,6 +204,7 @@ export function createRoom(options: RoomOptions): Room {
     },
     async stop() {
       for (const each of heartbeats) clearInterval(each);
+      await pusher.stop();
       live.stop();
       hub.closeAll();
       // Also those that are no page's: not let in, or put out and not gone.

@@ -1,6 +1,7 @@
 import type { Stores } from "../../../store/index.ts";
 import type { Message } from "../../../store/messages.ts";
 import type { ChatPort, Delivery, Kept, Outcome } from "../port.ts";
+import { pushBodyOf } from "./push/words.ts";
 import type { FeedBody } from "./feed.ts";
 
 /* What the bot says unasked in the room. Needs nothing of the page's server, so it can be said before that is open. */
@@ -14,7 +15,7 @@ export interface SaidInRoom {
 
 /** Keeps a delivery as a message of the room, once for each key; a part of the caller's transaction. */
 export function sayInRoom(
-  stores: Pick<Stores, "classes" | "members" | "messages">,
+  stores: Pick<Stores, "classes" | "members" | "messages" | "pushes">,
   delivery: Delivery,
   now: number,
 ): SaidInRoom {
@@ -35,11 +36,28 @@ export function sayInRoom(
   };
   const message = { classId, personId, authorId: null, key: `d:${key}`, at: now, body };
   const { id, fresh } = stores.messages.add(message);
+  if (fresh && personId !== null) owePush(stores, { ...delivery, personId }, classId, now);
   return {
     outcome: { kind: "sent", ref: String(id) },
     classId,
     fresh: fresh ? { ...message, id } : undefined,
   };
+}
+
+/** A call that is always of use is kept by push services for so long. */
+const KEPT_MS = 60 * 60_000;
+
+/** Said to the person's closed pages as well, where the class allows it and they asked for it: as surely as in the room. */
+function owePush(
+  { classes, pushes }: Pick<Stores, "classes" | "pushes">,
+  delivery: Delivery & { readonly personId: string },
+  classId: number,
+  now: number,
+): void {
+  const school = classes.get(classId);
+  if (!school?.habits.push) return;
+  const usefulUntil = delivery.usefulUntil ?? now + KEPT_MS;
+  pushes.owe(classId, delivery.personId, pushBodyOf(delivery, school, now), usefulUntil, now);
 }
 
 function refused(detail: string): SaidInRoom {

@@ -212,6 +212,8 @@ export interface DoorSheet {
   readonly certificate: { readonly until: number; readonly daysLeft: number } | null;
   /** Whether people reach the page over https, by this process or by a proxy in front of it. */
   readonly isSecure: boolean;
+  /** Whether the teacher lets phones be called while their page is closed. */
+  readonly isPushAllowed: boolean;
   /** Devices at a sink, opened by a teacher. */
   readonly sinks: readonly {
     readonly id: number;

@@ -5,7 +5,7 @@ const count = (number: number, one: string, many: string): string => `${number} 
 
 export const de: MineWords = {
   statement: [
-    "**Was ich von dir behalte:** den Namen, den du angegeben hast, deine Sprache und was du im Kurs bist (Schüler:in, Hilfskraft, Lehrkraft); deine Pläne, Läufe und Filme mit Zeiten, Temperaturen, Wertungen, Notizen und Fotos; welche Zeilen im Flaschenbuch von dir sind; im Raum, was du getippt hast und was dir gesagt wurde, was an einem gemeinsamen Gerät für dich gedrückt wurde, und welche Geräte angemeldet sind.",
+    "**Was ich von dir behalte:** den Namen, den du angegeben hast, deine Sprache und was du im Kurs bist (Schüler:in, Hilfskraft, Lehrkraft); deine Pläne, Läufe und Filme mit Zeiten, Temperaturen, Wertungen, Notizen und Fotos; welche Zeilen im Flaschenbuch von dir sind; im Raum, was du getippt hast und was dir gesagt wurde, was an einem gemeinsamen Gerät für dich gedrückt wurde, welche Geräte angemeldet sind und welche davon bei geschlossener Seite Signale bekommen.",
     "**Was ich nicht behalte:** Geburtsdatum, Adresse, wo du bist, und von deinem Telefon nichts als das, was du tippst.",
     "**Wer es sieht:** dein Kurs sieht das Filmbuch mit deinem Namen, sonst niemand. Sicherungskopien enthalten dasselbe, bis sie ersetzt werden.",
   ],

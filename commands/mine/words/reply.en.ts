@@ -3,7 +3,7 @@ import type { HeldCounts } from "../held.ts";
 
 export const en = {
   statement: [
-    "**What I keep about you:** the name you gave, the language you read and what you are to the class (student, aide, teacher); your plans, runs and rolls with their times, temperatures, ratings, notes and photos; which lines of a bottle's ledger are yours; in the room, what you typed and were told, what was pressed for you at a shared device, and which devices are signed in.",
+    "**What I keep about you:** the name you gave, the language you read and what you are to the class (student, aide, teacher); your plans, runs and rolls with their times, temperatures, ratings, notes and photos; which lines of a bottle's ledger are yours; in the room, what you typed and were told, what was pressed for you at a shared device, which devices are signed in, and which of them are called while their page is closed.",
     "**What I don't keep:** birth dates, addresses, where you are, or anything from your phone but what you type.",
     "**Who sees it:** your class sees the log with your name, and nobody else does. Backups hold the same until they are replaced.",
   ],
