@@ -14,7 +14,8 @@ export const doorFaults: DoorFaultWords = {
   ERR_DISK:
     "Der Rechner des Kurses kann nichts aufschreiben: Sein Speicher ist voll. Es wurde nichts geändert. Sag deiner Lehrkraft Bescheid.",
   ERR_LOCKED: "Dieses Gerät ist gesperrt. Frag deine Lehrkraft.",
-  ERR_TOO_OFTEN: "Zu viele Versuche. Warte fünf Minuten, dann versuch es wieder.",
+  ERR_TOO_OFTEN:
+    "Von hier kamen zu viele falsche Versuche. Warte eine Minute, dann versuch es wieder; mit jedem weiteren falschen wartest du länger.",
   ERR_NO_DEMO: "Der erfundene Kurs ist für andere Rechner nicht offen. Nimm einen Kurscode.",
   ERR_ORIGIN:
     "Diese Seite wurde auf einem Weg geöffnet, dem der Raum nicht traut. Tippe die Adresse von Hand.",

@@ -13,7 +13,8 @@ export const doorFaults = {
   ERR_DISK:
     "The class's computer can write nothing down: its disk is full. Nothing was changed. Tell your teacher.",
   ERR_LOCKED: "This device is locked. Ask your teacher.",
-  ERR_TOO_OFTEN: "Too many tries. Wait five minutes, then try again.",
+  ERR_TOO_OFTEN:
+    "Too many wrong tries from here. Wait a minute, then try again; each further wrong one makes the wait longer.",
   ERR_NO_DEMO: "The invented class is not open to other computers. Use a class code.",
   ERR_ORIGIN: "This page was opened in a way the room does not trust. Type its address by hand.",
   ERR_HOST: "This address is not one the room answers to. Ask for the right one.",

@@ -163,8 +163,8 @@ export const de: Words = {
     rotate: "Neuer Code",
     rotateHint: "Der alte Code gilt nicht mehr; wer drin ist, bleibt drin.",
     people: "Leute",
-    free: "Namen freigeben",
-    freeHint: "Meldet diese Person überall ab; der Name ist mit dem Kurscode wieder zu haben.",
+    free: "Überall abmelden",
+    freeHint: "Meldet diese Person auf jedem Gerät ab; zurück kommt sie mit einem Code, den du ihr gibst.",
     devices: {
       "Android phone": "Android-Telefon",
       "Android tablet": "Android-Tablet",

@@ -159,8 +159,8 @@ export const en = {
     rotate: "New code",
     rotateHint: "The old code stops working; who is in stays in.",
     people: "People",
-    free: "Free the name",
-    freeHint: "Signs this person out everywhere; the name can be taken again with the class code.",
+    free: "Sign out everywhere",
+    freeHint: "Signs this person out on every device; they come back with a code that you give them.",
     /** By what is kept of a device; one that is not named here stays as it is. */
     devices: {
       "Android phone": "Android phone",

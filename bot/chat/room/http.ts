@@ -6,7 +6,7 @@ import helmet from "@fastify/helmet";
 import rateLimit from "@fastify/rate-limit";
 import fastifyStatic from "@fastify/static";
 import websocket from "@fastify/websocket";
-import fastify, { type FastifyInstance, type FastifyReply } from "fastify";
+import fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest } from "fastify";
 import { ownHost, splitPort, type LiveCertificate } from "./https.ts";
 import { isStorageFault } from "../../../store/open.ts";
 import { isOwnHost, isOwnOrigin } from "./address.ts";
@@ -26,12 +26,14 @@ export interface HttpParts {
   /** Where the built page lies. */
   readonly pageDir: string;
   readonly log: Log;
+  /** Whose share of requests this one is taken from. */
+  readonly limitKeyOf: (request: FastifyRequest) => string;
   /** null: plain http, perhaps behind a proxy that adds https. */
   readonly certificate: LiveCertificate | null;
 }
 
 export async function createHttp(parts: HttpParts): Promise<FastifyInstance> {
-  const { host, publicUrl, pageDir, log, certificate } = parts;
+  const { host, publicUrl, pageDir, log, certificate, limitKeyOf } = parts;
   const hasSecureName = publicUrl?.startsWith("https:") ?? false;
   const isSecure = hasSecureName || certificate !== null;
   // Node looks for connections that are over their time only so often.
@@ -100,6 +102,8 @@ export async function createHttp(parts: HttpParts): Promise<FastifyInstance> {
   await app.register(rateLimit, {
     max: MOST_REQUESTS_A_MINUTE,
     timeWindow: 60_000,
+    // Who is signed in has a share of their own, which nobody else at their address can use up.
+    keyGenerator: limitKeyOf,
     errorResponseBuilder: () =>
       Object.assign(new Error("too often"), { statusCode: 429, code: "ERR_TOO_OFTEN" }),
   });

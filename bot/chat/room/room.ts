@@ -29,6 +29,8 @@ import { createPusher } from "./push/pusher.ts";
 import { addPushRoutes } from "./push/routes.ts";
 import type { Room, RoomOptions } from "./options.ts";
 import { sayInRoom } from "./say.ts";
+import { tellStorm } from "./storm.ts";
+import { createTries } from "./tries.ts";
 
 const PING_MS = 25_000;
 /** Two small files: a new certificate is in use within this. */
@@ -85,6 +87,10 @@ export function createRoom(options: RoomOptions): Room {
       pageDir: options.pageDir ?? builtPath(join("chat", "room-page")),
       log,
       certificate,
+      limitKeyOf: (request) => {
+        const sink = findSink(request, stores);
+        return sessionOf(request)?.tokenHash ?? (sink ? `sink ${sink.id}` : request.ip);
+      },
     });
     const door = createDoor({ stores, rooms, openDemo });
     const isSecure = certificate !== null || (publicUrl?.startsWith("https:") ?? false);
@@ -93,6 +99,10 @@ export function createRoom(options: RoomOptions): Room {
       rooms,
       commands,
       door,
+      tries: createTries((address) => {
+        log.warn({ address }, "many wrong codes or passphrases are tried at the door");
+        tellStorm(stores, address, now());
+      }),
       isSecure,
       speed,
       openDemo,

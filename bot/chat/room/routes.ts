@@ -8,9 +8,11 @@ import { speaking } from "../../../commands/speech/language.ts";
 import { isStorageFault } from "../../../store/open.ts";
 import { makeCards } from "./cards.ts";
 import { type Door, type DoorRequest, type Entry, nameDevice } from "./door.ts";
-import { COOKIE, setSessionCookie } from "./cookie.ts";
+import { COOKIE, deviceOf, setDeviceCookie, setSessionCookie } from "./cookie.ts";
 import { refuse } from "./http.ts";
+import { drawToken } from "./secrets.ts";
 import { factsOf } from "./socket.ts";
+import type { Tries } from "./tries.ts";
 import type { DoorCode, DoorState } from "./wire.ts";
 import type { Result } from "../../../commands/result.ts";
 
@@ -29,6 +31,7 @@ export interface RouteParts {
   readonly rooms: RoomStore;
   readonly commands: readonly Command[];
   readonly door: Door;
+  readonly tries: Tries;
   readonly isSecure: boolean;
   readonly speed: number;
   openDemo(): { readonly name: string } | undefined;
@@ -40,10 +43,8 @@ export interface RouteParts {
   now(): number;
 }
 
-/** A few wrong tries are human; a list of guesses is not. One address may be a whole class. */
-const JOIN_LIMIT = { rateLimit: { max: 60, timeWindow: 5 * 60_000 } };
-const RETURN_LIMIT = { rateLimit: { max: 20, timeWindow: 5 * 60_000 } };
-const STAFF_LIMIT = { rateLimit: { max: 10, timeWindow: 5 * 60_000 } };
+/** What a guess gets wrong; a name that is taken is none. */
+const WRONG: ReadonlySet<DoorCode> = new Set(["ERR_CODE", "ERR_PASSPHRASE", "ERR_RETURN_CODE"]);
 
 const cardsQuery = z.object({ language: z.enum(LANGUAGES).catch(DEFAULT_LANGUAGE) });
 
@@ -52,6 +53,7 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
 
   app.get("/api/me", async (request, reply): Promise<DoorState> => {
     void reply.header("cache-control", "no-store");
+    meetDevice(request, reply);
     const session = parts.sessionOf(request);
     const facts = session && factsOf(parts, session.classId, session.personId);
     if (session && facts) {
@@ -74,17 +76,17 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
     return reply.header("cache-control", "no-store").send(cards);
   });
 
-  app.post("/api/join", { config: JOIN_LIMIT }, async (request, reply) =>
+  app.post("/api/join", async (request, reply) =>
     withBody(joinSchema, request, reply, (body) => door.join({ ...body, ...requestOf(request) })),
   );
-  app.post("/api/staff", { config: STAFF_LIMIT }, async (request, reply) =>
+  app.post("/api/staff", async (request, reply) =>
     withBody(staffSchema, request, reply, (body) => door.joinAsStaff({ ...body, ...requestOf(request) })),
   );
-  app.post("/api/demo", { config: JOIN_LIMIT }, async (request, reply) =>
+  app.post("/api/demo", async (request, reply) =>
     withBody(demoSchema, request, reply, (body) => door.joinDemo({ ...body, ...requestOf(request) })),
   );
 
-  app.post("/api/return", { config: RETURN_LIMIT }, async (request, reply) =>
+  app.post("/api/return", async (request, reply) =>
     withBody(returnSchema, request, reply, (body) => door.returnTo({ ...body, ...requestOf(request) })),
   );
 
@@ -101,6 +103,13 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
     }
     return reply.clearCookie(COOKIE, { path: "/" }).send({ ok: true });
   });
+
+  function meetDevice(request: FastifyRequest, reply: FastifyReply): void {
+    const known = deviceOf(request);
+    const device = known ?? drawToken();
+    parts.tries.meet(device, now());
+    if (known === undefined) setDeviceCookie(reply, device, parts.isSecure);
+  }
 
   /** Who is in is let in on a full disk as well. */
   function seen({ tokenHash }: RoomSession): void {
@@ -129,8 +138,13 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
     const body = schema.safeParse(request.body);
     if (!body.success) return refuse(reply, 400, "ERR_NOT_UNDERSTOOD");
     const before = parts.sessionOf(request);
+    const knock = { device: deviceOf(request), address: request.ip };
+    const waitMs = parts.tries.waitMs(knock, now());
+    if (waitMs > 0)
+      return refuse(reply.header("retry-after", Math.ceil(waitMs / 1000)), 429, "ERR_TOO_OFTEN");
     const entry = await enter(body.data);
-    if (!entry.ok) return refuse(reply, 403, entry.fault);
+    if (!entry.ok && WRONG.has(entry.fault)) parts.tries.wrong(knock, now());
+    if (!entry.ok) return refuse(reply, entry.fault === "ERR_TOO_OFTEN" ? 429 : 403, entry.fault);
     // One browser is one person: the seat it had before is given up.
     if (before) {
       rooms.removeSession(before.tokenHash);
