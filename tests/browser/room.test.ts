@@ -145,7 +145,7 @@ describe("the room's page", { timeout: 60_000, ...needing("chromium") }, () => {
     expect(await typed.textContent()).toBe("/plan film:Lantern 400 temp:20 developer:House MQ dilution:1+1");
   });
 
-  test("the teacher shows the code, sees every tank, and frees a name", async () => {
+  test("the teacher shows the code, sees every tank, and signs somebody out", async () => {
     const student = await openPage(browser, room.url, "phone");
     await joinDemo(student.page, "Mina");
     await startRun(student.page, "Mina");
@@ -158,7 +158,7 @@ describe("the room's page", { timeout: 60_000, ...needing("chromium") }, () => {
     await page.locator(".join-code img").waitFor();
     expect(await page.locator(".join-code .code").textContent()).toMatch(/^[A-Z0-9]{3}-[A-Z0-9]{3}$/);
     await shoot(page, "desk-door-sheet");
-    await page.getByRole("button", { name: "Free the name" }).click();
+    await page.getByRole("button", { name: "Sign out everywhere" }).click();
     await student.page.getByRole("button", { name: "Join as student" }).waitFor();
     await page.goto(`${room.url}/board`);
     await page.locator(".wall .run").waitFor();
