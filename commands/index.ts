@@ -21,6 +21,7 @@ import { classPhone, minePhone } from "./mine/phone/command.ts";
 import { mixClass } from "./mix/class/command.ts";
 import { mixDilute, mixTemper } from "./mix/command.ts";
 import { plan, planCurve } from "./plan/command.ts";
+import { planExposure } from "./plan/exposure/command.ts";
 import { rollNote, rollRate, rollShow } from "./roll/command.ts";
 import { rollExport } from "./roll/export/command.ts";
 import { rollFault } from "./roll/fault/command.ts";
@@ -34,6 +35,7 @@ import { tankAdd, tankClear, tankList, tankRemove, tankReport } from "./tank/com
 const asked: readonly Command[] = [
   plan,
   planCurve,
+  planExposure,
   runStart,
   runNext,
   runStatus,

@@ -11,6 +11,7 @@ export const WHO = {
   caution: "student",
   plan: "student",
   "plan curve": "student",
+  "plan exposure": "student",
   "run start": "student",
   "run next": "student",
   "run status": "student",

@@ -10,6 +10,7 @@ export const EVERY_COMMAND = {
   caution: {},
   plan: { film: "Lantern 400", temp: "20C" },
   "plan curve": {},
+  "plan exposure": { metered: "10 s" },
   "run start": {},
   "run next": {},
   "run status": {},

@@ -28,6 +28,14 @@ export const forms: Forms = {
       fixbatch: "Etikett der Fixierbadflasche, wie B4",
     },
   },
+  "plan exposure": {
+    summary: "Lange Belichtung, wie mit der Lochkamera: wie viel länger als gemessen, und wie entwickeln",
+    options: {
+      metered: "Was der Belichtungsmesser sagt, wie 10 s",
+      filter: "Filterfaktor, wenn ohne Filter gemessen ist: 2, 8",
+      exponent: "Exponent des Films, wenn sein Hersteller einen nennt: 1,31",
+    },
+  },
   "plan curve": {
     summary: "Kurve eines Plans, seine Schritte als Streifen, und worauf jede Zahl beruht",
     options: { plan: "Welcher Plan, wie P12; ohne Angabe dein neuester" },
