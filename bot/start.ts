@@ -76,7 +76,7 @@ export async function startBot(
       (chats === undefined || isStopping || chat in chats.lost()) &&
       chat === "discord" &&
       config.DISCORD_TOKEN !== undefined,
-    onSettled: () => beat.rearm(),
+    onOutcome: () => beat.rearm(),
     onSaid: (owed, now) => operations?.metrics?.onSaid(owed, now),
   });
   const tidier = createTidier(path, (detail) => log.error({ detail }, UNTIDY));

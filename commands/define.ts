@@ -8,18 +8,30 @@ import type { Person, Role } from "../store/shapes/person.ts";
 /*
  * Glossary. These words are used in code, SQL and on screen alike.
  *
- * class   one cohort in one place (a guild, or the room); all data belongs to exactly one class
- * sheet   what the maker or teacher says of one film in one developer at one dilution
- * plan    the steps, volumes, times and cautions worked out for one tank load
- * run     one tank load going through its plan
- * step    one part of a plan: develop, stop or rinse, fix, wash, wash aid, wetting agent, dry, cut and sleeve
- * cue     a moment at which the bot speaks to a person: agitate, pour out, next bath
- * tank    a numbered tank: reels, volume, condition
- * roll    one film in a run, with its owner, its log number, its result
- * batch   one mixed quantity of chemistry in a labelled bottle, with its ledger
- * ledger  what went into and out of a batch
- * log     the cohort's record of rolls
- * board   the one message or page that shows every tank now
+ * class       one cohort in one place (a guild, or the room); all data belongs to exactly one class
+ * habits      how one class works: what its plans and cues take for granted
+ * sheet       what the maker or teacher says of one film in one developer at one dilution
+ * plan        the steps, volumes, times and cautions worked out for one tank load
+ * run         one tank load going through its plan
+ * step        one part of a plan: develop, stop or rinse, fix, wash, wash aid, wetting agent, dry, cut and sleeve
+ * bath        the liquid a step needs in the tank
+ * cue         a moment at which the bot speaks to a person: agitate, pour out, next bath
+ * lead        how long before its moment a cue is decided, where a chat is slow
+ * settle      to decide what has fallen due of a run: what is said, and what another stands for
+ * keep        to write a run that has changed, with the cues, pours and rolls that follow from it
+ * owe         to write down a message that is to be said
+ * unit        what leaves as one message: usually one that is owed
+ * bundle      several that are owed, said as one in a class's channel
+ * tank        a numbered tank: reels, volume, condition
+ * roll        one film in a run, with its owner, its log number, its result
+ * batch       one mixed quantity of chemistry in a labelled bottle, with its ledger
+ * ledger      what went into and out of a batch
+ * need        what a step of a plan asks of a batch: kind, product, dilution, volume, film
+ * mark        what a batch warns of, once for each arm
+ * arm         counts what makes a batch warn anew: top-ups, and tests that show it good again
+ * log         the cohort's record of rolls
+ * board       the one message or page that shows every tank now
+ * place       where a call came from; where the bot speaks to a class is an address
  */
 
 /** What a handler may know. `now` is the one instant of the call (ms since the epoch). */

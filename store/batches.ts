@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { batchBodySchema, batchSchema, BATCH_KINDS, type Batch, type NewBatch } from "./shapes/batch.ts";
-import { lineBodySchema, type Line, type LineBody } from "./shapes/ledger.ts";
+import { lineBodySchema, type LedgerLine, type LineBody } from "./shapes/ledger.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 
@@ -34,7 +34,7 @@ const lineRow = z
     about_name: z.string().nullable(),
     body: json(lineBodySchema),
   })
-  .transform((row): Line => ({
+  .transform((row): LedgerLine => ({
     id: row.id,
     batchId: row.batch_id,
     runId: row.run_id,
@@ -46,7 +46,7 @@ const lineRow = z
     body: row.body,
   }));
 
-export interface NewLine {
+export interface NewLedgerLine {
   readonly batchId: number;
   /** A line whose key is there already is not written again; null: always written. */
   readonly key: string | null;
@@ -70,13 +70,13 @@ export interface BatchStore {
   standingIds(classId: number): number[];
   /** The newest of a product. */
   latestOf(classId: number, product: string): Batch | undefined;
-  lines(batchId: number): Line[];
-  line(id: number): Line | undefined;
+  lines(batchId: number): LedgerLine[];
+  line(id: number): LedgerLine | undefined;
   hasLine(key: string): boolean;
   /** undefined: a line of this key is there already, and nothing was written. */
-  append(line: NewLine): Line | undefined;
+  append(line: NewLedgerLine): LedgerLine | undefined;
   /** Lines of one kind of all the class's batches since an instant, in the order they were written. */
-  linesSince(classId: number, kind: LineBody["kind"], sinceMs: number): Line[];
+  linesSince(classId: number, kind: LineBody["kind"], sinceMs: number): LedgerLine[];
   isMarked(batchId: number, mark: string, arm: number): boolean;
   mark(batchId: number, mark: string, arm: number, now: number): void;
 }

@@ -4,9 +4,9 @@ import { createAhead } from "./ahead.ts";
 import type { ChatPort, Delivery, Outcome } from "../chat/port.ts";
 import type { Clock } from "../process/clock.ts";
 import { composeBundle, composeOne } from "./compose.ts";
-import { type GatherDeps, gatherReady, type Waiting } from "./gather.ts";
+import { type GatherDeps, gatherReady, type Outgoing } from "./gather.ts";
 import type { Log } from "../process/log.ts";
-import { recordOutcome, retryMs, saidAt, type Settled } from "./outcomes.ts";
+import { recordOutcome, retryMs, saidAt, type Tried } from "./outcomes.ts";
 import { pickPaced } from "./pick.ts";
 import { isStorageFault } from "../../store/open.ts";
 import type { Unit } from "./units.ts";
@@ -29,16 +29,16 @@ export interface DeliverDeps extends GatherDeps {
   readonly clock: Clock;
   readonly log: Log;
   /** Called after each outcome: there may be room for more. */
-  readonly onSettled: () => void;
+  readonly onOutcome: () => void;
   /** Called for each message that was said, for the figures. */
   readonly onSaid?: (owed: Owed, at: number) => void;
 }
 
 interface Chosen {
   /** Sent after the commit. */
-  readonly leaving: readonly Waiting[];
+  readonly leaving: readonly Outgoing[];
   /** Said within it, by being kept. */
-  readonly kept: readonly Waiting[];
+  readonly kept: readonly Outgoing[];
   readonly overtaken: readonly number[];
   /** When more may leave. */
   readonly moreAt: number;
@@ -55,18 +55,18 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   const inFlight = new Map<number, Promise<void>>();
   /** Paced chats take one message at a time in each channel. */
   const busyChannels = new Set<string>();
-  let outcomes: Settled[] = [];
+  let outcomes: Tried[] = [];
 
   function pump(now = clock.now(), first?: () => void): number {
-    const settled = outcomes;
+    const tried = outcomes;
     const announces: (() => void)[] = [];
-    let leaving: readonly Waiting[] = [];
+    let leaving: readonly Outgoing[] = [];
     let moreAt = Infinity;
     try {
       stores.atomically(() => {
-        record(settled, now);
+        record(tried, now);
         first?.();
-        const chosen = choose(settled, now);
+        const chosen = choose(tried, now);
         ({ leaving, moreAt } = chosen);
         leaving = leaving.map((each) => fit(each, now));
         for (const each of chosen.kept) announces.push(keepSafely(each, now));
@@ -76,10 +76,10 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
         for (const { unit } of leaving) stores.outbox.markSending(unit.ids, unit.bundle, now);
       });
     } catch (error) {
-      for (const { unit, place } of leaving) release(unit, place.port);
+      for (const { unit, address } of leaving) release(unit, address.port);
       throw error;
     }
-    forget(settled);
+    forget(tried);
     for (const announce of announces) announce();
     for (const each of leaving) {
       const saying = say(each);
@@ -89,12 +89,12 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   }
 
   /** What may be said now: kept, or sent as far as its chat takes it. */
-  function choose(settled: readonly Settled[], now: number): Chosen {
-    const leaving: Waiting[] = [];
-    const kept: Waiting[] = [];
+  function choose(tried: readonly Tried[], now: number): Chosen {
+    const leaving: Outgoing[] = [];
+    const kept: Outgoing[] = [];
     const overtaken: number[] = [];
     let moreAt = Infinity;
-    const free = new Set(settled.flatMap(({ unit }) => unit.ids));
+    const free = new Set(tried.flatMap(({ unit }) => unit.ids));
     const underWay = free.size === 0 ? inFlight : new Map([...inFlight].filter(([id]) => !free.has(id)));
     for (const [port, waiting] of gatherReady(deps, underWay, now)) {
       const most = Math.max(0, MOST_AT_ONCE - underWay.size - leaving.length);
@@ -116,24 +116,24 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   }
 
   /** As many of a bundle as one message holds with all their buttons; the others go out with the next. */
-  function fit(waiting: Waiting, now: number): Waiting {
-    const { unit, place } = waiting;
-    if (unit.bundle === null || unit.isTried || !place.port.fits) return waiting;
+  function fit(waiting: Outgoing, now: number): Outgoing {
+    const { unit, address } = waiting;
+    if (unit.bundle === null || unit.isTried || !address.port.fits) return waiting;
     const several = stores.outbox.load(unit.ids);
     let count = several.length;
-    while (count > 1 && !place.port.fits(compose(waiting, several.slice(0, count), now))) count -= 1;
+    while (count > 1 && !address.port.fits(compose(waiting, several.slice(0, count), now))) count -= 1;
     const ids = several.slice(0, count).map(({ id }) => id);
-    return { place, unit: { ...unit, ids, bundle: count > 1 ? unit.key : null } };
+    return { address, unit: { ...unit, ids, bundle: count > 1 ? unit.key : null } };
   }
 
-  async function say({ unit, place }: Waiting): Promise<void> {
-    const { port } = place;
+  async function say({ unit, address }: Outgoing): Promise<void> {
+    const { port } = address;
     const now = clock.now();
     let several: Owed[] = [];
     let outcome: Outcome | undefined;
     try {
       several = stores.outbox.load(unit.ids);
-      const delivery = compose({ unit, place }, several, now);
+      const delivery = compose({ unit, address }, several, now);
       const isForgotten = now - (several[0]?.firstTryAt ?? now) > REMEMBERED_MS;
       if (isForgotten && port.find) {
         const found = await port.find(delivery);
@@ -147,11 +147,11 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     release(unit, port);
     outcomes.push({ unit, several, outcome, knownAt: clock.now() });
     // What comes back in one turn of the loop is recorded with one flush of the disk.
-    if (outcomes.length === 1) setImmediate(deps.onSettled);
+    if (outcomes.length === 1) setImmediate(deps.onOutcome);
   }
 
   /** Inside a transaction; returns what is to be done after its commit. */
-  function keepSafely(waiting: Waiting, now: number): () => void {
+  function keepSafely(waiting: Outgoing, now: number): () => void {
     try {
       // A savepoint of its own: one that can't be kept must not hold up the others.
       return stores.atomically(() => keepOne(waiting, now));
@@ -164,25 +164,25 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     }
   }
 
-  function keepOne(waiting: Waiting, now: number): () => void {
-    const { unit, place } = waiting;
+  function keepOne(waiting: Outgoing, now: number): () => void {
+    const { unit, address } = waiting;
     stores.outbox.takeUntold(unit.ids);
     const several = stores.outbox.load(unit.ids);
-    const kept = place.port.keep?.(compose(waiting, several, now));
+    const kept = address.port.keep?.(compose(waiting, several, now));
     if (!kept) return () => {};
-    const settled = { unit, several, outcome: kept.outcome, knownAt: now };
-    record([settled], now);
+    const tried = { unit, several, outcome: kept.outcome, knownAt: now };
+    record([tried], now);
     return () => {
       kept.announce();
-      tell({ ...settled, knownAt: clock.now() });
+      tell({ ...tried, knownAt: clock.now() });
     };
   }
 
   /** After it is recorded. */
-  function tell(settled: Settled): void {
-    if (settled.outcome.kind !== "sent") return;
-    const at = saidAt(settled);
-    for (const owed of settled.several) {
+  function tell(tried: Tried): void {
+    if (tried.outcome.kind !== "sent") return;
+    const at = saidAt(tried);
+    for (const owed of tried.several) {
       deps.onSaid?.(owed, at);
       const { key, decidedAt, dueAt } = owed;
       log.debug({ key, decidedMs: decidedAt - dueAt, deliveredMs: at - dueAt }, "said");
@@ -190,27 +190,27 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   }
 
   /** In a transaction. */
-  function record(settled: readonly Settled[], now: number): void {
-    for (const each of settled) recordOutcome(stores, log, each, now);
+  function record(tried: readonly Tried[], now: number): void {
+    for (const each of tried) recordOutcome(stores, log, each, now);
   }
 
   /** Once they are recorded. */
-  function forget(settled: readonly Settled[]): void {
-    outcomes = outcomes.slice(settled.length);
-    for (const { unit } of settled) for (const id of unit.ids) inFlight.delete(id);
-    for (const each of settled) tell(each);
+  function forget(tried: readonly Tried[]): void {
+    outcomes = outcomes.slice(tried.length);
+    for (const { unit } of tried) for (const id of unit.ids) inFlight.delete(id);
+    for (const each of tried) tell(each);
   }
 
   /** Without saying anything new. */
   function recordAll(): void {
-    const settled = outcomes;
+    const tried = outcomes;
     try {
-      stores.atomically(() => record(settled, clock.now()));
+      stores.atomically(() => record(tried, clock.now()));
     } catch (error) {
       // It stays "sending" and is said again under the same key, which chats recognise.
       return log.error({ err: error }, "what was said could not be recorded");
     }
-    forget(settled);
+    forget(tried);
   }
 
   return {
@@ -227,10 +227,10 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
 /** A message that breaks the chat's own code will do so again. */
 const RETRY_SLOWLY = 4;
 
-function compose({ unit, place }: Waiting, several: readonly Owed[], now: number): Delivery {
+function compose({ unit, address }: Outgoing, several: readonly Owed[], now: number): Delivery {
   const [first] = several;
   if (!first) throw new Error("a message that was ready is gone");
-  const { classKey, channelRef } = place;
+  const { classKey, channelRef } = address;
   const where = { classKey, channelRef };
   return unit.bundle === null
     ? composeOne(first, where, now)

@@ -5,16 +5,16 @@ import type { ChatPort, Target } from "../chat/port.ts";
 import { groupReady, type Unit } from "./units.ts";
 
 /** A class's chat, and where in it the class is spoken to. */
-export interface Place {
+export interface Address {
   readonly port: ChatPort;
   readonly classKey: string;
   readonly channelRef: string | null;
 }
 
 /** A message, and where it goes. */
-export interface Waiting {
+export interface Outgoing {
   readonly unit: Unit;
-  readonly place: Place;
+  readonly address: Address;
 }
 
 export interface GatherDeps {
@@ -36,11 +36,11 @@ export function gatherReady(
   { stores, ports, isAwaited }: GatherDeps,
   underWay: ReadonlyMap<number, unknown>,
   now: number,
-): Map<ChatPort, Waiting[]> {
-  const places = new Map<number, Place | null>();
+): Map<ChatPort, Outgoing[]> {
+  const addresses = new Map<number, Address | null>();
   const byChat = new Map<ChatPort, Ready[]>();
 
-  function placeOf(classId: number): Place | null {
+  function addressOf(classId: number): Address | null {
     const found = stores.classes.placeOf(classId);
     const port = found && ports.get(chatOf(found.key));
     return port ? { port, classKey: found.key, channelRef: found.channelRef } : null;
@@ -55,22 +55,22 @@ export function gatherReady(
     .ready(now, MOST_LOOKED_AT + underWay.size)
     .filter(({ id }) => !underWay.has(id));
   for (const each of dropStale(stores, ready, now)) {
-    const known = places.get(each.classId);
-    const place = known === undefined ? placeOf(each.classId) : known;
-    places.set(each.classId, place);
-    const same = place && byChat.get(place.port);
-    if (!place) putAside(each);
+    const known = addresses.get(each.classId);
+    const address = known === undefined ? addressOf(each.classId) : known;
+    addresses.set(each.classId, address);
+    const same = address && byChat.get(address.port);
+    if (!address) putAside(each);
     else if (same) same.push(each);
-    else byChat.set(place.port, [each]);
+    else byChat.set(address.port, [each]);
   }
   return new Map(
     [...byChat].map(([port, same]) => {
-      const units = groupReady(same, (each) => targetOf(each, places.get(each.classId)));
+      const units = groupReady(same, (each) => targetOf(each, addresses.get(each.classId)));
       return [
         port,
         units.flatMap((unit) => {
-          const place = places.get(unit.classId);
-          return place ? [{ unit, place }] : [];
+          const address = addresses.get(unit.classId);
+          return address ? [{ unit, address }] : [];
         }),
       ];
     }),
@@ -85,6 +85,6 @@ function dropStale({ outbox }: Stores, ready: readonly Ready[], now: number): re
   return ready.filter((each) => !isStale(each));
 }
 
-function targetOf({ key, personId }: Ready, place: Place | null | undefined): Target {
-  return place?.port.targetOf?.(personId, place.channelRef) ?? { channel: key, isShared: false };
+function targetOf({ key, personId }: Ready, address: Address | null | undefined): Target {
+  return address?.port.targetOf?.(personId, address.channelRef) ?? { channel: key, isShared: false };
 }

@@ -6,7 +6,7 @@ import type { Unit } from "./units.ts";
 
 /* What became of what was said, and what is done about it. */
 
-export interface Settled {
+export interface Tried {
   readonly unit: Unit;
   readonly several: readonly Owed[];
   readonly outcome: Outcome;
@@ -24,19 +24,19 @@ export function retryMs(tries: number): number {
 }
 
 /** When it was said: of a repeat, when the try before it was, whose answer was lost. */
-export function saidAt({ several, outcome, knownAt }: Settled): number {
+export function saidAt({ several, outcome, knownAt }: Tried): number {
   const agoMs = outcome.kind === "sent" ? (outcome.agoMs ?? 0) : 0;
   return Math.max(knownAt - agoMs, several[0]?.firstTryAt ?? -Infinity);
 }
 
 /** Keeps an outcome; inside a transaction. */
-export function recordOutcome(stores: Stores, log: Log, settled: Settled, now: number): void {
-  const { unit, several, outcome } = settled;
+export function recordOutcome(stores: Stores, log: Log, tried: Tried, now: number): void {
+  const { unit, several, outcome } = tried;
   const { outbox } = stores;
   const tries = several[0]?.tries ?? 1;
   switch (outcome.kind) {
     case "sent":
-      return outbox.markSent(unit.ids, outcome.ref, saidAt(settled));
+      return outbox.markSent(unit.ids, outcome.ref, saidAt(tried));
     case "later":
       return outbox.markUnsaid(unit.ids, now + outcome.afterMs, "the chat asked to wait");
     case "unknown":

@@ -1,13 +1,13 @@
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import type { Pace } from "../chat/pace.ts";
-import type { Waiting } from "./gather.ts";
+import type { Outgoing } from "./gather.ts";
 import { latestStarts, type Demand } from "./hold.ts";
 import { isCall, PRIORITIES } from "../../store/shapes/priority.ts";
 
 /* Which messages leave a paced chat now. Pure but for the pace, which counts what is taken. */
 
 export interface Picked {
-  readonly leaving: readonly Waiting[];
+  readonly leaving: readonly Outgoing[];
   /** Messages that are of no use any more, since a later one of the same run leaves to the same person before them. */
   readonly overtaken: readonly number[];
   /** When more may leave. */
@@ -25,7 +25,7 @@ const GAP = 0.1;
  * not everybody is late for ever after; calls to pour out never wait for others.
  */
 export function pickPaced(
-  waiting: readonly Waiting[],
+  waiting: readonly Outgoing[],
   ahead: readonly Demand[],
   pace: Pace,
   busy: Set<string>,
@@ -40,12 +40,12 @@ export function pickPaced(
     ahead,
     pace.perSecond,
   ).waiting;
-  const leaving: Waiting[] = [];
+  const leaving: Outgoing[] = [];
   let lookAt = Infinity;
 
   /** False where nothing more can leave. */
   function tryEach(
-    list: readonly Waiting[],
+    list: readonly Outgoing[],
     spare: number,
     heldUntil: (position: number) => number,
   ): boolean {
@@ -79,7 +79,7 @@ export function pickPaced(
   return { leaving, overtaken: listOvertaken(late, leaving), lookAt };
 }
 
-function isTooLate({ unit }: Waiting, now: number): boolean {
+function isTooLate({ unit }: Outgoing, now: number): boolean {
   return (
     isCall(unit) &&
     unit.priority > PRIORITIES.bath &&
@@ -88,7 +88,7 @@ function isTooLate({ unit }: Waiting, now: number): boolean {
   );
 }
 
-function listOvertaken(late: readonly Waiting[], leaving: readonly Waiting[]): number[] {
+function listOvertaken(late: readonly Outgoing[], leaving: readonly Outgoing[]): number[] {
   const left = new Map(leaving.map(({ unit }) => [unit.target.channel, unit]));
   return late.flatMap(({ unit }) => {
     const next = left.get(unit.target.channel);

@@ -8,7 +8,7 @@ import {
   type Clearing,
 } from "./clearing.ts";
 import { minusMl, plusMl } from "../speech/tenths.ts";
-import { countingLines, type Line } from "../../store/shapes/ledger.ts";
+import { countingLines, type LedgerLine } from "../../store/shapes/ledger.ts";
 
 /* The bath itself, line by line: what is in the bottle and what it has been through. */
 
@@ -62,11 +62,11 @@ const EMPTY: Bath = {
 };
 
 /** The bath after all lines that count, in the order they were written. */
-export function bathOf(batch: Batch, lines: readonly Line[]): Bath {
+export function bathOf(batch: Batch, lines: readonly LedgerLine[]): Bath {
   return countingLines(lines).reduce((bath, line) => noteLevel(batch, apply(batch, bath, line), line), EMPTY);
 }
 
-function apply(batch: Batch, bath: Bath, { body, atMs }: Line): Bath {
+function apply(batch: Batch, bath: Bath, { body, atMs }: LedgerLine): Bath {
   switch (body.kind) {
     case "mixed": {
       const { clearingSeconds: seconds, volumeMl } = body;
@@ -130,7 +130,12 @@ function tested(bath: Bath, seconds: number, atMs: number): Partial<Bath> {
   };
 }
 
-function test(batch: Batch, bath: Bath, body: Extract<Line["body"], { kind: "tested" }>, atMs: number): Bath {
+function test(
+  batch: Batch,
+  bath: Bath,
+  body: Extract<LedgerLine["body"], { kind: "tested" }>,
+  atMs: number,
+): Bath {
   const more = {
     silverMgPerLitre: body.silverMgPerLitre ?? bath.silverMgPerLitre,
     phTenths: body.phTenths ?? bath.phTenths,
@@ -161,7 +166,7 @@ function topUp(bath: Bath, addedMl: number, removedMl: number): Bath {
   return { ...kept, volumeMl, clearing, silverMgPerLitre, topUps: bath.topUps + 1 };
 }
 
-function noteLevel(batch: Batch, bath: Bath, { atMs }: Line): Bath {
+function noteLevel(batch: Batch, bath: Bath, { atMs }: LedgerLine): Bath {
   const isPart = bath.volumeMl < PART_FULL_BELOW * batch.bottleMl;
   return isPart && bath.partFullSinceMs === null ? { ...bath, partFullSinceMs: atMs } : bath;
 }

@@ -1,11 +1,11 @@
 import type { Batch } from "../../store/shapes/batch.ts";
-import type { Line } from "../../store/shapes/ledger.ts";
+import type { LedgerLine } from "../../store/shapes/ledger.ts";
 import { MARKS, newsOf, reachedMarks, type Reached } from "./marks.ts";
 import { afterSilence } from "./silence.ts";
 import { stateOf } from "./state.ts";
 import { classWarning, teacherWarning, type Warning } from "./warn-words.ts";
 import { owe, oweTeachers } from "../owe.ts";
-import type { NewLine } from "../../store/batches.ts";
+import type { NewLedgerLine } from "../../store/batches.ts";
 import { candidatesFor } from "./candidates.ts";
 import type { Stores } from "../../store/index.ts";
 import { redirectRuns, rescueRuns } from "./redirect.ts";
@@ -14,7 +14,12 @@ import { redirectRuns, rescueRuns } from "./redirect.ts";
  * Writes a line into a batch's ledger together with the warnings it causes and the runs it turns to another bottle;
  * inside `atomically` only. undefined: a line of this key was there, and nothing is changed.
  */
-export function keepLine(stores: Stores, batch: Batch, line: NewLine, now: number): Line | undefined {
+export function keepLine(
+  stores: Stores,
+  batch: Batch,
+  line: NewLedgerLine,
+  now: number,
+): LedgerLine | undefined {
   const kept = stores.batches.append(line);
   if (!kept) return undefined;
   warnOf(stores, batch, now);

@@ -15,7 +15,7 @@ export interface Use {
   readonly areaSqIn: number;
 }
 
-export interface Pace {
+export interface UseRate {
   readonly rollsPerWeek: number;
   /** 80 % range of it. */
   readonly low: number;
@@ -25,7 +25,7 @@ export interface Pace {
 }
 
 /** Rolls a week over the last eight weeks at most; null where less than two weeks are known. */
-export function paceOf(uses: readonly Use[], nowMs: number): Pace | null {
+export function paceOf(uses: readonly Use[], nowMs: number): UseRate | null {
   const firstMs = Math.min(...uses.map(({ atMs }) => atMs));
   const weeks = Math.min(MOST_WEEKS, Math.floor((nowMs - firstMs) / WEEK_MS));
   if (!Number.isFinite(firstMs) || weeks < LEAST_WEEKS) return null;
@@ -66,7 +66,7 @@ export interface Forecast {
 }
 
 /** As if this batch alone served the class from now on. */
-export function forecastOf(state: BatchState, pace: Pace | null, nowMs: number): Forecast {
+export function forecastOf(state: BatchState, pace: UseRate | null, nowMs: number): Forecast {
   const { leftRolls: rolls, expiresAtMs } = state;
   const after = (perWeek: number): number => Math.round(nowMs + ((rolls ?? 0) / perWeek) * WEEK_MS);
   const known = rolls !== null && pace !== null;

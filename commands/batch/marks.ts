@@ -1,5 +1,5 @@
 import type { Batch } from "../../store/shapes/batch.ts";
-import { countingLines, type Line } from "../../store/shapes/ledger.ts";
+import { countingLines, type LedgerLine } from "../../store/shapes/ledger.ts";
 import { stateOf, type BatchState } from "./state.ts";
 
 /* The marks at which a batch warns, each once, until a top-up (or a test that shows it good again) re-arms it. */
@@ -36,7 +36,7 @@ const TEST_EVERY_MS = 14 * 24 * 3_600_000;
 const TEST_EVERY_SHARE = 0.25;
 
 /** Every mark this batch is past at `nowMs`. */
-export function reachedMarks(batch: Batch, lines: readonly Line[], nowMs: number): Reached[] {
+export function reachedMarks(batch: Batch, lines: readonly LedgerLine[], nowMs: number): Reached[] {
   const state = stateOf(batch, lines, nowMs);
   if (state.standing === "discarded") return [];
   const arm = armOf(batch, lines, nowMs);
@@ -76,7 +76,7 @@ function isTestOverdue(batch: Batch, state: BatchState, nowMs: number): boolean 
 }
 
 /** Counts what re-arms the marks of use: top-ups, and tests or corrections that brought an exhausted bath back. */
-function armOf(batch: Batch, lines: readonly Line[], nowMs: number): number {
+function armOf(batch: Batch, lines: readonly LedgerLine[], nowMs: number): number {
   const counting = new Set(countingLines(lines).map(({ id }) => id));
   return lines.filter((line, index) => {
     if (!counting.has(line.id)) return false;

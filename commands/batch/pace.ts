@@ -1,11 +1,11 @@
 import type { Stores } from "../../store/index.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
-import { paceOf, type Pace } from "./forecast.ts";
+import { paceOf, type UseRate } from "./forecast.ts";
 
 const EIGHT_WEEKS_MS = 56 * 24 * 3_600_000;
 
 /** The class's pace with baths of this kind; of a developer, with this product. */
-export function paceFor(stores: Pick<Stores, "batches">, batch: Batch, now: number): Pace | null {
+export function paceFor(stores: Pick<Stores, "batches">, batch: Batch, now: number): UseRate | null {
   const same = new Set(
     stores.batches
       .list(batch.classId)

@@ -6,7 +6,7 @@ import { openAllowance } from "../../store/shapes/ledger.ts";
 import { takeAction, wornAtPourWords } from "./refusal-words.ts";
 import { stateOf } from "./state.ts";
 import { UserError } from "../define.ts";
-import { stepAt, type Mark, type Run } from "../../store/shapes/run.ts";
+import { stepAt, type StepRecord, type Run } from "../../store/shapes/run.ts";
 import { parseNumber } from "../speech/wording.ts";
 import { candidatesFor, hasTabularFilm } from "./candidates.ts";
 import type { Stores } from "../../store/index.ts";
@@ -28,7 +28,14 @@ export function recordPours(stores: Stores, run: Run, now: number): void {
   }
 }
 
-function recordPour(stores: Stores, run: Run, mark: Mark, batch: Batch, key: string, now: number): void {
+function recordPour(
+  stores: Stores,
+  run: Run,
+  mark: StepRecord,
+  batch: Batch,
+  key: string,
+  now: number,
+): void {
   const step = stepAt(run, mark.step);
   const need = step && needOf(run.plan, step, hasTabularFilm(stores, run.classId, run.plan));
   if (!need) return;

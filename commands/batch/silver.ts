@@ -1,7 +1,7 @@
 import { SQ_IN_PER_ROLL } from "./area.ts";
 import { type Bath, bathOf } from "./bath.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
-import { countingLines, type Line } from "../../store/shapes/ledger.ts";
+import { countingLines, type LedgerLine } from "../../store/shapes/ledger.ts";
 import type { Collected } from "../../store/shapes/shelf.ts";
 
 /*
@@ -27,7 +27,7 @@ export function addCollected(a: Collected, b: Collected): Collected {
 }
 
 /** What this batch has given to the silver collection: whole discards, parts of it, and what top-ups took out. */
-export function collectedFrom(batch: Batch, lines: readonly Line[]): Collected {
+export function collectedFrom(batch: Batch, lines: readonly LedgerLine[]): Collected {
   const counting = countingLines(lines);
   return counting.reduce((sum, { body }, index) => {
     const ml =

@@ -2,7 +2,7 @@ import { ML_PER_FILM } from "../plan/volume.ts";
 import { rollsIn, SQ_IN_PER_ROLL } from "./area.ts";
 import { bathOf, densityOf, hasDoubled, predictedSeconds, type Bath } from "./bath.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
-import type { Line } from "../../store/shapes/ledger.ts";
+import type { LedgerLine } from "../../store/shapes/ledger.ts";
 
 /* What a batch is good for at an instant, worked out from its ledger. */
 
@@ -34,7 +34,7 @@ export interface BatchState extends Bath {
   readonly isPartFull: boolean;
 }
 
-export function stateOf(batch: Batch, lines: readonly Line[], nowMs: number): BatchState {
+export function stateOf(batch: Batch, lines: readonly LedgerLine[], nowMs: number): BatchState {
   const bath = bathOf(batch, lines);
   const left = leftOf(batch, bath);
   const expiresAtMs = expiryOf(batch, bath);

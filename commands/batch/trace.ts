@@ -1,7 +1,7 @@
 import { SQ_IN_PER_ROLL } from "./area.ts";
 import { bathOf, predictedSeconds } from "./bath.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
-import { countingLines, type Line } from "../../store/shapes/ledger.ts";
+import { countingLines, type LedgerLine } from "../../store/shapes/ledger.ts";
 import { stateOf, type BatchState } from "./state.ts";
 
 /* A batch as a picture shows it: its state, and how its clearing time went over the films. */
@@ -19,7 +19,7 @@ export interface Trace {
   readonly clearing: readonly ClearingPoint[];
 }
 
-export function traceOf(batch: Batch, lines: readonly Line[], nowMs: number): Trace {
+export function traceOf(batch: Batch, lines: readonly LedgerLine[], nowMs: number): Trace {
   const state = stateOf(batch, lines, nowMs);
   if (batch.kind !== "fixer") return { batch, state, clearing: [] };
   const counting = countingLines(lines);

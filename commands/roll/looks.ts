@@ -35,14 +35,14 @@ export const MARGINS = ["clear", "grey"] as const;
 export type Margin = (typeof MARGINS)[number];
 
 /** How far it goes. */
-export const PLACES = ["everywhere", "patches"] as const;
-export type Place = (typeof PLACES)[number];
+export const EXTENTS = ["everywhere", "patches"] as const;
+export type Extent = (typeof EXTENTS)[number];
 
 export interface Answers {
   readonly look: Look;
   readonly edge: Edge | null;
   readonly margin: Margin | null;
-  readonly place: Place | null;
+  readonly place: Extent | null;
 }
 
 export type Question = "edge" | "margin" | "place";

@@ -50,7 +50,7 @@ function positionOf({ phase }: Run, nowMs: number): string {
 
 const inOneLine = (...sentences: readonly string[]): string => sentences.filter(Boolean).join(" ");
 
-type Line = (run: Run, step: Step, index: number, nowMs: number) => string;
+type CueWords = (run: Run, step: Step, index: number, nowMs: number) => string;
 
 const ONE_LINE = {
   "agitate-first": (run, step, _index, nowMs) => {
@@ -86,7 +86,7 @@ const ONE_LINE = {
     const works = before ? words().goesOn(titled(before)) : "";
     return inOneLine(words().isItIn(titled(step)), works, doingOf(step));
   },
-} as const satisfies Record<CueKind, Line>;
+} as const satisfies Record<CueKind, CueWords>;
 
 /** Said where a message was decided on time but reached the chat late. */
 export function deliveredLate(lateMs: number, dueAtMs: number): string {

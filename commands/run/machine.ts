@@ -3,7 +3,7 @@ import {
   pourOutAtMs,
   stepAt,
   type Deviation,
-  type Mark,
+  type StepRecord,
   type Phase,
   type Run,
 } from "../../store/shapes/run.ts";
@@ -65,11 +65,11 @@ export function advance(run: Run, event: RunEvent): Result<Run, RunFault> {
   }
 }
 
-type Waiting = Extract<Phase, { kind: "waiting" }>;
+type WaitingPhase = Extract<Phase, { kind: "waiting" }>;
 type Running = Extract<Phase, { kind: "running" }>;
 type Next = Extract<RunEvent, { kind: "next" }>;
 
-function nextWhileWaiting(run: Run, phase: Waiting, event: Next): Result<Run, RunFault> {
+function nextWhileWaiting(run: Run, phase: WaitingPhase, event: Next): Result<Run, RunFault> {
   if (event.step !== null && event.step !== phase.step)
     return fail({ code: "ERR_OLD_BUTTON", step: phase.step });
   return ok(begin(run, phase.step, event.atMs));
@@ -125,7 +125,7 @@ function waitingSince(run: Run, atMs: number): number {
   return run.phase.kind === "waiting" ? run.phase.sinceMs : atMs;
 }
 
-function closeMark(marks: readonly Mark[], atMs: number): Mark[] {
+function closeMark(marks: readonly StepRecord[], atMs: number): StepRecord[] {
   return marks.map((mark) =>
     mark.endedAtMs === null ? { ...mark, endedAtMs: Math.max(atMs, mark.startedAtMs) } : mark,
   );

@@ -15,7 +15,7 @@ import { en } from "./words/picture.en.ts";
 const words = inEach({ en, de });
 
 /** A tank's place on the curve. */
-export interface Mark {
+export interface CurvePoint {
   readonly tenthsC: number;
   readonly seconds: number;
   readonly label: string;
@@ -37,7 +37,7 @@ export function drawSheet(sheet: Sheet): Picture {
 }
 
 /** What the picture shows, for those who can't see it. */
-export function altOf(sheet: Sheet, exposureIndex: number, mark: Mark | null): string {
+export function altOf(sheet: Sheet, exposureIndex: number, mark: CurvePoint | null): string {
   const range = temperatureRange(sheet);
   const ends = [range.min, range.max]
     .map((tenthsC) => ({ tenthsC, time: timeFor(sheet, tenthsC, exposureIndex) }))
@@ -54,7 +54,7 @@ function titleOf({ film, developer, dilution }: Sheet): string {
   return `${film} in ${developer} ${formatDilution(dilution)}`;
 }
 
-export function drawCurve(sheet: Sheet, exposureIndex: number, mark: Mark | null): string {
+export function drawCurve(sheet: Sheet, exposureIndex: number, mark: CurvePoint | null): string {
   const range = temperatureRange(sheet);
   const samples = sampleCurve(sheet, exposureIndex, range);
   const rows = sheet.points.filter((point) => point.exposureIndex === exposureIndex);
@@ -181,7 +181,7 @@ function thin<T>(items: readonly T[], most: number): T[] {
   return items.filter((_, at) => at % every === 0);
 }
 
-function drawMark(x: Scale, y: Scale, mark: Mark): string[] {
+function drawMark(x: Scale, y: Scale, mark: CurvePoint): string[] {
   const [cx, cy] = [round(x(mark.tenthsC)), round(y(mark.seconds))];
   const isRight = cx > WIDTH / 2;
   const textX = isRight ? cx - 20 : cx + 20;

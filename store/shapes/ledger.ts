@@ -89,7 +89,7 @@ export const lineBodySchema = z.discriminatedUnion("kind", [
 export type LineBody = z.output<typeof lineBodySchema>;
 export type LineKind = LineBody["kind"];
 
-export interface Line {
+export interface LedgerLine {
   readonly id: number;
   readonly batchId: number;
   readonly runId: number | null;
@@ -103,7 +103,7 @@ export interface Line {
 }
 
 /** The lines that count: those taken back by a later one left out. */
-export function countingLines(lines: readonly Line[]): Line[] {
+export function countingLines(lines: readonly LedgerLine[]): LedgerLine[] {
   const reversed = new Set<number>();
   for (const { body } of lines)
     if (body.kind === "corrected" && body.reverses !== null) reversed.add(body.reverses);
@@ -111,7 +111,7 @@ export function countingLines(lines: readonly Line[]): Line[] {
 }
 
 /** The allowance this person has for one more tank load, the oldest first. */
-export function openAllowance(lines: readonly Line[], personId: string): Line | undefined {
+export function openAllowance(lines: readonly LedgerLine[], personId: string): LedgerLine | undefined {
   const counting = countingLines(lines);
   const spent = new Set(counting.flatMap(({ body }) => (body.kind === "used" ? [body.allowedBy] : [])));
   return counting.find(

@@ -13,7 +13,7 @@ export const phaseSchema = z.discriminatedUnion("kind", [
 export type Phase = z.output<typeof phaseSchema>;
 
 /** How a step really went. A bath acts until the next one is in: that instant is its `endedAtMs`. */
-export const markSchema = z.object({
+export const stepRecordSchema = z.object({
   step: z.int().min(0),
   plannedSeconds: z.int().nullable(),
   startedAtMs: z.int(),
@@ -21,7 +21,7 @@ export const markSchema = z.object({
   /** Measured in the bath, where somebody measured it. */
   tenthsC: z.int().nullable(),
 });
-export type Mark = z.output<typeof markSchema>;
+export type StepRecord = z.output<typeof stepRecordSchema>;
 
 /** What went otherwise than planned, and is kept for the log. */
 export const deviationSchema = z.discriminatedUnion("kind", [
@@ -51,7 +51,7 @@ export const runSchema = z.object({
   /** Counts the schedules this run has had: a correction makes a new one. */
   schedule: z.int().min(0),
   phase: phaseSchema,
-  marks: z.array(markSchema),
+  marks: z.array(stepRecordSchema),
   deviations: z.array(deviationSchema),
 });
 export type Run = z.output<typeof runSchema>;

@@ -79,7 +79,7 @@ export function startBot(
     });
     stores.outbox.recover(clock.now());
     const ports = new Map([[chat.name as string, connection]]);
-    const deliverer = createDeliverer({ stores, clock, log, ports, onSettled: () => beat.rearm() });
+    const deliverer = createDeliverer({ stores, clock, log, ports, onOutcome: () => beat.rearm() });
     const tidy = (): void => void stores.db.pragma("wal_checkpoint(PASSIVE)");
     const beat = createBeat({ stores, clock, log, deliverer, onSpoken, tidy });
     const dispatch = createDispatch({ commands, stores, clock, log, onChange: () => beat.rearm() });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { openStores, type OpenedStores } from "../../store/index.ts";
-import type { NewLine } from "../../store/batches.ts";
+import type { NewLedgerLine } from "../../store/batches.ts";
 import { aBatch, corrected, mixed, used } from "../support/batch.ts";
 import { START } from "../support/make.ts";
 
@@ -12,7 +12,7 @@ function setUp(): { stores: OpenedStores; classId: number } {
   };
 }
 
-const line = (batchId: number, over: Partial<NewLine> = {}): NewLine => ({
+const line = (batchId: number, over: Partial<NewLedgerLine> = {}): NewLedgerLine => ({
   batchId,
   key: null,
   runId: null,

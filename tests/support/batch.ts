@@ -1,5 +1,5 @@
 import type { Batch } from "../../store/shapes/batch.ts";
-import type { Line, LineBody } from "../../store/shapes/ledger.ts";
+import type { LedgerLine, LineBody } from "../../store/shapes/ledger.ts";
 import { START } from "./make.ts";
 
 /* Makers of valid batches and ledger lines; a test names only what it is about. All of it is invented. */
@@ -47,11 +47,11 @@ export function aDeveloper(over: Partial<Batch> = {}): Batch {
 }
 
 /** Lines numbered from 1, a minute apart. */
-export function ledger(...bodies: readonly LineBody[]): Line[] {
+export function ledger(...bodies: readonly LineBody[]): LedgerLine[] {
   return bodies.map((body, index) => aLine(body, { id: index + 1, atMs: START + index * 60_000 }));
 }
 
-export function aLine(body: LineBody, over: Partial<Omit<Line, "body">> = {}): Line {
+export function aLine(body: LineBody, over: Partial<Omit<LedgerLine, "body">> = {}): LedgerLine {
   return {
     id: 1,
     batchId: 3,

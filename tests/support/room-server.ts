@@ -59,7 +59,7 @@ export async function startRoom(
     },
   });
   const ports = new Map([["room", room]]);
-  const deliverer = createDeliverer({ stores, clock, log, ports, onSettled: () => {} });
+  const deliverer = createDeliverer({ stores, clock, log, ports, onOutcome: () => {} });
   const url = room.urls[0] ?? "";
   return {
     room,

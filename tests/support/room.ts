@@ -90,7 +90,7 @@ export function createRoom(path = ":memory:", clock: FakeClock = createFakeClock
     clock,
     log,
     ports: new Map([["room", port]]),
-    onSettled: () => {},
+    onOutcome: () => {},
   });
 
   /** Of a person; of the class, where nobody is named. */

@@ -1,6 +1,6 @@
 import { setImmediate as turn } from "node:timers/promises";
 import { createDispatch } from "../../bot/calls/dispatch.ts";
-import { callLine, type Caller } from "../../bot/chat/room/calls.ts";
+import { callLine, type RoomCaller } from "../../bot/chat/room/calls.ts";
 import { createKeeper } from "../../bot/chat/room/keeper.ts";
 import { createEarlyRoom } from "../../bot/chat/room/say.ts";
 import { settleSome } from "../../bot/cues/tick.ts";
@@ -57,7 +57,7 @@ export function openSchool(path: string, { groups, filmsAPeriod, ages }: SchoolS
     clock,
     log,
     ports: new Map([["room", createEarlyRoom(stores, () => clock.now())]]),
-    onSettled: () => {},
+    onOutcome: () => {},
   });
   const dispatch = createDispatch({ commands, stores, clock, log });
   const retention = createRetention({ stores, clock, log, ages, tidy: () => {} });
@@ -81,7 +81,7 @@ export function openSchool(path: string, { groups, filmsAPeriod, ages }: SchoolS
     return id;
   });
 
-  function callerOf(group: number, name: string, role: Role): Caller {
+  function callerOf(group: number, name: string, role: Role): RoomCaller {
     return {
       person: { id: `room:${group}-${name.toLowerCase()}`, name },
       role,
@@ -91,7 +91,7 @@ export function openSchool(path: string, { groups, filmsAPeriod, ages }: SchoolS
   }
 
   /** What a page sends, and all that follows from it. */
-  async function type(caller: Caller, text: string): Promise<void> {
+  async function type(caller: RoomCaller, text: string): Promise<void> {
     lines += 1;
     const refusal = await callLine(
       {
@@ -137,8 +137,11 @@ export function openSchool(path: string, { groups, filmsAPeriod, ages }: SchoolS
     const teacher = callerOf(group, "Tess", "teacher");
     await mixBaths(teacher);
     await type(teacher, "/class say text:Load your films in total darkness");
-    const taps = new Map<number, { readonly atMs: number; readonly line: string; readonly who: Caller }>();
-    const runs = new Map<number, Caller>();
+    const taps = new Map<
+      number,
+      { readonly atMs: number; readonly line: string; readonly who: RoomCaller }
+    >();
+    const runs = new Map<number, RoomCaller>();
     for (let film = 1; film <= filmsAPeriod; film += 1) {
       const who = callerOf(group, `Learner${film}`, "student");
       const plan = `/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:${20 + (film % 5)} tank:${film}`;
@@ -180,7 +183,7 @@ export function openSchool(path: string, { groups, filmsAPeriod, ages }: SchoolS
   }
 
   /** A week's developer and fixer; what is left of the last goes where the school's rules say. */
-  async function mixBaths(teacher: Caller): Promise<void> {
+  async function mixBaths(teacher: RoomCaller): Promise<void> {
     for (const { number } of stores.batches.standing(teacher.classId))
       await type(teacher, `/batch discard batch:B${number} to:collected for the recovery`);
     const litres = Math.ceil(filmsAPeriod / 4);

@@ -51,7 +51,7 @@ export function languageOfInteraction(interaction: object): Language | undefined
   return "locale" in interaction ? languageOfTag(String(interaction.locale)) : undefined;
 }
 
-export interface Caller {
+export interface DiscordCaller {
   readonly person: { readonly id: string; readonly name: string };
   readonly role: Role;
   readonly place: Place;
@@ -64,7 +64,7 @@ export function createCallReader(settings: CallSettings) {
   const missing = (channelId: string): readonly string[] => settings.missingPermissions?.(channelId) ?? [];
 
   /** Who calls, from where: by the server's own word, or, in a direct message, by where they were last seen. */
-  function readCaller(interaction: APIInteraction): Caller | undefined {
+  function readCaller(interaction: APIInteraction): DiscordCaller | undefined {
     const { member, guild_id: guildId } = interaction;
     const user = member?.user ?? interaction.user;
     if (!user) return undefined;

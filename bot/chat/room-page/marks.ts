@@ -2,15 +2,15 @@ import { renderInstants, type InstantStyle } from "../../../commands/speech/word
 
 /* The small markdown of replies, read into plain data; nothing in it can become HTML. */
 
-export type Mark =
+export type Markup =
   | { readonly kind: "text"; readonly text: string }
-  | { readonly kind: "bold" | "slanted"; readonly parts: readonly Mark[] }
+  | { readonly kind: "bold" | "slanted"; readonly parts: readonly Markup[] }
   | { readonly kind: "code"; readonly text: string }
   | { readonly kind: "instant"; readonly atMs: number; readonly style: InstantStyle };
 
 export type Block =
-  | { readonly kind: "line"; readonly parts: readonly Mark[] }
-  | { readonly kind: "list"; readonly isNumbered: boolean; readonly items: readonly (readonly Mark[])[] }
+  | { readonly kind: "line"; readonly parts: readonly Markup[] }
+  | { readonly kind: "list"; readonly isNumbered: boolean; readonly items: readonly (readonly Markup[])[] }
   | { readonly kind: "code"; readonly text: string };
 
 const FENCE = /^```\w*\s*$/;
@@ -45,8 +45,8 @@ export function readBlocks(text: string): Block[] {
 const INSTANT = /^\u27e6(-?\d+):(time|date|relative)\u27e7/;
 
 /** Bold `**`, slanted `_` or `*`, code, escapes and instants of one line. An unclosed mark is text. */
-export function readMarks(line: string): Mark[] {
-  const marks: Mark[] = [];
+export function readMarks(line: string): Markup[] {
+  const marks: Markup[] = [];
   let plain = "";
   const flush = (): void => {
     if (plain !== "") marks.push({ kind: "text", text: plain });
@@ -77,7 +77,7 @@ export function readMarks(line: string): Mark[] {
   return marks;
 }
 
-function wrappedAt(line: string, at: number): { mark: Mark; end: number } | undefined {
+function wrappedAt(line: string, at: number): { mark: Markup; end: number } | undefined {
   for (const sign of ["**", "__", "`", "_", "*"] as const) {
     if (!line.startsWith(sign, at)) continue;
     // Inside a word an underscore is an underscore.

@@ -5,10 +5,10 @@ import { sendPhoto } from "./photo-file.ts";
 import { Pictures } from "./picture.tsx";
 import { useWords } from "./words.ts";
 
-type Place = NonNullable<FeedEvent["photo"]>;
+type PhotoSlot = NonNullable<FeedEvent["photo"]>;
 
 /** A roll's photo of its contact sheet, and the way to give it one. What the room says to a new one comes as an entry. */
-export function Photo({ place }: { place: Place }) {
+export function Photo({ place }: { place: PhotoSlot }) {
   const { photo: words, doorFaults } = useWords();
   const [isSending, setSending] = useState(false);
   const [fault, setFault] = useState<string | null>(null);

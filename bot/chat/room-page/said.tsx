@@ -1,5 +1,5 @@
 import { saySeconds } from "../../../commands/speech/wording.ts";
-import { readBlocks, type Mark } from "./marks.ts";
+import { readBlocks, type Markup } from "./marks.ts";
 import { useRoomPart } from "./room-context.ts";
 import { useRoomTime } from "./ticking.ts";
 
@@ -26,7 +26,7 @@ export function Said({ text }: { text: string }) {
   );
 }
 
-export function Marks({ marks }: { marks: readonly Mark[] }) {
+export function Marks({ marks }: { marks: readonly Markup[] }) {
   return (
     <>
       {marks.map((mark, index) => {

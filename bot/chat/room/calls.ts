@@ -27,7 +27,7 @@ export function replyBody(reply: Reply, author: string | null): FeedBody {
   };
 }
 
-export interface Caller {
+export interface RoomCaller {
   readonly person: { readonly id: string; readonly name: string };
   readonly role: CommandCall["role"];
   readonly place: Place;
@@ -38,7 +38,7 @@ export interface Caller {
 export function callerOf(
   { stores, rooms }: { readonly stores: Stores; readonly rooms: RoomStore },
   session: Pick<RoomSession, "classId" | "personId" | "tokenHash"> & { readonly sinkId?: number | null },
-): Caller | undefined {
+): RoomCaller | undefined {
   const { classId, personId, tokenHash } = session;
   const member = stores.members.find(classId, personId);
   const schoolClass = stores.classes.get(classId);
@@ -70,9 +70,9 @@ export interface CallParts {
   readonly commands: readonly Command[];
   readonly handlers: ChatHandlers;
   keep(entry: Entry): Promise<unknown>;
-  isMember(caller: Caller): boolean;
+  isMember(caller: RoomCaller): boolean;
   /** The last word to somebody whom this call erased: said, and kept nowhere. */
-  bidFarewell(caller: Caller, text: string): void;
+  bidFarewell(caller: RoomCaller, text: string): void;
   /** Open pages of the class forget their feed and get what is left of it. */
   renewFeeds(classId: number): void;
 }
@@ -89,7 +89,7 @@ function asTyped(text: string, name: string): string {
 /** Undefined once the call is done; otherwise why it was not made. */
 export async function callLine(
   parts: CallParts,
-  caller: Caller,
+  caller: RoomCaller,
   { id, text, label }: Extract<FromPage, { type: "line" }>,
 ): Promise<Refusal | undefined> {
   const line = readTyped(text, lineFormsOf(parts.commands));

@@ -17,7 +17,7 @@ export interface Keeper {
   keep(entry: Entry): Promise<number>;
 }
 
-interface Waiting {
+interface Asked {
   readonly entry: Entry;
   resolve(id: number): void;
   reject(error: unknown): void;
@@ -28,7 +28,7 @@ export function createKeeper(
   now: () => number,
   push: (message: Message) => void,
 ): Keeper {
-  let waiting: Waiting[] = [];
+  let waiting: Asked[] = [];
 
   function flush(): void {
     const batch = waiting;

@@ -1,5 +1,5 @@
 /** How fast one page may speak. */
-export interface Pace {
+export interface TypingPace {
   /** `fast`: not this one. `flood`: so far beyond that no person is at the other end. */
   take(nowMs: number): "ok" | "fast" | "flood";
 }
@@ -8,7 +8,7 @@ export interface Pace {
 const FLOOD_REFUSALS = 200;
 
 /** Lets `atOnce` through at once and then `perSecond` a second. */
-export function createPace(perSecond: number, atOnce: number, startMs: number): Pace {
+export function createTypingPace(perSecond: number, atOnce: number, startMs: number): TypingPace {
   let left = atOnce;
   let lastMs = startMs;
   let refused = 0;

@@ -10,7 +10,7 @@ import { callerOf, callLine, type CallParts } from "./calls.ts";
 import { type Admitted, dismiss, type Hub, type Page, sendTo } from "./hub.ts";
 import type { Live } from "./live.ts";
 import type { Log } from "../../process/log.ts";
-import { createPace } from "./pace.ts";
+import { createTypingPace } from "./pace.ts";
 import { type FromPage, fromPageSchema, type RefusalCode, type RoomFacts } from "./wire.ts";
 import { mayCallAtSink, notePress } from "./sink-calls.ts";
 import { readyPlanOf } from "../../../commands/plan/ready.ts";
@@ -62,7 +62,7 @@ export function openPage(parts: SocketParts, socket: WebSocket, session: Admitte
   if (others.length >= MOST_PAGES_OF_ONE_SESSION) others[0]?.socket.close(4002);
   hub.add(page);
   live.present(classId);
-  const pace = createPace(MESSAGES_A_SECOND, MESSAGES_AT_ONCE, performance.now());
+  const pace = createTypingPace(MESSAGES_A_SECOND, MESSAGES_AT_ONCE, performance.now());
   const refuse = (code: RefusalCode, id: string | null = null): void =>
     sendTo(page, { type: "refused", id, refusal: { code } });
 

@@ -2,7 +2,7 @@ import { inEach } from "../../speech/language.ts";
 import { nameWords, somebody } from "../../mine/name-words.ts";
 import { formatMl, formatNumber, formatSeconds, instant, makeNumber, plain } from "../../speech/wording.ts";
 import { formatRolls } from "../batch-words.ts";
-import type { Line } from "../../../store/shapes/ledger.ts";
+import type { LedgerLine } from "../../../store/shapes/ledger.ts";
 import { de } from "./ledger.de.ts";
 import { en } from "./ledger.en.ts";
 
@@ -14,7 +14,7 @@ const signed = (value: number, size: string): string =>
   value === 0 ? "" : `${value > 0 ? "+" : "-"}${size}`;
 
 /** One line of a ledger in words, without its number and date. `positionOf`: a line's number by its id. */
-export function lineWords(line: Line, positionOf: (id: number) => number): string {
+export function lineWords(line: LedgerLine, positionOf: (id: number) => number): string {
   const { body } = line;
   const { clears, to, ...say } = words();
   const by = nameWords(line.personName);
@@ -62,7 +62,7 @@ export function lineWords(line: Line, positionOf: (id: number) => number): strin
 }
 
 /** `14. 31 May, used: 1 roll (R7, Mina)`; a line taken back is struck through. */
-export function numberedLine(line: Line, lines: readonly Line[]): string {
+export function numberedLine(line: LedgerLine, lines: readonly LedgerLine[]): string {
   const positionOf = (id: number): number => lines.findIndex((each) => each.id === id) + 1;
   const text = `${instant(line.atMs, "date")}, ${lineWords(line, positionOf)}`;
   const isTakenBack = lines.some(({ body }) => body.kind === "corrected" && body.reverses === line.id);

@@ -14,8 +14,8 @@ import {
 } from "../batch-words.ts";
 import type { Batch } from "../../../store/shapes/batch.ts";
 import { fieldsOf } from "../fields.ts";
-import type { Forecast, Pace } from "../forecast.ts";
-import type { Line } from "../../../store/shapes/ledger.ts";
+import type { Forecast, UseRate } from "../forecast.ts";
+import type { LedgerLine } from "../../../store/shapes/ledger.ts";
 import { numberedLine } from "./ledger-words.ts";
 import { sourceWords } from "../source-words.ts";
 import type { BatchState } from "../state.ts";
@@ -60,7 +60,7 @@ function endWords({ endsAtMs, ends }: Forecast, now: number): string {
   return (ends === "used-up" ? usedUpBy : keepsUntil)(instant(endsAtMs, "date"));
 }
 
-export function oneReply({ batch, state, forecast }: Shown, pace: Pace | null): Reply {
+export function oneReply({ batch, state, forecast }: Shown, pace: UseRate | null): Reply {
   const head =
     state.standing === "ready"
       ? words().one(leftWords(batch, state), nameOf(batch), batch.kind)
@@ -100,7 +100,7 @@ function testWords(batch: Batch, state: BatchState): string {
   );
 }
 
-function forecastWords(state: BatchState, forecast: Forecast, pace: Pace | null): string {
+function forecastWords(state: BatchState, forecast: Forecast, pace: UseRate | null): string {
   const { keeps: sayKeeps, tooEarly, usedUp, between, keepsAndUsedUp } = words();
   const keeps =
     state.expiresAtMs === null ? null : sayKeeps(instant(state.expiresAtMs, "date"), state.isPartFull);
@@ -117,7 +117,7 @@ function forecastWords(state: BatchState, forecast: Forecast, pace: Pace | null)
 export function ledgerReply(
   batch: Batch,
   state: BatchState,
-  lines: readonly Line[],
+  lines: readonly LedgerLine[],
   page: number,
   pageSize: number,
 ): Reply {

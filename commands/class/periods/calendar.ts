@@ -47,7 +47,7 @@ export function readCalendar(
 
   const faults: CalendarFault[] = [];
   const skipped: { name: string; code: SkipCode }[] = [];
-  const placed: { event: WeeklyEvent; laid: Laid }[] = [];
+  const placed: { event: WeeklyEvent; laid: WeekOfEvent }[] = [];
   for (const each of events) {
     if (each.kind === "fault") faults.push({ code: each.code, name: each.name });
     else if (each.kind === "skipped") skipped.push({ name: each.name, code: each.code });
@@ -108,7 +108,7 @@ function createClocks(unfolded: string, classZone: string): ClockOf {
   };
 }
 
-interface Laid {
+interface WeekOfEvent {
   readonly periods: readonly Period[];
   readonly isMoving: boolean;
 }
@@ -123,7 +123,7 @@ function layOut(
   clockOf: ClockOf,
   zone: string,
   nowMs: number,
-): Result<Laid | "over", LayFault> {
+): Result<WeekOfEvent | "over", LayFault> {
   const clock = clockOf(event.start.zone);
   const endClock = "time" in event.end ? clockOf(event.end.zone) : clock;
   if (!clock || !endClock) {

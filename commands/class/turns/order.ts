@@ -25,7 +25,7 @@ const MOST_TRIES = 600;
 export function findOrder(jobs: readonly FitJob[], places: Places): Placed[] {
   const begun = jobs.filter(({ isUnderWay }) => isUnderWay);
   const waiting = jobs.filter(({ isUnderWay }) => !isUnderWay);
-  const place: Place = (order, mannerOf) => scheduleInOrder([...begun, ...order], places, mannerOf);
+  const place: PlaceInOrder = (order, mannerOf) => scheduleInOrder([...begun, ...order], places, mannerOf);
   const manners = 2 ** Math.min(waiting.length, 20);
   const all = ordersOf(waiting, MOST_SCHEDULES / manners);
   if (all)
@@ -37,7 +37,7 @@ export function findOrder(jobs: readonly FitJob[], places: Places): Placed[] {
   );
 }
 
-type Place = (order: readonly FitJob[], mannerOf: (position: number) => Manner) => Placed[];
+type PlaceInOrder = (order: readonly FitJob[], mannerOf: (position: number) => Manner) => Placed[];
 
 /** Each bit of the mask is the manner of one load. */
 function mannersOf(mask: number): (position: number) => Manner {

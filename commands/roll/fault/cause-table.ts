@@ -1,5 +1,5 @@
 import type { CauseCode } from "./cause.en.ts";
-import type { Edge, Look, Margin, Place } from "../looks.ts";
+import type { Edge, Look, Margin, Extent } from "../looks.ts";
 
 /*
  * Causes of faults. `looks` says how well a cause explains a look, from 1 (may come from it) to 4 (the usual reason).
@@ -12,7 +12,7 @@ export interface Cause {
   /** How an answer changes its standing: above 1 speaks for it, below 1 against. */
   readonly edge?: Partial<Record<Edge, number>>;
   readonly margin?: Partial<Record<Margin, number>>;
-  readonly place?: Partial<Record<Place, number>>;
+  readonly place?: Partial<Record<Extent, number>>;
 }
 
 export const CAUSES: readonly Cause[] = [

@@ -8,7 +8,7 @@ import { completeRoll, findRoll, ownRoll } from "../options.ts";
 import { type BathFacts, findingsOf, type Surroundings } from "./evidence.ts";
 import * as words from "./reply.ts";
 import { keptFault } from "../look-words.ts";
-import { EDGES, LOOKS, MARGINS, PLACES, questionFor } from "../looks.ts";
+import { EDGES, LOOKS, MARGINS, EXTENTS, questionFor } from "../looks.ts";
 import type { Roll } from "../../../store/shapes/roll.ts";
 import { weighCauses } from "./weigh.ts";
 
@@ -23,7 +23,7 @@ export const rollFault = defineCommand({
       .describe("What you see; none: no fault after all"),
     edge: z.enum(EDGES).optional().describe("The maker's names and numbers on the border"),
     margin: z.enum(MARGINS).optional().describe("The border outside and between the frames"),
-    place: z.enum(PLACES).optional().describe("Everywhere, or only in patches"),
+    place: z.enum(EXTENTS).optional().describe("Everywhere, or only in patches"),
     sure: z.enum(["yes", "no"]).default("yes").describe("no: don't ask further"),
     cause: z.string().trim().min(1).max(40).optional().describe("Which cause it was; or unknown"),
   }),

@@ -1,4 +1,4 @@
-import type { Edge, Margin, Place } from "../looks.ts";
+import type { Edge, Margin, Extent } from "../looks.ts";
 import type { Likelihood } from "./weigh.ts";
 
 export const en = {
@@ -18,7 +18,7 @@ export const en = {
     grey: "Grey as well",
     everywhere: "Everywhere",
     patches: "Patches",
-  } satisfies Record<Edge | Margin | Place, string>,
+  } satisfies Record<Edge | Margin | Extent, string>,
   cannotTell: "I can't tell",
   causes: (roll: string, look: string) => `**${roll}, ${look}:** weighed by what the log has of this roll.`,
   whichWasIt: "Which was it? Telling it teaches the next one, and shows when a bottle is to blame.",

@@ -9,12 +9,12 @@ import {
   EDGES,
   LOOKS,
   MARGINS,
-  PLACES,
+  EXTENTS,
   type Answers,
   type Edge,
   type Look,
   type Margin,
-  type Place,
+  type Extent,
   type Question,
 } from "../looks.ts";
 import type { Roll } from "../../../store/shapes/roll.ts";
@@ -41,13 +41,13 @@ export function askLook(roll: Roll): Reply {
   };
 }
 
-const CHOICES = { edge: EDGES, margin: MARGINS, place: PLACES } as const satisfies Record<
+const CHOICES = { edge: EDGES, margin: MARGINS, place: EXTENTS } as const satisfies Record<
   Question,
-  readonly (Edge | Margin | Place)[]
+  readonly (Edge | Margin | Extent)[]
 >;
 
 export function askQuestion(roll: Roll, answers: Answers, question: Question): Reply {
-  const choices: readonly (Edge | Margin | Place)[] = CHOICES[question];
+  const choices: readonly (Edge | Margin | Extent)[] = CHOICES[question];
   return {
     text: words()
       .asked(lookWord(answers.look), words().questions[question])

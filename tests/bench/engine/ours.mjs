@@ -58,7 +58,7 @@ export async function sinkside({ dist, data, run }) {
       clock,
       log,
       ports: new Map([["room", room]]),
-      onSettled: () => beat.rearm(),
+      onOutcome: () => beat.rearm(),
       onSaid: ({ dueAt, decidedAt }) => decided.push(decidedAt - dueAt),
     });
     beat = createBeat({ stores, clock, log, deliverer, onSpoken: quiet, tidy: tidier.tidy });

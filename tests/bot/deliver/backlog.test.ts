@@ -32,7 +32,7 @@ beforeEach(() => {
     stop: async () => {},
   };
   const ports = new Map([["discord", port]]);
-  deliverer = createDeliverer({ stores, clock, log: createMemoryLog(), ports, onSettled: () => {} });
+  deliverer = createDeliverer({ stores, clock, log: createMemoryLog(), ports, onOutcome: () => {} });
 });
 
 function owe(key: string, dueAt: number, over = {}): void {

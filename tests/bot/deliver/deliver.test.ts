@@ -31,7 +31,7 @@ beforeEach(() => {
     stop: async () => {},
   };
   const log = createMemoryLog();
-  deliverer = createDeliverer({ stores, clock, log, ports: new Map([["room", port]]), onSettled: () => {} });
+  deliverer = createDeliverer({ stores, clock, log, ports: new Map([["room", port]]), onOutcome: () => {} });
 });
 
 const owe = (key: string, over = {}): void =>

@@ -39,7 +39,7 @@ beforeEach(() => {
     },
   };
   const ports = new Map([["room", port]]);
-  deliverer = createDeliverer({ stores, clock, log: createMemoryLog(), ports, onSettled: () => {} });
+  deliverer = createDeliverer({ stores, clock, log: createMemoryLog(), ports, onOutcome: () => {} });
   const classId = stores.classes.add("room:1", "Invented class", "UTC", false, START).id;
   for (const name of ["mina", "ben"]) {
     const personId = `room:${name}`;
@@ -115,8 +115,8 @@ test("whoever can't be reached alone is called in the class's channel at the ver
   };
   const wakes: number[] = [];
   const ports = new Map([["room", port]]);
-  const onSettled = (): void => void wakes.push(1);
-  deliverer = createDeliverer({ stores, clock, log: createMemoryLog(), ports, onSettled });
+  const onOutcome = (): void => void wakes.push(1);
+  deliverer = createDeliverer({ stores, clock, log: createMemoryLog(), ports, onOutcome });
   wake();
   await new Promise((resolve) => void setImmediate(resolve));
   await new Promise((resolve) => void setImmediate(resolve));

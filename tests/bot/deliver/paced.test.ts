@@ -38,7 +38,7 @@ function open(pace: PaceSettings = { perSecond: 50, channelCount: 5, channelWind
     stop: async () => {},
   };
   const ports = new Map([["discord", port]]);
-  deliverer = createDeliverer({ stores, clock, log: createMemoryLog(), ports, onSettled: () => {} });
+  deliverer = createDeliverer({ stores, clock, log: createMemoryLog(), ports, onOutcome: () => {} });
 }
 
 beforeEach(() => open());

@@ -33,7 +33,7 @@ export async function openClassroom(given: Partial<GatewaySettings> = {}) {
   });
   const dispatch = createDispatch({ commands, stores, clock, log });
   const ports = new Map([["discord", port]]);
-  const deliverer = createDeliverer({ stores, clock, log, ports, onSettled: () => {} });
+  const deliverer = createDeliverer({ stores, clock, log, ports, onOutcome: () => {} });
   await port.start({
     ...dispatch,
     onFatal: (sentence) => log.error({}, sentence),
