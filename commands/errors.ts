@@ -140,7 +140,6 @@ export const ERRORS = {
   ERR_OTHER_DILUTION: ["person", "the volumes given are of another dilution"],
   ERR_OVERFLOW: ["staff", "the bottle would run over"],
   ERR_PLAN_AGAIN: ["person", "a bottle of another strength needs another plan"],
-  ERR_NOT_FOR_SILVER: ["staff", "a bath that is no fixer was to go into the silver collection"],
   ERR_SILVER_DRAIN: ["staff", "fixer carries silver and is never poured away"],
   ERR_STOCK_HAS_NO_WATER: ["person", "stock is used as it is"],
   ERR_SUM: ["person", "concentrate and water do not make the total"],
