@@ -14,6 +14,8 @@ const PRIORITY_OF = {
   say: PRIORITIES.call,
   erasure: PRIORITIES.reminder,
   reprieve: PRIORITIES.reminder,
+  unreached: PRIORITIES.reminder,
+  "chat-off": PRIORITIES.reminder,
   warning: PRIORITIES.news,
   fault: PRIORITIES.news,
   digest: PRIORITIES.news,
@@ -72,7 +74,7 @@ export function owe(stores: Stores, { of, classId, personId, say, run, dueAt }: 
 /** Owes every teacher of a class the same, each in their language; `of` gives the key of each. */
 export function oweTeachers(
   stores: Stores,
-  { of, ...told }: Told & { of(teacher: number): Message["of"]; readonly dueAt?: number },
+  { of, ...told }: Told & Pick<Message, "run" | "dueAt"> & { of(teacher: number): Message["of"] },
   now: number,
 ): void {
   const teachers = stores.members.list(told.classId).filter(({ role }) => role === "teacher");

@@ -1,3 +1,4 @@
+import { tellUnreached } from "../../commands/run/unreached.ts";
 import type { Stores } from "../../store/index.ts";
 import type { Owed } from "../../store/outbox.ts";
 import type { Outcome } from "../chat/port.ts";
@@ -48,16 +49,22 @@ export function recordOutcome(stores: Stores, log: Log, tried: Tried, now: numbe
 }
 
 function refuse(
-  { outbox, members }: Stores,
+  stores: Stores,
   log: Log,
   unit: Unit,
   several: readonly Owed[],
   detail: string,
   now: number,
 ): void {
+  const { outbox, members } = stores;
   log.warn({ key: unit.key, detail }, "refused by the chat");
   const only = several.length === 1 ? several[0] : undefined;
-  if (!only || only.personId === null) return outbox.markEnded(unit.ids, "failed", detail, now);
+  if (!only || only.personId === null) {
+    outbox.markEnded(unit.ids, "failed", detail, now);
+    for (const runId of new Set(several.map((each) => each.runId)))
+      if (runId !== null) tellUnreached(stores, runId, now);
+    return;
+  }
   members.saveDirectRefused(only.personId, now + REFUSED_FOR_MS);
   outbox.redirectToClass(only.id, only.personId);
   outbox.markUnsaid(unit.ids, now, detail);

@@ -41,7 +41,14 @@ export function createBoards({ stores, clock, log, ports }: BoardDeps): Boards {
     const port = found && ports.get(chatOf(found.key));
     if (!found || !port?.editBoard) return;
     const text = speaking(found.habits.language, () =>
-      boardText(boardOf(stores.runs.open(found.id), stores.members.list(found.id), now)),
+      boardText(
+        boardOf(
+          stores.runs.open(found.id),
+          stores.members.list(found.id),
+          now,
+          stores.figures.unreached(found.id),
+        ),
+      ),
     );
     notBefore.set(found.id, now + GAP_MS);
     if (place.ref !== null && text === place.shown) return;

@@ -1,4 +1,6 @@
-import { inEach, speaking } from "../../commands/speech/language.ts";
+import { oweTeachers } from "../../commands/owe.ts";
+import { inEach } from "../../commands/speech/language.ts";
+import { chatOf } from "../../store/shapes/chat-key.ts";
 import type { Stores } from "../../store/index.ts";
 import type { ChatPort } from "../chat/port.ts";
 import type { Clock } from "../process/clock.ts";
@@ -26,37 +28,16 @@ export interface LostChatsDeps {
   readonly onOwed: () => void;
 }
 
-/** After what a run says, before digests. */
-const PRIORITY = 3;
-
 export function createLostChats({ stores, clock, log, ports, onOwed }: LostChatsDeps): LostChats {
   const lost = new Map<string, string>();
 
   function tellTeachers(chat: string, sentence: string, now: number): void {
     for (const { id, key } of stores.classes.list()) {
-      if (!key.startsWith("room:")) continue;
-      for (const [index, { personId, role }] of stores.members.list(id).entries()) {
-        if (role !== "teacher") continue;
-        const language = stores.members.languageOf(id, personId);
-        stores.outbox.owe({
-          // A process that is started again and again says it again, once a minute at most.
-          key: `off.${id.toString(36)}.${index.toString(36)}.${Math.floor(now / 60_000).toString(36)}`,
-          classId: id,
-          personId,
-          runId: null,
-          priority: PRIORITY,
-          dueAt: now,
-          decidedAt: now,
-          usefulUntil: null,
-          body: {
-            text: speaking(language, () => words().lost(chat, sentence)),
-            language,
-            run: null,
-            actions: [],
-            mentions: [],
-          },
-        });
-      }
+      if (chatOf(key) !== "room") continue;
+      // A process that is started again and again says it again, once a minute at most.
+      const minute = Math.floor(now / 60_000);
+      const of = (teacher: number) => ({ kind: "chat-off" as const, class: id, teacher, minute });
+      oweTeachers(stores, { classId: id, of, say: () => ({ text: words().lost(chat, sentence) }) }, now);
     }
   }
 

@@ -36,7 +36,8 @@ export function boardText(rows: readonly BoardRow[]): string {
 
 function lineOf(row: BoardRow): string {
   const tank = row.tank === null ? row.run : `T${row.tank}`;
-  return words().row(tank, plain(row.person), row.step, stateOf(row));
+  const line = words().row(tank, plain(row.person), row.step, stateOf(row));
+  return row.isUnreached ? `${line} ${words().unreached}` : line;
 }
 
 function stateOf({ state, endsAtMs, sinceMs }: BoardRow): string {

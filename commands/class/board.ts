@@ -33,6 +33,8 @@ export interface BoardRow {
   /** Since when it waits. */
   readonly sinceMs: number | null;
   readonly lateSeconds: number;
+  /** Calls of this run reach nobody. */
+  readonly isUnreached: boolean;
   /** The next thing this person is called for. */
   readonly nextCue: { readonly text: string; readonly atMs: number } | null;
 }
@@ -42,14 +44,15 @@ export function boardOf(
   runs: readonly Run[],
   members: readonly { readonly personId: string; readonly name: string }[],
   nowMs: number,
+  unreached: ReadonlySet<number> = new Set(),
 ): BoardRow[] {
   const names = new Map(members.map(({ personId, name }) => [personId, name]));
   return runs
-    .flatMap((run) => rowOf(run, names.get(run.personId) ?? words().somebody, nowMs))
+    .flatMap((run) => rowOf(run, names.get(run.personId) ?? words().somebody, nowMs, unreached.has(run.id)))
     .sort((a, b) => urgency(a) - urgency(b) || keyOf(a) - keyOf(b) || (a.tank ?? 0) - (b.tank ?? 0));
 }
 
-function rowOf(run: Run, person: string, nowMs: number): BoardRow[] {
+function rowOf(run: Run, person: string, nowMs: number, isUnreached: boolean): BoardRow[] {
   const { phase, plan } = run;
   if (phase.kind !== "waiting" && phase.kind !== "running") return [];
   const step = stepAt(run, phase.step);
@@ -62,6 +65,7 @@ function rowOf(run: Run, person: string, nowMs: number): BoardRow[] {
     step: titleOf(step),
     stepNumber: phase.step + 1,
     stepCount: plan.steps.length,
+    isUnreached,
     nextCue: ahead ? { text: cueWords(run, ahead), atMs: ahead.dueAtMs } : null,
   };
   if (phase.kind === "running")

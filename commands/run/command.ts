@@ -103,7 +103,7 @@ export const runStatus = defineCommand({
       run.personId === context.person.id
         ? null
         : (context.stores.members.find(run.classId, run.personId)?.name ?? "?");
-    return words.statusReply(runs, context.now, ownerOf);
+    return words.statusReply(runs, context.now, ownerOf, context.stores.figures.unreached(context.class.id));
   },
 });
 

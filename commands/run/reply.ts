@@ -1,3 +1,4 @@
+import { unreachedWords } from "./unreached.ts";
 import type { Action, Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
@@ -95,11 +96,18 @@ export function newTemperatureReply(run: Run, tenthsC: number, leftBefore: numbe
   };
 }
 
-export function statusReply(runs: readonly Run[], now: number, ownerOf: (run: Run) => string | null): Reply {
+/** `unreached`: ids of runs whose calls reach nobody. */
+export function statusReply(
+  runs: readonly Run[],
+  now: number,
+  ownerOf: (run: Run) => string | null,
+  unreached: ReadonlySet<number>,
+): Reply {
   if (runs.length === 0) return { text: words().noneGoing, fields: { runs: [] } };
   const lines = runs.map((run) => {
     const owner = ownerOf(run);
-    return `${owner === null ? "" : `${owner}: `}${whereIs(run, now)}`;
+    const reach = unreached.has(run.id) ? `\n${unreachedWords(owner === null)}` : "";
+    return `${owner === null ? "" : `${owner}: `}${whereIs(run, now)}${reach}`;
   });
   const only = runs.length === 1 ? runs[0] : undefined;
   return {

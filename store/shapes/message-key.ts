@@ -28,6 +28,10 @@ export type MessageKey =
   | { readonly kind: "digest"; readonly class: number; readonly name: string }
   /** A class is going to be erased, or is kept after all. */
   | { readonly kind: "erasure" | "reprieve"; readonly class: number; readonly erasure: number }
+  /** Calls of a run reach nobody. */
+  | { readonly kind: "unreached"; readonly run: number; readonly teacher: number }
+  /** A chat can go on no longer; one for each minute in which a process found it so. */
+  | { readonly kind: "chat-off"; readonly class: number; readonly teacher: number; readonly minute: number }
   /** A teacher's word to many; `part` counts those it goes to. */
   | { readonly kind: "say"; readonly say: number; readonly part: number };
 
@@ -57,6 +61,10 @@ function unbound(key: MessageKey): string {
     case "erasure":
     case "reprieve":
       return `erase.${key.class}.${key.kind === "erasure" ? "p" : "k"}${key.erasure}`;
+    case "unreached":
+      return `u${make36(key.run)}.${make36(key.teacher)}`;
+    case "chat-off":
+      return `off.${make36(key.class)}.${make36(key.teacher)}.${make36(key.minute)}`;
     case "say":
       return `${sayKeys(key.say).from}${make36(key.part)}`;
   }
@@ -96,6 +104,10 @@ export function parseMessageKey(text: string): MessageKey | undefined {
       arm: parse36(third),
       teacher: fourth === undefined ? null : parse36(fourth),
     };
+  if (/^u[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
+    return { kind: "unreached", run: id, teacher: parse36(second) };
+  if (head === "off" && fourth !== undefined)
+    return { kind: "chat-off", class: parse36(second), teacher: parse36(third), minute: parse36(fourth) };
   if (head.startsWith("f") && second !== undefined && third !== undefined)
     return { kind: "fault", batch: id, fault: second, teacher: parse36(third) };
   if (head.startsWith("d") && second !== undefined && third !== undefined)

@@ -37,6 +37,13 @@ const keys: fc.Arbitrary<MessageKey> = fc.oneof(
     name: fc.constantFrom("261126.1080", "260101.0w"),
   }),
   fc.record({ kind: fc.constantFrom("erasure" as const, "reprieve" as const), class: small, erasure: id }),
+  fc.record({ kind: fc.constant("unreached" as const), run: id, teacher: small }),
+  fc.record({
+    kind: fc.constant("chat-off" as const),
+    class: id,
+    teacher: small,
+    minute: fc.integer({ min: 29_000_000, max: 40_000_000 }),
+  }),
   fc.record({ kind: fc.constant("say" as const), say: id, part: fc.integer({ min: 0, max: 999 }) }),
 );
 

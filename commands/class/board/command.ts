@@ -21,7 +21,13 @@ export const classBoard = defineCommand({
   handle({ channel }, context) {
     const { stores, class: school, now } = context;
     if (channel !== undefined) return place(context, channel);
-    const rows = (): BoardRow[] => boardOf(stores.runs.open(school.id), stores.members.list(school.id), now);
+    const rows = (): BoardRow[] =>
+      boardOf(
+        stores.runs.open(school.id),
+        stores.members.list(school.id),
+        now,
+        stores.figures.unreached(school.id),
+      );
     return words.boardReply(rows(), speaking(DEFAULT_LANGUAGE, rows));
   },
 });

@@ -8,6 +8,7 @@ export const de: BoardWords = {
     `**${tanks === 1 ? "1 Dose" : `${tanks} Dosen`} in Gebrauch**${late > 0 ? `, **${late} zu spät**` : ""}`,
   more: (count) => `und ${count} weitere`,
   row: (tank, person, step, state) => `**${tank}** ${person}, ${step}: ${state}`,
+  unreached: "(**Signale kommen nicht an**)",
   until: (time, relative) => `bis ${time}, ${relative}`,
   late: (since) => `**ZU SPÄT**, fällig ${since}`,
   waiting: "als Nächstes, wenn bereit",

@@ -11,6 +11,7 @@ export const en = {
   more: (count: number) => `and ${count} more`,
   row: (tank: string, person: string, step: string, state: string) =>
     `**${tank}** ${person}, ${step}: ${state}`,
+  unreached: "(**calls don't reach them**)",
   until: (time: string, relative: string) => `until ${time}, ${relative}`,
   late: (since: string) => `**LATE**, was due ${since}`,
   waiting: "next, when ready",
