@@ -11,6 +11,9 @@ export default defineConfig({
     setupFiles: ["tests/support/properties.ts"],
     // One file after the other: several keep real time, and must not be starved by their neighbours.
     fileParallelism: false,
-    testTimeout: 20_000,
+    // How long a busy machine takes is nothing a test goes by: these only end what hangs.
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
+    expect: { poll: { timeout: 60_000 } },
   },
 });

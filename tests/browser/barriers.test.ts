@@ -31,7 +31,7 @@ async function joinTeacher(page: Page): Promise<void> {
   await page.locator(".link.is-open").waitFor();
 }
 
-describe("no barrier", { timeout: 90_000, ...needing("chromium") }, () => {
+describe("no barrier", needing("chromium"), () => {
   openRoomForEach();
 
   test.each([

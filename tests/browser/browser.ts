@@ -65,7 +65,7 @@ export async function openPage(
     reducedMotion: "reduce",
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(60_000);
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(error.message));
   page.on("console", (message) => {

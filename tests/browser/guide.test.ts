@@ -8,12 +8,12 @@ import { buildPage, launch, openPage, shoot } from "./browser.ts";
 let browser: Browser;
 let room: RoomServer;
 
-describe("the tour", { timeout: 120_000, ...needing("chromium") }, () => {
+describe("the tour", needing("chromium"), () => {
   beforeAll(async () => {
     const [launched, pageDir] = await Promise.all([launch(), buildPage()]);
     browser = launched;
     room = await startRoom({ pageDir });
-  }, 60_000);
+  });
   afterAll(async () => {
     await browser?.close();
     await room?.stop();

@@ -37,7 +37,7 @@ function overfull(page: Page): Promise<string[]> {
     );
 }
 
-describe("the language of the page", { timeout: 60_000, ...needing("chromium") }, () => {
+describe("the language of the page", needing("chromium"), () => {
   beforeAll(async () => {
     const clock = createFakeClock();
     const [launched, pageDir] = await Promise.all([launch(), buildPage()]);
@@ -50,7 +50,7 @@ describe("the language of the page", { timeout: 60_000, ...needing("chromium") }
         ),
     };
     room = await startRoom(over, undefined, clock);
-  }, 60_000);
+  });
   afterAll(async () => {
     await browser?.close();
     await room?.stop();
@@ -111,7 +111,7 @@ describe("the language of the page", { timeout: 60_000, ...needing("chromium") }
     await pick(page, "Deutsch");
     expect(languageOfBen()).toBe("en");
     await page.context().setOffline(false);
-    await expect.poll(languageOfBen, { timeout: 10_000 }).toBe("de");
+    await expect.poll(languageOfBen).toBe("de");
   });
 
   test("follows a line that was typed", async () => {

@@ -5,7 +5,7 @@ import { browser, openRoomForEach, room } from "./room-behind.ts";
 
 /* One's own panel, above the log: what is in it before a run, and after one is gone. */
 
-describe("the panel", { timeout: 60_000, ...needing("chromium") }, () => {
+describe("the panel", needing("chromium"), () => {
   openRoomForEach();
 
   test("a plan that was made stands in the panel with its time and a Start in reach of the thumb", async () => {

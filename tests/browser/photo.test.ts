@@ -17,7 +17,7 @@ const SHEET = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 60 40"><rect
 /** Runs in the browser. */
 const WIDTH = '[...document.querySelectorAll(".photo img")].at(-1)?.naturalWidth ?? 0';
 
-describe("a roll's photo on the page", { timeout: 60_000, ...needing("chromium") }, () => {
+describe("a roll's photo on the page", needing("chromium"), () => {
   openRoomForEach();
 
   test.each(["phone", "desk"] as const)(

@@ -1,6 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach } from "vitest";
 import { inventDemo } from "../../bot/demo/demo.ts";
+import type { RoomOptions } from "../../bot/chat/room/options.ts";
 import type { FakeClock } from "../support/clock.ts";
 import { aPlan, aStep, START } from "../support/make.ts";
 import { startRoom, type RoomServer } from "../support/room-server.ts";
@@ -27,7 +28,7 @@ function createRunningClock(): FakeClock {
 export function openRoomForEach(): void {
   beforeAll(async () => {
     [browser, pageDir] = await Promise.all([launch(), buildPage()]);
-  }, 60_000);
+  });
   afterAll(() => browser?.close());
   openRoomBehind(() => pageDir);
   afterEach(async () => {
@@ -36,13 +37,13 @@ export function openRoomForEach(): void {
 }
 
 /** A fresh room for each test, whatever browser looks at it. */
-export function openRoomBehind(pageDirOf: () => string): void {
+export function openRoomBehind(pageDirOf: () => string, over: () => Partial<RoomOptions> = () => ({})): void {
   beforeEach(async () => {
     const prepare = (stores: RoomServer["stores"], now: number): void => {
       inventDemo(stores, "UTC", now);
       stores.classes.add("room:1", "Tuesday class", "UTC", false, now);
     };
-    room = await startRoom({ pageDir: pageDirOf() }, prepare, createRunningClock());
+    room = await startRoom({ pageDir: pageDirOf(), ...over() }, prepare, createRunningClock());
     beating = setInterval(() => void room.pass(0), 200);
   });
   afterEach(async () => {

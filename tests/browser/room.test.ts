@@ -8,7 +8,7 @@ import { browser, openRoomForEach, room, startRun } from "./room-behind.ts";
 /** Runs in the browser. */
 const WIDTH_OF_LAST = '[...document.querySelectorAll(".picture img")].at(-1).naturalWidth';
 
-describe("the room's page", { timeout: 60_000, ...needing("chromium") }, () => {
+describe("the room's page", needing("chromium"), () => {
   openRoomForEach();
 
   test("a scanned code comes in with the page, and a name is all it takes", async () => {
@@ -46,8 +46,8 @@ describe("the room's page", { timeout: 60_000, ...needing("chromium") }, () => {
     const cue = page.locator("dialog.cue");
     await cue.getByRole("button", { name: "Got it" }).click();
     await page.context().setOffline(true);
-    await page.getByText("No link to the class's computer.").waitFor({ timeout: 1000 });
-    await cue.getByText("own clock").waitFor({ timeout: 8000 });
+    await page.getByText("No link to the class's computer.").waitFor();
+    await cue.getByText("own clock").waitFor();
     expect(await cue.locator("strong").first().textContent()).toBe("Agitate 2 s");
     await shoot(page, "phone-no-link");
     await cue.getByRole("button", { name: "Got it" }).click();

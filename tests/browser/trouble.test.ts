@@ -3,7 +3,7 @@ import { needing } from "../support/needs.ts";
 import { joinDemo, openPage, shoot } from "./browser.ts";
 import { browser, fallSilent, openRoomForEach, room, startRun } from "./room-behind.ts";
 
-describe("pages of a room that can write nothing", { timeout: 60_000, ...needing("chromium") }, () => {
+describe("pages of a room that can write nothing", needing("chromium"), () => {
   openRoomForEach();
 
   test("say so, and why, and call by themselves until it can again", async () => {
@@ -15,8 +15,8 @@ describe("pages of a room that can write nothing", { timeout: 60_000, ...needing
     // The link is there, and still nobody calls.
     fallSilent();
     room.room.tellTrouble(room.clock.now());
-    await page.getByText("its disk is full or failing").waitFor({ timeout: 1000 });
-    await cue.getByText("can't write and calls nobody").waitFor({ timeout: 8000 });
+    await page.getByText("its disk is full or failing").waitFor();
+    await cue.getByText("can't write and calls nobody").waitFor();
     expect(await cue.locator("strong").first().textContent()).toBe("Agitate 2 s");
     await shoot(page, "phone-trouble");
     await cue.getByRole("button", { name: "Got it" }).click();

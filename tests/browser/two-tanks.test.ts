@@ -6,7 +6,7 @@ import { browser, openRoomForEach, planFor, QUICK, room } from "./room-behind.ts
 
 /* One person, two tanks, in German: no call hides the other's, and a stopped run's call is gone. */
 
-describe("two tanks of one person", { timeout: 60_000, ...needing("chromium") }, () => {
+describe("two tanks of one person", needing("chromium"), () => {
   openRoomForEach();
 
   test("both call with their tank and their countdown; a stopped one is silent at once", async () => {

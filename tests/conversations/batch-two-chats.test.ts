@@ -32,7 +32,7 @@ const lineOf = ([name, options]: (typeof FORBIDDEN)[number]): string =>
 
 test(
   "on Discord a student reads the bottles and changes none; the teacher's bottle warns in the channel",
-  { timeout: 60_000 },
+  { timeout: 600_000 },
   async () => {
     const classroom = await openClassroom();
     const { gateway, stores } = classroom;
@@ -71,7 +71,7 @@ test(
 
 test(
   "in the room a student reads the bottles and changes none, typed or with a role made up",
-  { timeout: 60_000 },
+  { timeout: 600_000 },
   async () => {
     const server = await startRoom();
     try {

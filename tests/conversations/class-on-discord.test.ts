@@ -7,7 +7,7 @@ import { STUDENT_PERMISSIONS } from "../support/gateway/world.ts";
 
 const TEACHER = STUDENT_PERMISSIONS | PermissionFlagsBits.ManageGuild;
 
-test("a class on Discord is set up with its channel and its roles", { timeout: 60_000 }, async () => {
+test("a class on Discord is set up with its channel and its roles", async () => {
   const classroom = await openClassroom();
   const { gateway, stores } = classroom;
   try {

@@ -97,7 +97,7 @@ test("a student's roll: plan, start, every cue alone to her, and the log", async
   const nonces = gateway.ledger.messages.flatMap(({ nonce }) => nonce ?? []);
   expect(new Set(nonces).size).toBe(nonces.length);
   expect(classroom.log.lines.filter(({ level }) => level === "error" || level === "warn")).toEqual([]);
-}, 30_000);
+});
 
 test("a student who takes no direct messages is called by name in the class's channel", async () => {
   await startRoll();

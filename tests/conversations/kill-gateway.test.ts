@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
@@ -81,6 +81,9 @@ function beginRuns(stores: OpenedStores, gateway: Gateway, count: number, cycleS
   }
 }
 
+/** It came to its own end: being cut off would have left the log of the store behind. */
+const expectClosed = (data: string): void => expect(existsSync(join(data, "sinkside.db-wal"))).toBe(false);
+
 const start = (data: string, gateway: Gateway): BotProcess =>
   startProcess(data, { DISCORD_TOKEN: gateway.token, DISCORD_API_URL: gateway.api, BACKUP_CRON: "off" });
 
@@ -119,9 +122,8 @@ test(
     const last = start(data, gateway);
     await last.ready;
     await untilDone(data);
-    const askedToStop = performance.now();
     expect(await last.kill("SIGTERM")).toBe(0);
-    expect(performance.now() - askedToStop).toBeLessThan(5000);
+    expectClosed(data);
 
     const stores = openStores(join(data, "sinkside.db"));
     expect(stores.db.pragma("integrity_check", { simple: true })).toBe("ok");
@@ -229,15 +231,14 @@ test("told to stop while a message is on its way, it waits for the answer, recor
   expect(row).toEqual({ state: "sent", tries: 1 });
 });
 
-test("told to stop while the chat hangs, it ends within five seconds; the next process says it under the same key", async () => {
+test("told to stop while the chat hangs, it does not wait until it is cut off; the next process says it under the same key", async () => {
   const { data, gateway, begin } = await setUp();
   gateway.faults.add("POST", /messages$/, { kind: "hang", after: true });
   begin(1, ONCE_SECONDS);
   const first = start(data, gateway);
   await untilAsked(gateway, 1);
-  const askedToStop = performance.now();
   expect(await first.kill("SIGTERM")).toBe(0);
-  expect(performance.now() - askedToStop).toBeLessThan(5500);
+  expectClosed(data);
   const second = start(data, gateway);
   await second.ready;
   await untilAsked(gateway, 2);

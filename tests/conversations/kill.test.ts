@@ -82,7 +82,7 @@ interface CueRow {
 
 test(
   `cues go on over ${KILLS} kills: none lost, none said twice, none early, every late one says so`,
-  { timeout: 120_000 },
+  { timeout: 600_000 },
   async () => {
     const random = createRandom(chooseSeed("KILL_SEED"));
     const data = mkdtempSync(join(tmpdir(), "sinkside-kill-"));

@@ -44,12 +44,12 @@ beforeEach(async () => {
   });
   await bot.ready;
   await until(() => places.every((place) => gateway.commands.has(place.guild.id)));
-}, 60_000);
+});
 
 afterEach(async () => {
   await bot.kill("SIGTERM");
   await gateway.stop();
-}, 30_000);
+});
 
 async function until(look: () => boolean): Promise<void> {
   const end = Date.now() + 40_000;
@@ -100,7 +100,7 @@ test("each process answers its own servers, keeps their classes alone, and gets 
   expect(stores.db.prepare("select count(*) as plans from plans").get()).toEqual({ plans: 1 });
   stores.close();
   expect(gateway.violations).toEqual([]);
-}, 60_000);
+});
 
 test("a process that dies is started again, with its own store; all end with the first", async () => {
   const { pid } = openOwner(join(data, "shard-1"));
@@ -108,7 +108,7 @@ test("a process that dies is started again, with its own store; all end with the
   await until(() => openOwner(join(data, "shard-1")).pid !== pid);
   await bot.kill("SIGKILL");
   await until(() => isFree(join(data, "shard-1")));
-}, 60_000);
+});
 
 /** The process that owns a store, as the store has it. */
 function openOwner(folder: string): { pid: number } {

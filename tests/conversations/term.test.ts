@@ -37,7 +37,7 @@ interface Going {
 
 test(
   "a term balances to the millilitre, warns once at the right roll, and lets no film into a worn-out fixer unseen",
-  { timeout: 120_000 },
+  { timeout: 600_000 },
   async () => {
     const random = createRandom(SEED);
     const school = openClass();

@@ -42,7 +42,7 @@ test.each(MATRIX)("in memory: $role, /$name: $may", ({ name, role, may }) => {
   expect(answered.code).not.toBe("ERR_OPTIONS");
 });
 
-test("in the room, over its own door and socket", { timeout: 120_000 }, async () => {
+test("in the room, over its own door and socket", async () => {
   const server = await startRoom();
   try {
     const found: string[] = [];
@@ -76,7 +76,7 @@ test("in the room, over its own door and socket", { timeout: 120_000 }, async ()
   }
 });
 
-test("on Discord, by the server's own roles", { timeout: 120_000 }, async () => {
+test("on Discord, by the server's own roles", async () => {
   const classroom = await openClassroom();
   const { gateway } = classroom;
   try {

@@ -41,7 +41,7 @@ beforeAll(() => {
   symlinkSync(join(root, "node_modules"), join(folder, "node_modules"));
   execFileSync("chmod", ["-R", "a-w,a+rX", code]);
   chmodSync(folder, 0o755);
-}, 60_000);
+});
 afterAll(() => {
   execFileSync("chmod", ["-R", "u+w", code]);
   rmSync(folder, { recursive: true, force: true });
@@ -74,7 +74,7 @@ describe("the package", () => {
 
   test(
     "runs from an empty folder, as somebody who may not write where it lies",
-    { timeout: 60_000 },
+    { timeout: 600_000 },
     async () => {
       const home = join(folder, "home");
       mkdirSync(home);

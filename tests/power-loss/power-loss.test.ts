@@ -31,7 +31,7 @@ beforeAll(() => {
   execFileSync(vite, ["build", ...settings], { stdio: "inherit" });
   writeFileSync(join(build, "package.json"), '{ "type": "module" }');
   symlinkSync(join(repository, "node_modules"), join(build, "node_modules"));
-}, 120_000);
+});
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 interface Losses {

@@ -96,7 +96,7 @@ export interface OpenPage {
   readonly socket: WebSocket;
   readonly got: ToPage[];
   send(message: unknown): void;
-  /** Resolves with the first message, past or coming, that `fits`; rejects when none has come in 3 s. */
+  /** Resolves with the first message, past or coming, that `fits`; rejects when none has come in a minute. */
   hears<T extends ToPage["type"]>(
     type: T,
     fits?: (message: Extract<ToPage, { type: T }>) => boolean,
@@ -166,7 +166,7 @@ export function openSocket(url: string, cookie: string, origin = url, query = ""
         const timer = setTimeout(() => {
           listeners.delete(look);
           reject(new Error(`no ${type} came; got ${JSON.stringify(got).slice(0, 2000)}`));
-        }, 3000);
+        }, 60_000);
         if (!look()) listeners.add(look);
       });
     },

@@ -106,7 +106,7 @@ describe("on a small disk of its own", needing("root's right to mount"), () => {
 
   test(
     "that fills while film is in the tank: nothing is said that can't be recorded; then it is, and says what was missed",
-    { timeout: 60_000 },
+    { timeout: 600_000 },
     async () => {
       const token = drawToken();
       let dueAts: number[] = [];

@@ -46,7 +46,7 @@ test("what was written is in the store's own file before long", async () => {
   stores.classes.ensure("room:1", "Invented class", 1);
   expect(inFileAlone()).toBe(0);
   tidier.tidy();
-  await expect.poll(inFileAlone, { timeout: 10_000 }).toBe(1);
+  await expect.poll(inFileAlone).toBe(1);
   expect(faults).toEqual([]);
 });
 
@@ -57,13 +57,10 @@ test("words while it works are one more round at most, and none of the writing w
     if (number % 20 === 0) await new Promise(setImmediate);
   }
   await expect
-    .poll(
-      () => {
-        tidier.tidy();
-        return inFileAlone();
-      },
-      { timeout: 10_000 },
-    )
+    .poll(() => {
+      tidier.tidy();
+      return inFileAlone();
+    })
     .toBe(200);
   expect(faults).toEqual([]);
   expect(stores.db.pragma("integrity_check", { simple: true })).toBe("ok");
@@ -73,17 +70,14 @@ test("a store that is not there is told, and looked for anew the next time", asy
   const missing = join(folder, "later.db");
   const other = createTidier(missing, (detail) => faults.push(detail));
   other.tidy();
-  await expect.poll(() => faults.length, { timeout: 10_000 }).toBe(1);
+  await expect.poll(() => faults.length).toBe(1);
   expect(faults[0]).toContain("unable to open database file");
   const late = openStores(missing);
   await expect
-    .poll(
-      () => {
-        other.tidy();
-        return late.db.pragma("wal_checkpoint(NOOP)") as unknown;
-      },
-      { timeout: 10_000 },
-    )
+    .poll(() => {
+      other.tidy();
+      return late.db.pragma("wal_checkpoint(NOOP)") as unknown;
+    })
     .toMatchObject([{ busy: 0 }]);
   await other.stop();
   late.close();

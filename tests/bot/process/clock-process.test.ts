@@ -36,15 +36,18 @@ function setClock(seconds: number): void {
   renameSync(`${offset}.part`, offset);
 }
 
-/** Twenty seconds in the developer, called every two. */
-function beginRun(): void {
+/** Twenty seconds in the developer, called every two; when it is poured, by a clock nobody sets. */
+function beginRun(): number {
   const now = Date.now();
+  const pouredAtMs = performance.now() + 3000;
   const stores = openStores(join(data, "sinkside.db"));
   const { id: classId } = stores.classes.ensure("room:own", "Invented class", now);
   stores.members.see(classId, { id: "room:mina", name: "Mina" }, "student", now);
   const plan = aQuickPlan(DEVELOP_SECONDS, CYCLE_MS / 1000);
   pourIn(stores, { classId, plan, warnSeconds: 0 }, now, now + 3000);
   stores.close();
+  // Both clocks were read one after the other, and the first shows whole milliseconds.
+  return pouredAtMs - 2;
 }
 
 interface Heard {
@@ -72,7 +75,7 @@ async function listen(steps: readonly { readonly afterCalls: number; readonly se
   return heard;
 }
 
-describe("with libfaketime", { timeout: 90_000, ...needing("libfaketime") }, () => {
+describe("with libfaketime", needing("libfaketime"), () => {
   test.each([
     ["set forward by an hour", [{ afterCalls: 3, seconds: 3600 }]],
     ["set back by an hour", [{ afterCalls: 3, seconds: -3600 }]],
@@ -85,7 +88,7 @@ describe("with libfaketime", { timeout: 90_000, ...needing("libfaketime") }, () 
       ],
     ],
   ])("a clock %s changes no call: each comes once, and when the film needs it", async (_, steps) => {
-    beginRun();
+    const pouredAtMs = beginRun();
     bot = startProcess(data, {
       BACKUP_CRON: "off",
       LD_PRELOAD: pathOf("libfaketime") ?? "",
@@ -100,12 +103,10 @@ describe("with libfaketime", { timeout: 90_000, ...needing("libfaketime") }, () 
     expect(calls).toHaveLength(1 + DEVELOP_SECONDS / (CYCLE_MS / 1000) - 1);
     expect(new Set(heard.map(({ key }) => key)).size).toBe(heard.length);
     expect(heard.filter(({ text }) => /late\*\*|missed/.test(text))).toEqual([]);
-    const begin = calls[0]?.atMs ?? 0;
     for (const [index, { atMs }] of calls.entries()) {
-      // Read every 10 ms, on a machine that has other things to do.
-      expect(Math.abs(atMs - begin - index * CYCLE_MS), `call ${index}`).toBeLessThan(400);
+      // Never before its time. After it by as much as the machine is busy; the bot itself calls none of them late, as above.
+      expect(atMs - pouredAtMs, `call ${index}`).toBeGreaterThanOrEqual(index * CYCLE_MS);
     }
-    const end = heard.at(-1)?.atMs ?? 0;
-    expect(Math.abs(end - begin - DEVELOP_SECONDS * 1000)).toBeLessThan(400);
+    expect((heard.at(-1)?.atMs ?? 0) - pouredAtMs).toBeGreaterThanOrEqual(DEVELOP_SECONDS * 1000);
   });
 });

@@ -292,7 +292,7 @@ describe("clearing", () => {
 describe("a school's weeks", () => {
   it(
     "leave a store that grows by its log alone, and no fuller than the first weeks made it",
-    { timeout: 120_000 },
+    { timeout: 600_000 },
     async () => {
       const school = openSchool(":memory:", {
         groups: 2,

@@ -1,22 +1,14 @@
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
 import { englishIn } from "../../support/english.ts";
+import { openCertificate } from "../../../bot/chat/room/https.ts";
+import { makeCertificate } from "../../support/certificate.ts";
+import { createMemoryLog } from "../../support/room.ts";
 import { needing } from "../../support/needs.ts";
 import { buildPage } from "../browser.ts";
 import { openRoomBehind, planFor, QUICK, room } from "../room-behind.ts";
 import type { Hand, LaunchedEngine, OpenOptions } from "./hand.ts";
 import { CHROMIUM, FIREFOX } from "./playwright.ts";
-import {
-  count,
-  findBarriers,
-  joinDemo,
-  pickGerman,
-  pressAt,
-  read,
-  say,
-  see,
-  shoot,
-  until,
-} from "./steps.ts";
+import { count, findBarriers, joinDemo, pickGerman, pressAt, read, say, see, shoot, until } from "./steps.ts";
 import { WEBKIT } from "./webkit.ts";
 
 /* The way through a film, in each engine that students' phones have. */
@@ -25,23 +17,26 @@ let pageDir: string;
 const PLAN = "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1";
 
 describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
-  describe("a student", { timeout: 120_000, ...needing(...needs) }, () => {
-    let engine: LaunchedEngine;
-    const hands: Hand[] = [];
+  let engine: LaunchedEngine;
+  const hands: Hand[] = [];
+  async function openPage(options?: OpenOptions): Promise<Hand> {
+    const hand = await engine.open(room.url, options);
+    hands.push(hand);
+    return hand;
+  }
+  const openEngine = (): void => {
     beforeAll(async () => {
       [engine, pageDir] = await Promise.all([launch(), buildPage()]);
-    }, 60_000);
+    });
     afterAll(() => engine.close());
-    openRoomBehind(() => pageDir);
     afterEach(async () => {
       for (const hand of hands.splice(0)) await hand.close();
     });
+  };
 
-    async function openPage(options?: OpenOptions): Promise<Hand> {
-      const hand = await engine.open(room.url, options);
-      hands.push(hand);
-      return hand;
-    }
+  describe("a student", needing(...needs), () => {
+    openEngine();
+    openRoomBehind(() => pageDir);
 
     test("joins, plans, starts, is called, is called again, and changes the bath", async () => {
       const hand = await openPage();
@@ -125,6 +120,27 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
       await beginQuick(hand, "Mina");
       await see(hand, "dialog.cue");
       expect(await findBarriers(hand), "call").toEqual([]);
+    });
+  });
+
+  describe("a student over https", needing(...needs, "openssl"), () => {
+    openEngine();
+    openRoomBehind(
+      () => pageDir,
+      () => ({ certificate: openCertificate(makeCertificate(), Date.now(), createMemoryLog()) }),
+    );
+
+    test("is sent there from http, joins and is called, with all that a page may do only there", async () => {
+      expect(room.url).toMatch(/^https:/);
+      const hand = await openPage();
+      await hand.goto(room.url.replace("https:", "http:"));
+      expect(await hand.ask("location.protocol")).toBe("https:");
+      expect(await hand.ask("isSecureContext")).toBe(true);
+      await joinDemo(hand, "Mina");
+      await beginQuick(hand, "Mina");
+      await see(hand, "dialog.cue");
+      await answer(hand);
+      expect(await hand.complaints()).toEqual([]);
     });
   });
 });

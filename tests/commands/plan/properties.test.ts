@@ -25,7 +25,7 @@ test("hotter is never longer, at any exposure index, on any sheet without contra
     }),
     { numRuns: 10_000 },
   );
-}, 60_000);
+});
 
 test("pushing is never shorter, through the sheet's rows and through the rule of thumb beyond them", () => {
   fc.assert(
@@ -37,7 +37,7 @@ test("pushing is never shorter, through the sheet's rows and through the rule of
     }),
     { numRuns: 10_000 },
   );
-}, 60_000);
+});
 
 test("a hotter developer is never planned longer, with the drift to a room allowed for", () => {
   let compared = 0;
@@ -61,7 +61,7 @@ test("a hotter developer is never planned longer, with the drift to a room allow
     { numRuns: 5_000 },
   );
   expect(compared).toBeGreaterThan(500);
-}, 60_000);
+});
 
 test("100,000 random requests give a valid plan or a coded fault: no crash, NaN, Infinity or negative time", () => {
   let plans = 0;
@@ -95,7 +95,7 @@ test("100,000 random requests give a valid plan or a coded fault: no crash, NaN,
     `${plans} plans, ${100_000 - plans} refusals (${[...codes].map(([code, count]) => `${code} ${count}`).join(", ")})`,
   );
   expect(plans).toBeGreaterThan(10_000);
-}, 120_000);
+});
 
 test("an undisturbed plan gives 100 % of its dose, and half of its time less", () => {
   let plans = 0;
@@ -112,7 +112,7 @@ test("an undisturbed plan gives 100 % of its dose, and half of its time less", (
     { numRuns: 4_000 },
   );
   expect(plans).toBeGreaterThan(1_000);
-}, 60_000);
+});
 
 test("the same temperature measured in mid-step leaves what is left; any allowed one leaves a whole, finite time", () => {
   let plans = 0;
@@ -137,7 +137,7 @@ test("the same temperature measured in mid-step leaves what is left; any allowed
     { numRuns: 4_000 },
   );
   expect(plans).toBeGreaterThan(1_000);
-}, 60_000);
+});
 
 test("parts sum to the volume, in whole ml", () => {
   fc.assert(

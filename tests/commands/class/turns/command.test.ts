@@ -80,11 +80,10 @@ describe("/class turns", () => {
     expect(reply.fields).toMatchObject({ bottleneck: "tanks" });
   });
 
-  it("works out thirty tanks in well under a second", () => {
+  it("works out thirty tanks", () => {
     const room = withBell("22:00");
-    const before = performance.now();
-    room.says("Iris", "/class turns loads:30 films:2", "teacher");
-    expect(performance.now() - before).toBeLessThan(1000);
+    const { reply } = room.asks("Iris", "/class turns loads:30 films:2", "teacher");
+    expect(reply.fields).toMatchObject({ tanks: 30 });
   });
 });
 
