@@ -34,7 +34,7 @@ export interface ErasureStore {
   /** A class is taken out at `dueAt`; until then it can be kept after all. */
   planClass(classId: number, now: number, dueAt: number): void;
   plannedOf(classId: number): Erasure | undefined;
-  keepClass(classId: number): boolean;
+  spareClass(classId: number): boolean;
   /** Classes whose time has come. */
   due(now: number): Erasure[];
   markDone(id: number, now: number): void;
@@ -58,7 +58,7 @@ export function createErasureStore(db: Db): ErasureStore {
   const planned = db.prepare<[number]>(
     "select * from erasures where kind = 'class' and class_id = ? and done_at is null",
   );
-  const keep = db.prepare<[number]>(
+  const spare = db.prepare<[number]>(
     "delete from erasures where kind = 'class' and class_id = ? and done_at is null",
   );
   const due = db.prepare<[number]>(
@@ -80,7 +80,7 @@ export function createErasureStore(db: Db): ErasureStore {
   return {
     planClass: (classId, now, dueAt) => void insert.run("class", classId, now, dueAt, null),
     plannedOf: (classId) => rowSchema.optional().parse(planned.get(classId)),
-    keepClass: (classId) => keep.run(classId).changes > 0,
+    spareClass: (classId) => spare.run(classId).changes > 0,
     due: (now) => z.array(rowSchema).parse(due.all(now)),
     markDone: (id, now) => void done.run(now, id),
     addPerson(person, now) {

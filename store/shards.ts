@@ -6,7 +6,7 @@ export interface ShardStore {
   /** Over how many processes the classes are spread; 1 where they are all here. */
   count(): number;
   /** Drops every class `isOwn` denies, with all that belongs to it, and keeps the number. One transaction. */
-  keepOwn(isOwn: (classKey: string) => boolean, count: number): void;
+  dropOthers(isOwn: (classKey: string) => boolean, count: number): void;
   /** A copy of the whole store, as it is now, in a new file. */
   copyTo(path: string): void;
 }
@@ -19,13 +19,13 @@ export function createShardStore(db: Db): ShardStore {
   const classes = db.prepare<[], { id: number; key: string }>("select id, key from classes");
   const drop = db.prepare<[number]>("delete from classes where id = ?");
   const copy = db.prepare<[string]>("vacuum into ?");
-  const keepOwn = db.transaction((isOwn: (classKey: string) => boolean, count: number) => {
+  const dropOthers = db.transaction((isOwn: (classKey: string) => boolean, count: number) => {
     for (const { id, key } of classes.all()) if (!isOwn(key)) drop.run(id);
     write.run(String(count));
   });
   return {
     count: () => Number(read.get()?.value ?? 1),
-    keepOwn: (isOwn, count) => keepOwn.immediate(isOwn, count),
+    dropOthers: (isOwn, count) => dropOthers.immediate(isOwn, count),
     copyTo: (path) => void copy.run(path),
   };
 }

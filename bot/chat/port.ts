@@ -98,7 +98,7 @@ export type Outcome =
   | { readonly kind: "refused"; readonly detail: string };
 
 /** What a chat has kept in the store the delivery came from. */
-export interface Kept {
+export interface Posted {
   readonly outcome: Outcome;
   /** Shows it; to be called after the commit. */
   announce(): void;
@@ -125,7 +125,7 @@ export interface ChatPort {
    * Instead of `send`, where what is said is itself kept in this store: in the caller's transaction, so that it is said as
    * surely as it is decided, and with the same flush of the disk.
    */
-  keep?(delivery: Delivery): Kept;
+  post?(delivery: Delivery): Posted;
   /** Whether a delivery goes out as one message with all its buttons; a chat without this takes any. */
   fits?(delivery: Delivery): boolean;
   /** How fast it takes messages, and in which channel one would be said; absent where it takes them as they come. */

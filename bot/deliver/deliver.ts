@@ -14,7 +14,7 @@ import type { Unit } from "./units.ts";
 export interface Deliverer {
   /**
    * Says what is owed, in one way for all chats: in one transaction it records what came back, does `first` (deciding what has
-   * fallen due), keeps what is said by keeping it, and notes what leaves; after the commit it shows the one and sends the other.
+   * fallen due), posts what its chat keeps in the store, and notes what leaves; after the commit it shows the one and sends the other.
    * Where there is no commit, nothing was said. Returns the instant to look again.
    */
   pump(now?: number, first?: () => void): number;
@@ -37,8 +37,8 @@ export interface DeliverDeps extends GatherDeps {
 interface Chosen {
   /** Sent after the commit. */
   readonly leaving: readonly Outgoing[];
-  /** Said within it, by being kept. */
-  readonly kept: readonly Outgoing[];
+  /** Said within it, by being posted. */
+  readonly posted: readonly Outgoing[];
   readonly overtaken: readonly number[];
   /** When more may leave. */
   readonly moreAt: number;
@@ -69,7 +69,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
         const chosen = choose(tried, now);
         ({ leaving, moreAt } = chosen);
         leaving = leaving.map((each) => fit(each, now));
-        for (const each of chosen.kept) announces.push(keepSafely(each, now));
+        for (const each of chosen.posted) announces.push(postSafely(each, now));
         if (chosen.overtaken.length > 0)
           stores.outbox.markEnded(chosen.overtaken, "stale", "overtaken by the next", now);
         // Before anything leaves, the store knows that it may have been said, and under which key.
@@ -88,17 +88,17 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     return Math.min(moreAt, stores.outbox.nextReadyAt(now) ?? Infinity, ahead.nextAt(now));
   }
 
-  /** What may be said now: kept, or sent as far as its chat takes it. */
+  /** What may be said now: posted, or sent as far as its chat takes it. */
   function choose(tried: readonly Tried[], now: number): Chosen {
     const leaving: Outgoing[] = [];
-    const kept: Outgoing[] = [];
+    const posted: Outgoing[] = [];
     const overtaken: number[] = [];
     let moreAt = Infinity;
     const free = new Set(tried.flatMap(({ unit }) => unit.ids));
     const underWay = free.size === 0 ? inFlight : new Map([...inFlight].filter(([id]) => !free.has(id)));
     for (const [port, waiting] of gatherReady(deps, underWay, now)) {
       const most = Math.max(0, MOST_AT_ONCE - underWay.size - leaving.length);
-      if (port.keep) kept.push(...waiting);
+      if (port.post) posted.push(...waiting);
       else if (port.pace) {
         const picked = pickPaced(waiting, ahead.demand(port.chat, now), port.pace, busyChannels, most, now);
         leaving.push(...picked.leaving);
@@ -106,7 +106,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
         moreAt = Math.min(moreAt, picked.lookAt);
       } else leaving.push(...waiting.slice(0, most));
     }
-    return { leaving, kept, overtaken, moreAt };
+    return { leaving, posted, overtaken, moreAt };
   }
 
   function release({ target }: Unit, port: ChatPort): void {
@@ -151,10 +151,10 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   }
 
   /** Inside a transaction; returns what is to be done after its commit. */
-  function keepSafely(waiting: Outgoing, now: number): () => void {
+  function postSafely(waiting: Outgoing, now: number): () => void {
     try {
-      // A savepoint of its own: one that can't be kept must not hold up the others.
-      return stores.atomically(() => keepOne(waiting, now));
+      // A savepoint of its own: one that can't be posted must not hold up the others.
+      return stores.atomically(() => postOne(waiting, now));
     } catch (error) {
       if (isStorageFault(error)) throw error;
       const { ids, key } = waiting.unit;
@@ -164,16 +164,16 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     }
   }
 
-  function keepOne(waiting: Outgoing, now: number): () => void {
+  function postOne(waiting: Outgoing, now: number): () => void {
     const { unit, address } = waiting;
     stores.outbox.takeUntold(unit.ids);
     const several = stores.outbox.load(unit.ids);
-    const kept = address.port.keep?.(compose(waiting, several, now));
-    if (!kept) return () => {};
-    const tried = { unit, several, outcome: kept.outcome, knownAt: now };
+    const posted = address.port.post?.(compose(waiting, several, now));
+    if (!posted) return () => {};
+    const tried = { unit, several, outcome: posted.outcome, knownAt: now };
     record([tried], now);
     return () => {
-      kept.announce();
+      posted.announce();
       tell({ ...tried, knownAt: clock.now() });
     };
   }

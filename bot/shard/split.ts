@@ -47,7 +47,7 @@ function splitOne(data: string, own: ShardStore, from: Shard, count: number): vo
     for (const side of ["", "-wal", "-shm"]) rmSync(part + side, { force: true });
     own.copyTo(part);
     const copy = openStores(part);
-    copy.shards.keepOwn((key) => ownerOf(key, count) === to, count);
+    copy.shards.dropOthers((key) => ownerOf(key, count) === to, count);
     copy.upkeep.intoOneFile();
     copy.close();
     // Never over what may be the only copy of something.
@@ -56,7 +56,7 @@ function splitOne(data: string, own: ShardStore, from: Shard, count: number): vo
       if (existsSync(path + side)) renameSync(path + side, `${path}.${aside}${side}`);
     renameSync(part, path);
   }
-  own.keepOwn((key) => ownerOf(key, count) === from.id, count);
+  own.dropOthers((key) => ownerOf(key, count) === from.id, count);
 }
 
 const pathOf = (data: string, id: number): string => join(dataOf(data, id), "sinkside.db");

@@ -14,7 +14,7 @@ import { redirectRuns, rescueRuns } from "./redirect.ts";
  * Writes a line into a batch's ledger together with the warnings it causes and the runs it turns to another bottle;
  * inside `atomically` only. undefined: a line of this key was there, and nothing is changed.
  */
-export function keepLine(
+export function enterLine(
   stores: Stores,
   batch: Batch,
   line: NewLedgerLine,
@@ -32,10 +32,10 @@ export function warnOf(stores: Stores, batch: Batch, now: number): number {
   const lines = stores.batches.lines(batch.id);
   const state = stateOf(batch, lines, now);
   if (state.standing !== "ready") redirectRuns(stores, batch, state, now);
-  const { say, keep } = newsOf(reachedMarks(batch, lines, now), ({ mark, arm }) =>
+  const { say, remember } = newsOf(reachedMarks(batch, lines, now), ({ mark, arm }) =>
     stores.batches.isMarked(batch.id, mark, arm),
   );
-  for (const { mark, arm } of keep) stores.batches.mark(batch.id, mark, arm, now);
+  for (const { mark, arm } of remember) stores.batches.mark(batch.id, mark, arm, now);
   for (const reached of say)
     oweWarning(stores, { batch, state, instead: insteadOf(stores, batch, now), now }, reached);
   return say.length;

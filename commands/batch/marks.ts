@@ -93,15 +93,15 @@ export interface News {
   /** To be said. */
   readonly say: readonly Reached[];
   /** To be remembered as said: what is said, and what it stands for. */
-  readonly keep: readonly Reached[];
+  readonly remember: readonly Reached[];
 }
 
 /** What of the reached marks is new. Of each track only the furthest is said, and only if it was not said before. */
 export function newsOf(reached: readonly Reached[], isKnown: (mark: Reached) => boolean): News {
-  const keep = reached.filter((mark) => !isKnown(mark));
+  const fresh = reached.filter((mark) => !isKnown(mark));
   const say = TRACKS.flatMap((track) => {
     const furthest = track.flatMap((mark) => reached.filter((each) => each.mark === mark)).at(-1);
-    return furthest && keep.includes(furthest) ? [furthest] : [];
+    return furthest && fresh.includes(furthest) ? [furthest] : [];
   });
-  return { say, keep };
+  return { say, remember: fresh };
 }

@@ -10,7 +10,7 @@ import { stepAt, type StepRecord, type Run } from "../../store/shapes/run.ts";
 import { parseNumber } from "../speech/wording.ts";
 import { candidatesFor, hasTabularFilm } from "./candidates.ts";
 import type { Stores } from "../../store/index.ts";
-import { keepLine } from "./enter.ts";
+import { enterLine } from "./enter.ts";
 
 /**
  * Enters in the ledger every bath that is in the tank and not entered yet: once for each run and step, whatever is
@@ -63,7 +63,7 @@ function recordPour(
       allowedBy: allowance?.id ?? null,
     },
   } as const;
-  keepLine(stores, batch, line, now);
+  enterLine(stores, batch, line, now);
 }
 
 function refusal(stores: Stores, run: Run, batch: Batch, need: Need, now: number): UserError {

@@ -124,11 +124,11 @@ export const runCorrect = defineCommand({
     if (ago === undefined && temp === undefined)
       throw new UserError("ERR_NOTHING_TO_CORRECT", words.nothingToCorrect());
     return context.stores.atomically(() => {
-      const moved = ago === undefined ? run : keep(context, run, { kind: "poured", agoSeconds: ago, atMs });
+      const moved = ago === undefined ? run : move(context, run, { kind: "poured", agoSeconds: ago, atMs });
       if (temp === undefined) return words.movedReply(moved, atMs);
       const left = leftNow(moved, atMs);
       const leftSeconds = leftAt(moved, temp, left, atMs);
-      const changed = keep(context, moved, { kind: "new-temperature", tenthsC: temp, leftSeconds, atMs });
+      const changed = move(context, moved, { kind: "new-temperature", tenthsC: temp, leftSeconds, atMs });
       return words.newTemperatureReply(changed, temp, left, atMs);
     });
   },
@@ -153,13 +153,13 @@ export const runStop = defineCommand({
 });
 
 function change(context: Context, run: Run, event: RunEvent) {
-  const changed = keep(context, run, event);
+  const changed = move(context, run, event);
   if (isOver(changed)) return words.overReply(changed, context.stores.rolls.ofRun(changed.id));
   return words.changedReply(changed, context.now);
 }
 
 /** Advances the run and keeps it, or refuses in words. */
-function keep(context: Context, run: Run, event: RunEvent): Run {
+function move(context: Context, run: Run, event: RunEvent): Run {
   const result = advance(run, event);
   if (!result.ok) {
     const { text, actions } = words.faultWords(result.fault, run);

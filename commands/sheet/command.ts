@@ -82,7 +82,7 @@ export const sheetAdd = defineCommand({
       reuse: input.reuse ?? null,
     });
     if (!edited.ok) throw new UserError(edited.fault.code, words.clashFault(edited.fault));
-    keep(context, edited.value);
+    saveSheet(context, edited.value);
     return words.added(edited.value, { tenthsC: input.temp, seconds: input.time }, input.dilution.wasRatio);
   },
 });
@@ -146,7 +146,7 @@ export const sheetImport = defineCommand({
     const known = sheetsOf(context);
     const replaced = read.value.filter((sheet) => matchSheets(known, sheet).length > 0).length;
     context.stores.atomically(() => {
-      for (const sheet of read.value) keep(context, sheet);
+      for (const sheet of read.value) saveSheet(context, sheet);
     });
     return words.imported(read.value, replaced);
   },
@@ -174,7 +174,7 @@ function foldSpaces(name: string): string {
 }
 
 /** A sheet keeps the spelling it was first given, so that one film in two spellings is one sheet. */
-function keep(context: Context, sheet: Sheet): void {
+function saveSheet(context: Context, sheet: Sheet): void {
   const known = matchSheets(sheetsOf(context), sheet)[0];
   const named = known ? { ...sheet, film: known.film, developer: known.developer } : sheet;
   context.stores.sheets.save(context.class.id, named, context.person.id, context.now);

@@ -78,7 +78,7 @@ function say(to: readonly (string | null)[]): void {
   const kept = stores.atomically(() =>
     to.map((personId) => {
       key += 1;
-      return room.keep?.({
+      return room.post?.({
         key: `bench${key}`,
         classKey: "room:1",
         channelRef: null,

@@ -1,5 +1,5 @@
 import { createPace } from "../../bot/chat/pace.ts";
-import type { ChatPort, Delivery, Found, Kept, Outcome } from "../../bot/chat/port.ts";
+import type { ChatPort, Delivery, Found, Posted, Outcome } from "../../bot/chat/port.ts";
 import { sayInRoom } from "../../bot/chat/room/say.ts";
 import type { OpenedStores } from "../../store/index.ts";
 import type { Random } from "./random.ts";
@@ -144,7 +144,7 @@ export function createChat(name: "room" | "discord", time: VirtualTime, random: 
         send,
         cut: () => void (isCut = true),
       };
-      const keep = (delivery: Delivery): Kept => {
+      const post = (delivery: Delivery): Posted => {
         const now = time.wallMs();
         const { key, personId, mentions, text, dueAt } = delivery;
         const trueMs = time.trueMs();
@@ -152,7 +152,7 @@ export function createChat(name: "room" | "discord", time: VirtualTime, random: 
         kept.set(`${key}@${now}`, one);
         return { outcome: sayInRoom(stores, delivery, now).outcome, announce: () => {} };
       };
-      if (name === "room") return chat.isKept ? { ...port, keep } : port;
+      if (name === "room") return chat.isKept ? { ...port, post } : port;
       return {
         ...port,
         find,

@@ -1,7 +1,7 @@
 import { setImmediate as turn } from "node:timers/promises";
 import { createDispatch } from "../../bot/calls/dispatch.ts";
 import { callLine, type RoomCaller } from "../../bot/chat/room/calls.ts";
-import { createKeeper } from "../../bot/chat/room/keeper.ts";
+import { createFeedWriter } from "../../bot/chat/room/feed-writer.ts";
 import { createEarlyRoom } from "../../bot/chat/room/say.ts";
 import { settleSome } from "../../bot/cues/tick.ts";
 import { DEMO_SHEETS } from "../../bot/demo/demo.ts";
@@ -47,7 +47,7 @@ export function openSchool(path: string, { groups, filmsAPeriod, ages }: SchoolS
   const clock = createFakeClock();
   const log = createMemoryLog();
   const stores = openStores(path);
-  const keeper = createKeeper(
+  const writer = createFeedWriter(
     stores,
     () => clock.now(),
     () => {},
@@ -101,7 +101,7 @@ export function openSchool(path: string, { groups, filmsAPeriod, ages }: SchoolS
           onComplete: () => [],
           onFatal: () => {},
         },
-        keep: keeper.keep,
+        write: writer.write,
         isMember: () => true,
         bidFarewell: () => {},
         renewFeeds: () => {},

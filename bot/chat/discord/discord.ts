@@ -26,7 +26,7 @@ import type { ChatHandlers, ChatPort } from "../port.ts";
 export type { Directory, DiscordMember, DiscordSettings } from "./settings.ts";
 
 /** Everything a port may do, but that its messages are kept elsewhere. */
-export type DiscordPort = Required<Omit<ChatPort, "keep">>;
+export type DiscordPort = Required<Omit<ChatPort, "post">>;
 
 /**
  * The class's server on Discord as a chat. Commands come as slash commands and buttons, cues go to the person alone or,

@@ -3,7 +3,7 @@ import { readCaret } from "./caret.ts";
 import { checkLine, wordFault } from "./check.ts";
 import { ChoiceList } from "./choice-list.tsx";
 import { completeFromRoom, completeLocally, type Choice } from "./complete.ts";
-import { keepHere, readKept } from "./kept.ts";
+import { rememberHere, readKept } from "./kept.ts";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { useWords } from "./words.ts";
 
@@ -73,7 +73,7 @@ export function Composer({ onForms }: { onForms: () => void }) {
     room.say(text);
     const next = [text, ...recent.filter((each) => each !== text)].slice(0, MOST_RECENT);
     setRecent(next);
-    keepHere("recent", next);
+    rememberHere("recent", next);
     change("");
     // The answer comes where the list would be.
     setHere(false);

@@ -2,7 +2,7 @@ import type { DoorProps } from "./door-props.ts";
 import { useState } from "preact/hooks";
 import { api, type Answer, type DoorFault } from "./api.ts";
 import { Field } from "./field.tsx";
-import { keepHere, readKept } from "./kept.ts";
+import { rememberHere, readKept } from "./kept.ts";
 import { ReturnDoor } from "./returning.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { Said } from "./said.tsx";
@@ -34,7 +34,7 @@ export function DoorPage({ demo, onGuide }: DoorPageProps) {
     setFault(null);
     const answer = await asking;
     if (answer.ok) {
-      if (name !== "") keepHere("name", name);
+      if (name !== "") rememberHere("name", name);
       history.replaceState(null, "", location.pathname);
       await room.enter();
     } else setFault(answer.code);

@@ -9,7 +9,7 @@ export function readKept<T>(key: string, otherwise: T): T {
   }
 }
 
-export function keepHere(key: string, value: unknown): void {
+export function rememberHere(key: string, value: unknown): void {
   try {
     localStorage.setItem(`sinkside.${key}`, JSON.stringify(value));
   } catch {

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { keepHere } from "./kept.ts";
+import { rememberHere } from "./kept.ts";
 import { KeysPanel } from "./keys-panel.tsx";
 import { NewClassPanel } from "./new-class.tsx";
 import { LeaveKey, ReturnPanel } from "./returning.tsx";
@@ -81,7 +81,7 @@ function Preferences() {
               checked={theme === value}
               onChange={() => {
                 room.store.set({ theme: value });
-                keepHere("theme", value);
+                rememberHere("theme", value);
               }}
             />
             <span>{label}</span>
@@ -108,7 +108,7 @@ function Preferences() {
           checked={isSoundOn}
           onChange={(event) => {
             room.store.set({ isSoundOn: event.currentTarget.checked });
-            keepHere("sound", event.currentTarget.checked);
+            rememberHere("sound", event.currentTarget.checked);
           }}
         />
         <span>{menu.sound}</span>

@@ -8,7 +8,7 @@ import { createRoomClock, type RoomClock } from "./clock.ts";
 import { localCues, markAnswered, openCues, type OpenCue } from "./cues.ts";
 import { joinFeed, markStale } from "./feed.ts";
 import { firstState } from "./first-state.ts";
-import { forgetPerson, keepHere, readKept } from "./kept.ts";
+import { forgetPerson, rememberHere, readKept } from "./kept.ts";
 import { createLink } from "./link.ts";
 import { createStore, NOTHING_OF_ANYBODY, OUT, type Store } from "./state.ts";
 import { createWake, type Wake } from "./wake.ts";
@@ -83,7 +83,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
 
   function show(language: Language): void {
     store.set({ language });
-    if (as === null) keepHere("language", language);
+    if (as === null) rememberHere("language", language);
     void loadCards();
   }
 
@@ -232,7 +232,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
     answerCue({ event }) {
       store.set(({ answered }) => ({ answered: markAnswered(answered, event) }));
       // At a device that is everybody's each person's room keeps its own beside the others'.
-      keepHere("answered", { ...readKept("answered", {}), ...store.get().answered });
+      rememberHere("answered", { ...readKept("answered", {}), ...store.get().answered });
     },
     speak(language) {
       show(language);

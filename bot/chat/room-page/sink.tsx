@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { SinkSheet } from "../room/door-wire.ts";
 import { api, type Answer, type DoorFault } from "./api.ts";
-import { keepHere } from "./kept.ts";
+import { rememberHere } from "./kept.ts";
 import { createPageRoom, type PageRoom } from "./room.ts";
 import { RoomContext, useRoom, useRoomPart } from "./room-context.ts";
 import { Chooser, Desk } from "./sink-desk.tsx";
@@ -160,7 +160,7 @@ function Languages() {
             lang={each}
             class="key"
             onClick={() => {
-              keepHere("language", each);
+              rememberHere("language", each);
               location.reload();
             }}
           >

@@ -5,7 +5,7 @@ import type { Member } from "../../../store/members.ts";
 import type { RoomSession, RoomStore } from "../../../store/room.ts";
 import type { ChatHandlers, CommandCall, Place } from "../port.ts";
 import type { FeedBody } from "./feed.ts";
-import type { Entry } from "./keeper.ts";
+import type { Entry } from "./feed-writer.ts";
 import type { FromPage, Refusal } from "./wire.ts";
 
 /* A typed line or a pressed button becomes a call; its answers become entries of the feed. */
@@ -69,7 +69,7 @@ export function isAtSink(
 export interface CallParts {
   readonly commands: readonly Command[];
   readonly handlers: ChatHandlers;
-  keep(entry: Entry): Promise<unknown>;
+  write(entry: Entry): Promise<unknown>;
   isMember(caller: RoomCaller): boolean;
   /** The last word to somebody whom this call erased: said, and kept nowhere. */
   bidFarewell(caller: RoomCaller, text: string): void;
@@ -99,7 +99,7 @@ export async function callLine(
   if (!parts.commands.some((each) => each.name === name))
     return { code: "ERR_UNKNOWN_COMMAND", word: name, near: [] };
   const callId = `${caller.person.id}:${id}`;
-  await parts.keep({
+  await parts.write({
     classId: caller.classId,
     personId: caller.person.id,
     authorId: caller.person.id,
@@ -123,7 +123,7 @@ export async function callLine(
       if (!parts.isMember(caller)) return parts.bidFarewell(caller, reply.text);
       answers += 1;
       const isForClass = visibility === "class";
-      await parts.keep({
+      await parts.write({
         classId: caller.classId,
         personId: isForClass ? null : caller.person.id,
         authorId: isForClass ? caller.person.id : null,

@@ -9,7 +9,7 @@ import type { RoomSession, RoomStore } from "../../../store/room.ts";
 import type { ChatHandlers } from "../port.ts";
 import { callerOf, replyBody } from "./calls.ts";
 import { refuse } from "./http.ts";
-import type { Entry } from "./keeper.ts";
+import type { Entry } from "./feed-writer.ts";
 import type { PhotoRefusal } from "./wire.ts";
 
 /* Photos of contact sheets: sent by a page as bare bytes, and shown to the roll's own class. */
@@ -26,7 +26,7 @@ export interface PhotoParts {
   handlers(): ChatHandlers;
   sessionOf(request: FastifyRequest): RoomSession | undefined;
   /** Writes the answer into the sender's feed, where the page shows it with the photo. */
-  keep(entry: Entry): Promise<unknown>;
+  write(entry: Entry): Promise<unknown>;
   now(): number;
 }
 
@@ -110,7 +110,7 @@ async function takePhoto(
     async answer(given, _visibility, code = null) {
       if (code !== null) refusal = { code, text: given.text };
       else
-        await parts.keep({
+        await parts.write({
           classId,
           personId: person.id,
           authorId: null,

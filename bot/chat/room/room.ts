@@ -4,14 +4,14 @@ import type { AddressInfo } from "node:net";
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import type { SchoolClass } from "../../../store/shapes/school.ts";
 import type { RoomSession } from "../../../store/room.ts";
-import type { ChatHandlers, Delivery, Kept, Outcome } from "../port.ts";
+import type { ChatHandlers, Delivery, Posted, Outcome } from "../port.ts";
 import { addressesOf, isLoopback } from "./address.ts";
 import { addCalendarRoute } from "./calendar.ts";
 import { createDoor } from "./door.ts";
 import { addFileRoutes } from "./files.ts";
 import { createHttp } from "./http.ts";
 import { type Admitted, createHub, dismiss, sendTo } from "./hub.ts";
-import { createKeeper } from "./keeper.ts";
+import { createFeedWriter } from "./feed-writer.ts";
 import { createLive } from "./live.ts";
 import { builtPath } from "../../process/built.ts";
 import { addKeyRoutes } from "./keys.ts";
@@ -50,7 +50,7 @@ export function createRoom(options: RoomOptions): Room {
     factsOf: (classId, personId) => factsOf({ stores, speed }, classId, personId),
     now,
   });
-  const keeper = createKeeper(stores, now, live.push);
+  const writer = createFeedWriter(stores, now, live.push);
   const ownHosts = options.pushHosts ?? [];
   const pusher = createPusher({
     stores,
@@ -112,7 +112,7 @@ export function createRoom(options: RoomOptions): Room {
       now,
     });
     addFileRoutes(app, { stores, sessionOf, renderPicture: options.renderPicture });
-    addPhotoRoutes(app, { stores, rooms, handlers: () => given, sessionOf, keep: keeper.keep, now });
+    addPhotoRoutes(app, { stores, rooms, handlers: () => given, sessionOf, write: writer.write, now });
     addKeyRoutes(app, { stores, rooms, hub, certificate, urls: () => urls, sessionOf, signedOut, now });
     addSinkRoutes(app, { stores, rooms, hub, isSecure, sessionOf, signedOut, now });
     addPushRoutes(app, { stores, pusher, ownHosts, sessionOf, now });
@@ -131,7 +131,7 @@ export function createRoom(options: RoomOptions): Room {
       now,
       handlers: () => given,
       troubleSince: () => troubleSince,
-      keep: keeper.keep,
+      write: writer.write,
     };
     const admit = (request: FastifyRequest): Admitted | undefined => {
       const session = sessionOf(request);
@@ -174,7 +174,7 @@ export function createRoom(options: RoomOptions): Room {
     }
   }
 
-  function keep(delivery: Delivery): Kept {
+  function post(delivery: Delivery): Posted {
     const { outcome, classId, fresh } = sayInRoom(stores, delivery, now());
     return {
       outcome,
@@ -187,9 +187,9 @@ export function createRoom(options: RoomOptions): Room {
   }
 
   async function send(delivery: Delivery): Promise<Outcome> {
-    const kept = stores.atomically(() => keep(delivery));
-    kept.announce();
-    return kept.outcome;
+    const posted = stores.atomically(() => post(delivery));
+    posted.announce();
+    return posted.outcome;
   }
 
   return {
@@ -198,7 +198,7 @@ export function createRoom(options: RoomOptions): Room {
     urls,
     start,
     send,
-    keep,
+    post,
     refresh(classKey) {
       const classId = stores.classes.idOf(classKey);
       if (classId !== undefined) live.refresh(classId);

@@ -1,6 +1,6 @@
 import type { Stores } from "../../../store/index.ts";
 import type { Message } from "../../../store/messages.ts";
-import type { ChatPort, Delivery, Kept, Outcome } from "../port.ts";
+import type { ChatPort, Delivery, Posted, Outcome } from "../port.ts";
 import { pushBodyOf } from "./push/words.ts";
 import type { FeedBody } from "./feed.ts";
 
@@ -66,15 +66,15 @@ function refused(detail: string): SaidInRoom {
 
 /** The room while its page's server is being loaded: what is said is kept, and shown to whoever comes. */
 export function createEarlyRoom(stores: Stores, now: () => number): ChatPort {
-  const keep = (delivery: Delivery): Kept => ({
+  const post = (delivery: Delivery): Posted => ({
     outcome: sayInRoom(stores, delivery, now()).outcome,
     announce: () => {},
   });
   return {
     chat: "room",
     start: async () => {},
-    send: async (delivery) => stores.atomically(() => keep(delivery)).outcome,
-    keep,
+    send: async (delivery) => stores.atomically(() => post(delivery)).outcome,
+    post,
     stop: async () => {},
   };
 }

@@ -31,7 +31,7 @@ export interface SocketParts {
   readonly commands: readonly Command[];
   readonly log: Log;
   readonly viewOf: ViewOf;
-  readonly keep: CallParts["keep"];
+  readonly write: CallParts["write"];
   readonly speed: number;
   handlers(): ChatHandlers;
   /** Since when nothing can be recorded; null: it can. */
@@ -178,11 +178,11 @@ function callableFrom({ commands, stores }: SocketParts, page: Page): readonly C
   return sink ? commands.filter(({ name }) => mayCallAtSink(sink, name)) : commands;
 }
 
-function callPartsOf({ commands, handlers, keep, stores, hub, live }: SocketParts): CallParts {
+function callPartsOf({ commands, handlers, write, stores, hub, live }: SocketParts): CallParts {
   return {
     commands,
     handlers: handlers(),
-    keep,
+    write,
     isMember: ({ classId, person }) => stores.members.find(classId, person.id) !== undefined,
     bidFarewell: ({ classId, person }, text) =>
       hub.ofPerson(classId, person.id).forEach((page) => dismiss(page, text)),

@@ -1,4 +1,4 @@
-import { keepLine } from "../enter.ts";
+import { enterLine } from "../enter.ts";
 import { z } from "zod";
 import { defineCommand, picks, UserError, type Context } from "../../define.ts";
 import { numberIn, wholeIn } from "../../speech/shaped.ts";
@@ -24,7 +24,7 @@ function write(context: Context, batch: Batch, body: LineBody): void {
     person: context.person,
     about: null,
   };
-  keepLine(context.stores, batch, { ...line, body }, context.now);
+  enterLine(context.stores, batch, { ...line, body }, context.now);
 }
 
 function standing(context: Context, text: string): Batch {
@@ -218,7 +218,7 @@ export const batchAllow = defineCommand({
     if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.unknownPerson(name ?? ""));
     const line = { batchId: batch.id, key: null, runId: null, atMs: now, person: context.person } as const;
     const about = { id: member.personId, name: member.name };
-    keepLine(stores, batch, { ...line, about, body: { kind: "allowed", reason } }, now);
+    enterLine(stores, batch, { ...line, about, body: { kind: "allowed", reason } }, now);
     return words.allowedReply(batch, state, member.name);
   },
 });

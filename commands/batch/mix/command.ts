@@ -1,4 +1,4 @@
-import { keepLine } from "../enter.ts";
+import { enterLine } from "../enter.ts";
 import { z } from "zod";
 import { defineCommand, UserError, type Completer, type Context } from "../../define.ts";
 import { textIn } from "../../speech/shaped.ts";
@@ -89,7 +89,7 @@ export const batchMix = defineCommand({
       about: null,
       body: { kind: "mixed", volumeMl: input.volume, clearingSeconds: input.clearing ?? null },
     } as const;
-    keepLine(stores, batch, line, now);
+    enterLine(stores, batch, line, now);
     const takenMl = shelved ? concentrateFor(input.volume, dilution) : 0;
     if (shelved)
       stores.shelf.change(context.class.id, shelved.product, shelved.pack, -takenMl, context.person, now);

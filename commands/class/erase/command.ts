@@ -20,7 +20,7 @@ export const classErase = defineCommand({
     const { stores, class: school, now } = context;
     const planned = stores.erasures.plannedOf(school.id);
     if (keep === "yes") {
-      const wasPlanned = stores.erasures.keepClass(school.id);
+      const wasPlanned = stores.erasures.spareClass(school.id);
       if (wasPlanned) tellClass(context, "reprieve", planned?.id ?? 0, words.takenBack);
       return words.keptReply(wasPlanned);
     }

@@ -49,7 +49,7 @@ export const classPeriods = defineCommand({
       const gone = periods[remove - 1];
       if (!gone) throw new UserError("ERR_NO_SUCH_PERIOD", words.noSuchPeriod(remove, periods.length));
       const left = periods.filter((each) => each !== gone);
-      return keep(context, left, words.removed(gone));
+      return savePeriods(context, left, words.removed(gone));
     }
     if (days === undefined && from === undefined && to === undefined) return show(context, periods, "");
     if (days === undefined || from === undefined || to === undefined)
@@ -57,7 +57,7 @@ export const classPeriods = defineCommand({
     const startMinute = unwrap(parseClock(from));
     const endMinute = unwrap(parseClock(to));
     const added = unwrap(parseDays(days)).map((weekday) => ({ weekday, startMinute, endMinute, name }));
-    return keep(context, unwrap(addPeriods(periods, added)), words.added(added.length));
+    return savePeriods(context, unwrap(addPeriods(periods, added)), words.added(added.length));
   },
 });
 
@@ -70,10 +70,10 @@ function takeFile(context: Context, file: string, before: readonly Period[]): Re
   const clashes = findClashes(before, periods);
   if (clashes.length > 0) throw new UserError("ERR_CALENDAR", sayCalendarFaults(clashes, true));
   const done = [words.added(periods.length), notes].filter(Boolean).join("\n");
-  return keep(context, unwrap(addPeriods(before, periods)), done);
+  return savePeriods(context, unwrap(addPeriods(before, periods)), done);
 }
 
-function keep(context: Context, periods: Period[], done: string): Reply {
+function savePeriods(context: Context, periods: Period[], done: string): Reply {
   const { stores, class: school } = context;
   stores.classes.setHabits(school.id, answer({ ...school.habits, periods }, ["bell"]));
   return show(context, periods, done);

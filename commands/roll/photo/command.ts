@@ -19,7 +19,7 @@ export const rollPhoto = defineCommand({
   complete: { roll: completeRoll },
   file: { name: "photo", about: "The photo to keep with it: a JPEG or PNG", mostBytes: MOST_PHOTO_BYTES },
   handle({ roll: text, remove }, context) {
-    if (context.file) return keepPhoto(context, text, context.file);
+    if (context.file) return putPhoto(context, text, context.file);
     if (remove === undefined) {
       const roll = findRoll(context, text);
       return words.hasReply(roll, photoPlace(context, roll));
@@ -30,7 +30,7 @@ export const rollPhoto = defineCommand({
 });
 
 /** The roll's owner's, an aide's or the teacher's to give. */
-function keepPhoto(context: Context, rollText: string | undefined, bytes: Uint8Array): Reply {
+function putPhoto(context: Context, rollText: string | undefined, bytes: Uint8Array): Reply {
   const roll = ownRoll(context, rollText);
   const photo = cleanPhoto(bytes);
   if (!photo.ok) throw new UserError(photo.fault.code, photoFaultWords(photo.fault));

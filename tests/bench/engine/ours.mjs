@@ -101,9 +101,9 @@ export async function sinkside({ dist, data, run }) {
 function createRoom(room, fire) {
   return {
     ...room,
-    keep(delivery) {
-      const kept = room.keep(delivery);
-      return { ...kept, announce: () => void (kept.announce(), fire(delivery.dueAt)) };
+    post(delivery) {
+      const posted = room.post(delivery);
+      return { ...posted, announce: () => void (posted.announce(), fire(delivery.dueAt)) };
     },
   };
 }

@@ -27,9 +27,9 @@ beforeEach(() => {
   const room = createEarlyRoom(stores, () => clock.now());
   const port: ChatPort = {
     ...room,
-    keep(delivery) {
+    post(delivery) {
       if (broken) throw broken;
-      const kept = room.keep?.(delivery);
+      const kept = room.post?.(delivery);
       if (!kept) throw new Error("the room keeps");
       steps.push(`kept, in a transaction: ${stores.db.inTransaction}`);
       return {

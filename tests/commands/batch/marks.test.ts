@@ -15,10 +15,10 @@ function saidAtRoll(rolls: number): [number, Mark][] {
   const said: [number, Mark][] = [];
   for (let roll = 1; roll <= rolls; roll += 1) {
     bodies.push(used(1), tested(Math.round(45 * (1 + roll / 22))));
-    const { say, keep } = newsOf(reachedMarks(aBatch(), ledger(...bodies), START), (each) =>
+    const { say, remember } = newsOf(reachedMarks(aBatch(), ledger(...bodies), START), (each) =>
       known.has(name(each)),
     );
-    for (const each of keep) known.add(name(each));
+    for (const each of remember) known.add(name(each));
     said.push(...say.map(({ mark }): [number, Mark] => [roll, mark]));
   }
   return said;
@@ -47,7 +47,7 @@ describe("marks of use", () => {
     const reached = reachedMarks(aBatch(), ledger(mixed(1000, 45), used(20)), START);
     const news = newsOf(reached, () => false);
     expect(news.say.map(({ mark }) => mark)).toEqual(["exhausted"]);
-    for (const { mark } of news.keep) known.add(mark);
+    for (const { mark } of news.remember) known.add(mark);
     expect(newsOf(reached, ({ mark }) => known.has(mark)).say).toEqual([]);
     expect([...known]).toEqual(["tired", "last-films", "exhausted"]);
   });

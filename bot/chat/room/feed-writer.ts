@@ -12,9 +12,9 @@ export interface Entry {
   readonly body: FeedBody;
 }
 
-export interface Keeper {
+export interface FeedWriter {
   /** Resolves with the entry's id once it is on disk and pushed. An entry of a known key is neither kept nor pushed again. */
-  keep(entry: Entry): Promise<number>;
+  write(entry: Entry): Promise<number>;
 }
 
 interface Asked {
@@ -23,11 +23,11 @@ interface Asked {
   reject(error: unknown): void;
 }
 
-export function createKeeper(
+export function createFeedWriter(
   stores: Pick<Stores, "messages" | "atomically">,
   now: () => number,
   push: (message: Message) => void,
-): Keeper {
+): FeedWriter {
   let waiting: Asked[] = [];
 
   function flush(): void {
@@ -48,7 +48,7 @@ export function createKeeper(
   }
 
   return {
-    keep: (entry) =>
+    write: (entry) =>
       new Promise((resolve, reject) => {
         if (waiting.length === 0) setImmediate(flush);
         waiting.push({ entry, resolve, reject });
