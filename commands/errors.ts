@@ -90,6 +90,7 @@ export const ERRORS = {
   ERR_CANNOT_SHARE: ["person", "films in one tank need different times"],
   ERR_NO_CONCENTRATE: ["person", "the volume holds too little concentrate to measure"],
   ERR_TOO_LONG_EXPOSED: ["person", "no published correction reaches so long an exposure"],
+  ERR_WRONG_FRAME: ["person", "the film has no frames of that size"],
   ERR_NOT_COVERED: ["person", "the volume does not cover the reels"],
   ERR_NOT_SAME_BATH: ["person", "a second film has no sheet in this bath"],
   ERR_NO_DEVELOPER: ["person", "the plan has no developer whose time could follow the temperature"],

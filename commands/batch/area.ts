@@ -1,5 +1,5 @@
 import type { Plan } from "../../store/shapes/plan.ts";
-import { UNITS_PER_FILM } from "../plan/volume.ts";
+import { unitsOf } from "../plan/frames.ts";
 
 /*
  * Film area, in whole square inches: the unit capacities are published in is 80 sq in, one 135-36 or one 120 or one
@@ -12,11 +12,18 @@ const SQ_IN_PER_SQUARE_METRE = 1550.0031;
 export interface Load {
   readonly format: Plan["format"];
   readonly films: number;
+  /** On each of them; left out: a full one. */
+  readonly frames?: number;
+  readonly frame?: Plan["frame"];
 }
 
 /** sq in of all loads together. */
 export function areaOf(loads: readonly Load[]): number {
-  return loads.reduce((sum, { format, films }) => sum + UNITS_PER_FILM[format] * SQ_IN_PER_ROLL * films, 0);
+  return loads.reduce(
+    (sum, { format, films, frames, frame }) =>
+      sum + Math.round(unitsOf(format, frames, frame) * SQ_IN_PER_ROLL * films),
+    0,
+  );
 }
 
 export function fromSquareMetres(squareMetres: number): number {

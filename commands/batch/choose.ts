@@ -81,7 +81,9 @@ export function needOf(plan: Plan, step: Step, isTabular: boolean): Need | undef
     dilution: isDeveloper ? plan.sheet.dilution : null,
     ml: step.ml ?? plan.volumeMl,
     concentrateMl: step.concentrateMl,
-    areaSqIn: areaOf([{ format: plan.format, films: plan.rolls }]),
+    areaSqIn: areaOf([
+      { format: plan.format, films: plan.rolls, frames: plan.frames, frame: plan.frame ?? null },
+    ]),
     isTabular,
     films: plan.rolls,
   };

@@ -1,4 +1,5 @@
-import type { Plan } from "../../store/shapes/plan.ts";
+import { FRAMES_135, type FrameSize } from "../../store/shapes/film.ts";
+import { FILM_WIDTH_MM, stripMm } from "./frames.ts";
 
 /* Cutting a film into sleeve strips, and the contact sheet that results. */
 
@@ -24,19 +25,6 @@ export function cutStrips(frames: number, stripFrames: number): CutPlan {
   return { strips: rest > 0 ? [...strips, rest] : strips, keepsTail: rest === 1 };
 }
 
-/** Frames on a film where nobody says: 36 always sold for 135; 6x6 on 120. */
-export const FRAMES_PER_FILM = { "135": 36, "120": 12, "4x5": 1 } as const satisfies Record<
-  Plan["format"],
-  number
->;
-/** 120 sleeves hold three 6x6 frames. Common practice, no source. */
-export const STRIP_FRAMES_120 = 3;
-
-/** Advance of one frame: 135, 8 perforations (ISO 1007): 38 mm; 120, 6x6: 56 mm (ISO 732) and a gap, from memory 6 mm. */
-const FRAME_MM = { "135": 38, "120": 62 } as const;
-/** Width of the film: 35 mm (ISO 1007), 61 mm. */
-const FILM_MM = { "135": 35, "120": 61 } as const;
-
 /** Printing papers by their nominal size in mm, from memory. Smallest first. */
 const PAPERS = [
   { name: "8x10 in (20.3 x 25.4 cm)", widthMm: 203, heightMm: 254 },
@@ -55,11 +43,14 @@ export interface ContactSheet {
   readonly paper: PaperName | null;
 }
 
-/** One strip to a row, one film to a sheet. */
-export function layContactSheet(strips: readonly number[], format: "135" | "120"): ContactSheet {
+/** One strip to a row, one film to a sheet; strips lie edge to edge, without their sleeve. */
+export function layContactSheet(strips: readonly number[], frame: FrameSize): ContactSheet {
   const columns = Math.max(0, ...strips);
-  const widthMm = columns * FRAME_MM[format];
-  const heightMm = strips.length * FILM_MM[format];
+  const widthMm = Math.ceil(stripMm(frame, columns));
+  const filmMm = (FRAMES_135 as readonly string[]).includes(frame)
+    ? FILM_WIDTH_MM["135"]
+    : FILM_WIDTH_MM.roll;
+  const heightMm = strips.length * filmMm;
   const [short, long] = [Math.min(widthMm, heightMm), Math.max(widthMm, heightMm)];
   const paper = PAPERS.find((each) => short <= each.widthMm && long <= each.heightMm)?.name ?? null;
   return { rows: strips.length, columns, widthMm, heightMm, paper };

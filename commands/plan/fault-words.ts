@@ -20,6 +20,7 @@ const PLAN_FAULT_TEXT: Words = {
   ERR_NOT_COVERED: ({ volumeMl, neededMl }) => words().notCovered(volumeMl, neededMl),
   ERR_NO_CONCENTRATE: ({ volumeMl, dilution, leastMl }) =>
     words().noConcentrate(volumeMl, formatDilution(dilution), leastMl),
+  ERR_WRONG_FRAME: ({ format, frame, takes }) => words().wrongFrame(format, frame, takes),
   ERR_ONE_SHOT: ({ filmsDone }) => words().oneShot(filmsDone),
   ERR_USED_UP: ({ filmsDone, maxFilms }) => words().usedUp(filmsDone, maxFilms),
   ERR_CANNOT_SHARE: ({ films }) =>

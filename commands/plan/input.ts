@@ -8,7 +8,7 @@ import {
   temperatureOption,
   volumeIn,
 } from "../speech/quantity.ts";
-import { wholeIn } from "../speech/shaped.ts";
+import { limitsOf, wholeIn } from "../speech/shaped.ts";
 import {
   BATH_TENTHS_C,
   CLEARING_SECONDS,
@@ -17,6 +17,8 @@ import {
   WATER_TENTHS_C,
 } from "../../store/shapes/limits.ts";
 import { planSchema } from "../../store/shapes/plan.ts";
+import { FRAME_SIZES, FRAMES_135, type FilmFormat, type FrameSize } from "../../store/shapes/film.ts";
+import { habitsSchema } from "../../store/shapes/school.ts";
 import type { Sheet } from "../../store/shapes/sheet.ts";
 import type { Tank } from "../../store/shapes/tank.ts";
 import type { PlanRequest } from "./request.ts";
@@ -40,7 +42,17 @@ export const planOptions = z.object({
   tank: z.string().trim().min(1).max(8).optional().describe("The tank's number, like T4"),
   rolls: wholeIn(shape.rolls).default(1).describe("How many films go into the tank"),
   format: shape.format.optional().describe("The film's format; 135 if left out"),
-  frames: wholeIn(shape.frames).optional().describe("Frames on each film; 36 on 135, 12 on 120"),
+  frame: z.enum(FRAME_SIZES).optional().describe("What the camera makes: half on 135, 6x4.5 to 6x24 on 120"),
+  frames: z.coerce
+    .number()
+    .multipleOf(0.5)
+    .min(0.5)
+    .max(limitsOf(shape.frames).most)
+    .optional()
+    .describe("Frames on each film, a cut one as a half: 36, 37.5; the usual number if left out"),
+  sleeve: wholeIn(habitsSchema.shape.stripFrames)
+    .optional()
+    .describe("Frames in a strip of your sleeves for 135: 4, 5, 6; the class's if left out"),
   volume: volumeIn(TANK_ML)
     .optional()
     .describe("Developer in the tank, like 300 ml; the tank's own if left out"),
@@ -84,15 +96,16 @@ export function toRequest(
   tank: Tank | null,
   others: readonly Sheet[],
 ): PlanRequest {
-  const tankFormat = tank && tank.format !== "any" ? tank.format : "135";
   return {
     sheet,
     tenthsC: input.temp,
     exposureIndex: input.ei ?? null,
     tank,
-    format: input.format ?? tankFormat,
+    format: input.format ?? formatOf(input.frame, tank),
     rolls: input.rolls,
     frames: input.frames ?? null,
+    frame: input.frame ?? null,
+    stripFrames: input.sleeve ?? null,
     volumeMl: input.volume ?? null,
     agitation: input.agitation ?? context.class.habits.agitation,
     stop: input.stop ?? null,
@@ -110,6 +123,12 @@ export function toRequest(
     },
     others,
   };
+}
+
+/** A tank for one format says it; else the frame does: what is no 135 frame lies on 120. */
+function formatOf(frame: FrameSize | undefined, tank: Tank | null): FilmFormat {
+  if (tank && tank.format !== "any") return tank.format;
+  return frame && !(FRAMES_135 as readonly string[]).includes(frame) ? "120" : "135";
 }
 
 /** The class's room counts where the tank was measured; else only a room that is named: a guess must not shift a time. */

@@ -1,7 +1,9 @@
 import type { Habits } from "../../store/shapes/school.ts";
+import { isSheetFilm, type FrameSize } from "../../store/shapes/film.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { cautionsFor } from "./cautions.ts";
-import { cutStrips, FRAMES_PER_FILM, STRIP_FRAMES_120 } from "./cut.ts";
+import { cutStrips } from "./cut.ts";
+import { frameOn, framesFor, stripFramesOf, usualFrames } from "./frames.ts";
 import { developmentFor } from "./develop.ts";
 import { fixTime } from "./fix.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
@@ -13,6 +15,9 @@ import { washTime } from "./wash.ts";
 /** Works out the whole plan for one tank load: steps, times, volumes, strips and cautions. */
 export function makePlan(request: PlanRequest, habits: Habits): Result<Plan, PlanFault> {
   const { sheet, tenthsC, format } = request;
+  const frame = frameOn(format, request.frame);
+  if (request.frame !== null && !framesFor(format).includes(frame))
+    return fail({ code: "ERR_WRONG_FRAME", format, frame, takes: framesFor(format) });
   const volume = volumeFor(request.tank, format, request.rolls, request.volumeMl);
   if (!volume.ok) return volume;
   const volumeMl = volume.value;
@@ -37,7 +42,7 @@ export function makePlan(request: PlanRequest, habits: Habits): Result<Plan, Pla
     ),
     hasAid,
   };
-  const frames = request.frames ?? FRAMES_PER_FILM[format];
+  const frames = Math.ceil(request.frames ?? usualFrames(format, frame));
   return ok({
     sheet,
     exposureIndex: request.exposureIndex ?? sheet.boxSpeed,
@@ -45,11 +50,12 @@ export function makePlan(request: PlanRequest, habits: Habits): Result<Plan, Pla
     rolls: request.rolls,
     format,
     frames,
+    ...(request.frame === null ? {} : { frame }),
     tank: request.tank?.number ?? null,
     volumeMl,
     steps: layOutSteps(request, habits, parts),
     cautions: cautionsFor(request, habits, parts),
-    strips: stripsFor(format, frames, habits),
+    strips: stripsFor(format, frame, frames, request.stripFrames ?? habits.stripFrames),
     sheetSeconds: development.value.sheetSeconds,
     spread: development.value.spread,
     drift: development.value.drift,
@@ -58,7 +64,7 @@ export function makePlan(request: PlanRequest, habits: Habits): Result<Plan, Pla
 }
 
 /** Sheet film is not cut. */
-function stripsFor(format: Plan["format"], frames: number, habits: Habits): number[] {
-  if (format === "4x5") return [];
-  return [...cutStrips(frames, format === "135" ? habits.stripFrames : STRIP_FRAMES_120).strips];
+function stripsFor(format: Plan["format"], frame: FrameSize, frames: number, of135: number): number[] {
+  if (isSheetFilm(format)) return [];
+  return [...cutStrips(frames, stripFramesOf(format, frame, of135)).strips];
 }

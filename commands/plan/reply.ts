@@ -15,6 +15,8 @@ import {
 import { honestyLine, honestyLines, sayBasis } from "../sheet/basis-words.ts";
 import { sayCaution } from "./caution-words.ts";
 import { layContactSheet } from "./cut.ts";
+import { frameOn, stripMm } from "./frames.ts";
+import { isSheetFilm } from "../../store/shapes/film.ts";
 import { drawPlan } from "./picture.ts";
 import type { Plan, Step } from "../../store/shapes/plan.ts";
 import { describeAgitation, titleOf } from "../sheet/step-words.ts";
@@ -133,12 +135,15 @@ function sayBath(step: Step, plan: Plan, bottleHolds: BottleHolds): string[] {
   return [mix, ...bottle];
 }
 
-function sayCut({ strips, format }: Plan): string {
-  if (format === "4x5") return words().sleeveEach;
-  const { paper } = layContactSheet(strips, format);
+/** A single frame shorter than this can't be held or pushed into a sleeve. Common practice, no source. */
+const HANDLED_MM = 60;
+
+function sayCut({ strips, format, frame }: Plan): string {
+  if (isSheetFilm(format)) return words().sleeveEach;
+  const { paper } = layContactSheet(strips, frameOn(format, frame));
   return [
     sayRuns(strips),
-    ...(strips.at(-1) === 1 ? [words().keepsTail] : []),
+    ...(strips.at(-1) === 1 && stripMm(frameOn(format, frame), 1) < HANDLED_MM ? [words().keepsTail] : []),
     ...(paper === null ? [] : [words().contactSheet(paper)]),
   ].join("; ");
 }

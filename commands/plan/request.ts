@@ -1,4 +1,5 @@
 import type { Agitation, Sheet } from "../../store/shapes/sheet.ts";
+import type { FrameSize } from "../../store/shapes/film.ts";
 import type { Tank } from "../../store/shapes/tank.ts";
 import type { Plan, StepKind } from "../../store/shapes/plan.ts";
 import type { ReuseFault } from "./reuse.ts";
@@ -16,6 +17,10 @@ export interface PlanRequest {
   readonly rolls: number;
   /** Frames on each roll. */
   readonly frames: number | null;
+  /** What the camera makes; null: the format's usual one. */
+  readonly frame: FrameSize | null;
+  /** Frames in a strip of the sleeves for 135; null: as the class has it. */
+  readonly stripFrames: number | null;
   readonly volumeMl: number | null;
   readonly agitation: Agitation | null;
   readonly stop: "water" | "acid" | null;
@@ -47,6 +52,8 @@ export function bareRequest(sheet: Sheet, tenthsC: number): PlanRequest {
     format: "135",
     rolls: 1,
     frames: null,
+    frame: null,
+    stripFrames: null,
     volumeMl: null,
     agitation: null,
     stop: null,
@@ -67,6 +74,12 @@ export type PlanFault =
   | TimeFault
   | VolumeFault
   | ReuseFault
+  | {
+      readonly code: "ERR_WRONG_FRAME";
+      readonly format: Plan["format"];
+      readonly frame: FrameSize;
+      readonly takes: readonly FrameSize[];
+    }
   | {
       readonly code: "ERR_CANNOT_SHARE";
       readonly films: readonly { readonly film: string; readonly seconds: number }[];

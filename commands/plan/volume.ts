@@ -1,3 +1,5 @@
+import { isSheetFilm } from "../../store/shapes/film.ts";
+import { unitsOf } from "./frames.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { LEAST_CONCENTRATE_ML, measurableMl, minusMl } from "../speech/tenths.ts";
 import type { Dilution, Sheet } from "../../store/shapes/sheet.ts";
@@ -12,12 +14,20 @@ export type Format = Plan["format"];
  * ml for one film where no tank is named. 135: 10 US oz (class notes, transcribed); 120: from memory, 500 to 650; a sheet of
  * 4x5: a 12-sheet tank needs about 1 l (encyclopedia). Read the tank: what is cast into its lid counts more.
  */
-export const ML_PER_FILM = { "135": 300, "120": 500, "4x5": 84 } as const satisfies Record<Format, number>;
+export const ML_PER_FILM = {
+  "135": 300,
+  "120": 500,
+  // The same spiral.
+  "220": 500,
+  "4x5": 84,
+  // By their area against 4x5.
+  "9x12": 70,
+  "5x7": 147,
+  "13x18": 152,
+  "8x10": 336,
+} as const satisfies Record<Format, number>;
 /** A tank for sheets needs this much even for one. Common practice, no source. */
 const LEAST_SHEET_TANK_ML = 500;
-
-/** Film area in units of 80 sq in: one 135-36 or one 120 is 1, a sheet of 4x5 a quarter. */
-export const UNITS_PER_FILM = { "135": 1, "120": 1, "4x5": 0.25 } as const satisfies Record<Format, number>;
 
 export type VolumeFault =
   | {
@@ -51,23 +61,24 @@ export function volumeFor(
   askedMl: number | null,
 ): Result<number, VolumeFault> {
   if (tank) {
-    if (tank.format !== "any" && tank.format !== format)
+    // 220 is 120 on a longer film: it lies on the same spiral.
+    if (tank.format !== "any" && tank.format !== (format === "220" ? "120" : format))
       return fail({ code: "ERR_WRONG_FORMAT", format, takes: tank.format, tank: tank.number });
-    if (rolls > tank.reels && format !== "4x5")
+    if (rolls > tank.reels && !isSheetFilm(format))
       return fail({ code: "ERR_TOO_MANY_ROLLS", rolls, reels: tank.reels, tank: tank.number });
   }
   if (!tank) return ok(askedMl ?? usualMl(format, rolls));
   const full = tank.volumeMl;
   if (askedMl === null) return ok(full);
   // Fewer films lie on the lower reels: the tank's volume shared out among its reels covers them.
-  const neededMl = format !== "4x5" ? Math.ceil((full * rolls) / tank.reels) : full;
+  const neededMl = !isSheetFilm(format) ? Math.ceil((full * rolls) / tank.reels) : full;
   return askedMl < neededMl ? fail({ code: "ERR_NOT_COVERED", volumeMl: askedMl, neededMl }) : ok(askedMl);
 }
 
 /** What covers so many films in most tanks. */
 export function usualMl(format: Format, rolls: number): number {
   const ml = ML_PER_FILM[format] * rolls;
-  return format === "4x5" ? Math.max(LEAST_SHEET_TANK_ML, ml) : ml;
+  return isSheetFilm(format) ? Math.max(LEAST_SHEET_TANK_ML, ml) : ml;
 }
 
 /** ml of concentrate, as they can be measured (to 0.1 ml where it is little), and of water; they sum to the volume. */
@@ -95,6 +106,6 @@ export function leastVolumeMl({ concentrateParts, waterParts }: Dilution): numbe
 export function volumeForConcentrate(sheet: Sheet, format: Format, rolls: number): number | null {
   if (sheet.minConcentrateMl === null) return null;
   const { concentrateParts, waterParts } = sheet.dilution;
-  const neededMl = Math.ceil(sheet.minConcentrateMl * UNITS_PER_FILM[format] * rolls);
+  const neededMl = Math.ceil(sheet.minConcentrateMl * unitsOf(format) * rolls);
   return Math.ceil((neededMl * (concentrateParts + waterParts)) / concentrateParts);
 }

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { FILM_FORMATS, FRAME_SIZES } from "./film.ts";
 import { agitationSchema, basisSchema, pointSchema, sheetSchema } from "./sheet.ts";
 
 /* What a plan is. How its numbers come about is in the other files of this folder. */
@@ -77,7 +78,9 @@ export const planSchema = z.object({
   /** The developer in the tank, tenths of a degree Celsius. */
   tenthsC: z.int(),
   rolls: z.int().min(1).max(20),
-  format: z.enum(["135", "120", "4x5"]),
+  format: z.enum(FILM_FORMATS),
+  /** Its frames; absent or null: 24x36 on 135, 6x6 on 120 and 220, none on sheet film. */
+  frame: z.enum(FRAME_SIZES).nullish(),
   /** On each film. */
   frames: z.int().min(1).max(100),
   /** Number of the tank in the class, where one was named. */

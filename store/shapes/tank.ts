@@ -1,7 +1,9 @@
 import { z } from "zod";
+import { SHEET_FORMATS } from "./film.ts";
 import { TANK_ML } from "./limits.ts";
 
-export const TANK_FORMATS = ["135", "120", "4x5", "any"] as const;
+/** A tank for 120 takes 220 as well. */
+export const TANK_FORMATS = ["135", "120", ...SHEET_FORMATS, "any"] as const;
 
 /** A numbered daylight tank of the class. */
 export const tankSchema = z.object({

@@ -5,7 +5,8 @@ import { isFit, type Candidate, type Need } from "../../batch/choose.ts";
 import { presetFor } from "../../batch/presets.ts";
 import { concentrateFor, type Shelved } from "../../../store/shapes/shelf.ts";
 import type { Plan } from "../../../store/shapes/plan.ts";
-import { ML_PER_FILM, UNITS_PER_FILM } from "../../plan/volume.ts";
+import { unitsOf } from "../../plan/frames.ts";
+import { ML_PER_FILM } from "../../plan/volume.ts";
 import type { Dilution } from "../../../store/shapes/sheet.ts";
 
 /* What to mix for a class: so many rolls on a day, less what is ready then, from what is on the shelf. */
@@ -101,7 +102,7 @@ type Short = Pick<MixItem, "needMl" | "needSqIn" | "readyMl" | "readySqIn" | "re
 function shortMl(day: ClassDay): Short {
   const { concentrateParts, waterParts } = day.dilution;
   const whole = concentrateParts + waterParts;
-  const least = ((day.minConcentrateMl ?? 0) * UNITS_PER_FILM[day.format] * whole) / concentrateParts;
+  const least = ((day.minConcentrateMl ?? 0) * unitsOf(day.format) * whole) / concentrateParts;
   const needMl = Math.ceil(day.rolls * Math.max(ML_PER_FILM[day.format], least));
   const ready = readyFor(day, "developer");
   const readyMl = ready.reduce((sum, { batch, state, reservedMl }) => {

@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatSeconds, joinAnd } from "../../speech/wording.ts";
+import { formatBothScales, formatMl, formatSeconds, joinAnd, joinOr } from "../../speech/wording.ts";
 import type { FaultWords } from "./fault.en.ts";
 
 const doneFilms = (count: number): string => `${count} ${count === 1 ? "Film" : "Filme"}`;
@@ -20,6 +20,10 @@ export const de: FaultWords = {
     `${formatMl(volumeMl)} bedecken den Film nicht. Nimm mindestens ${formatMl(neededMl)}.`,
   noConcentrate: (volumeMl, dilution, leastMl) =>
     `In ${formatMl(volumeMl)} ${dilution} ist zu wenig Konzentrat, um es abzumessen. Nimm mindestens ${formatMl(leastMl)}.`,
+  wrongFrame: (format, frame, takes) =>
+    takes.length === 0
+      ? `${format} ist Planfilm und hat keine Bilder in Reihe. Lass \`frame:\` weg.`
+      : `${frame} gibt es auf ${format}-Film nicht. Darauf passt ${joinOr(takes)}.`,
   oneShot: (filmsDone) =>
     `Dieser Entwickler hat in jedem Liter schon ${doneFilms(filmsDone)} entwickelt, und sein Datenblatt gibt keine Regel, ihn noch einmal zu benutzen. Nimm frischen Entwickler.`,
   usedUp: (filmsDone, maxFilms) =>

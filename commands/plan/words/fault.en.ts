@@ -1,4 +1,4 @@
-import { countOf, formatBothScales, formatMl, formatSeconds, joinAnd } from "../../speech/wording.ts";
+import { countOf, formatBothScales, formatMl, formatSeconds, joinAnd, joinOr } from "../../speech/wording.ts";
 
 export const en = {
   tooCold: (tenthsC: number, nearestTenthsC: number) =>
@@ -17,6 +17,10 @@ export const en = {
     `${formatMl(volumeMl)} does not cover the film. Use at least ${formatMl(neededMl)}.`,
   noConcentrate: (volumeMl: number, dilution: string, leastMl: number) =>
     `${formatMl(volumeMl)} at ${dilution} holds too little concentrate to measure. Use at least ${formatMl(leastMl)}.`,
+  wrongFrame: (format: string, frame: string, takes: readonly string[]) =>
+    takes.length === 0
+      ? `${format} is sheet film: it has no frames. Leave \`frame:\` out.`
+      : `There is no ${frame} on ${format} film. It takes ${joinOr(takes)}.`,
   oneShot: (filmsDone: number) =>
     `This developer has done ${filmsDone} films in each litre, and its sheet gives no rule for using it again. Use fresh developer.`,
   usedUp: (filmsDone: number, maxFilms: number) =>

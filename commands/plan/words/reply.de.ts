@@ -1,3 +1,4 @@
+import { isSheetFilm } from "../../../store/shapes/film.ts";
 import type { PaperName } from "../cut.ts";
 import { formatMl, formatSeconds, joinAnd } from "../../speech/wording.ts";
 import type { ReplyWords } from "./reply.en.ts";
@@ -23,8 +24,8 @@ export const de: ReplyWords = {
   timeBetween: (time, temperature, low, high) =>
     `**${time}** bei ${temperature}, Schätzung: ${low} bis ${high}`,
   films: (rolls, format) =>
-    format === "4x5"
-      ? `${rolls} ${rolls === 1 ? "Planfilm" : "Planfilme"} 4x5`
+    isSheetFilm(format)
+      ? `${rolls} ${rolls === 1 ? "Planfilm" : "Planfilme"} ${format}`
       : `${rolls} ${rolls === 1 ? "Film" : "Filme"} ${format}`,
   tank: (tank) => `Dose ${tank}`,
   load: (sheet, exposureIndex, also, load, plan) =>

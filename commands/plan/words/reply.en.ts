@@ -1,3 +1,4 @@
+import { isSheetFilm } from "../../../store/shapes/film.ts";
 import type { PaperName } from "../cut.ts";
 import type { Plan } from "../../../store/shapes/plan.ts";
 import { countOf, formatMl, formatSeconds, joinAnd } from "../../speech/wording.ts";
@@ -16,8 +17,8 @@ export const en = {
   timeBetween: (time: string, temperature: string, low: string, high: string) =>
     `**${time}** at ${temperature}, estimate: ${low} to ${high}`,
   films: (rolls: number, format: Plan["format"]) =>
-    format === "4x5"
-      ? countOf(rolls, "sheet of 4x5", "sheets of 4x5")
+    isSheetFilm(format)
+      ? countOf(rolls, `sheet of ${format}`, `sheets of ${format}`)
       : countOf(rolls, `roll of ${format}`, `rolls of ${format}`),
   tank: (tank: number) => `tank ${tank}`,
   load: (sheet: string, exposureIndex: number, also: readonly string[], load: string, plan: string) =>

@@ -223,14 +223,14 @@ describe("cutting", () => {
   });
 
   test("the contact sheet is laid out from the strips; frames are 38 mm apart (ISO 1007, 8 perforations of 4.75 mm)", () => {
-    const sheet = layContactSheet(cutStrips(36, 6).strips, "135");
+    const sheet = layContactSheet(cutStrips(36, 6).strips, "24x36");
     expect(sheet).toMatchObject({ rows: 6, columns: 6, widthMm: 228, heightMm: 210 });
     expect(sheet.paper).toMatch(/^9.5x12/);
-    expect(layContactSheet([5, 5, 5, 5, 4], "135").paper).toMatch(/^8x10/);
+    expect(layContactSheet([5, 5, 5, 5, 4], "24x36").paper).toMatch(/^8x10/);
     expect(
       layContactSheet(
         Array.from({ length: 20 }, () => 5),
-        "135",
+        "24x36",
       ).paper,
     ).toBeNull();
   });
