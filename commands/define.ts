@@ -63,8 +63,11 @@ export interface PickedChannel {
   readonly missingPermissions: readonly string[];
 }
 
-/** What an option names, for chats with a list to pick it from: `z.string().meta(picks("channel"))`. */
-export const PICKS = ["channel", "role", "person"] as const;
+/**
+ * What an option names, for chats with a list to pick it from: `z.string().meta(picks("channel"))`. `file`: it is the text of
+ * a file, for chats to which people can send one.
+ */
+export const PICKS = ["channel", "role", "person", "file"] as const;
 export type Pick = (typeof PICKS)[number];
 export const picks = (what: Pick): { readonly picks: Pick } => ({ picks: what });
 

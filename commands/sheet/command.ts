@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { defineCommand, UserError, type Context } from "../define.ts";
+import { defineCommand, picks, UserError, type Context } from "../define.ts";
 import { numberIn, textIn, wholeIn } from "../speech/shaped.ts";
 import { agitationOption, durationIn, temperatureIn, volumeIn } from "../speech/quantity.ts";
 import { BATH_TENTHS_C } from "../../store/shapes/limits.ts";
@@ -135,6 +135,7 @@ export const sheetImport = defineCommand({
       .string()
       .min(1)
       .max(LONGEST_FILE)
+      .meta(picks("file"))
       .describe("The text of the file, CSV or JSON; see what /sheet export gives"),
   }),
   who: "aide",

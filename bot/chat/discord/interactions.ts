@@ -9,13 +9,14 @@ import type { Language } from "../../../store/shapes/language.ts";
 import type { Reply, Suggestion } from "../../../commands/define.ts";
 import { discordWords } from "./words/discord.ts";
 import { createAnswerer, type AnswerSettings } from "./answer.ts";
-import { languageOfInteraction, type CallReader, type ReadCall } from "./calls.ts";
+import { languageOfInteraction, type CallReader, type OpenCall, type ReadCall } from "./calls.ts";
 import type { DirectChannels } from "./direct.ts";
 import type { FetchFile } from "./files.ts";
 import type { ShownPhoto } from "./message.ts";
 import type { TellReach } from "./reach.ts";
 import type { Directory } from "./settings.ts";
 import { shorten } from "./text.ts";
+import { mayBeText, MOST_TEXT_BYTES, readText, textOptionOf } from "./text-file.ts";
 import type { ChatHandlers } from "../port.ts";
 
 export interface InteractionSettings extends AnswerSettings, Pick<Directory, "photoOf"> {
@@ -63,11 +64,11 @@ export function createInteractionHandler(settings: InteractionSettings) {
     try {
       if (read.kind === "sentence") return await answerer.answer({ text: read.text }, "private");
       direct.meet(interaction, read.call.person.id);
-      const file = read.file && (await fetchFor(read));
-      if (typeof file === "string") return await answerer.answer({ text: file }, "private");
+      const sent = await fetchSent(read);
+      if (typeof sent === "string") return await answerer.answer({ text: sent }, "private");
       await handlers.onCommand({
         ...read.call,
-        ...(file ? { file } : {}),
+        ...sent,
         answer(reply, visibility, code) {
           isAnswered = true;
           isStarted = read.call.name === "run start" && code == null;
@@ -105,16 +106,22 @@ export function createInteractionHandler(settings: InteractionSettings) {
     return photo && kept && { ...kept, roll: photo.roll };
   }
 
-  /** The bytes of the file that came with a call, or the sentence that says why not. */
-  async function fetchFor(read: Extract<ReadCall, { kind: "call" }>): Promise<Uint8Array | string> {
+  /** What the file that came with a call adds to it, or the sentence that says why it can't be had. */
+  async function fetchSent(
+    read: Extract<ReadCall, { kind: "call" }>,
+  ): Promise<{ file?: Uint8Array; options?: OpenCall["options"] } | string> {
     const { file, command, call } = read;
-    const mostBytes = command?.file?.mostBytes ?? 0;
-    const bytes = file && (await fetchFile(file, mostBytes));
-    if (bytes) return bytes;
+    if (!file) return {};
+    const option = textOptionOf(command);
     const words = discordWords(call.language);
-    return file && file.size > mostBytes
-      ? words.fileTooLarge(file.size / 2 ** 20, mostBytes / 2 ** 20)
-      : words.fileNotFetched;
+    const mostBytes = option === undefined ? (command?.file?.mostBytes ?? 0) : MOST_TEXT_BYTES;
+    if (file.size > mostBytes) return words.fileTooLarge(file.size / 2 ** 20, mostBytes / 2 ** 20);
+    if (option !== undefined && !mayBeText(file)) return words.fileNoText;
+    const bytes = await fetchFile(file, mostBytes);
+    if (!bytes) return words.fileNotFetched;
+    if (option === undefined) return { file: bytes };
+    const text = readText(bytes);
+    return text === undefined ? words.fileNoText : { options: { ...call.options, [option]: text } };
   }
 
   async function handleCompletion(interaction: APIApplicationCommandAutocompleteInteraction): Promise<void> {

@@ -161,6 +161,7 @@ const LISTS = {
   },
   role: { type: OptionType.Role as const },
   person: { type: OptionType.User as const },
+  file: { type: OptionType.Attachment as const },
 } satisfies Record<Pick, object>;
 
 /** `x or null` is x: what is left out is not sent. */

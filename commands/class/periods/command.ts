@@ -1,6 +1,6 @@
 import { eventName } from "./file-words.ts";
 import { z } from "zod";
-import { type Context, defineCommand, type Reply, UserError } from "../../define.ts";
+import { type Context, defineCommand, picks, type Reply, UserError } from "../../define.ts";
 import type { Result } from "../../result.ts";
 import { textIn } from "../../speech/shaped.ts";
 import { nextSitting, sittingNow } from "../bell.ts";
@@ -27,6 +27,7 @@ export const classPeriods = defineCommand({
       .min(1)
       .max(LONGEST_CALENDAR)
       .optional()
+      .meta(picks("file"))
       .describe("The text of a calendar file (.ics): its weekly events become periods"),
     replace: z
       .enum(["yes", "no"])

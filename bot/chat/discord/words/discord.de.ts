@@ -8,6 +8,8 @@ export const de: DiscordWords = {
   fileTooLarge: (megabytes, most) =>
     `Die Datei hat ${Math.ceil(megabytes)} MB; höchstens ${most}. Mach sie kleiner, oder schneide sie zu.`,
   fileNotFetched: "Die Datei ließ sich nicht holen, und nichts ist geändert. Schick sie noch einmal.",
+  fileNoText:
+    "Diese Datei ist kein Text, den ich lesen kann. Schick eine Tabelle als CSV, Kurstermine als .ics-Datei.",
   photoOf: (roll) => `Der Kontaktbogen von ${roll}`,
   done: "Erledigt.",
   lostPicture: (alt) => `Das Bild ließ sich nicht zeichnen. Es zeigt: ${alt}`,

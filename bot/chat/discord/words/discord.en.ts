@@ -6,6 +6,7 @@ export const en = {
   fileTooLarge: (megabytes: number, most: number) =>
     `The file has ${Math.ceil(megabytes)} MB; at most ${most}. Take it smaller, or crop it.`,
   fileNotFetched: "The file could not be fetched, and nothing was changed. Send it once more.",
+  fileNoText: "That file is no text I can read. Send a table as CSV, periods as an .ics file.",
   photoOf: (roll: string) => `The contact sheet of ${roll}`,
   done: "Done.",
   lostPicture: (alt: string) => `The picture could not be drawn. It shows: ${alt}`,
