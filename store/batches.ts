@@ -3,6 +3,7 @@ import { batchBodySchema, batchSchema, BATCH_KINDS, type Batch, type NewBatch } 
 import { lineBodySchema, type LedgerLine, type LineBody } from "./shapes/ledger.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
+import { readable, readableOne } from "./readable.ts";
 
 const batchRow = z
   .object({
@@ -117,7 +118,20 @@ export function createBatchStore(db: Db): BatchStore {
   const mark = db.prepare<[number, string, number, number]>(
     "insert into batch_marks (batch_id, mark, arm, at) values (?, ?, ?, ?) on conflict do nothing",
   );
-  const one = (row: unknown): Batch | undefined => batchRow.optional().parse(row);
+  /** Batches all of whose lines have been read: none is kept that can't be. */
+  const whole = new Set<number>();
+  /** Without a line of its ledger nobody knows what is left in a bottle: then it is not to be had at all. */
+  function isWhole(id: number): boolean {
+    if (whole.has(id)) return true;
+    const isRead = lines.all(id).every((row) => lineRow.safeParse(row).success);
+    if (isRead) whole.add(id);
+    return isRead;
+  }
+  const readWhole = (row: unknown): Batch[] => {
+    const batch = readableOne(batchRow, row);
+    return batch && isWhole(batch.id) ? [batch] : [];
+  };
+  const one = (row: unknown): Batch | undefined => readWhole(row)[0];
   return {
     add({ classId, kind, product, mixedAtMs, ...body }) {
       const text = JSON.stringify(batchBodySchema.parse(body));
@@ -125,12 +139,12 @@ export function createBatchStore(db: Db): BatchStore {
     },
     get: (id) => one(byId.get(id)),
     find: (classId, number) => one(byNumber.get(classId, number)),
-    list: (classId) => z.array(batchRow).parse(all.all(classId)),
-    standing: (classId) => z.array(batchRow).parse(standing.all(classId)),
+    list: (classId) => all.all(classId).flatMap(readWhole),
+    standing: (classId) => standing.all(classId).flatMap(readWhole),
     standingIds: (classId) => (standing.all(classId) as { id: number }[]).map(({ id }) => id),
     latestOf: (classId, product) => one(latest.get(classId, product)),
     lines: (batchId) => z.array(lineRow).parse(lines.all(batchId)),
-    line: (id) => lineRow.optional().parse(line.get(id)),
+    line: (id) => readableOne(lineRow, line.get(id)),
     hasLine: (key) => keyed.get(key) !== undefined,
     append: ({ body, person, about, ...rest }) =>
       lineRow.optional().parse(
@@ -144,7 +158,7 @@ export function createBatchStore(db: Db): BatchStore {
           body: JSON.stringify(body),
         }),
       ),
-    linesSince: (classId, kind, sinceMs) => z.array(lineRow).parse(since.all(classId, kind, sinceMs)),
+    linesSince: (classId, kind, sinceMs) => readable(lineRow, since.all(classId, kind, sinceMs)),
     isMarked: (batchId, name, arm) => marked.get(batchId, name, arm) !== undefined,
     mark: (batchId, name, arm, now) => void mark.run(batchId, name, arm, now),
   };

@@ -10,9 +10,24 @@ const rowSchema = z
     name: z.string(),
     zone: z.string(),
     demo: z.int(),
-    habits: json(habitsSchema),
+    habits: json(z.unknown()),
   })
-  .transform(({ demo, ...row }): SchoolClass => ({ ...row, demo: demo === 1 }));
+  .transform(({ demo, habits, ...row }): SchoolClass => ({
+    ...row,
+    habits: readHabits(habits),
+    demo: demo === 1,
+  }));
+
+/** A habit that can't be read stands at its default: the others go on. */
+function readHabits(kept: unknown): Habits {
+  const whole = habitsSchema.safeParse(kept);
+  if (whole.success) return whole.data;
+  const each = Object.entries(habitsSchema.shape).flatMap(([name, shape]) => {
+    const value = (kept as Readonly<Record<string, unknown>> | null)?.[name];
+    return value !== undefined && shape.safeParse(value).success ? [[name, value]] : [];
+  });
+  return habitsSchema.parse(Object.fromEntries(each));
+}
 
 export interface ClassStore {
   /** Finds the class of a place, or makes it with the house's habits. */

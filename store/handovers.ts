@@ -2,10 +2,13 @@ import { z } from "zod";
 import { type Collected, collectedSchema } from "./shapes/shelf.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
+import { readable } from "./readable.ts";
 
-const bodySchema = collectedSchema.omit({ ml: true }).extend({ to: z.string(), note: z.string() });
+export const handoverBodySchema = collectedSchema
+  .omit({ ml: true })
+  .extend({ to: z.string(), note: z.string() });
 const rowSchema = z
-  .object({ id: z.int(), at: z.int(), person_name: z.string(), ml: z.int(), body: json(bodySchema) })
+  .object({ id: z.int(), at: z.int(), person_name: z.string(), ml: z.int(), body: json(handoverBodySchema) })
   .transform(({ at, person_name, body, ...row }) => ({ ...row, ...body, atMs: at, personName: person_name }));
 export type Handover = z.output<typeof rowSchema>;
 
@@ -27,7 +30,14 @@ export function createHandoverStore(db: Db): HandoverStore {
   const all = db.prepare<[number]>("select * from handovers where class_id = ? order by at, id");
   return {
     add: (classId, { ml, ...body }, person, atMs) =>
-      void insert.run(classId, atMs, person.id, person.name, ml, JSON.stringify(bodySchema.parse(body))),
-    list: (classId) => z.array(rowSchema).parse(all.all(classId)),
+      void insert.run(
+        classId,
+        atMs,
+        person.id,
+        person.name,
+        ml,
+        JSON.stringify(handoverBodySchema.parse(body)),
+      ),
+    list: (classId) => readable(rowSchema, all.all(classId)),
   };
 }

@@ -28,6 +28,7 @@ import { createShardStore, type ShardStore } from "./shards.ts";
 import { createUpkeepStore, type UpkeepStore } from "./upkeep.ts";
 import { createSinkStore, type SinkStore } from "./sinks.ts";
 import { createTimeStore, type TimeStore } from "./time.ts";
+import { createUnreadableStore, type UnreadableStore } from "./unreadable.ts";
 import { createTankStore, type TankStore } from "./tanks.ts";
 
 export interface Stores {
@@ -57,6 +58,7 @@ export interface Stores {
   readonly privacy: PrivacyStore;
   readonly erasures: ErasureStore;
   readonly retention: RetentionStore;
+  readonly unreadable: UnreadableStore;
   readonly calls: CallStore;
   /** The only transaction there is. `work` must not await; one inside another is a savepoint. */
   atomically<T>(work: () => T): T;
@@ -104,6 +106,7 @@ export function openStores(path: string): OpenedStores {
     privacy: createPrivacyStore(db),
     erasures: createErasureStore(db),
     retention: createRetentionStore(db),
+    unreadable: createUnreadableStore(db),
     calls: createCallStore(db),
     atomically: <T>(work: () => T) => transaction.immediate(work) as T,
     figures: createFigureStore(db),

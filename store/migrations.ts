@@ -1,6 +1,7 @@
 import { BATCH_TABLES } from "./batch-tables.ts";
 import { FIRST_TABLES } from "./first-tables.ts";
 import { PUSH_TABLES } from "./push-tables.ts";
+import { SET_ASIDE_TABLE } from "./set-aside-table.ts";
 import { SINK_TABLES } from "./sink-tables.ts";
 
 /**
@@ -228,4 +229,5 @@ export const MIGRATIONS: readonly string[] = [
   create table erased_people (hash text primary key) strict, without rowid;
   `,
   PUSH_TABLES,
+  SET_ASIDE_TABLE,
 ];

@@ -59,6 +59,11 @@ const WHOSE = `id, key, class_id as "classId", person_id as "personId", run_id a
 const READY_COLUMNS = `${WHOSE}, priority, useful_until as "usefulUntil", bundle`;
 const OWED_COLUMNS = `${WHOSE}, decided_at as "decidedAt", body, state, first_try_at as "firstTryAt", missed, useful_until as "usefulUntil", sent_at as "sentAt", ref`;
 type OwedRow = Omit<Owed, "body"> & { readonly body: string };
+/** One whose body can't be read must not hold up the others it would be said with. */
+const readIfWhole = (row: OwedRow): Owed[] => {
+  const body = bodySchema.safeParse(JSON.parse(row.body));
+  return body.success ? [{ ...row, body: body.data }] : [];
+};
 const readOwed = (row: OwedRow): Owed => ({ ...row, body: bodySchema.parse(JSON.parse(row.body)) });
 
 export interface NewOwed extends Whose {
@@ -212,7 +217,7 @@ export function createOutboxStore(db: Db): OutboxStore {
       ids
         .flatMap((id) => one.get(id) ?? [])
         .sort((a, b) => a.dueAt - b.dueAt || a.id - b.id)
-        .map(readOwed),
+        .flatMap(readIfWhole),
     nextReadyAt: (now) => next.get(now)?.next_at ?? undefined,
     markSending(ids, bundle, now) {
       takeUntold(ids);

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { planSchema, type Plan } from "./shapes/plan.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
+import { readableOne } from "./readable.ts";
 
 const rowSchema = z
   .object({ number: z.int(), person_id: z.string(), body: json(planSchema), made_at: z.int() })
@@ -29,7 +30,7 @@ export function createPlanStore(db: Db): PlanStore {
   return {
     add: (classId, personId, plan, now) =>
       rowSchema.parse(insert.get(classId, classId, classId, personId, JSON.stringify(plan), now)),
-    find: (classId, number) => rowSchema.optional().parse(one.get(classId, number)),
-    latest: (classId, personId) => rowSchema.optional().parse(newest.get(classId, personId)),
+    find: (classId, number) => readableOne(rowSchema, one.get(classId, number)),
+    latest: (classId, personId) => readableOne(rowSchema, newest.get(classId, personId)),
   };
 }

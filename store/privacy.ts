@@ -75,6 +75,7 @@ function erasePerson(db: Db, classId: number, personId: string, redaction: Redac
   );
   run("delete from messages where class_id = @classId and (person_id = @personId or author_id = @personId)");
   run("delete from runs where class_id = @classId and person_id = @personId");
+  run("delete from set_aside where class_id = @classId and person_id = @personId");
   run("delete from room_sessions where class_id = @classId and person_id = @personId");
   run("update sheets set added_by = null where class_id = @classId and added_by = @personId");
   for (const table of ["shelf", "handovers"])

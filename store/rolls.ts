@@ -3,6 +3,7 @@ import { toMatch } from "./rolls-match.ts";
 import { type NewRoll, OUTCOMES, type Roll, rollBodySchema, type RollFilter } from "./shapes/roll.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
+import { readable, readableOne } from "./readable.ts";
 
 export const rollRowSchema = z
   .object({
@@ -103,8 +104,8 @@ export function createRollStore(db: Db): RollStore {
   const ways = createWays(db);
   return {
     add: (roll) => rollRowSchema.parse(insert.get({ ...roll, body: JSON.stringify(roll.body) })),
-    find: (classId, number) => rollRowSchema.optional().parse(one.get(classId, number)),
-    ofRun: (runId) => z.array(rollRowSchema).parse(ofRun.all(runId)),
+    find: (classId, number) => readableOne(rollRowSchema, one.get(classId, number)),
+    ofRun: (runId) => readable(rollRowSchema, ofRun.all(runId)),
     search(classId, filter, limit, offset) {
       const asked = toAsked(classId, filter);
       const way = ways.of(filter);
@@ -116,7 +117,7 @@ export function createRollStore(db: Db): RollStore {
           : way.ids.all({ ...asked, limit, offset }).map(({ id }) => id);
       const counted = ids.slice(0, MOST_COUNTED);
       return {
-        rolls: z.array(rollRowSchema).parse(byIds.all(JSON.stringify(shown))),
+        rolls: readable(rollRowSchema, byIds.all(JSON.stringify(shown))),
         total: counted.length,
         isCapped: ids.length > MOST_COUNTED,
         totals: totalsSchema.parse(totals.get(JSON.stringify(counted))),

@@ -4,7 +4,7 @@ import type { Db } from "./open.ts";
 
 /* A run's columns are what SQL must find it by; the rest of it is one JSON body. */
 
-const bodySchema = runSchema.omit({
+export const runBodySchema = runSchema.omit({
   id: true,
   number: true,
   classId: true,
@@ -28,7 +28,7 @@ function readColumns(row: unknown): Run {
   return {
     id,
     number,
-    ...bodySchema.parse(JSON.parse(body)),
+    ...runBodySchema.parse(JSON.parse(body)),
     phase: phaseSchema.parse(JSON.parse(phase)),
     classId: class_id,
     personId: person_id,
@@ -74,6 +74,7 @@ function freeze<T>(value: T): T {
 export interface RunStore {
   add(run: Omit<Run, "id" | "number">): Run;
   save(run: Run): void;
+  /** @throws where the row can't be read: whoever asks by id must not take it for gone. All others leave it out. */
   get(id: number): Run | undefined;
   find(classId: number, number: number): Run | undefined;
   /** Runs that are not over, oldest first; of one person, or of the whole class. */
@@ -103,9 +104,15 @@ export function createRunStore(db: Db): RunStore {
   );
   const drop = db.prepare<[number]>("delete from runs where id = ?");
 
-  const bodyOf = (run: Omit<Run, "id" | "number">): string => JSON.stringify(bodySchema.parse(run));
+  const bodyOf = (run: Omit<Run, "id" | "number">): string => JSON.stringify(runBodySchema.parse(run));
   const readRow = createReader();
-  const read = (row: unknown): Run | undefined => (row === undefined ? undefined : readRow(row));
+  const readIfWhole = (row: unknown): Run[] => {
+    try {
+      return row === undefined ? [] : [readRow(row)];
+    } catch {
+      return [];
+    }
+  };
   return {
     add: (run) =>
       readRow(
@@ -120,11 +127,16 @@ export function createRunStore(db: Db): RunStore {
         ),
       ),
     save: (run) => void update.run(bodyOf(run), JSON.stringify(run.phase), run.id),
-    get: (id) => read(byId.get(id)),
-    find: (classId, number) => read(byNumber.get(classId, number)),
+    get(id) {
+      const row = byId.get(id);
+      return row === undefined ? undefined : readRow(row);
+    },
+    find: (classId, number) => readIfWhole(byNumber.get(classId, number))[0],
     open: (classId, personId) =>
-      (personId === undefined ? openOfClass.all(classId) : openOfPerson.all(classId, personId)).map(readRow),
-    latest: (classId, personId) => read(newest.get(classId, personId)),
+      (personId === undefined ? openOfClass.all(classId) : openOfPerson.all(classId, personId)).flatMap(
+        readIfWhole,
+      ),
+    latest: (classId, personId) => readIfWhole(newest.get(classId, personId))[0],
     remove: (id) => void drop.run(id),
   };
 }

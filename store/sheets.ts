@@ -2,6 +2,7 @@ import { z } from "zod";
 import { makeDilution, type Sheet, sheetSchema } from "./shapes/sheet.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
+import { readable } from "./readable.ts";
 
 const rowSchema = z
   .object({ id: z.int(), class_id: z.int(), body: json(sheetSchema) })
@@ -32,9 +33,9 @@ export function createSheetStore(db: Db): SheetStore {
   );
   const drop = db.prepare<[number, number]>("delete from sheets where class_id = ? and id = ?");
   return {
-    list: (classId) => z.array(rowSchema).parse(all.all(classId)),
+    list: (classId) => readable(rowSchema, all.all(classId)),
     find(classId, film, developer, dilution) {
-      const found = z.array(rowSchema).parse(byNames.all(classId, film, developer));
+      const found = readable(rowSchema, byNames.all(classId, film, developer));
       return dilution === undefined
         ? found
         : found.filter(({ sheet }) => makeDilution(sheet.dilution) === dilution);

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { packSchema, type Pack, type Shelved } from "./shapes/shelf.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
+import { readable, readableOne } from "./readable.ts";
 
 const rowSchema = z
   .object({ product: z.string(), body: json(packSchema), left_ml: z.int() })
@@ -36,8 +37,8 @@ export function createShelfStore(db: Db): ShelfStore {
     "insert into shelf (class_id, product, at, person_id, person_name, change_ml, body) values (?, ?, ?, ?, ?, ?, ?)",
   );
   return {
-    list: (classId) => z.array(rowSchema).parse(all.all(classId)),
-    find: (classId, product) => rowSchema.optional().parse(one.get(classId, product)),
+    list: (classId) => readable(rowSchema, all.all(classId)),
+    find: (classId, product) => readableOne(rowSchema, one.get(classId, product)),
     change: (classId, product, pack, changeMl, person, now) =>
       void insert.run(
         classId,

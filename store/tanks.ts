@@ -2,6 +2,7 @@ import { z } from "zod";
 import { tankSchema, type Tank } from "./shapes/tank.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
+import { readable, readableOne } from "./readable.ts";
 
 const rowSchema = z.object({ body: json(tankSchema) }).transform(({ body }) => body);
 
@@ -21,8 +22,8 @@ export function createTankStore(db: Db): TankStore {
   );
   const drop = db.prepare<[number, number]>("delete from tanks where class_id = ? and number = ?");
   return {
-    list: (classId) => z.array(rowSchema).parse(all.all(classId)),
-    find: (classId, number) => rowSchema.optional().parse(one.get(classId, number)),
+    list: (classId) => readable(rowSchema, all.all(classId)),
+    find: (classId, number) => readableOne(rowSchema, one.get(classId, number)),
     save: (classId, tank) => void upsert.run(classId, tank.number, JSON.stringify(tankSchema.parse(tank))),
     remove: (classId, number) => void drop.run(classId, number),
   };

@@ -49,6 +49,8 @@ export const TEXT_COLUMNS: readonly TextColumn[] = [
   json("batches", "body"),
   json("shelf", "body"),
   json("handovers", "body"),
+  json("set_aside", "body"),
+  text("set_aside", "name"),
   {
     table: "push_owed",
     key: "id",

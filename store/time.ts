@@ -41,10 +41,18 @@ export function createTimeStore(db: Db, runs: RunStore): TimeStore {
     "update push_owed set due_at = due_at + @by, next_at = next_at + @by, useful_until = useful_until + @by",
   );
   const saveAnchor: TimeStore["saveAnchor"] = (anchor) => void write.run(JSON.stringify(anchor));
-  const shift = db.transaction((byMs: number, anchor: z.output<typeof anchorSchema>) => {
-    for (const { id } of openIds.all()) {
+  /** One that can't be read has no clock to be set; the others have. */
+  function shiftOne(id: number, byMs: number): void {
+    try {
       const run = runs.get(id);
       if (run) runs.save(shiftRun(run, byMs));
+    } catch (error) {
+      if (!(error instanceof z.ZodError)) throw error;
+    }
+  }
+  const shift = db.transaction((byMs: number, anchor: z.output<typeof anchorSchema>) => {
+    for (const { id } of openIds.all()) {
+      shiftOne(id, byMs);
       starts.run(byMs, id);
     }
     cues.run({ by: byMs });
