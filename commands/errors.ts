@@ -47,6 +47,9 @@ export const ERRORS = {
   ERR_NOT_YOURS: ["person", "somebody else's run, or what only staff may see or do"],
   ERR_NOT_YOUR_ROLL: ["person", "somebody else's roll is not written on"],
   ERR_ROLE: ["person", "the command is for aides or teachers"],
+  // What can't be read
+  ERR_ALL_READABLE: ["teacher", "nothing under that name has to be mended"],
+  ERR_ROW_UNREADABLE: ["person", "it is there, but its row can't be read"],
   // Sheets
   ERR_CELL: ["staff", "a cell of a file can't be read"],
   ERR_CELL_EMPTY: ["staff", "a cell that must be filled is empty"],

@@ -10,6 +10,7 @@ import { classPeriods } from "./class/periods/command.ts";
 import { classBoard } from "./class/board/command.ts";
 import { classDigest } from "./class/digest/command.ts";
 import { classErase } from "./class/erase/command.ts";
+import { classMend } from "./class/mend/command.ts";
 import { classTurns } from "./class/turns/command.ts";
 import { classReport } from "./class/report/command.ts";
 import { classSaid, classSay } from "./class/say/command.ts";
@@ -79,6 +80,7 @@ const asked: readonly Command[] = [
   classBoard,
   classReport,
   classPhone,
+  classMend,
   classForget,
   classErase,
   mineShow,

@@ -18,6 +18,9 @@ const PRIORITY_OF = {
   "chat-off": PRIORITIES.reminder,
   warning: PRIORITIES.news,
   fault: PRIORITIES.news,
+  unreadable: PRIORITIES.news,
+  // A film is in a tank.
+  lost: PRIORITIES.bath,
   digest: PRIORITIES.news,
 } as const satisfies Record<Exclude<MessageKey["kind"], "cue">, number>;
 

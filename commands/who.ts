@@ -59,6 +59,7 @@ export const WHO = {
   "class report": "teacher",
   "class phone": "aide",
   "class forget": "teacher",
+  "class mend": "teacher",
   "class erase": "teacher",
   "mix dilute": "student",
   "mix temper": "student",

@@ -1,22 +1,7 @@
-import { z } from "zod";
-import { LANGUAGES } from "./shapes/language.ts";
+import type { z } from "zod";
 import type { Db } from "./open.ts";
+import { owedBodySchema } from "./outbox-body.ts";
 import { PRIORITIES } from "./shapes/priority.ts";
-import { runNameSchema } from "./shapes/run.ts";
-
-/** What is said, as kept. Words on its lateness and on calls that went unsaid before it are added as it is said. */
-const bodySchema = z.object({
-  text: z.string(),
-  /** The language it is worded in: what is added on its way follows it. */
-  language: z.enum(LANGUAGES).default("en"),
-  /** Which run it speaks of; null where it speaks of none. */
-  run: runNameSchema.nullable().default(null),
-  actions: z.array(
-    z.object({ label: z.string(), line: z.string(), weight: z.enum(["main", "plain", "danger"]).optional() }),
-  ),
-  mentions: z.array(z.string()),
-  pictures: z.array(z.object({ name: z.string(), alt: z.string(), svg: z.string() })).optional(),
-});
 
 /** Whose a message is, and the moment it is for. */
 interface Whose {
@@ -44,7 +29,7 @@ export interface Owed extends Whose {
   readonly id: number;
   readonly usefulUntil: number | null;
   readonly decidedAt: number;
-  readonly body: z.output<typeof bodySchema>;
+  readonly body: z.output<typeof owedBodySchema>;
   readonly state: State;
   readonly tries: number;
   readonly firstTryAt: number | null;
@@ -61,10 +46,9 @@ const OWED_COLUMNS = `${WHOSE}, decided_at as "decidedAt", body, state, first_tr
 type OwedRow = Omit<Owed, "body"> & { readonly body: string };
 /** One whose body can't be read must not hold up the others it would be said with. */
 const readIfWhole = (row: OwedRow): Owed[] => {
-  const body = bodySchema.safeParse(JSON.parse(row.body));
-  return body.success ? [{ ...row, body: body.data }] : [];
+  const { data } = owedBodySchema.safeParse(JSON.parse(row.body));
+  return data ? [{ ...row, body: data }] : [];
 };
-const readOwed = (row: OwedRow): Owed => ({ ...row, body: bodySchema.parse(JSON.parse(row.body)) });
 
 export interface NewOwed extends Whose {
   /** One of `PRIORITIES`. */
@@ -76,7 +60,7 @@ export interface NewOwed extends Whose {
   readonly notBefore?: number;
   /** How many calls of its run it stands for, beside itself. */
   readonly missed?: number;
-  readonly body: z.input<typeof bodySchema>;
+  readonly body: z.input<typeof owedBodySchema>;
 }
 
 export interface OutboxStore {
@@ -247,7 +231,7 @@ export function createOutboxStore(db: Db): OutboxStore {
     dropAll: (why, now) => dropAll.run(why, now).changes,
     findByKey(key) {
       const row = byKey.get(key);
-      return row && readOwed(row);
+      return row && readIfWhole(row)[0];
     },
     depth: () => depth.get()?.count ?? 0,
   };

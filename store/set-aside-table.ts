@@ -26,4 +26,6 @@ export const SET_ASIDE_TABLE = `
   insert into set_aside (class_id, kind, row_id, name, body, at)
     select id, 'habit', id, 'roomTenthsC', json_object('roomTenthsC', habits ->> '$.roomTenthsC'), unixepoch() * 1000
     from classes where habits ->> '$.roomTenthsC' not between 0 and 450;
+  update classes set habits = json_remove(habits, '$.roomTenthsC')
+    where habits ->> '$.roomTenthsC' not between 0 and 450;
   `;

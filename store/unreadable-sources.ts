@@ -24,8 +24,12 @@ export interface Source {
 const columns = (number: string, name: string, personId: string, isOpen = "0", body = "body"): string =>
   `select id, ${number} as number, ${name} as name, ${personId} as "personId", ${isOpen} as "isOpen", ${body} as body`;
 
-/** A run whose very phase can't be read may be under way. */
+/** What became of a run that is over stands in the log. One whose very phase can't be read may be under way. */
 const IS_OPEN = "coalesce(phase_kind, '') not in ('finished', 'stopped')";
+
+/** Bottles that are gone bother nobody. */
+const IS_STANDING = `not exists (select 1 from ledger gone
+  where gone.batch_id = batches.id and gone.kind = 'discarded' and gone.body ->> 'isAll')`;
 
 export const SOURCES: readonly Source[] = [
   {
@@ -46,19 +50,19 @@ export const SOURCES: readonly Source[] = [
   {
     kind: "run",
     sql: `${columns("number", "null", "person_id", IS_OPEN, "json_object('body', json(body), 'phase', json(phase))")}
-      from runs where class_id = ? order by number`,
+      from runs where class_id = ? and ${IS_OPEN} order by number`,
     shape: z.object({ body: runBodySchema, phase: phaseSchema }),
   },
   {
     kind: "batch",
     sql: `${columns("number", "product", "null", "0", "json_patch(json_object('product', product), body)")}
-      from batches where class_id = ? order by number`,
+      from batches where class_id = ? and ${IS_STANDING} order by number`,
     shape: batchSchema.omit({ id: true, classId: true, number: true, kind: true, mixedAtMs: true }),
   },
   {
     kind: "batch",
     sql: `select batches.id, batches.number, product as name, null as "personId", 0 as "isOpen", ledger.body
-      from ledger join batches on batches.id = ledger.batch_id where batches.class_id = ? order by ledger.id`,
+      from ledger join batches on batches.id = ledger.batch_id where batches.class_id = ? and ${IS_STANDING} order by ledger.id`,
     shape: lineBodySchema,
   },
   {

@@ -13,6 +13,8 @@ export interface UnreadableStore {
    * calls are dropped, a tank's number is free, a habit stands at its default. Inside `atomically` only.
    */
   setAside(classId: number, rows: readonly Unreadable[], now: number): void;
+  /** The class of a run that can't be read; undefined for one that can. */
+  classOfRun(runId: number): number | undefined;
   /** What was put out of the way and nobody has been told of: by a change of version. */
   untold(classId: number): SetAside[];
   markTold(classId: number): void;
@@ -42,6 +44,9 @@ export function createUnreadableStore(db: Db): UnreadableStore {
   const untold = db.prepare<[number], SetAside>(
     `select kind, number, name, person_id as "personId", body, at as "atMs" from set_aside
      where class_id = ? and is_told = 0 order by id`,
+  );
+  const runClass = db.prepare<[number], { classId: number }>(
+    'select class_id as "classId" from runs where id = ?',
   );
   const told = db.prepare<[number]>("update set_aside set is_told = 1 where class_id = ? and is_told = 0");
   const dropTank = db.prepare<[number]>("delete from tanks where id = ?");
@@ -107,6 +112,11 @@ export function createUnreadableStore(db: Db): UnreadableStore {
         dropOwed.run(now, id);
         stop.run(now, id);
       }
+    },
+    classOfRun(runId) {
+      const classId = runClass.get(runId)?.classId;
+      if (classId === undefined) return undefined;
+      return [...found(classId, ["run"])].some(({ id }) => id === runId) ? classId : undefined;
     },
     untold: (classId) => untold.all(classId),
     markTold: (classId) => void told.run(classId),

@@ -18,6 +18,7 @@ const GROUND = [
   "commands/define.ts",
   "commands/owe.ts",
   "commands/result.ts",
+  "commands/unreadable.ts",
   "commands/who.ts",
 ];
 const SPEAKING = ["store/shapes/", "commands/speech/", "commands/define.ts", "commands/forms.ts"];
@@ -32,6 +33,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   "commands/errors.ts": [],
   "commands/define.ts": ["store/", "commands/speech/", "commands/errors.ts", "commands/result.ts"],
   "commands/owe.ts": ["store/", "commands/speech/", "commands/define.ts"],
+  "commands/unreadable.ts": ["store/shapes/", "commands/speech/", "commands/define.ts"],
   "commands/who.ts": ["store/shapes/", "commands/speech/", "commands/define.ts"],
   "commands/forms.ts": [...SPEAKING, "commands/*/words/form.de.ts"],
   "commands/index.ts": ["commands/"],

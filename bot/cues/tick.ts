@@ -5,6 +5,7 @@ import { cuesOf } from "../../commands/run/cues.ts";
 import { isMissed, settle, type Said } from "../../commands/run/settle.ts";
 import type { DueCue } from "../../store/shapes/cue.ts";
 import { runNameOf, type Run } from "../../store/shapes/run.ts";
+import { tellLostRun } from "../../commands/class/mend/notice.ts";
 import type { Stores } from "../../store/index.ts";
 import type { Log } from "../process/log.ts";
 import { isStorageFault } from "../../store/open.ts";
@@ -48,9 +49,20 @@ export function settleSome(
       if (isStorageFault(error)) throw error;
       stores.cues.putOff(id, now + PUT_OFF_MS);
       log.error({ run: id, err: error }, "a run could not be settled");
+      tellLost(stores, log, id, now);
     }
   }
   return true;
+}
+
+/** Its owner has a film in a tank, and must not wait for calls that never come. */
+function tellLost(stores: Stores, log: Log, id: number, now: number): void {
+  try {
+    stores.atomically(() => tellLostRun(stores, id, now));
+  } catch (error) {
+    if (isStorageFault(error)) throw error;
+    log.error({ run: id, err: error }, "the owner of a run could not be told");
+  }
 }
 
 function settleRun(stores: Stores, id: number, now: number, ahead: number, touched: Set<number>): void {

@@ -9,6 +9,7 @@ import type { Stores } from "../../store/index.ts";
 import type { Clock } from "../process/clock.ts";
 import { periodFacts, weekFacts } from "../../commands/class/digest/facts.ts";
 import { dueDigests, type DueDigest } from "../../commands/class/digest/times.ts";
+import { tellUnreadable } from "../../commands/class/mend/notice.ts";
 import { reportFaults } from "../../commands/class/digest/faults.ts";
 import type { Log } from "../process/log.ts";
 import { onWallClock, type WallTimer } from "./wall-timer.ts";
@@ -68,8 +69,9 @@ export function createDigest({ stores, clock, log, onOwed }: DigestDeps): Digest
           const batch = stores.batches.get(id);
           if (batch) warnOf(stores, batch, now);
         });
-      if (isFaultTime)
-        tryFor(found.id, "the faults could not be looked at", () => reportFaults(stores, found.id, now));
+      if (!isFaultTime) return;
+      tryFor(found.id, "the faults could not be looked at", () => reportFaults(stores, found.id, now));
+      tryFor(found.id, "rows could not be looked at", () => tellUnreadable(stores, found.id, now));
     });
   }
 

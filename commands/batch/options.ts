@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { refuseUnreadable } from "../unreadable.ts";
 import { UserError, type Completer, type Context, type Suggestion } from "../define.ts";
 import { textIn } from "../speech/shaped.ts";
 import { parseNumber } from "../speech/wording.ts";
@@ -38,8 +39,9 @@ const offer = (typed: string, context: Context, kinds: readonly BatchKind[]): re
 export function findBatch(context: Context, text: string): Batch {
   const number = parseNumber("batch", text);
   const batch = number === undefined ? undefined : context.stores.batches.find(context.class.id, number);
-  if (!batch) throw new UserError("ERR_UNKNOWN_BATCH", unknownBatch(text));
-  return batch;
+  if (batch) return batch;
+  refuseUnreadable(context, "batch", number);
+  throw new UserError("ERR_UNKNOWN_BATCH", unknownBatch(text));
 }
 
 export function readState({ stores, now }: Context, batch: Batch): BatchState {

@@ -1,3 +1,4 @@
+import { withLeftOut } from "../unreadable.ts";
 import { chatOf } from "../../store/shapes/chat-key.ts";
 import { z } from "zod";
 import { labelOf } from "../batch/batch-words.ts";
@@ -27,11 +28,12 @@ export const help = defineCommand({
   visibility: "private",
   handle(_, context) {
     const names = Object.entries(WHO).filter(([, who]) => mayActAs(context.role, who));
-    return helpReply(
+    const reply = helpReply(
       nextStep(factsOf(context)),
       context.role,
       names.map(([name]) => name),
     );
+    return context.role === "teacher" ? withLeftOut(context, ["tank", "run", "habit"], reply) : reply;
   },
 });
 

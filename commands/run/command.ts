@@ -4,11 +4,12 @@ import { z } from "zod";
 import { bellWarning } from "../class/outlast-words.ts";
 import { recheckPlan } from "../batch/for-plan.ts";
 import { type Completer, type Context, defineCommand, UserError } from "../define.ts";
-import { mayActAs } from "../../store/shapes/person.ts";
 import { secondsLeftAt } from "../plan/retemper.ts";
 import { durationOption, temperatureOption } from "../speech/quantity.ts";
 import { makeNumber, parseNumber } from "../speech/wording.ts";
 import { advance, type RunEvent } from "./machine.ts";
+import { setAsideNumber, withLeftOut } from "../unreadable.ts";
+import { findRun, isLostRun, runsInReach } from "./find.ts";
 import * as words from "./reply.ts";
 import { isOver, type Run } from "../../store/shapes/run.ts";
 
@@ -103,7 +104,9 @@ export const runStatus = defineCommand({
       run.personId === context.person.id
         ? null
         : (context.stores.members.find(run.classId, run.personId)?.name ?? "?");
-    return words.statusReply(runs, context.now, ownerOf, context.stores.figures.unreached(context.class.id));
+    const unreached = context.stores.figures.unreached(context.class.id);
+    const reply = words.statusReply(runs, context.now, ownerOf, unreached);
+    return text === undefined ? withLeftOut(context, ["run"], reply) : reply;
   },
 });
 
@@ -146,6 +149,10 @@ export const runStop = defineCommand({
   visibility: "private",
   complete: { run: completeRun },
   handle({ run: text, reason, sure }, context) {
+    const lost = isLostRun(context, text)
+      ? setAsideNumber(context, "run", parseNumber("run", text ?? ""))
+      : undefined;
+    if (lost) return lost;
     const run = findRun(context, text, "run stop");
     if (sure !== "yes" && !isOver(run)) return words.sureToStop(run);
     return change(context, run, { kind: "stop", reason, atMs: context.now });
@@ -211,35 +218,4 @@ function stageOf(run: Run): string {
   return run.phase.kind === "waiting" || run.phase.kind === "running"
     ? (run.plan.steps[run.phase.step]?.kind ?? "")
     : "";
-}
-
-/** A student's own runs; all of the class's for an aide or the teacher. */
-function runsInReach(context: Context): Run[] {
-  return context.stores.runs.open(
-    context.class.id,
-    mayActAs(context.role, "aide") ? undefined : context.person.id,
-  );
-}
-
-function findRun(context: Context, text: string | undefined, verb: string): Run {
-  const { stores, person, role } = context;
-  if (text === undefined) return onlyRun(context, verb);
-  const number = parseNumber("run", text);
-  const run = number === undefined ? undefined : stores.runs.find(context.class.id, number);
-  if (!run) throw new UserError("ERR_UNKNOWN_RUN", words.unknownRun(text));
-  if (run.personId !== person.id && !mayActAs(role, "aide")) {
-    throw new UserError("ERR_NOT_YOURS", words.notYours(run));
-  }
-  return run;
-}
-
-function onlyRun(context: Context, verb: string): Run {
-  const own = context.stores.runs.open(context.class.id, context.person.id);
-  const [only] = own;
-  if (!only) throw new UserError("ERR_NO_RUN", words.noRun());
-  if (own.length > 1) {
-    const { text, actions } = words.whichRun(own, verb);
-    throw new UserError("ERR_WHICH_RUN", text, actions);
-  }
-  return only;
 }

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { whoMay } from "../who.ts";
 import { defineCommand, UserError, type Completer, type Context } from "../define.ts";
+import { refuseUnreadable, setAsideNumber, withLeftOut } from "../unreadable.ts";
 import { titleOf } from "../sheet/step-words.ts";
 import { textIn, wholeIn } from "../speech/shaped.ts";
 import { durationIn, volumeIn } from "../speech/quantity.ts";
@@ -29,7 +30,7 @@ export const tankList = defineCommand({
   options: z.object({}),
   who: whoMay("tank list"),
   visibility: "private",
-  handle: (_, context) => words.listReply(tanksNow(context)),
+  handle: (_, context) => withLeftOut(context, ["tank"], words.listReply(tanksNow(context))),
 });
 
 export const tankAdd = defineCommand({
@@ -74,6 +75,8 @@ export const tankRemove = defineCommand({
   visibility: "private",
   complete: { tank: completeTank },
   handle({ tank: number }, context) {
+    const setAside = setAsideNumber(context, "tank", number);
+    if (setAside) return setAside;
     findTank(context, number);
     const use = usesOf(context).get(number);
     if (use !== undefined) throw new UserError("ERR_TANK_BUSY", words.tankInUse(number, use));
@@ -117,6 +120,7 @@ export const tankClear = defineCommand({
 function findTank(context: Context, number: number): Tank {
   const tank = context.stores.tanks.find(context.class.id, number);
   if (tank) return tank;
+  refuseUnreadable(context, "tank", number);
   const known = context.stores.tanks.list(context.class.id).map((each) => each.number);
   throw new UserError("ERR_UNKNOWN_TANK", unknownTank(number, known));
 }

@@ -24,6 +24,10 @@ export type MessageKey =
     }
   /** Films of a bottle share a fault; `fault` is short for its name. */
   | { readonly kind: "fault"; readonly batch: number; readonly fault: string; readonly teacher: number }
+  /** Rows can't be read; `which` is short for them. */
+  | { readonly kind: "unreadable"; readonly class: number; readonly which: string; readonly teacher: number }
+  /** No more calls come for a run, since it can't be read. */
+  | { readonly kind: "lost"; readonly run: number }
   /** `name` tells the day, the minute and which of the two it is: `261126.1080w`. */
   | { readonly kind: "digest"; readonly class: number; readonly name: string }
   /** A class is going to be erased, or is kept after all. */
@@ -56,6 +60,10 @@ function unbound(key: MessageKey): string {
       return `b${make36(key.batch)}.${key.mark}.${make36(key.arm)}${teacherPart(key.teacher)}`;
     case "fault":
       return `f${make36(key.batch)}.${key.fault}${teacherPart(key.teacher)}`;
+    case "unreadable":
+      return `u${make36(key.class)}.${key.which}${teacherPart(key.teacher)}`;
+    case "lost":
+      return `lost.${make36(key.run)}`;
     case "digest":
       return `d${make36(key.class)}.${key.name}`;
     case "erasure":
@@ -88,6 +96,9 @@ export function parseMessageKey(text: string): MessageKey | undefined {
   if (fifth !== undefined) return undefined;
   if (head === "say" && third !== undefined)
     return { kind: "say", say: parse36(second), part: parse36(third) };
+  if (head === "lost" && second !== undefined) return { kind: "lost", run: parse36(second) };
+  if (head.startsWith("u") && second !== undefined && third !== undefined)
+    return { kind: "unreadable", class: id, which: second, teacher: parse36(third) };
   if (head.startsWith("x") && fourth !== undefined)
     return {
       kind: "redirect",

@@ -69,6 +69,7 @@ export const EVERY_COMMAND = {
   "class digest": {},
   "class phone": { person: "Nobody" },
   "class forget": { person: "Nobody" },
+  "class mend": {},
   "class erase": {},
   "mine show": {},
   "mine export": {},

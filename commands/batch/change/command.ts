@@ -4,6 +4,8 @@ import { defineCommand, picks, UserError, type Context } from "../../define.ts";
 import { numberIn, wholeIn } from "../../speech/shaped.ts";
 import { durationIn, volumeIn } from "../../speech/quantity.ts";
 import { CLEARING_SECONDS } from "../../../store/shapes/limits.ts";
+import { parseNumber } from "../../speech/wording.ts";
+import { setAsideNumber } from "../../unreadable.ts";
 import { SQ_IN_PER_ROLL } from "../area.ts";
 import type { Batch } from "../../../store/shapes/batch.ts";
 import * as words from "./reply.ts";
@@ -122,6 +124,8 @@ export const batchDiscard = defineCommand({
   visibility: "class",
   complete,
   handle({ batch: text, to, ml, note }, context) {
+    const setAside = setAsideNumber(context, "batch", parseNumber("batch", text));
+    if (setAside) return setAside;
     const batch = standing(context, text);
     checkWay(batch, to);
     const left = Math.max(0, readState(context, batch).volumeMl);

@@ -4,6 +4,7 @@ import { forecastOf } from "../forecast.ts";
 import { batchOption, completeBatch, findBatch, readState } from "../options.ts";
 import { paceFor } from "../pace.ts";
 import { gaugesPicture } from "../picture.ts";
+import { withLeftOut } from "../../unreadable.ts";
 import { traceOf } from "../trace.ts";
 import * as words from "./reply.ts";
 
@@ -34,7 +35,7 @@ export const batchStatus = defineCommand({
     const pictures = shown.length > 0 ? [gaugesPicture(traces, context.now)] : [];
     const only = text === undefined ? undefined : shown[0];
     if (only) return { ...words.oneReply(only, paceFor(context.stores, only.batch, context.now)), pictures };
-    return { ...words.allReply(shown, context.now), pictures };
+    return withLeftOut(context, ["batch"], { ...words.allReply(shown, context.now), pictures });
   },
 });
 

@@ -13,6 +13,10 @@ export const forms: Forms = {
       remove: "Nimmt den Kurstermin mit dieser Nummer heraus",
     },
   },
+  "class mend": {
+    summary: "Zeigen, was sich im Kurs nicht lesen lässt und warum, und es beiseitelegen",
+    options: { what: "Was beiseitegelegt wird, wie es in der Liste steht: T3, R7, B2" },
+  },
   "class board": {
     summary: "Alle Dosen jetzt: wer, welcher Schritt, bis wann, zu spät oder nicht",
     options: {
