@@ -55,7 +55,7 @@ export const SOURCES: readonly Source[] = [
   },
   {
     kind: "batch",
-    sql: `${columns("number", "product", "null", "0", "json_patch(json_object('product', product), body)")}
+    sql: `${columns("number", "product", "null", "0", "json_set(body, '$.product', product)")}
       from batches where class_id = ? and ${IS_STANDING} order by number`,
     shape: batchSchema.omit({ id: true, classId: true, number: true, kind: true, mixedAtMs: true }),
   },

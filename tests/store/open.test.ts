@@ -24,6 +24,7 @@ const LANDED: readonly string[] = [
   "83552260d940",
   "d7782ccf2859",
   "0c2eaa6b3f85",
+  "49817925bdca",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -28,6 +28,8 @@ const NAMELESS: Readonly<Record<string, string>> = {
   "classes.calendar_token": "drawn by lot",
   "cues.key": "a key of ours",
   "cues.kind": "a word of ours",
+  "set_aside.kind": "a word of ours",
+  "set_aside.person_id": "goes with the person",
   "cues.state": "a word of ours",
   "erased_numbers.kind": "a word of ours",
   "erasures.kind": "a word of ours",

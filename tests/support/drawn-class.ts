@@ -4,6 +4,7 @@ import { DEMO_KEY, DEMO_NAME } from "../../bot/demo/demo.ts";
 import { settleDue } from "../../bot/cues/tick.ts";
 import type { Command } from "../../commands/define.ts";
 import type { Role } from "../../store/shapes/person.ts";
+import { UNREADABLE_KINDS } from "../../store/shapes/unreadable.ts";
 import { openStores, type Stores } from "../../store/index.ts";
 import type { DrawnCall } from "./drawn-calls.ts";
 import { EVERY_COMMAND } from "./every-command.ts";
@@ -68,7 +69,10 @@ export function createDrawnClass(commands: readonly Command[]): DrawnClass {
       for (const [name, options] of Object.entries(EVERY_COMMAND)) {
         drawn.apart(() => drawn.call({ name, options, person: "Tess", role: "teacher" }));
       }
-      return drawn.faults();
+      const unread = stores.unreadable
+        .list(classId, UNREADABLE_KINDS)
+        .map((row) => `unreadable: ${JSON.stringify(row)}`);
+      return [...drawn.faults(), ...unread];
     },
     apart(work) {
       const before = now;

@@ -186,7 +186,8 @@ describe("what time alone brings", () => {
     expect(() => room.digest.beat(room.clock.now())).not.toThrow();
     await room.tick();
     expect(room.said().join()).toContain("B1 needs a clearing test");
-    expect(room.log.lines.some(({ level }) => level === "error")).toBe(true);
+    const unread = room.stores.unreadable.list(other.id, ["batch"]);
+    expect(unread.map(({ number }) => number)).toEqual([1]);
   });
 });
 
