@@ -179,7 +179,11 @@ export function createDispatch({
       }
     },
     onComplete(request) {
-      const completer = byName.get(request.name)?.complete?.[request.option];
+      const command = byName.get(request.name);
+      // What a call would refuse is not offered either; and of an object's own names only ours.
+      if (!command?.complete || !mayActAs(request.role, command.who)) return [];
+      if (!Object.hasOwn(command.complete, request.option)) return [];
+      const completer = command.complete[request.option];
       if (!completer) return [];
       try {
         return stores

@@ -23,7 +23,7 @@ export function makeCalendar(school: SchoolClass, nowMs: number): string {
   const calendar = new ICAL.Component("vcalendar");
   calendar.updatePropertyWithValue("version", "2.0");
   calendar.updatePropertyWithValue("prodid", "-//Sinkside//EN");
-  calendar.updatePropertyWithValue("name", school.name);
+  addText(calendar, "name", school.name);
   for (let week = 0; week < WEEKS; week += 1) {
     const from = nowMs - DAY_MS + week * 7 * DAY_MS;
     for (const due of dueDigests(habits, zone, from, from + 7 * DAY_MS))
@@ -71,10 +71,15 @@ function addEvent(calendar: ICAL.Component, { uid, stamp, summary, start, minute
   event.updatePropertyWithValue("dtstamp", inUtc(stamp));
   event.updatePropertyWithValue("dtstart", inUtc(start));
   if (minutes > 0) event.updatePropertyWithValue("dtend", inUtc(start + minutes * MINUTE_MS));
-  event.updatePropertyWithValue("summary", summary);
+  addText(event, "summary", summary);
   // Nobody is busy while the class is told something.
   event.updatePropertyWithValue("transp", minutes > 0 ? "OPAQUE" : "TRANSPARENT");
   calendar.addSubcomponent(event);
+}
+
+/** Names are people's: the library leaves a line end of some kinds as it is, and with it a property of theirs would begin. */
+function addText(to: ICAL.Component, name: string, text: string): void {
+  to.updatePropertyWithValue(name, text.replaceAll(/[\p{Cc}\u2028\u2029]+/gu, " ").trim());
 }
 
 const inUtc = (atMs: number): ICAL.Time => ICAL.Time.fromJSDate(new Date(atMs), true);

@@ -3,6 +3,7 @@ import type { Stores } from "../../../store/index.ts";
 import type { RoomSession } from "../../../store/room.ts";
 import { bodySchema, type FeedBody } from "./feed.ts";
 import { refuse } from "./http.ts";
+import { createPictures } from "./pictures.ts";
 
 /* Drawings and exports that came with an entry of the feed, for those who may see the entry. */
 
@@ -16,6 +17,7 @@ export interface FileParts {
 }
 
 export function addFileRoutes(app: FastifyInstance, { stores, sessionOf, renderPicture }: FileParts): void {
+  const pictures = createPictures(renderPicture);
   /** The entry's body, if this request's person may see it: the feed's own question, asked for one entry. */
   function bodyFor(request: FastifyRequest, idText: string): FeedBody | undefined {
     const session = sessionOf(request);
@@ -32,7 +34,12 @@ export function addFileRoutes(app: FastifyInstance, { stores, sessionOf, renderP
     void reply
       .header("content-security-policy", NOTHING_ALLOWED)
       .header("cache-control", "private, max-age=86400, immutable");
-    if (ending === "png") return reply.type("image/png").send(await renderPicture(picture.svg));
+    if (ending === "png") {
+      const drawn = pictures.draw(picture.svg, sessionOf(request)?.personId ?? "", performance.now());
+      return drawn === "fast"
+        ? refuse(reply, 429, "ERR_TOO_OFTEN")
+        : reply.type("image/png").send(await drawn);
+    }
     return reply.type("image/svg+xml").send(picture.svg);
   });
 

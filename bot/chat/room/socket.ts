@@ -59,7 +59,12 @@ export function openPage(parts: SocketParts, socket: WebSocket, session: Admitte
     lastPlan: "",
   };
   const others = hub.ofPerson(classId, personId).filter((each) => each.tokenHash === tokenHash);
-  if (others.length >= MOST_PAGES_OF_ONE_SESSION) others[0]?.socket.close(4002);
+  // Ended, not asked: one that does not answer would stay.
+  for (const other of others.slice(0, Math.max(0, others.length + 1 - MOST_PAGES_OF_ONE_SESSION))) {
+    other.socket.close(4002);
+    other.socket.terminate();
+    hub.remove(other);
+  }
   hub.add(page);
   live.present(classId);
   const pace = createTypingPace(MESSAGES_A_SECOND, MESSAGES_AT_ONCE, performance.now());

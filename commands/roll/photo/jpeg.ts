@@ -6,6 +6,8 @@ import type { Cleaned } from "../../../store/shapes/photo.ts";
 const SOI = 0xd8;
 const EOI = 0xd9;
 const SOS = 0xda;
+/** The number of lines, where the frame has left it open. */
+const DNL = 0xdc;
 const APP0 = 0xe0;
 const APP1 = 0xe1;
 /** Adobe's: without it some pictures come out in wrong colours. */
@@ -30,6 +32,8 @@ export function cleanJpeg(bytes: Uint8Array): Cleaned | undefined {
     if (marker === EOI || marker === SOI) return undefined;
     const end = at + 2 + view.getUint16(at + 2);
     if (end > bytes.length) return undefined;
+    // A second frame, or a number of lines told later, could be another size than the one that is looked at.
+    if ((isFrame(marker) && size) || marker === DNL) return undefined;
     if (isFrame(marker) && at + 9 <= bytes.length)
       size = { height: view.getUint16(at + 5), width: view.getUint16(at + 7) };
     if (marker === APP1) orientation ??= readOrientation(bytes.subarray(at + 4, end));

@@ -17,6 +17,8 @@ export function cleanPng(bytes: Uint8Array): Cleaned | undefined {
       return undefined;
     const type = String.fromCharCode(...bytes.subarray(at + 4, at + 8));
     if (at === SIGN_BYTES && type !== "IHDR") return undefined;
+    // A second head could be another size than the one that is looked at.
+    if (type === "IHDR" && size) return undefined;
     if (type === "IHDR") size = { width: view.getUint32(at + 8), height: view.getUint32(at + 12) };
     if (KEPT.has(type)) parts.push(bytes.subarray(at, end));
     if (type === "IEND") return size && { ...size, bytes: joinBytes(parts) };

@@ -29,6 +29,15 @@ const aides = defineCommand({
   visibility: "private",
   handle: (_, { now }) => ({ text: String(now) }),
 });
+const forStaff = defineCommand({
+  name: "try staff",
+  summary: "for aides, with a word",
+  options: z.object({ word: z.string().optional().describe("A word") }),
+  who: "aide",
+  visibility: "private",
+  complete: { word: (typed) => [{ label: `${typed}!`, value: typed }] },
+  handle: () => ({ text: "" }),
+});
 const breaks = defineCommand({
   name: "try break",
   summary: "breaks half-way",
@@ -50,7 +59,12 @@ let dispatch: ReturnType<typeof createDispatch>;
 beforeEach(() => {
   stores = openStores(":memory:");
   log = createMemoryLog();
-  dispatch = createDispatch({ commands: [echo, aides, breaks], stores, clock: createFakeClock(), log });
+  dispatch = createDispatch({
+    commands: [echo, aides, forStaff, breaks],
+    stores,
+    clock: createFakeClock(),
+    log,
+  });
 });
 
 const call = (name: string, options: object = {}, over: Partial<PlainCall> = {}): PlainCall => ({
@@ -169,4 +183,22 @@ describe("answering", () => {
     expect(dispatch.onComplete(request)).toEqual([{ label: "la!", value: "la" }]);
     expect(dispatch.onComplete({ ...request, option: "count" })).toEqual([]);
   });
+});
+
+describe("names that every object has", () => {
+  const NAMES = ["constructor", "toString", "valueOf", "hasOwnProperty", "__proto__", "__defineGetter__"];
+
+  test.each(NAMES)("%s is no option: it is refused plainly, and nothing is offered for it", (name) => {
+    const options = JSON.parse(`{"word": "hey", "${name}": "x"}`) as Record<string, unknown>;
+    const answered = dispatch.run(call("try echo", options), START);
+    expect([answered.kind, answered.code]).toEqual(["refused", "ERR_OPTIONS"]);
+    expect(answered.reply.text).toContain("takes");
+    expect(dispatch.onComplete({ ...call("try echo"), option: name, typed: "a", others: {} })).toEqual([]);
+  });
+});
+
+test("nothing is offered to whom the command would refuse", () => {
+  const asked = { ...call("try staff"), option: "word", typed: "a", others: {} };
+  expect(dispatch.onComplete(asked)).toEqual([]);
+  expect(dispatch.onComplete({ ...asked, role: "aide" })).toEqual([{ label: "a!", value: "a" }]);
 });

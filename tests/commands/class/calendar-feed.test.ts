@@ -82,3 +82,18 @@ test("a class that speaks German has it in German; one without periods has the w
   expect(german.filter((summary) => summary.startsWith("Dunkelkammer"))).toHaveLength(52);
   expect(eventsOf(makeCalendar(school({ periods: [] }), NOW))).toHaveLength(26);
 });
+
+test.each(["\r\n", "\n", "\r", "\u2028", "\u0085"])(
+  "a line end (%j) in a name begins no line of the file",
+  (end) => {
+    const named = { ...school(), name: `Evening${end}X-EVIL:1` };
+    const evil = [{ weekday: 2 as const, startMinute: 0, endMinute: 60, name: `A${end}END:VEVENT` }];
+    const text = makeCalendar({ ...named, habits: { ...named.habits, periods: evil } }, NOW);
+    const lines = text.split(/\r\n|[\n\r\u2028\u0085]/);
+    expect(lines.filter((line) => /^X-EVIL/.test(line))).toEqual([]);
+    expect(lines.filter((line) => line === "END:VEVENT").length).toBe(
+      lines.filter((line) => line === "BEGIN:VEVENT").length,
+    );
+    expect(text).toContain("NAME:Evening X-EVIL:1");
+  },
+);

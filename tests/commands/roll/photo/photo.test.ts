@@ -187,3 +187,27 @@ describe("a roll's photo", () => {
     expect(room.stores.photos.has(roll.id)).toBe(false);
   });
 });
+
+describe("a picture of two sizes", () => {
+  const LARGE = segment(0xc0, [8, 0xff, 0xff, 0xff, 0xff, 1, 1, 0x11, 0]);
+
+  it("is refused, whichever of its frames is the large one", () => {
+    expect(cleanPhoto(jpeg(LARGE)).ok).toBe(false);
+    const small = [...QUANTS, ...FRAME, ...LARGE, ...DC, ...AC];
+    expect(cleanPhoto(Uint8Array.from([0xff, 0xd8, ...small, ...SCAN, 0xff, 0xd9])).ok).toBe(false);
+    // The number of lines told after the scan (T.81, B.2.5).
+    const later = [...PICTURE, ...SCAN, ...segment(0xdc, [0xff, 0xff])];
+    expect(cleanPhoto(Uint8Array.from([0xff, 0xd8, ...later, 0xff, 0xd9])).ok).toBe(false);
+  });
+
+  it("is refused as a PNG with two heads", async () => {
+    const png = await renderPicture(
+      '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 8 8" width="8" height="8"/>',
+      8,
+    );
+    expect(cleanPhoto(png).ok).toBe(true);
+    // Signature, 8 bytes; a head of 25.
+    const twice = Buffer.concat([png.subarray(0, 33), png.subarray(8, 33), png.subarray(33)]);
+    expect(cleanPhoto(twice).ok).toBe(false);
+  });
+});
