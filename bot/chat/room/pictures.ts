@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { createPace, type Pace } from "./pace.ts";
+import { createTypingPace, type TypingPace } from "./pace.ts";
 
 /* Drawings as PNG: each drawn once as long as it is looked at, one after the other, and for each person only so many. */
 
@@ -17,12 +17,12 @@ export interface Pictures {
 export function createPictures(renderPicture: (svg: string) => Promise<Buffer>): Pictures {
   const kept = new Map<string, Buffer>();
   const underWay = new Map<string, Promise<Buffer>>();
-  const paces = new Map<string, Pace>();
+  const paces = new Map<string, TypingPace>();
   let bytes = 0;
   let last: Promise<unknown> = Promise.resolve();
 
-  function paceOf(session: string, nowMs: number): Pace {
-    const pace = paces.get(session) ?? createPace(PER_SECOND, AT_ONCE, nowMs);
+  function paceOf(session: string, nowMs: number): TypingPace {
+    const pace = paces.get(session) ?? createTypingPace(PER_SECOND, AT_ONCE, nowMs);
     paces.delete(session);
     paces.set(session, pace);
     if (paces.size > MOST_SESSIONS) paces.delete(paces.keys().next().value ?? "");

@@ -75,10 +75,10 @@ describe("the log as a file", () => {
 
 it("lets no part of a text become a formula where a table program splits at semicolons or tabs", () => {
   const record = { ...toRecord(aRoll()), note: "thin;=1+1; +2;'=3\t-4", person: "a\t@b" };
-  const text = writeCsv([record]);
+  const file = writeCsv([record]);
   for (const delimiter of [";", "\t"]) {
-    const cells = papa.parse<string[]>(text, { delimiter, quoteChar: "\u0000" }).data.flat();
+    const cells = papa.parse<string[]>(file, { delimiter, quoteChar: "\u0000" }).data.flat();
     expect(cells.filter((cell) => /^\s*[=+\-@]/.test(cell))).toEqual([]);
   }
-  expect(readCsv(text)).toEqual([record]);
+  expect(readCsv(file)).toEqual([record]);
 });
