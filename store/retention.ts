@@ -13,6 +13,7 @@ export const CLEARED = [
   "says",
   "outbox",
   "messages",
+  "presses",
   "plans",
   "runs",
   "erasures",
@@ -74,6 +75,7 @@ const WALKS: Readonly<Record<Exclude<Cleared, "calls" | "sessions">, Walk>> = {
     key: "key",
   },
   messages: { table: "messages", at: "at", isOver: "true" },
+  presses: { table: "sink_presses", at: "at", isOver: "true" },
   // A run keeps its plan within itself.
   plans: { table: "plans", at: "made_at", isOver: "true" },
   runs: {

@@ -53,6 +53,7 @@ export function cutoffsAt(now: number, { messagesDays, runsDays }: Ages): Cutoff
     outbox: before(DELIVERIES_DAYS),
     calls: before(DELIVERIES_DAYS),
     messages: before(messagesDays),
+    presses: before(messagesDays),
     says: before(messagesDays),
     plans: before(runsDays),
     runs: before(runsDays),

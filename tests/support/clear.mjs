@@ -4,7 +4,18 @@ import { openStores } from "../../dist/store/index.js";
 const [path = "", now = "0", beforeText = "0"] = process.argv.slice(2);
 const at = Number(now);
 const before = Number(beforeText);
-const kinds = ["cues", "says", "outbox", "messages", "plans", "runs", "erasures", "calls", "sessions"];
+const kinds = [
+  "cues",
+  "says",
+  "outbox",
+  "messages",
+  "presses",
+  "plans",
+  "runs",
+  "erasures",
+  "calls",
+  "sessions",
+];
 const cutoffs = Object.fromEntries(kinds.map((kind) => [kind, before]));
 const stores = openStores(path);
 

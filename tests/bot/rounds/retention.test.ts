@@ -188,6 +188,20 @@ describe("what is not cleared, however old", () => {
   });
 });
 
+it("forgets what was pressed at a sink, with the messages", () => {
+  const room = createRoom();
+  room.says("Mina", "/help");
+  const press = room.stores.db.prepare(
+    `insert into sink_presses (call_id, sink_id, device, class_id, person_id, line, at)
+     values (?, 1, 'tablet', 1, 'room:mina', 'run next', ?)`,
+  );
+  press.run("one", room.clock.now());
+  room.away(29 * DAY);
+  press.run("two", room.clock.now());
+  clearAll(room);
+  expect(room.stores.db.prepare("select call_id from sink_presses").pluck().all()).toEqual(["two"]);
+});
+
 it("forgets a device that was not seen for sixty days, and no other", () => {
   const room = createRoom();
   const add = (tokenHash: string): void =>
