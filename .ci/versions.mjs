@@ -20,6 +20,11 @@ const root = join(import.meta.dirname, "..");
 const folder = mkdtempSync(join(tmpdir(), "sinkside-versions-"));
 const say = (line) => process.stdout.write(`${line}\n`);
 
+/** What is tried, as it was built when this began. */
+const template = join(folder, "template");
+for (const name of ["package.json", "package-lock.json", "dist"])
+  cpSync(join(root, name), join(template, name), { recursive: true });
+
 /** Node of that version, and the program beside what it needs, compiled for it. */
 function prepare(version) {
   const home = join(folder, version);
@@ -38,8 +43,7 @@ function prepare(version) {
   ];
   execFileSync("npm", fetched, quietly);
   const kit = join(home, "node_modules", node);
-  for (const name of ["package.json", "package-lock.json", "dist"])
-    cpSync(join(root, name), join(app, name), { recursive: true });
+  cpSync(template, app, { recursive: true });
   execFileSync("npm", ["ci", "--omit=dev", "--ignore-scripts", "--no-audit"], { ...quietly, cwd: app });
   const env = {
     ...process.env,
