@@ -1,4 +1,5 @@
 import { pino } from "pino";
+import { createLines } from "./lines.ts";
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -18,5 +19,5 @@ const MOST_WAITING_BYTES = 8 * 1024 * 1024;
  * reads them slowly must not hold up a cue. At the end of the process what waits is written at once.
  */
 export function createLog(level: string): Log {
-  return pino({ level, base: null }, pino.destination({ fd: 2, sync: false, maxLength: MOST_WAITING_BYTES }));
+  return pino({ level, base: null }, createLines(2, MOST_WAITING_BYTES));
 }

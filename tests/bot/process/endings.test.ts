@@ -47,6 +47,16 @@ describe("it stops cleanly", () => {
     expectWhole();
   });
 
+  test("with nobody left who reads, and something to say at the very end", async () => {
+    bot = startProcess(data);
+    await bot.ready;
+    bot.child.stdout?.destroy();
+    bot.child.stderr?.destroy();
+    // Its folder goes: what it can't write there any more is said to nobody, at its end as well.
+    rmSync(data, { recursive: true, force: true });
+    expect(await bot.kill("SIGTERM")).toBe(0);
+  });
+
   // At SIGINT alone npm itself goes on: it takes its terminal to have told both.
   test.each(["SIGTERM", "SIGHUP", "SIGKILL"] as const)("where npm alone is ended by %s", async (signal) => {
     const env = { ...process.env, SINKSIDE_DATA: data, ROOM_PORT: "0" };

@@ -27,6 +27,30 @@ test("a log nobody reads holds nothing up", async () => {
   child.kill("SIGKILL");
 });
 
+test("where the reader has gone, the process ends all the same, whatever is still to be said", async () => {
+  const child = run(
+    `console.log("on"); setTimeout(() => { for (let at = 0; at < 2000; at += 1) log.info({ at }, "said"); process.exit(3); }, 200);`,
+  );
+  await once(child.stdout, "data");
+  child.stderr.destroy();
+  expect((await once(child, "exit"))[0]).toBe(3);
+});
+
+test("where the reader goes in the middle, the process works on", async () => {
+  const child = run(
+    `let at = 0; setInterval(() => { log.info({ at }, "said"); at += 1; if (at === 50) process.exit(3); }, 5);`,
+  );
+  await once(child.stderr, "data");
+  child.stderr.destroy();
+  expect((await once(child, "exit"))[0]).toBe(3);
+});
+
+test("a reader that stands still holds up the end for a moment only", async () => {
+  const child = run(`for (let at = 0; at < 50_000; at += 1) log.info({ at }, "said"); process.exit(3);`);
+  child.stderr.pause();
+  expect((await once(child, "exit"))[0]).toBe(3);
+});
+
 test("what waits is written as the process ends", async () => {
   const child = run(`for (let at = 0; at < 2000; at += 1) log.info({ at }, "said"); process.exit(3);`);
   const lines = (await text(child.stderr)).trim().split("\n");
