@@ -101,6 +101,8 @@ function runsOf(rolls: readonly Roll[]): Roll[] {
 }
 
 /** Every week of the stretch, those without a roll as well. */
+const LONGEST_MS = 10 * 365 * 86_400_000;
+
 function weeksOf(rolls: readonly Roll[], zone: string, fromMs: number, untilMs: number): WeekCount[] {
   const mondayOf = (atMs: number): Temporal.PlainDate => {
     const day = Temporal.Instant.fromEpochMilliseconds(atMs).toZonedDateTimeISO(zone).toPlainDate();
@@ -111,8 +113,11 @@ function weeksOf(rolls: readonly Roll[], zone: string, fromMs: number, untilMs: 
     const key = mondayOf(endedAt).toString();
     counts.set(key, (counts.get(key) ?? 0) + 1);
   }
+  const firstMs = Math.min(untilMs, ...rolls.map(({ endedAt }) => endedAt));
+  // Of a stretch longer than any log the empty weeks before its first roll are left out.
+  const beginMs = untilMs - fromMs > LONGEST_MS ? Math.max(fromMs, firstMs) : fromMs;
   const weeks: WeekCount[] = [];
-  for (let monday = mondayOf(fromMs); ; monday = monday.add({ weeks: 1 })) {
+  for (let monday = mondayOf(beginMs); ; monday = monday.add({ weeks: 1 })) {
     const startsAtMs = monday.toZonedDateTime(zone).epochMilliseconds;
     if (startsAtMs >= untilMs) return weeks;
     weeks.push({ startsAtMs, rolls: counts.get(monday.toString()) ?? 0 });
