@@ -137,9 +137,7 @@ function makeRoom({ config, stores, clock, log }: ChatsDeps, certificate: LiveCe
     log,
     viewOf(personId, classId, language = stores.members.languageOf(classId, personId)) {
       const name = stores.members.find(classId, personId)?.name ?? "";
-      return speaking(language, () =>
-        stores.runs.open(classId, personId).map((run) => viewOf(run, name, clock.now())),
-      );
+      return speaking(language, () => stores.runs.open(classId, personId).map((run) => viewOf(run, name)));
     },
     renderPicture,
     now: () => clock.now(),

@@ -230,4 +230,13 @@ export const MIGRATIONS: readonly string[] = [
   `,
   PUSH_TABLES,
   SET_ASIDE_TABLE,
+  `
+  -- To whom a word to many was shown: told by their own page, once it stood before their eyes.
+  create table says_shown (
+    say_id integer not null references says (id) on delete cascade,
+    person_id text not null,
+    shown_at integer not null,
+    primary key (say_id, person_id)
+  ) strict, without rowid;
+  `,
 ];

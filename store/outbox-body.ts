@@ -13,5 +13,7 @@ export const owedBodySchema = z.object({
     z.object({ label: z.string(), line: z.string(), weight: z.enum(["main", "plain", "danger"]).optional() }),
   ),
   mentions: z.array(z.string()),
+  /** Which word to many, and who says it (absent once they are erased). */
+  say: z.object({ id: z.int(), by: z.string().optional() }).optional(),
   pictures: z.array(z.object({ name: z.string(), alt: z.string(), svg: z.string() })).optional(),
 });

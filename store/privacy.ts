@@ -73,6 +73,13 @@ function erasePerson(db: Db, classId: number, personId: string, redaction: Redac
     `delete from outbox where class_id = @classId and exists
        (select 1 from json_each(body, '$.mentions') where value = @personId)`,
   );
+  run(
+    `update outbox set body = json_remove(body, '$.say.by')
+     where class_id = @classId and body ->> '$.say.by' = @personId`,
+  );
+  run(
+    "delete from says_shown where person_id = @personId and say_id in (select id from says where class_id = @classId)",
+  );
   run("delete from messages where class_id = @classId and (person_id = @personId or author_id = @personId)");
   run("delete from runs where class_id = @classId and person_id = @personId");
   run("delete from set_aside where class_id = @classId and person_id = @personId");

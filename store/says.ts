@@ -16,12 +16,16 @@ const reachRow = z
     sent_at: z.int().nullable(),
     detail: z.string().nullable(),
     mentions: z.string(),
+    by: z.string().nullable(),
+    on_page: z.int(),
   })
-  .transform(({ person_id, sent_at, mentions, ...row }) => ({
+  .transform(({ person_id, sent_at, mentions, on_page, ...row }) => ({
     ...row,
     personId: person_id,
     sentAt: sent_at,
     mentions: z.array(z.string()).parse(JSON.parse(mentions)),
+    /** Said on the room's page, which tells to whom it was shown; of other chats it is known only that they took it. */
+    isOnPage: on_page === 1,
   }));
 /** What became of it for one person, or for the class (`personId` null). */
 export type Reach = z.output<typeof reachRow>;
@@ -31,6 +35,10 @@ export interface SayStore {
   find(classId: number, number: number): Say | undefined;
   newest(classId: number): Say | undefined;
   reached(say: Pick<Say, "id">): Reach[];
+  /** Their page showed it to them; the first time counts. */
+  markShown(sayId: number, personId: string, now: number): void;
+  /** To whom it was shown, and when. */
+  shownTo(say: Pick<Say, "id">): ReadonlyMap<string, number>;
 }
 
 export function createSayStore(db: Db): SayStore {
@@ -41,8 +49,15 @@ export function createSayStore(db: Db): SayStore {
   const one = db.prepare<[number, number]>("select * from says where class_id = ? and number = ?");
   const newest = db.prepare<[number]>("select * from says where class_id = ? order by id desc limit 1");
   const reached = db.prepare<[string, string]>(
-    `select person_id, state, sent_at, detail, body ->> '$.mentions' as mentions from outbox
-     where key >= ? and key < ? order by id`,
+    `select person_id, state, sent_at, detail, body ->> '$.mentions' as mentions, body ->> '$.say.by' as by,
+       exists (select 1 from messages where messages.key = 'd:' || outbox.key) as on_page
+     from outbox where key >= ? and key < ? order by id`,
+  );
+  const shown = db.prepare<[number, string, number]>(
+    "insert into says_shown (say_id, person_id, shown_at) values (?, ?, ?) on conflict do nothing",
+  );
+  const shownTo = db.prepare<[number], { person_id: string; shown_at: number }>(
+    "select person_id, shown_at from says_shown where say_id = ?",
   );
   return {
     add: (classId, audience, body, now) => sayRow.parse(insert.get(classId, classId, audience, body, now)),
@@ -52,5 +67,7 @@ export function createSayStore(db: Db): SayStore {
       const { from, until } = sayKeys(id);
       return z.array(reachRow).parse(reached.all(from, until));
     },
+    markShown: (sayId, personId, now) => void shown.run(sayId, personId, now),
+    shownTo: ({ id }) => new Map(shownTo.all(id).map(({ person_id, shown_at }) => [person_id, shown_at])),
   };
 }

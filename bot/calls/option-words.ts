@@ -3,7 +3,7 @@ import { distance } from "fastest-levenshtein";
 import type { Command } from "../../commands/define.ts";
 import { aboutOf } from "../../commands/forms.ts";
 import { inEach } from "../../commands/speech/language.ts";
-import { pointDecimal } from "../../commands/speech/measure.ts";
+import { pointDecimal } from "../../commands/speech/decimal.ts";
 import {
   formatNumber,
   joinAnd,

@@ -75,6 +75,8 @@ export interface Delivery {
   readonly mentions: readonly string[];
   /** The runs it speaks of; of several said as one each of theirs. */
   readonly runs: readonly RunName[];
+  /** A word to many: which one, and whose. A chat that can tell when it is shown does. */
+  readonly say?: { readonly id: number; readonly by?: string | undefined };
   readonly text: string;
   readonly actions: readonly Action[];
   readonly pictures: readonly Picture[];

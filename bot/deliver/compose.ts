@@ -73,27 +73,26 @@ function headingOf(bodies: readonly Owed["body"][]): string {
 
 const sayIn = (language: Language, run: RunName): string => speaking(language, () => sayRun(run));
 
-function shared({ key, dueAt, usefulUntil, body: { pictures = [], language } }: Owed, where: Where) {
-  return { ...where, key, pictures, attachments: [], dueAt, usefulUntil, language };
+function shared({ key, dueAt, usefulUntil, body: { pictures = [], language, say } }: Owed, where: Where) {
+  return { ...where, key, pictures, attachments: [], dueAt, usefulUntil, language, ...(say ? { say } : {}) };
 }
 
 function textAt(owed: Owed, now: number): string {
   return speaking(owed.body.language, () => wordsAt(owed, now));
 }
 
-/** Its text, after words on the moment where it leaves before it, on how late it is as it leaves, and on what was missed. */
-function wordsAt(owed: Owed, now: number): string {
-  return [...whenWords(owed, now), owed.body.text].join("\n");
-}
-
-function whenWords({ dueAt, decidedAt, missed }: Owed, now: number): string[] {
+/** Its text; before it the moment where it leaves earlier, after it how late it is as it leaves, and what was missed. */
+function wordsAt({ dueAt, decidedAt, missed, body }: Owed, now: number): string {
+  const lateMs = now - dueAt;
   const others = missed > 0 ? [missedWords(missed)] : [];
   // To the second, as it is read: those who started together get one line.
-  if (dueAt - now > EARLY_FROM_MS) return [...others, deliveredEarly(Math.round(dueAt / 1000) * 1000)];
-  const lateMs = now - dueAt;
-  if (lateMs < LATE_FROM_MS) return others;
+  if (-lateMs > EARLY_FROM_MS)
+    return [deliveredEarly(Math.round(dueAt / 1000) * 1000), body.text, ...others].join("\n");
+  if (lateMs < LATE_FROM_MS) return [body.text, ...others].join("\n");
   const isDecidedOnTime = decidedAt - dueAt < LATE_FROM_MS;
-  return [isDecidedOnTime && missed === 0 ? deliveredLate(lateMs, dueAt) : lateWords(lateMs, missed, dueAt)];
+  const late =
+    isDecidedOnTime && missed === 0 ? deliveredLate(lateMs, dueAt) : lateWords(lateMs, missed, dueAt);
+  return `${body.text}\n${late}`;
 }
 
 function actionsOf(owed: Owed): Action[] {

@@ -1,4 +1,5 @@
-import { parseDilution, pointDecimal } from "../speech/measure.ts";
+import { pointDecimal } from "../speech/decimal.ts";
+import { parseDilution } from "../speech/measure.ts";
 import type { Dilution } from "../../store/shapes/sheet.ts";
 import * as known from "./number-words.ts";
 

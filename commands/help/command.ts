@@ -32,6 +32,7 @@ export const help = defineCommand({
       nextStep(factsOf(context)),
       context.role,
       names.map(([name]) => name),
+      context.now,
     );
     return context.role === "teacher" ? withLeftOut(context, ["tank", "run", "habit"], reply) : reply;
   },
@@ -39,7 +40,7 @@ export const help = defineCommand({
 
 function factsOf(context: Context): HelpFacts {
   const { stores, class: school, person, role, now } = context;
-  const runs = stores.runs.open(school.id, person.id).map((run) => viewOf(run, person.name, now));
+  const runs = stores.runs.open(school.id, person.id).map((run) => viewOf(run, person.name));
   const own = { ...EVERY_ROLL, person: { id: person.id, name: null } };
   const { rolls, total } = stores.rolls.search(school.id, own, 5, 0);
   const unrated = rolls.find(

@@ -3,6 +3,7 @@ import { mayActAs, type Role } from "../../store/shapes/person.ts";
 import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
 import { makeNumber } from "../speech/wording.ts";
+import { actionsAt, doingNow } from "../run/doing.ts";
 import type { NextStep } from "./next-step.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
@@ -11,20 +12,25 @@ import { en } from "./words/reply.en.ts";
 
 const words = inEach({ en, de });
 
-export function helpReply(step: NextStep, role: Role, commands: readonly string[]): Reply {
+export function helpReply(step: NextStep, role: Role, commands: readonly string[], nowMs: number): Reply {
   return {
-    text: `${wordsOf(step)}\n${alwaysThere(role)}`,
-    actions: actionsOf(step),
+    text: `${wordsOf(step, nowMs)}\n${alwaysThere(role)}`,
+    actions: actionsOf(step, nowMs),
     fields: { next: step.kind, commands: [...commands] },
   };
 }
 
-function wordsOf(step: NextStep): string {
+function wordsOf(step: NextStep, nowMs: number): string {
   const { waiting, going, planReady, notSetUp, bottle, rate, noSheet, firstPlan, nextPlan } = words();
   switch (step.kind) {
     case "run": {
-      const { run, title, now, phase } = step.view;
-      return (phase === "waiting" ? waiting : going)(makeNumber("run", run), title, now, step.others);
+      const { run, title, phase } = step.view;
+      return (phase === "waiting" ? waiting : going)(
+        makeNumber("run", run),
+        title,
+        doingNow(step.view, nowMs),
+        step.others,
+      );
     }
     case "start":
       return [step.bellWarning, planReady(makeNumber("plan", step.plan))].filter(Boolean).join("\n");
@@ -41,10 +47,10 @@ function wordsOf(step: NextStep): string {
   }
 }
 
-function actionsOf(step: NextStep): Action[] {
+function actionsOf(step: NextStep, nowMs: number): Action[] {
   switch (step.kind) {
     case "run":
-      return [...step.view.actions, { label: words().whereAmI, line: makeLine("run status", {}) }];
+      return [...actionsAt(step.view, nowMs), { label: words().whereAmI, line: makeLine("run status", {}) }];
     case "start":
       return [
         {

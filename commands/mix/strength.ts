@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { pointDecimal } from "../speech/measure.ts";
+import { pointDecimal } from "../speech/decimal.ts";
 import { inEach } from "../speech/language.ts";
 import { dilutionOption } from "../speech/quantity.ts";
 import { plain, quoted } from "../speech/wording.ts";

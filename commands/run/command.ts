@@ -169,7 +169,7 @@ function change(context: Context, run: Run, event: RunEvent) {
 function move(context: Context, run: Run, event: RunEvent): Run {
   const result = advance(run, event);
   if (!result.ok) {
-    const { text, actions } = words.faultWords(result.fault, run);
+    const { text, actions } = words.faultWords(result.fault, run, context.now);
     throw new UserError(result.fault.code, text, actions);
   }
   keepRun(context.stores, result.value, context.now);

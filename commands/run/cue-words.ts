@@ -2,14 +2,14 @@ import type { Action } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { doingOf, leavingOf, titleOf } from "../sheet/step-words.ts";
 import type { Step } from "../../store/shapes/plan.ts";
-import type { CueKind } from "../../store/shapes/cue.ts";
+import type { Cue, CueKind } from "../../store/shapes/cue.ts";
 import { nextAction, titled } from "./reply.ts";
 import { stepAt, type Run } from "../../store/shapes/run.ts";
 import type { Said } from "./settle.ts";
 import { de } from "./words/cue.de.ts";
 import { en } from "./words/cue.en.ts";
 
-/* What a run says unasked: the number first, one thing to do, a word on lateness where there is any. */
+/* What a run says unasked: the action first, then how, a word on lateness where there is any. */
 
 const words = inEach({ en, de });
 
@@ -19,27 +19,40 @@ export interface CueMessage {
   readonly actions: readonly Action[];
 }
 
+/** What one call asks for. */
+export interface CallParts {
+  /** The action, in the imperative, with its length: `Agitate 30 s.` */
+  readonly does: string;
+  /** How it is done and what follows; may be empty. */
+  readonly how: string;
+  /** As a voice says it. */
+  readonly spoken: string;
+  /** How long the doing lasts, seconds; null where it lasts until it is answered or another call comes. */
+  readonly seconds: number | null;
+}
+
 /** `run` is as it was when the cue fell due; `nowMs` is when it is decided. */
 export function cueMessage(run: Run, { cue }: Pick<Said, "cue">, nowMs: number): CueMessage {
   const step = stepAt(run, cue.step);
   if (!step) return { text: "", actions: [] };
+  const { does, how } = partsOf(run, cue);
   // A cue may be decided ahead of its moment; what it says is true at the moment itself.
-  const line = ONE_LINE[cue.kind](run, step, cue.step, Math.max(nowMs, cue.dueAtMs));
-  return { text: line, actions: actionsFor(run, cue.kind, cue.step) };
+  const position = isAgitation(cue.kind) ? positionOf(run, Math.max(nowMs, cue.dueAtMs)) : "";
+  // The action first: who has wet hands reads no further.
+  return { text: inOneLine(`**${does}**`, how, position), actions: actionsFor(run, cue) };
 }
 
-function actionsFor(run: Run, kind: CueKind, step: number): Action[] {
+const isAgitation = (kind: CueKind): boolean => kind === "agitate" || kind === "agitate-first";
+
+/** The button a call comes with: the one that begins the next bath. */
+export function actionsFor(run: Run, { kind, step }: Pick<Cue, "kind" | "step">): Action[] {
   if (kind === "nudge") return nextAction(run, step);
   return kind === "next-bath" || kind === "pour-out" ? nextAction(run, step + 1) : [];
 }
 
-/** Said in front of a cue that was decided late, or that others before it were missed for: nobody is to work by a wrong moment. */
+/** Said after a cue that was decided late, or that others before it were missed for: nobody is to work by a wrong moment. */
 export function lateWords(lateMs: number, missed: number, dueAtMs: number): string {
   return words().lateAndMissed(Math.round(lateMs / 1000), dueAtMs, missed);
-}
-
-function agitate({ agitation }: Step, seconds: number): string {
-  return agitation ? words().agitate(seconds, agitation) : words().agitateSome;
 }
 
 function positionOf({ phase }: Run, nowMs: number): string {
@@ -50,43 +63,61 @@ function positionOf({ phase }: Run, nowMs: number): string {
 
 const inOneLine = (...sentences: readonly string[]): string => sentences.filter(Boolean).join(" ");
 
-type CueWords = (run: Run, step: Step, index: number, nowMs: number) => string;
+/** The parts of a cue's call; all cues of one kind and step have the same. */
+export function partsOf(run: Run, { kind, step: index }: Pick<Cue, "kind" | "step">): CallParts {
+  const step = stepAt(run, index);
+  if (!step) return { does: "", how: "", spoken: "", seconds: null };
+  const parts = PARTS[kind](run, step, index);
+  return { spoken: parts.does, seconds: null, ...parts };
+}
 
-const ONE_LINE = {
-  "agitate-first": (run, step, _index, nowMs) => {
-    const isContinuous = step.agitation?.manner === "continuous";
-    const move = isContinuous ? words().keepMoving : agitate(step, step.agitation?.initialSeconds ?? 0);
-    return inOneLine(move, positionOf(run, nowMs));
-  },
-  agitate: (run, step, _index, nowMs) =>
-    inOneLine(agitate(step, step.agitation?.burstSeconds ?? 0), positionOf(run, nowMs)),
+type Parts = Pick<CallParts, "does" | "how"> & Partial<CallParts>;
+
+function agitate({ agitation }: Step, seconds: number): Parts {
+  if (!agitation) return { does: words().agitateSome, how: "" };
+  if (agitation.manner === "continuous")
+    return { does: words().keepMoving, how: words().untilPourOut, seconds };
+  return {
+    does: words().agitate(seconds),
+    how: words().move(agitation),
+    spoken: words().spokenAgitate(seconds),
+    seconds,
+  };
+}
+
+const PARTS = {
+  "agitate-first": (_run, step) => agitate(step, step.agitation?.initialSeconds ?? 0),
+  agitate: (_run, step) => agitate(step, step.agitation?.burstSeconds ?? 0),
   "get-ready": (run, step, index) => {
     const next = stepAt(run, index + 1);
-    const { toPourOut, toEnd, haveReady } = words();
-    return inOneLine(
-      step.pourOutSeconds > 0 ? toPourOut(run.warnSeconds) : toEnd(run.warnSeconds, titled(step)),
-      next ? haveReady(titled(next)) : "",
-    );
+    const { toPourOut, toEnd, getReady, spokenToPourOut, spokenToEnd } = words();
+    const how = next ? getReady(titled(next)) : "";
+    const left = run.warnSeconds;
+    return step.pourOutSeconds > 0
+      ? { does: toPourOut(left), how, spoken: spokenToPourOut(left) }
+      : { does: toEnd(left, titled(step)), how, spoken: spokenToEnd(left, titled(step)) };
   },
   "pour-out": (run, step, index) => {
     const next = stepAt(run, index + 1);
-    return inOneLine(
-      words().pourOut(step.pourOutSeconds, leavingOf(step)),
-      next ? words().andThen(titled(next)) : "",
-    );
+    return {
+      does: words().pourOut(step.pourOutSeconds),
+      how: inOneLine(leavingOf(step), next ? words().andThen(titled(next)) : ""),
+      spoken: words().spokenPourOut,
+      seconds: step.pourOutSeconds,
+    };
   },
   "next-bath": (run, step, index) => {
     const next = stepAt(run, index + 1);
-    if (!next) return words().done(titleOf(step), leavingOf(step));
+    if (!next) return { does: words().done(titleOf(step)), how: leavingOf(step) };
     const leaving = step.pourOutSeconds > 0 ? "" : leavingOf(step);
-    return inOneLine(words().nextBath(titled(next)), leaving, doingOf(next));
+    return { does: words().nextBath(titled(next)), how: inOneLine(leaving, doingOf(next)) };
   },
   nudge: (run, step, index) => {
     const before = stepAt(run, index - 1);
     const works = before ? words().goesOn(titled(before)) : "";
-    return inOneLine(words().isItIn(titled(step)), works, doingOf(step));
+    return { does: words().isItIn(titled(step), step.kind === "wash"), how: inOneLine(works, doingOf(step)) };
   },
-} as const satisfies Record<CueKind, CueWords>;
+} as const satisfies Record<CueKind, (run: Run, step: Step, index: number) => Parts>;
 
 /** Said where a message was decided on time but reached the chat late. */
 export function deliveredLate(lateMs: number, dueAtMs: number): string {

@@ -6,6 +6,7 @@ import type { RetemperFault } from "../plan/retemper.ts";
 import { describeAgitation, doingOf, labelOf, leavingOf, titleInText, titleOf } from "../sheet/step-words.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import { makeNumber } from "../speech/wording.ts";
+import { EARLY_MS, withoutWeight } from "./doing.ts";
 import type { RunFault } from "./machine.ts";
 import { currentStep, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
 import { de } from "./words/reply.de.ts";
@@ -51,13 +52,17 @@ export function stopAction(run: Run): Action {
 
 /** The answer to a change: where the film is now, and the one next thing to do. */
 export function changedReply(run: Run, now: number): Reply {
-  return { text: whereIs(run, now), fields: fieldsOf(run), actions: actionsOf(run) };
+  return { text: whereIs(run, now), fields: fieldsOf(run), actions: actionsOf(run, now) };
 }
 
-function actionsOf(run: Run): Action[] {
+function actionsOf(run: Run, now: number): Action[] {
   if (run.phase.kind === "waiting") return [...nextAction(run, run.phase.step), statusAction(run)];
-  if (run.phase.kind === "running") return [...nextAction(run, run.phase.step + 1), statusAction(run)];
-  return [];
+  if (run.phase.kind !== "running") return [];
+  const step = currentStep(run);
+  const isEarly = step !== undefined && now < pourOutAtMs(step, run.phase.endsAtMs) - EARLY_MS;
+  const next = nextAction(run, run.phase.step + 1);
+  // Too early it would be an invitation.
+  return [...(isEarly ? next.map(withoutWeight) : next), statusAction(run)];
 }
 
 function whereIs(run: Run, now: number): string {
@@ -113,7 +118,7 @@ export function statusReply(
   return {
     text: lines.join("\n\n"),
     fields: { runs: runs.map(fieldsOf) },
-    actions: only ? actionsOf(only).filter(({ line }) => !line.startsWith("run status")) : [],
+    actions: only ? actionsOf(only, now).filter(({ line }) => !line.startsWith("run status")) : [],
   };
 }
 
@@ -151,7 +156,7 @@ function titledAt(run: Run, step: number): Titled | null {
 }
 
 /** The sentence for a refused change, with the button that helps. */
-export function faultWords(fault: RunFault, run: Run): { text: string; actions: Action[] } {
+export function faultWords(fault: RunFault, run: Run, now: number): { text: string; actions: Action[] } {
   const word = FAULT_WORDS[fault.code] as (fault: RunFault, run: Run) => string;
   const actions =
     fault.code === "ERR_TOO_EARLY"
@@ -163,7 +168,7 @@ export function faultWords(fault: RunFault, run: Run): { text: string; actions: 
           },
           statusAction(run),
         ]
-      : actionsOf(run);
+      : actionsOf(run, now);
   return { text: word(fault, run), actions };
 }
 

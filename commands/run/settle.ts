@@ -1,11 +1,11 @@
+import { LATE_FROM_MS } from "./doing.ts";
 import { advance } from "./machine.ts";
 import { isOver, type Run } from "../../store/shapes/run.ts";
 import type { DueCue } from "../../store/shapes/cue.ts";
 
 /* What is said for the cues that have fallen due: pure, so that every late case can be tried without a timer. */
 
-/** From this lateness on a cue says that it is late: less, nobody at a sink can tell. */
-export const LATE_FROM_MS = 2000;
+export { LATE_FROM_MS };
 
 export interface Said {
   readonly cue: DueCue;

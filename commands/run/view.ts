@@ -1,22 +1,34 @@
 import type { Action } from "../define.ts";
 import { makeLine } from "../speech/line.ts";
 import { inEach } from "../speech/language.ts";
-import { doingOf, labelOf, leavingOf, titleInText, titleOf } from "../sheet/step-words.ts";
+import { doingOf, labelOf, titleInText, titleOf } from "../sheet/step-words.ts";
+import type { Cue, CueKind } from "../../store/shapes/cue.ts";
+import type { Step } from "../../store/shapes/plan.ts";
+import { stepAt, type Deviation, type Phase, type Run } from "../../store/shapes/run.ts";
+import { actionsFor, partsOf, type CallParts } from "./cue-words.ts";
 import { cuesOf } from "./cues.ts";
-import type { Cue } from "../../store/shapes/cue.ts";
-import { pourOutAtMs, stepAt, type Run } from "../../store/shapes/run.ts";
 import { de } from "./words/view.de.ts";
 import { en } from "./words/view.en.ts";
 
-/* A run as a page shows it: the one next action, and what the clock counts to. */
+/* A run as a page shows it: what the clock counts to, and every call that lies ahead. */
 
 const words = inEach({ en, de });
 
-export interface ComingCue {
-  readonly text: string;
+/** One call of the phase a run is in, gone or still to come. */
+export interface ViewCall {
+  readonly kind: CueKind;
+  /** The moment it is for, ms since the epoch. */
   readonly at: number;
 }
 
+/** What all calls of one kind in this phase say. */
+export interface CallWords extends CallParts {
+  /** As a line of what comes next: `Agitate 5 s`. */
+  readonly brief: string;
+  readonly actions: readonly Action[];
+}
+
+/** Says nothing of the present moment, so that it changes only with the run: who shows it has a clock. */
 export interface RunView {
   /** Its number. */
   readonly run: number;
@@ -28,22 +40,27 @@ export interface RunView {
   readonly stepNumber: number;
   readonly stepCount: number;
   readonly phase: Run["phase"]["kind"];
-  readonly now: string;
+  /** What is to be done while no call asks for anything: `Let it stand.` */
+  readonly resting: string;
+  /** Whether something is poured at this step, and the moment of pouring can be put right. */
+  readonly isPoured: boolean;
   readonly startedAt: number | null;
   readonly endsAt: number | null;
-  readonly nextCue: ComingCue | null;
-  /** What else is said in this step, in order: a phone that lost its link goes on calling by itself. */
-  readonly coming: readonly ComingCue[];
+  /** Since when the next step is waited for, where its moment was called; null otherwise. */
+  readonly overdueSince: number | null;
+  /** When this schedule came to be: a call it has made in the past is nobody's lateness. */
+  readonly knownAt: number;
+  /** Every call of this phase and, where nobody answers, of the wait after it: a phone goes on calling by these alone. */
+  readonly calls: readonly ViewCall[];
+  readonly sayings: Readonly<Partial<Record<CueKind, CallWords>>>;
   readonly actions: readonly Action[];
 }
 
-export function viewOf(run: Run, owner: string, nowMs: number): RunView {
+export function viewOf(run: Run, owner: string): RunView {
   const { phase } = run;
   const index = "step" in phase ? phase.step : run.plan.steps.length - 1;
   const step = stepAt(run, index);
-  const coming = cuesOf(run)
-    .filter(({ dueAtMs, kind }) => dueAtMs > nowMs && kind !== "nudge")
-    .map((cue) => ({ text: cueWords(run, cue), at: cue.dueAtMs }));
+  const cues = callsOf(run);
   return {
     run: run.number,
     owner,
@@ -53,36 +70,61 @@ export function viewOf(run: Run, owner: string, nowMs: number): RunView {
     stepNumber: index + 1,
     stepCount: run.plan.steps.length,
     phase: phase.kind,
-    now: step ? nowWords(run, nowMs) : "",
+    resting: restingWords(run, step),
+    isPoured: step !== undefined && step.kind !== "dry" && step.kind !== "cut",
     startedAt: phase.kind === "running" ? phase.startedAtMs : null,
     endsAt: phase.kind === "running" ? phase.endsAtMs : null,
-    nextCue: coming[0] ?? null,
-    coming,
+    overdueSince: phase.kind === "waiting" && isAfterTimedStep(run, phase.step) ? phase.sinceMs : null,
+    knownAt: knownAt(run),
+    calls: cues.map(({ kind, dueAtMs }) => ({ kind, at: dueAtMs })),
+    sayings: Object.fromEntries(
+      cues.map((cue) => [
+        cue.kind,
+        { ...partsOf(run, cue), brief: cueWords(run, cue), actions: actionsFor(run, cue) },
+      ]),
+    ),
     actions: actionsOf(run),
   };
 }
 
-function nowWords(run: Run, nowMs: number): string {
+type CallCue = Pick<Cue, "kind" | "step" | "dueAtMs">;
+
+function callsOf(run: Run): CallCue[] {
+  const { phase } = run;
+  if (phase.kind === "running") {
+    const waiting: Phase = { kind: "waiting", step: phase.step + 1, sinceMs: phase.endsAtMs };
+    return [...cuesOf(run), ...cuesOf({ ...run, phase: waiting })];
+  }
+  if (phase.kind !== "waiting" || !isAfterTimedStep(run, phase.step)) return [];
+  return [{ kind: "next-bath", step: phase.step - 1, dueAtMs: phase.sinceMs }, ...cuesOf(run)];
+}
+
+/** A step with a time ends by the clock, so that whoever waits after it was called. */
+function isAfterTimedStep(run: Run, index: number): boolean {
+  return (stepAt(run, index - 1)?.seconds ?? null) !== null;
+}
+
+function knownAt({ phase, deviations, startedAtMs }: Run): number {
+  if (phase.kind === "waiting") return phase.sinceMs;
+  if (phase.kind !== "running") return startedAtMs;
+  const changes = deviations.filter(({ step, kind }) => step === phase.step && CHANGES_SCHEDULE.has(kind));
+  return Math.max(phase.startedAtMs, ...changes.map(({ atMs }) => atMs));
+}
+
+const CHANGES_SCHEDULE: ReadonlySet<Deviation["kind"]> = new Set(["moved", "new-temperature"]);
+
+function restingWords(run: Run, step: Step | undefined): string {
   const { phase } = run;
   if (phase.kind === "finished") return words().finished;
   if (phase.kind === "stopped") return words().stopped;
-  const step = stepAt(run, phase.step);
   if (!step) return "";
   if (phase.kind === "waiting") return doingOf(step);
-  if (nowMs >= pourOutAtMs(step, phase.endsAtMs))
-    return step.pourOutSeconds > 0 ? words().pourOutNow(leavingOf(step)) : leavingOf(step);
-  const { agitation } = step;
-  if (!agitation) return words().wait;
-  if (agitation.manner === "continuous") return words().keepMoving;
-  const gone = (nowMs - phase.startedAtMs) / 1000;
-  const into = agitation.cycleSeconds > 0 ? gone % agitation.cycleSeconds : gone;
-  const isMoving =
-    gone < agitation.initialSeconds || (gone >= agitation.cycleSeconds && into < agitation.burstSeconds);
-  return isMoving ? words().agitate : words().letStand;
+  if (!step.agitation) return words().wait;
+  return step.agitation.manner === "continuous" ? words().keepMoving : words().letStand;
 }
 
 /** What a cue asks for, in a few words. */
-export function cueWords(run: Run, cue: Cue): string {
+export function cueWords(run: Run, cue: Pick<Cue, "kind" | "step">): string {
   const step = stepAt(run, cue.step);
   const next = stepAt(run, cue.step + 1);
   switch (cue.kind) {

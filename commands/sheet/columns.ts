@@ -1,3 +1,4 @@
+import { pointDecimal } from "../speech/decimal.ts";
 import { makeReuse, parseReuse } from "./reuse-text.ts";
 import {
   makeAgitation,
@@ -6,7 +7,6 @@ import {
   parseDilution,
   parseDuration,
   parseTemperature,
-  pointDecimal,
 } from "../speech/measure.ts";
 import { makeDilution, type Point, type Sheet } from "../../store/shapes/sheet.ts";
 import { inEach } from "../speech/language.ts";

@@ -42,7 +42,7 @@ function bottleOf({ batch }: Pick<Step, "batch">): string | null {
   return batch === null ? null : plain(batch);
 }
 
-/** `first 30 s, then 5 s each minute: turn the tank over and back; then rap it 2 times on the bench`. */
+/** `first 30 s, then 5 s each minute: turn the tank over and back; then tap it firmly on the bench 2 times`. */
 export function describeAgitation(agitation: Agitation): string {
   const { initialSeconds, burstSeconds, cycleSeconds, taps } = agitation;
   const { manners, rhythm, firstOnly, taps: sayTaps } = words();

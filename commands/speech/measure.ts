@@ -1,5 +1,6 @@
 import { simplifyParts } from "../../store/shapes/sheet.ts";
 import { fail, ok, type Result } from "../result.ts";
+import { pointDecimal } from "./decimal.ts";
 import type { Agitation, Dilution } from "../../store/shapes/sheet.ts";
 
 /*
@@ -95,11 +96,6 @@ export function parseTemperature(text: string): Read<number> {
 
 function toNumber(text: string): number {
   return Number(pointDecimal(text));
-}
-
-/** `5,5` as `5.5`; any other text as it is. */
-export function pointDecimal(text: string): string {
-  return text.replace(/^(\s*[+-]?\d+),(\d+\s*)$/, "$1.$2");
 }
 
 function isFahrenheit(scale: string | undefined): boolean {

@@ -11,7 +11,8 @@ const root = join(import.meta.dirname, "..", "..");
 export const SHOTS = join(root, "artefacts");
 mkdirSync(SHOTS, { recursive: true });
 
-export function launch(): Promise<Browser> {
+/** `autoplay`: sound needs no touch, so that tests of other things meet no bar. */
+export function launch(autoplay = true): Promise<Browser> {
   return chromium.launch({
     executablePath: CHROMIUM,
     args: [
@@ -23,7 +24,7 @@ export function launch(): Promise<Browser> {
       "--disable-background-networking",
       "--disable-component-update",
       "--disable-sync",
-      "--autoplay-policy=no-user-gesture-required",
+      ...(autoplay ? ["--autoplay-policy=no-user-gesture-required"] : []),
     ],
   });
 }
@@ -57,6 +58,7 @@ export async function openPage(
   url: string,
   size: Size,
   language = "en-GB",
+  before: (page: Page) => Promise<void> = async () => undefined,
 ): Promise<Opened> {
   const context = await browser.newContext({
     viewport: SIZES[size],
@@ -66,6 +68,7 @@ export async function openPage(
   });
   const page = await context.newPage();
   page.setDefaultTimeout(60_000);
+  await before(page);
   const complaints: string[] = [];
   page.on("pageerror", (error) => complaints.push(error.message));
   page.on("console", (message) => {
@@ -88,6 +91,18 @@ export async function type(page: Page, line: string): Promise<void> {
   await input.fill(line);
   await input.press("Escape");
   await input.press("Enter");
+}
+
+/** A call takes no press in its first second, nor does the page just after it: a thumb may have been on its way. */
+export const settled = (page: Page): Promise<void> =>
+  page.locator("html:not([data-held])").waitFor({ state: "attached" });
+
+/** Presses a key of the call that is on the screen, as soon as it takes one. */
+export async function pressInCall(page: Page, name: string): Promise<void> {
+  await page.locator("dialog.cue").getByRole("button", { name }).waitFor();
+  await settled(page);
+  await page.locator("dialog.cue").getByRole("button", { name }).click();
+  await settled(page);
 }
 
 export function shoot(page: Page, name: string): Promise<Buffer> {

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { needing } from "../support/needs.ts";
-import { joinDemo, launch, openPage, shoot, type, type Size } from "./browser.ts";
+import { joinDemo, launch, openPage, pressInCall, shoot, type, type Size } from "./browser.ts";
 
 /* The real process as `npm start` runs it, and a real browser. */
 
@@ -44,12 +44,13 @@ describe("the first five minutes", needing("chromium"), () => {
       await card.getByRole("button", { name: "Tank is full" }).click();
       const cue = page.locator("dialog.cue");
       await cue.waitFor();
-      expect(await cue.locator("strong").first().textContent()).toBe("30 s");
+      expect(await cue.locator(".cue-does").textContent()).toBe("Agitate 30 s.");
+      expect(Number(await cue.locator(".cue-burst").textContent())).toBeGreaterThan(25);
       await shoot(page, `${size}-call`);
       // It stays until it is answered.
       await page.keyboard.press("Escape");
       expect(await cue.isVisible()).toBe(true);
-      await cue.getByRole("button", { name: "Got it" }).click();
+      await pressInCall(page, "Got it");
       await cue.waitFor({ state: "detached" });
 
       const countdown = card.locator(".countdown .digits");

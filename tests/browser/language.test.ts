@@ -46,7 +46,7 @@ describe("the language of the page", needing("chromium"), () => {
       pageDir,
       viewOf: (personId: string, classId: number, language?: Language) =>
         speaking(language ?? room.stores.members.languageOf(classId, personId), () =>
-          room.stores.runs.open(classId, personId).map((run) => viewOf(run, "", clock.now())),
+          room.stores.runs.open(classId, personId).map((run) => viewOf(run, "")),
         ),
     };
     room = await startRoom(over, undefined, clock);

@@ -72,13 +72,13 @@ test("a student's roll: plan, start, every cue alone to her, and the log", async
   expect((await press(mina, "Tank is full")).text).toContain("**9:00** left in developer");
   await classroom.tick();
   expect(cuesTo(mina)).toHaveLength(1);
-  expect(cuesTo(mina)[0]).toContain("agitate");
+  expect(cuesTo(mina)[0]).toContain("Agitate 30 s.");
   await classroom.pass(480);
   expect(cuesTo(mina)).toHaveLength(9);
   await classroom.pass(35);
-  expect(cuesTo(mina).at(-1)).toContain("to pour-out. Have ready: rinse 1.");
+  expect(cuesTo(mina).at(-1)).toContain("**Pour out in 15 s.** Get ready: rinse 1.");
   await classroom.pass(15);
-  expect(cuesTo(mina).at(-1)).toContain("pour out now");
+  expect(cuesTo(mina).at(-1)).toContain("Pour out now");
   await classroom.pass(10);
   expect(cuesTo(mina).at(-1)).toContain("Now: rinse 1.");
   for (const label of [
@@ -109,7 +109,7 @@ test("a student who takes no direct messages is called by name in the class's ch
     .messagesIn(gateway.channel.id)
     .filter(({ calledIds }) => calledIds.includes(mina.id));
   expect(called).toHaveLength(1);
-  expect(called[0]?.content).toContain("agitate");
+  expect(called[0]?.content).toContain("Agitate 30 s.");
 });
 
 test("the line drops and the platform repeats itself: the tank is full once, each cue comes once", async () => {

@@ -14,20 +14,20 @@ describe("one student's roll, from plan to sleeved negatives", () => {
 
     await room.tick();
     expect(room.news("Mina")).toEqual([
-      "**30 s** agitate: turn the tank over and back, then rap it 2 times. 0:00 of 9:00.\n_R1, tank 1_",
+      "**Agitate 30 s.** Turn the tank over and back, then tap it firmly on the bench 2 times. 0:00 of 9:00.\n_R1, tank 1_",
     ]);
     await room.pass(59);
     expect(room.news()).toEqual([]);
     await room.pass(1);
     expect(room.news("Mina")).toEqual([
-      "**5 s** agitate: turn the tank over and back, then rap it 2 times. 1:00 of 9:00.\n_R1, tank 1_",
+      "**Agitate 5 s.** Turn the tank over and back, then tap it firmly on the bench 2 times. 1:00 of 9:00.\n_R1, tank 1_",
     ]);
     await room.pass(420);
     expect(room.news("Mina")).toHaveLength(7);
     await room.pass(35);
-    expect(room.news("Mina")).toEqual(["**15 s** to pour-out. Have ready: rinse 1.\n_R1, tank 1_"]);
+    expect(room.news("Mina")).toEqual(["**Pour out in 15 s.** Get ready: rinse 1.\n_R1, tank 1_"]);
     await room.pass(15);
-    expect(room.news("Mina")[0]).toMatch(/^\*\*10 s: pour out now\.\*\*/);
+    expect(room.news("Mina")[0]).toMatch(/^\*\*Pour out now \(10 s\)\.\*\*/);
     await room.pass(10);
     expect(room.news("Mina")[0]).toMatch(/^\*\*Now: rinse 1\.\*\* Fill the tank with water\./);
 
@@ -63,7 +63,7 @@ describe("one student's roll, from plan to sleeved negatives", () => {
     const [late, ...more] = room.news("Mina");
     expect(more).toEqual([]);
     expect(late).toMatch(
-      /^\*\*10 s late\*\*: this was for .*\. 2 calls before it were missed\. Do it now\.\n\*\*5 s\*\* agitate/,
+      /^\*\*Agitate 5 s\.\*\* .*\n\*\*10 s late\*\*: this was for .*\. 2 calls before it were missed\. Do it now\./,
     );
   });
 

@@ -54,7 +54,7 @@ test("a student who does everything wrong still ends with a film and a cause", a
 
   // Doesn't hear the call and pours out three minutes late; skips half of the fixer.
   await room.pass(480 + 180);
-  expect(room.news("Mina").some((text) => text.includes("**Is it in?**"))).toBe(true);
+  expect(room.news("Mina").some((text) => text.includes("**Is the rinse 1 in?**"))).toBe(true);
   says("/run next run:R2");
   await room.pass(40);
   says("/run next run:R2");

@@ -101,6 +101,7 @@ const TAKEN_OUT = [
   "room_sessions.person_id",
   "room_sessions.device",
   "runs.person_id",
+  "says_shown.person_id",
   "sheets.added_by",
   "sink_people.person_id",
   "sink_presses.call_id",

@@ -44,9 +44,7 @@ export async function startRoom(
     log,
     renderPicture: async (svg) => Buffer.from(svg),
     viewOf: (personId, classId, language = stores.members.languageOf(classId, personId)) =>
-      speaking(language, () =>
-        stores.runs.open(classId, personId).map((run) => viewOf(run, "", clock.now())),
-      ),
+      speaking(language, () => stores.runs.open(classId, personId).map((run) => viewOf(run, ""))),
     now: clock.now,
     ...over,
   });

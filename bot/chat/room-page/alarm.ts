@@ -1,57 +1,67 @@
-/* How a call is made heard and felt. */
+import { lengthMs, notesOf, type Sound, type Tone } from "./tones.ts";
 
-export type CallTone = "agitate" | "change";
+/* How a call is made heard and felt by the page itself. */
 
-/** Pairs of pitch (Hz) and length (ms); 0 Hz is a pause. Rising for a change of bath, level for an agitation. */
-const TONES: Record<CallTone, readonly (readonly [number, number])[]> = {
-  agitate: [
-    [740, 140],
-    [0, 90],
-    [740, 140],
-  ],
-  change: [
-    [587, 200],
-    [740, 200],
-    [988, 420],
-  ],
+const BUZZ: Record<Sound, number[]> = {
+  agitate: [180, 90, 180],
+  ready: [180, 90, 300],
+  change: [350, 120, 350, 120, 600],
+  word: [300, 120, 180],
 };
-const BUZZ: Record<CallTone, number[]> = { agitate: [180, 90, 180], change: [350, 120, 350, 120, 600] };
+
+/** `held`: the browser waits for a touch. `none`: touched, and this device gives no sound all the same. */
+export type AlarmState = "on" | "held" | "none";
 
 export interface Alarm {
   /** A browser lets a page sound only after a touch: to be called from one. */
   unlock(): void;
-  isUnlocked(): boolean;
-  call(tone: CallTone, isSoundOn: boolean): void;
+  /** Asks the browser, so that it is known before the first call whether a touch is wanted. */
+  look(): AlarmState;
+  /** Sounds at once, one after the other where there are several. */
+  play(tones: readonly Pick<Tone, "sound" | "voice">[]): void;
+  buzz(sound: Sound): void;
 }
+
+/** A context that was let go by a touch runs within this time, or never. */
+const STARTS_WITHIN_MS = 1500;
+const GAP_MS = 250;
 
 export function createAlarm(): Alarm {
   let context: AudioContext | undefined;
-  const isUnlocked = (): boolean => context?.state === "running";
+  let touchedAt = Infinity;
 
-  function sound(tone: CallTone): void {
-    if (!context || !isUnlocked()) return;
-    let at = context.currentTime + 0.02;
-    for (const [hertz, ms] of TONES[tone]) {
-      if (hertz > 0) note(context, hertz, at, ms / 1000);
-      at += ms / 1000;
-    }
+  function open(): AudioContext {
+    context ??= new AudioContext();
+    return context;
   }
 
   return {
-    isUnlocked,
     unlock() {
-      context ??= new AudioContext();
-      if (context.state !== "running") void context.resume().catch(() => undefined);
+      const { state } = open();
+      if (state !== "running") void context?.resume().catch(() => undefined);
+      touchedAt = Math.min(touchedAt, performance.now());
     },
-    call(tone, isSoundOn) {
-      if (!isSoundOn) return;
-      sound(tone);
-      navigator.vibrate?.(BUZZ[tone]);
+    look() {
+      if (open().state === "running") {
+        touchedAt = Infinity;
+        return "on";
+      }
+      return performance.now() - touchedAt > STARTS_WITHIN_MS ? "none" : "held";
     },
+    play(tones) {
+      if (context?.state !== "running") return;
+      let at = context.currentTime + 0.02;
+      for (const { sound, voice } of tones) {
+        for (const { hertz, afterMs, ms } of notesOf(sound, voice))
+          playNote(context, hertz, at + afterMs / 1000, ms / 1000);
+        at += (lengthMs(sound) + GAP_MS) / 1000;
+      }
+    },
+    buzz: (sound) => void navigator.vibrate?.(BUZZ[sound]),
   };
 }
 
-function note(context: AudioContext, hertz: number, at: number, seconds: number): void {
+function playNote(context: AudioContext, hertz: number, at: number, seconds: number): void {
   const oscillator = context.createOscillator();
   const gain = context.createGain();
   oscillator.type = "triangle";

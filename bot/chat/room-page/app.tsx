@@ -1,9 +1,8 @@
 import type { ComponentType } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { Bench } from "./bench.tsx";
-import { BoardPage } from "./board.tsx";
 import { DoorPage } from "./door.tsx";
-import { SinkPage } from "./sink.tsx";
+import { Lazy } from "./lazy.tsx";
 import type { PageRoom } from "./room.ts";
 import { RoomContext } from "./room-context.ts";
 import { usePart } from "./state.ts";
@@ -24,6 +23,9 @@ export function App({ room }: { room: PageRoom }) {
   );
 }
 
+const loadBoard = () => import("./board.tsx").then(({ BoardPage }) => BoardPage);
+const loadSink = () => import("./sink.tsx").then(({ SinkPage }) => SinkPage);
+
 function Place({ room }: { room: PageRoom }) {
   const words = useWords();
   const door = usePart(room.store, (state) => state.door);
@@ -38,7 +40,7 @@ function Place({ room }: { room: PageRoom }) {
   // Loaded only when it is wanted: it brings the run machine with it.
   const guide = (): void => void import("./guide.tsx").then((loaded) => setGuide(() => loaded.Guide));
   if (Guide) return <Guide onLeave={() => setGuide(null)} />;
-  if (door?.state === "sink") return <SinkPage />;
+  if (door?.state === "sink") return <Lazy load={loadSink} />;
   if (door?.state === "out") return <DoorPage demo={door.demo} onGuide={guide} />;
   if (!facts)
     return (
@@ -46,5 +48,5 @@ function Place({ room }: { room: PageRoom }) {
         <p role="status">{isUnreachable ? words.doorFaults.ERR_UNREACHABLE : words.loading}</p>
       </main>
     );
-  return location.pathname === "/board" ? <BoardPage /> : <Bench onGuide={guide} />;
+  return location.pathname === "/board" ? <Lazy load={loadBoard} /> : <Bench onGuide={guide} />;
 }

@@ -1,16 +1,17 @@
 import { useEffect, useState } from "preact/hooks";
 import { formatSeconds } from "../../../commands/speech/wording.ts";
 import { Composer } from "./composer.tsx";
-import { CueScreen } from "./cue-screen.tsx";
+import { CallScreen } from "./call-screen.tsx";
 import { Forms } from "./forms.tsx";
 import { LinkState, LostBanner, StaleLines } from "./link-state.tsx";
 import { Log } from "./log.tsx";
 import { Menu } from "./menu.tsx";
 import { PlanCard } from "./plan-card.tsx";
+import { SoundBar } from "./sound-bar.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { RunCard } from "./run-card.tsx";
 import { secondsTo, useRoomTime } from "./ticking.ts";
-import { orderForWall } from "./wall.ts";
+import { arrangeWall } from "./wall.ts";
 import { useWords } from "./words.ts";
 
 /** The room itself: one's own film above, the log below it, the line to type at the foot. */
@@ -32,7 +33,10 @@ export function Bench({ onGuide }: { onGuide: () => void }) {
           {words.menu.open}
         </button>
       </header>
-      <LostBanner />
+      <div class="bars">
+        <LostBanner />
+        <SoundBar />
+      </div>
       <main class="bench-main">
         <MyRuns onPlan={() => openForm("plan")} onGuide={onGuide} />
         <Log />
@@ -41,7 +45,7 @@ export function Bench({ onGuide }: { onGuide: () => void }) {
         <StaleLines />
         <Composer onForms={() => openForm(null)} />
       </footer>
-      <CueScreen />
+      <CallScreen />
       <PageTitle />
       {open === "menu" && <Menu onClose={() => setOpen(null)} />}
       {open === "forms" && <Forms first={form} onClose={() => setOpen(null)} />}
@@ -58,7 +62,7 @@ function MyRuns({ onPlan, onGuide }: { onPlan: () => void; onGuide: () => void }
   const isGoing = views.some(({ phase }) => phase === "running" || phase === "waiting");
   useEffect(() => room.wake.want(isGoing), [isGoing]);
   return (
-    <section class="my-runs" aria-label={runs.title}>
+    <section class="my-runs" tabIndex={-1} aria-label={runs.title}>
       {views.length === 0 && plan === null && (
         <div class="no-run">
           <p>
@@ -79,7 +83,7 @@ function MyRuns({ onPlan, onGuide }: { onPlan: () => void; onGuide: () => void }
       ))}
       <PlanCard onPlan={onPlan} />
       <ClassRuns />
-      {isGoing && !room.wake.isAble && <p class="hint">{runs.noWakeLock}</p>}
+      {isGoing && room.wake.by === "video" && <p class="hint">{runs.heldByVideo}</p>}
     </section>
   );
 }
@@ -96,7 +100,8 @@ function ClassRuns() {
     room.watchWall(true);
     return () => room.watchWall(false);
   }, [isStaff]);
-  const others = orderForWall(rows).filter(({ ownerId }) => ownerId !== you?.id);
+  const { large, small } = arrangeWall(rows, useRoomTime(5000));
+  const others = [...large, ...small].flatMap(({ row }) => (row.ownerId === you?.id ? [] : [row]));
   if (!isStaff || others.length === 0) return null;
   return (
     <details class="class-runs" open={matchMedia("(min-width: 54rem)").matches}>

@@ -1,21 +1,20 @@
-import { useEffect, useState } from "preact/hooks";
+import "./styles/board.css";
+import { useEffect, useRef, useState } from "preact/hooks";
+import { formatSeconds } from "../../../commands/speech/wording.ts";
 import type { DoorSheet } from "../room/wire.ts";
 import { api } from "./api.ts";
 import { LinkState, LostBanner } from "./link-state.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
-import { RunCard } from "./run-card.tsx";
 import { sayMinute } from "./said.tsx";
-import { useRoomTime } from "./ticking.ts";
-import { columnsFor, MANY, orderForWall } from "./wall.ts";
+import { secondsTo, useRoomTime } from "./ticking.ts";
+import { arrangeWall, layOutWall, wallWords, type WallTank } from "./wall.ts";
 import { useWords } from "./words.ts";
 
-/** The wall: every tank of the class, the most urgent first, and how to come in. */
+/** The wall: every tank of the class on one screen, what is due next first, and how to come in. */
 export function BoardPage() {
   const room = useRoom();
   const { board, menu } = useWords();
   const facts = useRoomPart((state) => state.facts);
-  const rows = useRoomPart((state) => state.wall);
-  const { width, height } = useWindow();
   const now = useRoomTime(1000);
   useEffect(() => {
     room.watchWall(true);
@@ -25,35 +24,124 @@ export function BoardPage() {
   if (facts?.you.role === "student") return <main class="opening">{board.staffOnly}</main>;
   return (
     <div class="board">
-      <header class="top">
-        <h1>{facts?.class.name}</h1>
-        <p class="wall-clock">{sayMinute(now, facts?.class.zone)}</p>
-        <LinkState />
-        <a class="key" href="/">
-          {menu.room}
-        </a>
+      <header class="wall-top">
+        <div class="wall-class">
+          <h1>{facts?.class.name}</h1>
+          <p class="wall-clock digits">{sayMinute(now, facts?.class.zone)}</p>
+        </div>
+        <div class="wall-tools">
+          <LinkState />
+          <a class="key" href="/">
+            {menu.room}
+          </a>
+          <StayOn />
+        </div>
+        <HowToJoin />
       </header>
-      <LostBanner />
-      <main
-        class={`wall ${rows.length > MANY ? "is-many" : ""}`}
-        aria-label={board.title}
-        // Scrolled by keys where there are more tanks than fit.
-        tabIndex={0}
-        style={{ "--columns": String(columnsFor(rows.length, width, height)) }}
-      >
-        {rows.length === 0 && <p class="wall-none">{board.none}</p>}
-        {orderForWall(rows).map((row) => (
-          <div class="wall-card" key={`${row.owner} ${row.run}`}>
-            <RunCard view={row} owner={row.owner} />
-          </div>
-        ))}
-      </main>
-      <HowToJoin isLarge={rows.length === 0} />
+      <div class="bars">
+        <LostBanner />
+      </div>
+      <Tanks />
     </div>
   );
 }
 
-function HowToJoin({ isLarge }: { isLarge: boolean }) {
+function Tanks() {
+  const { board } = useWords();
+  const rows = useRoomPart((state) => state.wall);
+  const now = useRoomTime(250);
+  const wall = useRef<HTMLElement>(null);
+  const { width, height } = useSizeOf(wall);
+  const { large, small } = arrangeWall(rows, now);
+  const { largeColumns, largePx, smallColumns, smallPx } = layOutWall(
+    large.length,
+    small.length,
+    width,
+    height,
+  );
+  return (
+    <main
+      ref={wall}
+      class="wall"
+      aria-label={board.title}
+      // Scrolled by keys where a window is too small for any board.
+      tabIndex={0}
+      style={{
+        "--large": `${largePx}px`,
+        "--large-columns": String(largeColumns),
+        "--small": `${smallPx}px`,
+        "--small-columns": String(smallColumns),
+      }}
+    >
+      {rows.length === 0 && <p class="wall-none">{board.none}</p>}
+      <div class="wall-large">
+        {large.map((tank) => (
+          <Large key={keyOf(tank)} tank={tank} now={now} />
+        ))}
+      </div>
+      <div class="wall-small">
+        {small.map((tank) => (
+          <Small key={keyOf(tank)} tank={tank} now={now} />
+        ))}
+      </div>
+    </main>
+  );
+}
+
+const keyOf = ({ row }: WallTank): string => `${row.ownerId} ${row.run}`;
+
+interface TankProps {
+  readonly tank: WallTank;
+  readonly now: number;
+}
+
+function Large({ tank, now }: TankProps) {
+  const { runs, board } = useWords();
+  const { row, state } = tank;
+  return (
+    <article class={`wall-tank is-${state}`}>
+      <h2>
+        <TankName tank={tank} /> {row.owner}
+      </h2>
+      <p class="wall-digits digits">
+        <Counted tank={tank} now={now} />
+        <span class="unit">{state === "late" ? runs.over : runs.left}</span>
+      </p>
+      <p class="wall-doing">{wallWords(tank, now, board.toCome)}</p>
+    </article>
+  );
+}
+
+function Small({ tank, now }: TankProps) {
+  const { board } = useWords();
+  return (
+    <article class={`wall-tank is-${tank.state}`}>
+      <h2>
+        <TankName tank={tank} /> {tank.row.owner}
+      </h2>
+      {tank.at === null ? (
+        <p class="wall-doing">{board.toCome(tank.row.title)}</p>
+      ) : (
+        <p class="wall-digits digits">
+          <Counted tank={tank} now={now} />
+        </p>
+      )}
+    </article>
+  );
+}
+
+/** The number that stands on the tank. */
+function TankName({ tank: { row } }: Pick<TankProps, "tank">) {
+  const { runs } = useWords();
+  return <strong aria-label={runs.name(row.run, row.tank)}>{row.tank ?? `R${row.run}`}</strong>;
+}
+
+function Counted({ tank: { at, state }, now }: TankProps) {
+  if (at === null) return null;
+  return <span>{formatSeconds(state === "late" ? Math.floor((now - at) / 1000) : secondsTo(at, now))}</span>;
+}
+
+function HowToJoin() {
   const { board, keys } = useWords();
   const [sheet, setSheet] = useState<DoorSheet | null>(null);
   useEffect(() => {
@@ -68,32 +156,49 @@ function HowToJoin({ isLarge }: { isLarge: boolean }) {
   }, []);
   if (!sheet) return null;
   return (
-    <footer class="wall-join">
-      {isLarge && (
-        <span class="qr">
-          <img src={`/api/door/qr.svg?${sheet.joinCode}`} alt={keys.scan} />
+    <div class="wall-join">
+      <p>
+        <span>
+          {board.join}: {sheet.joinUrls[0]}
         </span>
-      )}
-      <span>
-        {board.join}: {sheet.joinUrls[0]}
+        <span>
+          {keys.code} <strong class="code">{sheet.joinCode}</strong>
+        </span>
+      </p>
+      <span class="qr">
+        <img src={`/api/door/qr.svg?${sheet.joinCode}`} alt={keys.scan} />
       </span>
-      <span>
-        {keys.code} <strong class="code">{sheet.joinCode}</strong>
-      </span>
-    </footer>
+    </div>
   );
 }
 
-/** What the header and the foot leave of the window. */
-const BARS_PX = 150;
+/** Where only a touch keeps a screen on, whoever hangs the board up touches it once. */
+function StayOn() {
+  const { board, runs } = useWords();
+  const room = useRoom();
+  useRoomTime(1000);
+  if (room.wake.isHolding) return null;
+  if (room.wake.by === "none") return <p class="hint">{runs.mayGoDark}</p>;
+  return (
+    <button type="button" class="key" onClick={() => room.wake.touch()}>
+      {board.stayOn}
+    </button>
+  );
+}
 
-function useWindow(): { width: number; height: number } {
-  const read = () => ({ width: innerWidth, height: innerHeight - BARS_PX });
-  const [size, setSize] = useState(read());
+function useSizeOf(part: { readonly current: HTMLElement | null }): { width: number; height: number } {
+  const [size, setSize] = useState({ width: innerWidth, height: innerHeight * 0.8 });
   useEffect(() => {
-    const look = (): void => setSize(read());
-    addEventListener("resize", look);
-    return () => removeEventListener("resize", look);
+    const { current } = part;
+    if (!current) return undefined;
+    const observer = new ResizeObserver(() =>
+      setSize({ width: current.clientWidth - 2 * PADDING_PX, height: current.clientHeight - 3 * PADDING_PX }),
+    );
+    observer.observe(current);
+    return () => observer.disconnect();
   }, []);
   return size;
 }
+
+/** Around the tanks, and between large and small ones. */
+const PADDING_PX = 8;

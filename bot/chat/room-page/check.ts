@@ -1,5 +1,5 @@
 import { parseLine, type LineForm } from "../../../commands/speech/line.ts";
-import { pointDecimal } from "../../../commands/speech/measure.ts";
+import { pointDecimal } from "../../../commands/speech/decimal.ts";
 import type { CommandCard, OptionCard, Refusal } from "../room/wire.ts";
 import type { Words } from "./words.en.ts";
 

@@ -17,5 +17,6 @@ export function firstState(): State {
     theme: readKept("theme", "auto"),
     language: readKept("language", guessLanguage(navigator.languages)),
     isSoundOn: readKept("sound", true),
+    isSpeechOn: readKept("speech", false),
   };
 }

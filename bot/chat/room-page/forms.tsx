@@ -12,7 +12,9 @@ export function Forms({ first, onClose }: { first: string | null; onClose: () =>
   const [open, setOpen] = useState<CommandCard | null>(cards.find(({ name }) => name === first) ?? null);
   const [search, setSearch] = useState("");
   const wanted = search.trim().toLowerCase();
-  const found = cards.filter(({ name, summary }) => `${name} ${summary}`.toLowerCase().includes(wanted));
+  const found = cards.filter(({ name, summary }) =>
+    `${name} ${summary} ${forms.alike[name] ?? ""}`.toLowerCase().includes(wanted),
+  );
   return (
     <Sheet title={open ? open.summary : forms.title} onClose={onClose}>
       {open ? (

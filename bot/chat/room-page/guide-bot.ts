@@ -41,7 +41,7 @@ export interface GuideBot {
   nextCallAt(): number | undefined;
   /** The calls due by `nowMs`, each decided at its own moment. */
   callsUntil(nowMs: number): GuideCall[];
-  views(nowMs: number): readonly PersonView[];
+  views(): readonly PersonView[];
   readonly stage: "start" | "planned" | "waiting" | "running" | "over";
 }
 
@@ -69,7 +69,7 @@ export function createGuideBot(): GuideBot {
   function change(event: RunEvent): Reply | undefined {
     if (!run) return undefined;
     const result = advance(run, event);
-    if (!result.ok) return faultWords(result.fault, run);
+    if (!result.ok) return faultWords(result.fault, run, event.atMs);
     run = result.value;
     // What a correction puts into the past is not called any more; the answer says where the film is.
     const left = new Set(cuesAfter(run, event.atMs).map(({ key }) => key));
@@ -146,6 +146,6 @@ export function createGuideBot(): GuideBot {
       }
       return calls;
     },
-    views: (nowMs) => (run && !isOver(run) ? [viewOf(run, "", nowMs)] : []),
+    views: () => (run && !isOver(run) ? [viewOf(run, "")] : []),
   };
 }

@@ -2,7 +2,8 @@ import { DEMO_NAME } from "../../demo/demo.ts";
 import type { Action, Reply } from "../../../commands/define.ts";
 import { speaking } from "../../../commands/speech/language.ts";
 import type { FeedEvent } from "../room/wire.ts";
-import { markAnswered, openCues } from "./cues.ts";
+import { createCalling } from "./calling.ts";
+import { createSounder } from "./sounder.ts";
 import { createGuideBot, type GuideBot } from "./guide-bot.ts";
 import type { PageRoom } from "./room.ts";
 import { createStore } from "./state.ts";
@@ -63,15 +64,22 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
       pictures: [],
       files: [],
       dueAt: null,
+      isWord: false,
       ...rest,
     };
     store.set((state) => ({ events: [...state.events, event] }));
   }
 
-  const cues = () => {
-    const { events, views, answered } = store.get();
-    return openCues(events, views, answered, now);
-  };
+  const calling = createCalling(store, () => now);
+  const sounder = createSounder({
+    alarm: real.alarm,
+    // Its clock runs otherwise than any file that could be played.
+    track: null,
+    tones: calling.tones,
+    now: () => now,
+    isOn: () => store.get().isSoundOn,
+    speak: () => undefined,
+  });
 
   function answer(reply: Reply): void {
     log("reply", reply.text, { actions: (reply.actions ?? []).filter(isOfTheTour) });
@@ -82,7 +90,8 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
     const passedMs = at - before;
     before = at;
     // Time stands still while a call is read: the tour is no race.
-    if (cues().length > 0 || bot.stage !== "running") return;
+    sounder.beat();
+    if (calling.calls().length > 0 || bot.stage !== "running") return;
     const next = bot.nextCallAt() ?? Infinity;
     // Nobody wants to watch a film dry.
     const hurry = next - now > LONG_WAIT_MS ? HURRY : 1;
@@ -92,15 +101,15 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
       log("cue", call.text, { runs: call.runs, actions, dueAt: call.atMs });
       if ((call.actions ?? []).length === 0) passLaterAgitations();
     }
-    store.set({ views: inOwnWords(() => bot.views(now)) });
+    store.set({ views: inOwnWords(() => bot.views()) });
   }
 
   function passLaterAgitations(): void {
     agitations += 1;
     if (agitations <= READ_AGITATIONS) return;
     setTimeout(() => {
-      const [first] = cues();
-      if (first && first.event.actions.length === 0) room.answerCue(first);
+      const [first] = calling.calls();
+      if (first && first.words.actions.length === 0) room.answer(first);
     }, SHOWN_MS);
   }
 
@@ -115,17 +124,19 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
       log("line", label ?? text, { author: { name: "", isYou: true } });
       const reply = inOwnWords(() => bot.say(text, now));
       if (reply) answer(reply);
-      store.set({ views: inOwnWords(() => bot.views(now)) });
+      store.set({ views: inOwnWords(() => bot.views()) });
     },
     sendStale: () => undefined,
     dropStale: () => undefined,
     complete: async () => [],
     watchWall: () => undefined,
-    answerCue({ event }) {
+    sounder,
+    calls: calling.calls,
+    answer(call) {
       before = performance.now();
-      store.set(({ answered }) => ({ answered: markAnswered(answered, event) }));
+      calling.answer(call);
     },
-    cues,
+    shown: () => undefined,
     clearFault: () => undefined,
     stop: () => clearInterval(timer),
   };

@@ -22,12 +22,12 @@ export const guide: GuideWords = {
       text: "Der Plan steht. Beginne, wenn die Dose geladen ist und der Entwickler seine Temperatur hat.",
     },
     {
-      title: "Den Rufen folgen",
-      text: "Tippe, wenn die Dose voll ist. Von da an ruft die Seite: Sie tönt, summt und füllt den Bildschirm, bis du antwortest. Die Uhr des Rundgangs geht 60-mal so schnell und wartet, während du liest.",
+      title: "Den Signalen folgen",
+      text: "Drück den Knopf, wenn die Dose voll ist. Von da an meldet sich die Seite: Sie piept, vibriert und füllt den Bildschirm, bis du antwortest. Die Uhr des Rundgangs geht 60-mal so schnell und wartet, während du liest.",
     },
     {
       title: "Bad um Bad",
-      text: "Jeder Wechsel wartet auf deinen Druck. Zu spät gedrückt? Sag, wann du eingegossen hast, und jeder Ruf des Schritts rückt mit.",
+      text: "Jeder Wechsel wartet auf deinen Druck. Zu spät gedrückt? Sag, wann du eingegossen hast, und jedes Signal des Schritts rückt mit.",
     },
     {
       title: "Das Buch behält es",

@@ -21,7 +21,7 @@ export const guide = {
     },
     {
       title: "Follow the calls",
-      text: "Press when the tank is full. From then on the page calls: it sounds, buzzes and fills the screen until you answer. The tour's clock runs 60 times as fast and waits while you read.",
+      text: "Press the button when the tank is full. From then on the page calls: it sounds, vibrates and fills the screen until you answer. The tour's clock runs 60 times as fast and waits while you read.",
     },
     {
       title: "Bath after bath",

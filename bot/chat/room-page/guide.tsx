@@ -1,9 +1,10 @@
 import { useEffect, useState } from "preact/hooks";
-import { CueScreen } from "./cue-screen.tsx";
+import { CallScreen } from "./call-screen.tsx";
 import { createGuideRoom, type GuideRoom } from "./guide-room.ts";
 import { Log } from "./log.tsx";
 import { RoomContext, useRoom, useRoomPart } from "./room-context.ts";
 import { RunCard } from "./run-card.tsx";
+import { SoundBar } from "./sound-bar.tsx";
 import { useWords } from "./words.ts";
 
 /** A run from the plan to the log at sixty times the speed; it can be left at any time and leaves nothing behind. */
@@ -35,6 +36,9 @@ function Tour({ room, onLeave }: { room: GuideRoom; onLeave: () => void }) {
           {guide.leave}
         </button>
       </header>
+      <div class="bars">
+        <SoundBar />
+      </div>
       <main class="bench-main">
         <section class="my-runs" aria-label={guide.title}>
           <Step room={room} onLeave={onLeave} />
@@ -44,7 +48,7 @@ function Tour({ room, onLeave }: { room: GuideRoom; onLeave: () => void }) {
         </section>
         <Log />
       </main>
-      <CueScreen />
+      <CallScreen />
     </div>
   );
 }

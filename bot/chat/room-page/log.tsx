@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from "preact/hooks";
+import { LATE_FROM_MS } from "../../../commands/run/doing.ts";
 import { saySeconds } from "../../../commands/speech/wording.ts";
 import type { FeedEvent } from "../room/wire.ts";
 import { Actions } from "./actions.tsx";
-import { LATE_FROM_MS } from "./cues.ts";
 import { Photo } from "./photo.tsx";
 import { Pictures } from "./picture.tsx";
 import { useRoomPart } from "./room-context.ts";
@@ -54,19 +54,18 @@ export function Log() {
     return () => observer.disconnect();
   }, []);
 
-  const shown = events.filter(({ id }) => id > 0);
   return (
     <section class="log" aria-label={feed.title}>
       <div ref={list} class="entries" role="log" tabIndex={0} onScroll={onScroll}>
         <ol>
           {isCut && <li class="entry-note">{feed.earlierCut}</li>}
-          {shown.length === 0 && <li class="entry-note">{feed.empty}</li>}
-          {shown.map((event, index) => (
+          {events.length === 0 && <li class="entry-note">{feed.empty}</li>}
+          {events.map((event, index) => (
             <Entry
               key={event.id}
               event={event}
-              isNewest={index === shown.length - 1}
-              before={shown[index - 1]}
+              isNewest={index === events.length - 1}
+              before={events[index - 1]}
             />
           ))}
         </ol>

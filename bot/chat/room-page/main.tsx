@@ -9,16 +9,25 @@ import "./styles/log.css";
 import "./styles/photo.css";
 import "./styles/composer.css";
 import "./styles/sheet.css";
-import "./styles/board.css";
-import "./styles/sink.css";
 import { render } from "preact";
 import { App } from "./app.tsx";
+import { watchFocus } from "./focus.ts";
+import { watchHolds } from "./hold.ts";
 import { createPageRoom } from "./room.ts";
 
 const room = createPageRoom();
 // The first touch anywhere lets the page sound later on.
 for (const touch of ["pointerdown", "touchend", "click", "keydown"])
-  addEventListener(touch, () => room.alarm.unlock());
+  addEventListener(
+    touch,
+    () => {
+      room.sounder.touch();
+      room.wake.touch();
+    },
+    { capture: true },
+  );
+watchHolds();
+watchFocus();
 void room.enter();
 
 const root = document.getElementById("app");

@@ -1,14 +1,17 @@
 import { useState } from "preact/hooks";
 import { rememberHere } from "./kept.ts";
-import { KeysPanel } from "./keys-panel.tsx";
-import { NewClassPanel } from "./new-class.tsx";
+import { Lazy } from "./lazy.tsx";
 import { LeaveKey, ReturnPanel } from "./returning.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { Sheet } from "./sheet.tsx";
 import type { Theme } from "./state.ts";
+import { canSpeak } from "./voice.ts";
 import { LANGUAGES, useWords, type Language } from "./words.ts";
 
 type Panel = "menu" | "keys" | "newClass" | "phone";
+
+const loadKeys = () => import("./keys-panel.tsx").then(({ KeysPanel }) => KeysPanel);
+const loadNewClass = () => import("./new-class.tsx").then(({ NewClassPanel }) => NewClassPanel);
 
 export function Menu({ onClose }: { onClose: () => void }) {
   const words = useWords();
@@ -24,8 +27,8 @@ export function Menu({ onClose }: { onClose: () => void }) {
   const isStaff = facts !== null && facts.you.role !== "student";
   return (
     <Sheet title={title} onClose={onClose}>
-      {panel === "keys" && <KeysPanel />}
-      {panel === "newClass" && <NewClassPanel />}
+      {panel === "keys" && <Lazy load={loadKeys} />}
+      {panel === "newClass" && <Lazy load={loadNewClass} />}
       {panel === "phone" && <ReturnPanel />}
       {panel === "menu" && facts && (
         <div class="menu">
@@ -64,6 +67,7 @@ function Preferences() {
   const theme = useRoomPart((state) => state.theme);
   const language = useRoomPart((state) => state.language);
   const isSoundOn = useRoomPart((state) => state.isSoundOn);
+  const isSpeechOn = useRoomPart((state) => state.isSpeechOn);
   const themes: readonly (readonly [Theme, string])[] = [
     ["auto", menu.themeAuto],
     ["daylight", menu.themeDaylight],
@@ -102,6 +106,7 @@ function Preferences() {
           </label>
         ))}
       </fieldset>
+      <p class="hint">{menu.themeCaution}</p>
       <label class="check">
         <input
           type="checkbox"
@@ -113,7 +118,20 @@ function Preferences() {
         />
         <span>{menu.sound}</span>
       </label>
-      <button type="button" class="key" onClick={() => room.alarm.call("change", true)}>
+      {canSpeak() && (
+        <label class="check">
+          <input
+            type="checkbox"
+            checked={isSpeechOn}
+            onChange={(event) => {
+              room.store.set({ isSpeechOn: event.currentTarget.checked });
+              rememberHere("speech", event.currentTarget.checked);
+            }}
+          />
+          <span>{menu.speech}</span>
+        </label>
+      )}
+      <button type="button" class="key" onClick={() => room.alarm.play([{ sound: "change", voice: 0 }])}>
         {menu.soundTest}
       </button>
     </>

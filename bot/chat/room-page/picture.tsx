@@ -1,6 +1,6 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { FeedEvent } from "../room/wire.ts";
-import { closeModal, openModal } from "./modal.ts";
+import { useDialogKeys, useFocusHere } from "./focus.ts";
 import { useWords } from "./words.ts";
 
 type Picture = FeedEvent["pictures"][number];
@@ -33,10 +33,11 @@ function Zoomed({ picture, onClose }: { picture: Picture; onClose: () => void })
   const { picture: words } = useWords();
   const dialog = useRef<HTMLDialogElement>(null);
   const [zoom, setZoom] = useState(1);
-  useEffect(() => openModal(dialog.current), []);
+  useFocusHere(dialog, true);
+  useDialogKeys(dialog, onClose);
   const by = (factor: number): void => setZoom(Math.min(MOST_ZOOM, Math.max(1, zoom * factor)));
   return (
-    <dialog ref={dialog} class="zoomed" aria-label={picture.alt} onClose={onClose}>
+    <dialog ref={dialog} open class="zoomed" tabIndex={-1} aria-modal="true" aria-label={picture.alt}>
       {/* Scrolling and the two-finger zoom are the browser's own; the keys are for those who have neither. */}
       <div class="zoom-window" tabIndex={0}>
         <div class="zoom-paper" style={{ width: `${zoom * 100}%` }}>
@@ -53,7 +54,7 @@ function Zoomed({ picture, onClose }: { picture: Picture; onClose: () => void })
         <a class="key" href={picture.src.replace(/svg$/, "png")} download={`${picture.name}.png`}>
           {words.save}
         </a>
-        <button type="button" class="key main" onClick={() => closeModal(dialog.current, onClose)}>
+        <button type="button" class="key main" onClick={onClose}>
           {words.close}
         </button>
       </div>

@@ -9,11 +9,16 @@ export function PlanCard({ onPlan }: { onPlan: () => void }) {
   const pending = useRoomPart((state) => state.pending);
   if (!plan) return null;
   return (
-    <article class="run is-planned" aria-label={plan.plan}>
+    <article class="run is-planned" tabIndex={-1} aria-label={plan.plan}>
       <p class="planned">
         {plan.plan}: <strong class="digits">{plan.time}</strong> {runs.planned(plan.bath, plan.temperature)}
       </p>
       <p class="run-name">{plan.tank === null ? plan.film : `${plan.film} · ${runs.tank(plan.tank)}`}</p>
+      {room.wake.by === "none" && (
+        <p>
+          <strong>{runs.mayGoDark}</strong>
+        </p>
+      )}
       <div class="actions">
         {/* Pressed twice, it would start two runs. */}
         <button

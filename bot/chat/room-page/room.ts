@@ -1,15 +1,18 @@
 import type { Suggestion } from "../../../commands/define.ts";
 import type { DoorState, FeedEvent, ToPage } from "../room/wire.ts";
-import { drawCallId } from "./call-id.ts";
 import { createAlarm, type Alarm } from "./alarm.ts";
 import { api } from "./api.ts";
 import { wordRefusal } from "./check.ts";
 import { createRoomClock, type RoomClock } from "./clock.ts";
-import { localCues, markAnswered, openCues, type OpenCue } from "./cues.ts";
-import { joinFeed, markStale } from "./feed.ts";
+import { createCalling, type Calling } from "./calling.ts";
+import type { Call } from "./calls.ts";
+import { joinFeed } from "./feed.ts";
 import { firstState } from "./first-state.ts";
 import { forgetPerson, rememberHere, readKept } from "./kept.ts";
+import { createLines } from "./lines.ts";
 import { createLink } from "./link.ts";
+import { createPageSound } from "./page-sound.ts";
+import { SILENT, type Sounder } from "./sounder.ts";
 import { createStore, NOTHING_OF_ANYBODY, OUT, type Store } from "./state.ts";
 import { createWake, type Wake } from "./wake.ts";
 import { LANGUAGES, type Language } from "./words.ts";
@@ -20,6 +23,7 @@ export interface PageRoom {
   readonly store: Store;
   readonly clock: RoomClock;
   readonly alarm: Alarm;
+  readonly sounder: Sounder;
   readonly wake: Wake;
   /** Looks who we are: opens the link if we are in, shows the door if not. */
   enter(): Promise<void>;
@@ -34,10 +38,13 @@ export interface PageRoom {
     others: Record<string, string>,
   ): Promise<readonly Suggestion[]>;
   watchWall(isOn: boolean): void;
-  answerCue(cue: OpenCue): void;
+  /** What wants something now, the most pressing first. */
+  calls(): Call[];
+  answer(call: Call): void;
+  /** This call is before its person's eyes. */
+  shown(call: Call): void;
   /** From now on the page and what is said to this person are in this language. */
   speak(language: Language): void;
-  cues(): OpenCue[];
   clearFault(): void;
   /** Says and hears nothing more. */
   close(): void;
@@ -48,31 +55,35 @@ export function createPageRoom(as: string | null = null): PageRoom {
   const store = createStore(firstState());
   const clock = createRoomClock();
   const alarm = createAlarm();
+  const calling: Calling = createCalling(store, () => clock.now());
+  // Where many stand at one device, it sounds for all of them by itself.
+  const sounder = as === null ? createPageSound(store, clock, alarm, calling) : SILENT;
   const wake = createWake();
   const asked = new Map<number, (choices: readonly Suggestion[]) => void>();
   let seq = 0;
-  let localId = 0;
-  let localSince = 0;
   let isWatching = false;
   let lastId: number | null = null;
   /** Chosen while nobody could be told. */
   let untold: Language | null = null;
+  /** Words to many that were shown here while nobody could be told. */
+  const seen = new Set<number>();
 
   const link = createLink(as === null ? "/live" : `/live?as=${as}`, {
     onOpen() {
       link.send({ type: "hello", after: lastId, language: store.get().language });
       if (untold && link.send({ type: "language", language: untold })) untold = null;
+      for (const id of seen) if (link.send({ type: "shown", id })) seen.delete(id);
     },
     onMessage: take,
     onLost() {
-      const { link: state, troubleSince } = store.get();
-      if (state === "open" && troubleSince === null) localSince = clock.now();
       store.set({ link: "lost" });
       for (const give of asked.values()) give([]);
       asked.clear();
       void lookWhetherStillIn();
     },
   });
+
+  const lines = createLines(store, link);
 
   async function loadCards(): Promise<void> {
     const { language } = store.get();
@@ -113,7 +124,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
           troubleSince: null,
         });
         if (isWatching) link.send({ type: "watch", on: true });
-        return resend();
+        return lines.resend();
       case "facts":
         store.set({ facts: message.facts });
         return void loadCards();
@@ -130,17 +141,16 @@ export function createPageRoom(as: string | null = null): PageRoom {
         asked.delete(message.seq);
         return undefined;
       case "taken":
-        return settle(message.id);
+        return lines.settle(message.id);
       case "refused": {
         const { language } = store.get();
-        if (message.id !== null) settle(message.id);
+        if (message.id !== null) lines.settle(message.id);
         return store.set({ fault: wordRefusal(message.refusal, LANGUAGES[language]) });
       }
       case "pong":
         return clock.take({ sentAt: message.sentAt, cameAt: Date.now(), roomNow: message.now });
       case "trouble":
         // From where the room has called last on, this page calls.
-        if (message.since !== null && store.get().troubleSince === null) localSince = message.since;
         return store.set({ troubleSince: message.since });
       case "present":
         return store.set({ present: { count: message.count, names: message.names } });
@@ -162,31 +172,17 @@ export function createPageRoom(as: string | null = null): PageRoom {
     }));
   }
 
-  function settle(id: string): void {
-    store.set(({ pending }) => ({ pending: pending.filter((each) => each.id !== id) }));
+  function tellShown(id: number): void {
+    if (document.visibilityState !== "visible")
+      return document.addEventListener("visibilitychange", () => tellShown(id), { once: true });
+    if (!link.send({ type: "shown", id })) seen.add(id);
   }
-
-  function resend(): void {
-    store.set(({ pending }) => ({ pending: markStale(pending, Date.now()) }));
-    for (const { id, text, label, state } of store.get().pending)
-      if (state === "sending") link.send({ type: "line", id, text, label });
-  }
-
-  /** Without a link, or a room that can call, the page keeps its own time, from the last it heard. */
-  function callByMyself(): void {
-    const { link: state, views, troubleSince } = store.get();
-    if (state !== "lost" && troubleSince === null) return;
-    const now = clock.now();
-    const events = localCues(views, localSince, now, () => (localId -= 1));
-    localSince = now;
-    if (events.length > 0) store.set((before) => ({ events: [...before.events, ...events] }));
-  }
-  setInterval(callByMyself, 250);
 
   return {
     store,
     clock,
     alarm,
+    sounder,
     wake,
     async enter() {
       if (as !== null) return void (await loadCards(), link.open());
@@ -198,22 +194,9 @@ export function createPageRoom(as: string | null = null): PageRoom {
       await loadCards();
       return link.open();
     },
-    say(text, label = undefined) {
-      const id = drawCallId();
-      store.set(({ pending }) => ({
-        fault: null,
-        pending: [...pending, { id, text, label: label ?? null, at: Date.now(), state: "sending" }],
-      }));
-      link.send({ type: "line", id, text, label: label ?? null });
-    },
-    sendStale(id) {
-      const line = store.get().pending.find((each) => each.id === id);
-      if (line && link.send({ type: "line", id, text: line.text, label: line.label }))
-        store.set(({ pending }) => ({
-          pending: pending.map((each) => (each.id === id ? { ...each, state: "sending" } : each)),
-        }));
-    },
-    dropStale: settle,
+    say: lines.say,
+    sendStale: lines.sendStale,
+    dropStale: lines.settle,
     complete(name, option, typed, others) {
       seq += 1;
       const mine = seq;
@@ -229,18 +212,18 @@ export function createPageRoom(as: string | null = null): PageRoom {
       isWatching = isOn;
       link.send({ type: "watch", on: isOn });
     },
-    answerCue({ event }) {
-      store.set(({ answered }) => ({ answered: markAnswered(answered, event) }));
+    calls: calling.calls,
+    answer(call) {
+      calling.answer(call);
       // At a device that is everybody's each person's room keeps its own beside the others'.
       rememberHere("answered", { ...readKept("answered", {}), ...store.get().answered });
+    },
+    shown(call) {
+      if (call.kind === "word") tellShown(call.mark);
     },
     speak(language) {
       show(language);
       untold = link.send({ type: "language", language }) ? null : language;
-    },
-    cues() {
-      const { events, views, answered } = store.get();
-      return openCues(events, views, answered, clock.now());
     },
     clearFault: () => store.set({ fault: null }),
     close: () => link.close(),

@@ -1,6 +1,8 @@
 import { formatSeconds, makeNumber } from "../../../commands/speech/wording.ts";
+import { actionsAt, comingCall, doingNow } from "../../../commands/run/doing.ts";
 import type { PersonView } from "../room/view.ts";
 import { Actions } from "./actions.tsx";
+import { useRoom } from "./room-context.ts";
 import { secondsTo, useRoomTime } from "./ticking.ts";
 import { useWords } from "./words.ts";
 
@@ -8,10 +10,10 @@ import { useWords } from "./words.ts";
 export function RunCard({ view, owner }: { view: PersonView; owner?: string }) {
   const { runs } = useWords();
   const run = makeNumber("run", view.run);
-  const name = view.tank === null ? run : `${run} · ${runs.tank(view.tank)}`;
+  const name = runs.name(view.run, view.tank);
   const tankAndOwner = `${view.tank === null ? run : runs.tank(view.tank)} · ${owner}`;
   return (
-    <article class={`run is-${view.phase}`} aria-label={`${owner ? `${owner}, ` : ""}${name}`}>
+    <article class={`run is-${view.phase}`} tabIndex={-1} aria-label={`${owner ? `${owner}, ` : ""}${name}`}>
       {/* One's own film is known by its step, another's by its tank. */}
       <header class="run-head">
         <h3>{owner ? tankAndOwner : view.title}</h3>
@@ -24,17 +26,42 @@ export function RunCard({ view, owner }: { view: PersonView; owner?: string }) {
   );
 }
 
-/** The next bath's key grows big only when its moment is near: too early it would be an invitation. */
-const NEAR_END_SECONDS = 20;
-
 function RunKeys({ view }: { view: PersonView }) {
   const now = useRoomTime(1000);
-  const isEarly =
-    view.phase === "running" && view.endsAt !== null && secondsTo(view.endsAt, now) > NEAR_END_SECONDS;
-  const actions = view.actions.map((action) =>
-    isEarly && action.weight === "main" ? { ...action, weight: "plain" as const } : action,
+  return (
+    <>
+      <PouredEarlier view={view} now={now} />
+      <Actions actions={actionsAt(view, now)} />
+    </>
   );
-  return <Actions actions={actions} />;
+}
+
+/** So long after a press its lateness is put right with one more. */
+const PUT_RIGHT_MS = 60_000;
+const EARLIER_SECONDS = [10, 20, 30] as const;
+
+function PouredEarlier({ view, now }: { view: PersonView; now: number }) {
+  const { runs } = useWords();
+  const room = useRoom();
+  const { startedAt, isPoured, run } = view;
+  if (startedAt === null || !isPoured || now - startedAt >= PUT_RIGHT_MS) return null;
+  const put = (by: number): void => {
+    const ago = Math.round((room.clock.now() - startedAt) / 1000) + by;
+    room.say(
+      `/run correct run:${makeNumber("run", run)} ago:${ago}`,
+      `${runs.pouredEarlier} ${runs.earlierBy(by)}`,
+    );
+  };
+  return (
+    <div class="poured" role="group" aria-label={runs.pouredEarlier}>
+      <span>{runs.pouredEarlier}</span>
+      {EARLIER_SECONDS.map((by) => (
+        <button key={by} type="button" class="key" onClick={() => put(by)}>
+          {runs.earlierBy(by)}
+        </button>
+      ))}
+    </div>
+  );
 }
 
 /** The steps as frames of a strip: done ones are exposed, the present one fills. */
@@ -67,8 +94,7 @@ function Counting({ view }: { view: PersonView }) {
   const now = Math.max(useRoomTime(), view.startedAt ?? -Infinity);
   const isRunning = view.phase === "running" && view.endsAt !== null;
   const left = isRunning && view.endsAt !== null ? secondsTo(view.endsAt, now) : null;
-  const next = view.nextCue;
-  const nextIn = next ? secondsTo(next.at, now) : 0;
+  const next = isRunning ? comingCall(view, now) : undefined;
   return (
     <>
       {left !== null && (
@@ -77,10 +103,11 @@ function Counting({ view }: { view: PersonView }) {
           <span class="unit">{left >= 0 ? runs.left : runs.over}</span>
         </p>
       )}
-      <p class="run-now">{view.now}</p>
-      {isRunning && next && nextIn >= 0 && (
+      <p class="run-now">{doingNow(view, now)}</p>
+      {next && (
         <p class="run-next">
-          {runs.next}: {next.text}, <span class="digits">{runs.inTime(formatSeconds(nextIn))}</span>
+          {runs.next}: {next.words.brief},{" "}
+          <span class="digits">{runs.inTime(formatSeconds(secondsTo(next.at, now)))}</span>
         </p>
       )}
     </>

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
-import { useEffect, useRef } from "preact/hooks";
-import { closeModal, openModal } from "./modal.ts";
+import { useRef } from "preact/hooks";
+import { useDialogKeys, useFocusHere } from "./focus.ts";
 import { useWords } from "./words.ts";
 
 interface SheetProps {
@@ -9,29 +9,29 @@ interface SheetProps {
   onClose(): void;
 }
 
-/** A panel over the page: from below on a phone, at the side on a wide screen. */
+/**
+ * A panel over the page: from below on a phone, at the side on a wide screen. It is no modal of the browser's own: a
+ * call comes over it, and must not take the keyboard from who is typing in it.
+ */
 export function Sheet({ title, children, onClose }: SheetProps) {
   const { menu } = useWords();
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => openModal(dialog.current), []);
-  const close = (): void => closeModal(dialog.current, onClose);
+  useFocusHere(dialog, true);
+  useDialogKeys(dialog, onClose);
   return (
-    <dialog
-      ref={dialog}
-      class="sheet"
-      aria-label={title}
-      onClose={onClose}
-      onClick={(event) => event.target === dialog.current && close()}
-    >
-      <div class="sheet-inner">
-        <header class="sheet-head">
-          <h2>{title}</h2>
-          <button type="button" class="key" onClick={close}>
-            {menu.close}
-          </button>
-        </header>
-        {children}
-      </div>
-    </dialog>
+    <>
+      <div class="veil" onClick={onClose} />
+      <dialog ref={dialog} open class="sheet" tabIndex={-1} aria-modal="true" aria-label={title}>
+        <div class="sheet-inner">
+          <header class="sheet-head">
+            <h2>{title}</h2>
+            <button type="button" class="key" onClick={onClose}>
+              {menu.close}
+            </button>
+          </header>
+          {children}
+        </div>
+      </dialog>
+    </>
   );
 }

@@ -1,11 +1,10 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Action } from "../../../commands/define.ts";
-import { formatSeconds } from "../../../commands/speech/wording.ts";
+import { doingNow } from "../../../commands/run/doing.ts";
+import { formatSeconds, saySeconds } from "../../../commands/speech/wording.ts";
 import type { PersonView } from "../room/view.ts";
-import type { OpenCue } from "./cues.ts";
-import { readBlocks } from "./marks.ts";
+import { lateSeconds, type Call } from "./calls.ts";
 import { useRoom, useRoomPart } from "./room-context.ts";
-import { Marks } from "./said.tsx";
 import type { SinkTones } from "./sink-tones.ts";
 import { secondsTo, useRoomTime } from "./ticking.ts";
 import { useWords } from "./words.ts";
@@ -36,14 +35,14 @@ export function PersonTiles(props: TileProps) {
   useRoomPart((state) => state.events);
   useRoomPart((state) => state.answered);
   useRoomTime(250);
-  const cues = room.cues();
+  const calls = room.calls();
   return (
     <>
       {views.map((view) => (
         <RunTile
           key={view.run}
           view={view}
-          cue={cues.find((each) => each.runs.some(({ number }) => number === view.run))}
+          call={calls.find(({ run }) => run?.number === view.run)}
           {...props}
         />
       ))}
@@ -100,14 +99,14 @@ function MoreKey({ name, onMore }: TileProps) {
   );
 }
 
-function RunTile({ view, cue, ...props }: TileProps & { view: PersonView; cue: OpenCue | undefined }) {
+function RunTile({ view, call, ...props }: TileProps & { view: PersonView; call: Call | undefined }) {
   const { runs } = useWords();
   const now = Math.max(useRoomTime(), view.startedAt ?? -Infinity);
   const left = view.phase === "running" && view.endsAt !== null ? secondsTo(view.endsAt, now) : null;
   const isDue = view.phase === "waiting" || (left !== null && left <= NEAR_END_SECONDS);
   const main = view.actions.find(({ weight }) => weight === "main");
   return (
-    <article class={`tile is-${view.phase} ${cue ? "is-called" : ""}`} aria-label={props.name}>
+    <article class={`tile is-${view.phase} ${call ? "is-called" : ""}`} aria-label={props.name}>
       <TileHead tank={view.tank} name={props.name} />
       {left !== null && (
         <p class={`tile-count ${left < 0 ? "is-over" : ""}`} role="timer" aria-live="off">
@@ -115,10 +114,10 @@ function RunTile({ view, cue, ...props }: TileProps & { view: PersonView; cue: O
           <span class="unit">{left >= 0 ? view.title : runs.over}</span>
         </p>
       )}
-      {cue ? <CueWords cue={cue} tank={view.tank} tones={props.tones} /> : <p class="tile-now">{view.now}</p>}
+      {call ? <CallWords call={call} tones={props.tones} /> : <p class="tile-now">{doingNow(view, now)}</p>}
       <div class="tile-keys">
-        {cue ? (
-          <CueKey key={cue.event.id} cue={cue} />
+        {call ? (
+          <CallKey key={call.id} call={call} />
         ) : (
           main && isDue && <PressKey action={main} onPress={() => undefined} />
         )}
@@ -129,13 +128,16 @@ function RunTile({ view, cue, ...props }: TileProps & { view: PersonView; cue: O
 }
 
 /** What the call says, with its tone, said again while a change of bath stays unanswered. */
-function CueWords({ cue, tank, tones }: { cue: OpenCue; tank: number | null; tones: SinkTones }) {
+function CallWords({ call, tones }: { call: Call; tones: SinkTones }) {
   const room = useRoom();
-  const { id, actions, text } = cue.event;
+  const { cue } = useWords();
+  const now = useRoomTime();
+  const { does, how, actions, seconds } = call.words;
   const tone = actions.length > 0 ? "change" : "agitate";
+  const late = call.until === Infinity ? lateSeconds(call, now) : undefined;
   useEffect(() => {
     const sound = (): void => {
-      if (room.store.get().isSoundOn) tones.call(tone, tank);
+      if (room.store.get().isSoundOn) tones.call(tone, call.run?.tank ?? null);
     };
     sound();
     if (tone === "agitate") return undefined;
@@ -146,21 +148,23 @@ function CueWords({ cue, tank, tones }: { cue: OpenCue; tank: number | null; ton
       else sound();
     }, REPEAT_MS);
     return () => clearInterval(again);
-  }, [id]);
+  }, [call.id]);
   return (
     <div class="tile-call" role="alert">
-      {readBlocks(text).map((block, at) =>
-        block.kind === "line" ? (
-          <p key={at}>
-            <Marks marks={block.parts} />
-          </p>
-        ) : null,
+      <p>
+        <strong>{does}</strong> {how}
+      </p>
+      {late !== undefined && <p aria-live="off">{cue.late(saySeconds(late))}</p>}
+      {seconds !== null && (
+        <p class="digits" role="timer" aria-live="off">
+          {Math.max(0, secondsTo(call.until, now))}
+        </p>
       )}
     </div>
   );
 }
 
-function CueKey({ cue }: { cue: OpenCue }) {
+function CallKey({ call }: { call: Call }) {
   const room = useRoom();
   const { sink } = useWords();
   const [isDeaf, setDeaf] = useState(true);
@@ -168,8 +172,8 @@ function CueKey({ cue }: { cue: OpenCue }) {
     const timer = setTimeout(() => setDeaf(false), DEAF_MS);
     return () => clearTimeout(timer);
   }, []);
-  const [action] = cue.event.actions;
-  const answer = (): void => room.answerCue(cue);
+  const [action] = call.words.actions;
+  const answer = (): void => room.answer(call);
   if (action) return <PressKey action={action} isDeaf={isDeaf} onPress={answer} />;
   return (
     <button type="button" class="key main" disabled={isDeaf} onClick={answer}>

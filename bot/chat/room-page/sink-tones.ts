@@ -1,4 +1,4 @@
-import type { CallTone } from "./alarm.ts";
+export type CallTone = "agitate" | "change";
 
 /* A tone for each tank of a device that is everybody's: who knows theirs need not look. */
 

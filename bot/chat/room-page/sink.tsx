@@ -1,3 +1,4 @@
+import "./styles/sink.css";
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { SinkSheet } from "../room/door-wire.ts";
 import { api, type Answer, type DoorFault } from "./api.ts";

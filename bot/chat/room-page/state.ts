@@ -2,6 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { CommandCard, DoorState, FeedEvent, RoomFacts, WallRow } from "../room/wire.ts";
 import type { ReadyPlan } from "../../../commands/plan/ready.ts";
 import type { PersonView } from "../room/view.ts";
+import type { Answered } from "./calls.ts";
 import type { Language } from "./words.ts";
 
 export interface PendingLine {
@@ -37,11 +38,12 @@ export interface State {
   readonly farewell: string | null;
   /** What the room said of the last line it refused. */
   readonly fault: string | null;
-  /** Per run, the moment of the newest call that was answered here. */
-  readonly answered: Readonly<Record<string, number>>;
+  readonly answered: Answered;
   readonly theme: Theme;
   readonly language: Language;
   readonly isSoundOn: boolean;
+  /** Calls are said aloud as well. */
+  readonly isSpeechOn: boolean;
 }
 
 /** Where nobody is in. */

@@ -1,3 +1,4 @@
+import { board, cue, hearing } from "./call-words.de.ts";
 import { doorFaults } from "./door-faults.de.ts";
 import { guide } from "./guide-words.de.ts";
 import { returning } from "./returning-words.de.ts";
@@ -58,23 +59,21 @@ export const de: Words = {
     otherPlan: "Anderer Plan",
     ofClass: (count) => (count === 1 ? "1 Dose im Kurs" : `${count} Dosen im Kurs`),
     tank: (number) => `Dose ${number}`,
+    name: (run, tank) => (tank === null ? `R${run}` : `R${run} · ${de.runs.tank(tank)}`),
     step: (number, count) => `Schritt ${number} von ${count}`,
-    left: "noch",
+    left: "übrig",
     over: "über der Zeit",
     next: "Dann",
     inTime: (time) => `in ${time}`,
-    noWakeLock:
-      "Dieser Browser lässt den Bildschirm dunkel werden. Stell dein Telefon so ein, dass er länger anbleibt.",
+    mayGoDark:
+      "Dein Bildschirm kann dunkel werden: Stell ihn so ein, dass er anbleibt, oder lass den Ton an.",
+    heldByVideo: "Ein kleines Video hält diesen Bildschirm an. Wird er doch dunkel, geht der Ton weiter.",
+    pouredEarlier: "Zu spät gedrückt? Es war drin:",
+    earlierBy: (seconds) => `${seconds} s früher`,
   },
 
-  cue: {
-    title: "Ruf",
-    gotIt: "Verstanden",
-    notYet: "Noch nicht",
-    left: "in diesem Schritt",
-    many: (count) => `${count} weitere Rufe`,
-  },
-
+  cue,
+  hearing,
   feed: {
     title: "Kursbuch",
     empty: "Noch wurde nichts gesagt. Tippe unten / oder öffne ein Formular.",
@@ -131,6 +130,7 @@ export const de: Words = {
     optional: "nicht nötig",
     leave: "(weglassen)",
     search: "Formular suchen",
+    alike: { "run correct": "zu spät früher vergessen eingegossen gedrückt zu früh falsche zeit" },
     fromFile: "Aus einer Datei…",
   },
 
@@ -140,9 +140,11 @@ export const de: Words = {
     close: "Schließen",
     theme: "Licht",
     themeDaylight: "Tageslicht",
-    themeSafelight: "Dunkelkammer",
+    themeSafelight: "Gedämpftes Rot",
+    themeCaution: "Film bei völliger Dunkelheit einspulen: Handy, Uhr und Rotlicht aus.",
     themeAuto: "Wie das Telefon",
-    sound: "Ton und Summen bei Rufen",
+    sound: "Ton und Vibration bei Signalen",
+    speech: "Signale vorlesen",
     soundTest: "Ton probieren",
     language: "Sprache",
     you: (name, role) => `${name}, ${role}`,
@@ -205,12 +207,7 @@ export const de: Words = {
     goIn: "Hineingehen",
   },
 
-  board: {
-    title: "Tafel",
-    none: "Keine Dose läuft.",
-    join: "Herein",
-    staffOnly: "Die Tafel ist für das Personal. Bitte die Lehrkraft, sie zu öffnen.",
-  },
+  board,
 
   guide,
   returning,

@@ -1,3 +1,4 @@
+import { board, cue, hearing } from "./call-words.en.ts";
 import { doorFaults } from "./door-faults.en.ts";
 import { guide } from "./guide-words.en.ts";
 import { returning } from "./returning-words.en.ts";
@@ -57,22 +58,22 @@ export const en = {
     otherPlan: "Another plan",
     ofClass: (count: number) => (count === 1 ? "1 tank of the class" : `${count} tanks of the class`),
     tank: (number: number) => `Tank ${number}`,
+    /** `R7 · Tank 3`. */
+    name: (run: number, tank: number | null): string =>
+      tank === null ? `R${run}` : `R${run} · ${en.runs.tank(tank)}`,
     step: (number: number, count: number) => `Step ${number} of ${count}`,
     left: "left",
     over: "over time",
     next: "Next",
     inTime: (time: string) => `in ${time}`,
-    noWakeLock: "This browser lets the screen go dark. Set your phone to stay on for a while.",
+    mayGoDark: "Your screen may go dark: set it to stay on, or leave the sound on.",
+    heldByVideo: "A small video keeps this screen on. Should it go dark, the sound goes on.",
+    pouredEarlier: "Pressed late? It was in",
+    earlierBy: (seconds: number) => `${seconds} s earlier`,
   },
 
-  cue: {
-    title: "Call",
-    gotIt: "Got it",
-    notYet: "Not yet",
-    left: "left in this step",
-    many: (count: number) => `${count} more calls`,
-  },
-
+  cue,
+  hearing,
   feed: {
     title: "Class log",
     empty: "Nothing was said yet. Type / below, or tap a form.",
@@ -127,6 +128,10 @@ export const en = {
     optional: "not needed",
     leave: "(leave it out)",
     search: "Find a form",
+    /** What people type who look for a form by another word; in small letters. */
+    alike: {
+      "run correct": "late earlier forgot poured before pressed too early wrong time",
+    } as Readonly<Record<string, string>>,
     fromFile: "From a file…",
   },
 
@@ -136,9 +141,11 @@ export const en = {
     close: "Close",
     theme: "Light",
     themeDaylight: "Daylight",
-    themeSafelight: "Safelight",
+    themeSafelight: "Dim red",
+    themeCaution: "Load film in total darkness: phones, watches and red lights off.",
     themeAuto: "As the phone",
-    sound: "Sound and buzz for calls",
+    sound: "Sound and vibration for calls",
+    speech: "Say calls aloud",
     soundTest: "Try the sound",
     language: "Language",
     you: (name: string, role: string) => `${name}, ${role}`,
@@ -201,12 +208,7 @@ export const en = {
     goIn: "Go in",
   },
 
-  board: {
-    title: "Board",
-    none: "No tank is running.",
-    join: "Come in",
-    staffOnly: "The board is for staff. Ask your teacher to open it.",
-  },
+  board,
 
   guide,
   returning,

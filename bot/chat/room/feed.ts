@@ -30,6 +30,8 @@ export const bodySchema = z.object({
   /** Of a refused call: how it is made again. */
   again: z.object({ line: z.string(), option: z.string().nullable() }).optional(),
   dueAt: z.int().nullable().default(null),
+  /** Which word to many it is. */
+  say: z.int().optional(),
   /** Who caused it, by name as it was then. */
   author: z.string().nullable().default(null),
   mentions: z.array(z.string()).default([]),
@@ -63,6 +65,8 @@ export function eventFor(message: Message, personId: string): FeedEvent | undefi
     files: body.attachments.map(({ name }, index) => ({ name, href: `/files/${message.id}/${index}` })),
     dueAt: body.dueAt,
     ...(body.again ? { again: body.again } : {}),
+    // Nobody is called by their own word.
+    isWord: body.say !== undefined && message.authorId !== personId,
     ...(body.photo
       ? {
           photo: {

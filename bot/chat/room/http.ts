@@ -80,6 +80,8 @@ export async function createHttp(parts: HttpParts): Promise<FastifyInstance> {
         styleSrc: ["'self'"],
         imgSrc: ["'self'"],
         fontSrc: ["'self'"],
+        // The track of the minutes ahead is made on the page.
+        mediaSrc: ["blob:"],
         manifestSrc: ["'self'"],
         // Older browsers do not count the socket of the same host as 'self'.
         connectSrc: [

@@ -19,7 +19,7 @@ export function sayInRoom(
   delivery: Delivery,
   now: number,
 ): SaidInRoom {
-  const { classKey, key, personId, text, dueAt } = delivery;
+  const { classKey, key, personId, text, dueAt, say } = delivery;
   const classId = stores.classes.idOf(classKey);
   if (classId === undefined) return refused(`no class ${classKey} in the room`);
   if (personId !== null && !stores.members.find(classId, personId)) return refused("no such member");
@@ -32,9 +32,10 @@ export function sayInRoom(
     pictures: delivery.pictures.map((picture) => ({ ...picture })),
     attachments: delivery.attachments.map((attachment) => ({ ...attachment })),
     mentions: [...delivery.mentions],
+    ...(say ? { say: say.id } : {}),
     runs: [...delivery.runs],
   };
-  const message = { classId, personId, authorId: null, key: `d:${key}`, at: now, body };
+  const message = { classId, personId, authorId: say?.by ?? null, key: `d:${key}`, at: now, body };
   const { id, fresh } = stores.messages.add(message);
   if (fresh && personId !== null) owePush(stores, { ...delivery, personId }, classId, now);
   return {

@@ -7,6 +7,7 @@ import type { Stores } from "../../../store/index.ts";
 import type { RoomStore } from "../../../store/room.ts";
 import type { ChatHandlers } from "../port.ts";
 import { callerOf, callLine, type CallParts } from "./calls.ts";
+import { bodySchema } from "./feed.ts";
 import { type Admitted, dismiss, type Hub, type Page, sendTo } from "./hub.ts";
 import type { Live } from "./live.ts";
 import type { Log } from "../../process/log.ts";
@@ -143,6 +144,11 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
       const since = parts.troubleSince();
       if (since !== null) sendTo(page, { type: "trouble", since });
       return live.catchUp(page, message.after);
+    }
+    case "shown": {
+      const [entry] = parts.stores.messages.after(page.classId, page.personId, message.id - 1, 1);
+      const say = entry?.id === message.id ? bodySchema.safeParse(entry.body).data?.say : undefined;
+      return say === undefined ? undefined : parts.stores.says.markShown(say, page.personId, now());
     }
     case "line": {
       const before = languageOf(parts, page);

@@ -26,6 +26,8 @@ export const fromPageSchema = z.discriminatedUnion("type", [
   /** Picked on the page: from now on this person is spoken to in it. */
   z.object({ type: z.literal("language"), language: z.enum(LANGUAGES) }),
   z.object({ type: z.literal("ping"), sentAt: z.number() }),
+  /** This entry, a word to many, is before its reader's eyes. */
+  z.object({ type: z.literal("shown"), id: z.int().min(1) }),
   z.object({
     type: z.literal("line"),
     id: callId,
@@ -67,6 +69,8 @@ export interface FeedEvent {
   readonly dueAt: number | null;
   /** Of a refused call: how it was made, for the form to open filled in. */
   readonly again?: Again;
+  /** A word to many: it calls like a run does, and its showing is told back. */
+  readonly isWord: boolean;
   /** Where a roll's photo of its contact sheet belongs; `src` is null where there is none. */
   readonly photo?: {
     readonly roll: number;

@@ -37,7 +37,7 @@ export const classSay = defineCommand({
           of: { kind: "say", say: say.id, part },
           classId: school.id,
           personId,
-          say: () => ({ text: words.saidText(text, person.name) }),
+          say: () => ({ text: words.saidText(text, person.name), say: { id: say.id, by: person.id } }),
         },
         now,
       );
@@ -89,10 +89,28 @@ export const classSaid = defineCommand({
         : new UserError("ERR_UNKNOWN_SAY", words.unknownSay(number));
     return words.reachReply(
       say,
-      says.reached(say).map((each) => reachedPerson(context, each)),
+      says.reached(say).flatMap((each) => reachedPeople(context, each, says.shownTo(say))),
     );
   },
 });
+
+/** Where it was said on a page, it has reached whom that page showed it to: the channel is nobody. */
+function reachedPeople(
+  context: Context,
+  reach: Reach,
+  shownTo: ReadonlyMap<string, number>,
+): words.ReachedPerson[] {
+  if (!reach.isOnPage) return [reachedPerson(context, reach)];
+  const { members } = context.stores;
+  const meant =
+    reach.personId === null
+      ? members.list(context.class.id).filter(({ personId }) => personId !== reach.by)
+      : [{ personId: reach.personId, name: nameOf(context, reach.personId) }];
+  return meant.map(({ personId, name }) => {
+    const atMs = shownTo.get(personId) ?? null;
+    return { name, state: atMs === null ? "unseen" : "has it", atMs, byMention: false };
+  });
+}
 
 function reachedPerson(context: Context, reach: Reach): words.ReachedPerson {
   const mentioned = reach.personId === null ? reach.mentions[0] : undefined;

@@ -16,6 +16,7 @@ export const de: SayWords = {
     `**${has} von ${of}** erreicht. „${body}“, um ${time}. Gemeint: ${audience}.`,
   hasIt: (name, time) => (time === null ? `${name}: hat es` : `${name}: hat es seit ${time}`),
   onItsWay: (name) => `${name}: noch unterwegs`,
+  notShown: (name) => `${name}: noch nicht gezeigt`,
   notReached: (name) => `${name}: nicht erreicht`,
   byMention: (line) => `${line} (im Kanal des Kurses beim Namen gerufen)`,
   again: "Noch einmal ansehen",

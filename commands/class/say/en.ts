@@ -17,6 +17,7 @@ export const en = {
     `**${has} of ${of}** reached. "${body}", to ${audience}, ${time}.`,
   hasIt: (name: string, time: string | null) => `${name}: has it${time === null ? "" : ` since ${time}`}`,
   onItsWay: (name: string) => `${name}: on its way`,
+  notShown: (name: string) => `${name}: not shown yet`,
   notReached: (name: string) => `${name}: not reached`,
   byMention: (line: string) => `${line} (called by name in the class's channel)`,
   again: "Look again",

@@ -37,7 +37,7 @@ export function saidReply(number: number, audience: Audience, people: readonly s
 export interface ReachedPerson {
   /** null: the whole class, in its channel. */
   readonly name: string | null;
-  readonly state: "has it" | "on its way" | "not reached";
+  readonly state: "has it" | "on its way" | "unseen" | "not reached";
   readonly atMs: number | null;
   /** Said in the class's channel by name, since this person can't be reached alone. */
   readonly byMention: boolean;
@@ -70,12 +70,12 @@ export function reachReply(
 
 function reachedWords({ name, state, atMs, byMention }: ReachedPerson): string {
   const person = name === null ? words().theClass : plain(name);
-  const line =
-    state === "has it"
-      ? words().hasIt(person, atMs === null ? null : instant(atMs, "time"))
-      : state === "on its way"
-        ? words().onItsWay(person)
-        : words().notReached(person);
+  const line = {
+    "has it": () => words().hasIt(person, atMs === null ? null : instant(atMs, "time")),
+    "on its way": () => words().onItsWay(person),
+    unseen: () => words().notShown(person),
+    "not reached": () => words().notReached(person),
+  }[state]();
   return byMention ? words().byMention(line) : line;
 }
 

@@ -1,10 +1,10 @@
 import type { Agitation } from "../../../store/shapes/sheet.ts";
 import { formatSeconds, instant, saySeconds } from "../../speech/wording.ts";
-import { accusative, nominative } from "./articles.de.ts";
+import { nominative } from "./articles.de.ts";
 import type { CueWords } from "./cue.en.ts";
 
 const MOVE = {
-  inversion: "Dose kippen und zurück",
+  inversion: "Dose kippen und wieder aufrichten",
   rotation: "Spirale drehen",
   continuous: "Dose ständig bewegen",
 } as const satisfies Record<Agitation["manner"], string>;
@@ -12,24 +12,33 @@ const MOVE = {
 const callsMissed = (missed: number): string =>
   missed === 1 ? "1 Signal davor ist ausgefallen." : `${missed} Signale davor sind ausgefallen.`;
 
+const seconds = (count: number): string => (count === 1 ? "1 Sekunde" : `${count} Sekunden`);
+
 export const de: CueWords = {
-  late: (seconds, dueAtMs) => `**${saySeconds(seconds)} zu spät**: Das war für ${instant(dueAtMs, "time")}.`,
-  lateAndMissed: (seconds, dueAtMs, missed) =>
-    `${de.late(seconds, dueAtMs)}${missed > 0 ? ` ${callsMissed(missed)}` : ""} Tu es jetzt.`,
+  late: (late, dueAtMs) => `**${saySeconds(late)} zu spät**: Das war für ${instant(dueAtMs, "time")}.`,
+  lateAndMissed: (late, dueAtMs, missed) =>
+    `${de.late(late, dueAtMs)}${missed > 0 ? ` ${callsMissed(missed)}` : ""} Tu es jetzt.`,
   missed: (missed) => `**${callsMissed(missed)}**`,
   early: (dueAtMs) => `Um ${instant(dueAtMs, "time")}, ${instant(dueAtMs, "relative")}:`,
   agitateSome: "Bewegen.",
-  agitate: (seconds, { manner, taps }) =>
-    `**${seconds} s** bewegen: ${MOVE[manner]}${taps > 0 ? `, dann ${taps === 1 ? "einmal" : `${taps}-mal`} aufklopfen` : ""}.`,
-  keepMoving: "**Ständig bewegen**, bis ich zum Ausgießen rufe.",
+  agitate: (long) => `${saySeconds(long)} bewegen.`,
+  move: ({ manner, taps }) =>
+    `${MOVE[manner]}${taps > 0 ? `, dann ${taps === 1 ? "einmal" : `${taps}-mal`} fest aufklopfen` : ""}.`,
+  keepMoving: "Ständig bewegen,",
+  untilPourOut: "bis ich sage: ausgießen.",
   position: (goneSeconds, ofSeconds) => `${formatSeconds(goneSeconds)} von ${formatSeconds(ofSeconds)}.`,
-  toPourOut: (seconds) => `**${seconds} s** bis zum Ausgießen.`,
-  toEnd: (seconds, step) => `**${seconds} s**, dann endet ${nominative(step)}.`,
-  haveReady: (next) => `Stell bereit: ${next.title}.`,
-  pourOut: (seconds, leaving) => `**${seconds} s: jetzt ausgießen.** ${leaving}`,
+  toPourOut: (left) => `In ${saySeconds(left)} ausgießen.`,
+  toEnd: (left, step) => `In ${saySeconds(left)} endet ${nominative(step)}.`,
+  getReady: (next) => `Stell bereit: ${next.title}.`,
+  pourOut: (long) => `Jetzt ausgießen (${saySeconds(long)}).`,
   andThen: (next) => `Dann: ${next.title}.`,
-  done: (title, leaving) => `**Fertig: ${title}.** ${leaving}`,
-  nextBath: (next) => `**Jetzt: ${next.title}.**`,
-  isItIn: (step) => `**Ist es drin?** Ich warte auf ${accusative(step)}.`,
+  done: (title) => `Fertig: ${title}.`,
+  nextBath: (next) => `Jetzt: ${next.title}.`,
+  isItIn: (step, flows) => (flows ? `Läuft ${nominative(step)}?` : `Ist ${nominative(step)} drin?`),
   goesOn: (before) => `${nominative(before, true)} wirkt weiter.`,
+
+  spokenAgitate: (long) => `Bewegen, ${seconds(long)}.`,
+  spokenToPourOut: (left) => `In ${seconds(left)} ausgießen.`,
+  spokenToEnd: (left, step) => `In ${seconds(left)} endet ${nominative(step)}.`,
+  spokenPourOut: "Jetzt ausgießen.",
 };

@@ -3,12 +3,12 @@ import { countOf, formatSeconds, instant, saySeconds } from "../../speech/wordin
 import type { Titled } from "./titled.ts";
 
 const MOVE = {
-  inversion: "turn the tank over and back",
-  rotation: "turn the reel",
-  continuous: "keep the tank moving",
+  inversion: "Turn the tank over and back",
+  rotation: "Turn the reel",
+  continuous: "Keep the tank moving",
 } as const satisfies Record<Agitation["manner"], string>;
 
-/** `leaving` and `doing`: what a person does at the end of a step, and at the beginning of one. */
+/** `does` is the action with its length, `how` follows it; `leaving` and `doing` end a step and begin one. */
 export const en = {
   late: (seconds: number, dueAtMs: number) =>
     `**${saySeconds(seconds)} late**: this was for ${instant(dueAtMs, "time")}.`,
@@ -18,19 +18,33 @@ export const en = {
     `**${countOf(missed, "call")} before this ${missed === 1 ? "was" : "were"} missed.**`,
   early: (dueAtMs: number) => `At ${instant(dueAtMs, "time")}, ${instant(dueAtMs, "relative")}:`,
   agitateSome: "Agitate.",
-  agitate: (seconds: number, { manner, taps }: Agitation) =>
-    `**${seconds} s** agitate: ${MOVE[manner]}${taps > 0 ? `, then rap it ${taps === 1 ? "once" : `${taps} times`}` : ""}.`,
-  keepMoving: "**Keep it moving** until I call pour-out.",
+  agitate: (seconds: number) => `Agitate ${saySeconds(seconds)}.`,
+  move: ({ manner, taps }: Agitation) =>
+    `${MOVE[manner]}${taps > 0 ? `, then tap it firmly on the bench ${taps === 1 ? "once" : `${taps} times`}` : ""}.`,
+  keepMoving: "Keep it moving",
+  untilPourOut: "until I say pour out.",
   position: (goneSeconds: number, ofSeconds: number) =>
     `${formatSeconds(goneSeconds)} of ${formatSeconds(ofSeconds)}.`,
-  toPourOut: (seconds: number) => `**${seconds} s** to pour-out.`,
-  toEnd: (seconds: number, step: Titled) => `**${seconds} s** to the end of ${step.title}.`,
-  haveReady: (next: Titled) => `Have ready: ${next.title}.`,
-  pourOut: (seconds: number, leaving: string) => `**${seconds} s: pour out now.** ${leaving}`,
+  toPourOut: (seconds: number) => `Pour out in ${saySeconds(seconds)}.`,
+  toEnd: (seconds: number, step: Titled) => `${capital(step.title)} ends in ${saySeconds(seconds)}.`,
+  getReady: (next: Titled) => `Get ready: ${next.title}.`,
+  pourOut: (seconds: number) => `Pour out now (${saySeconds(seconds)}).`,
   andThen: (next: Titled) => `Then: ${next.title}.`,
-  done: (title: string, leaving: string) => `**${title} is done.** ${leaving}`,
-  nextBath: (next: Titled) => `**Now: ${next.title}.**`,
-  isItIn: (step: Titled) => `**Is it in?** I wait for ${step.title}.`,
+  done: (title: string) => `${title} is done.`,
+  nextBath: (next: Titled) => `Now: ${next.title}.`,
+  /** `flows`: a wash is no bath that is poured in. */
+  isItIn: (step: Titled, flows: boolean) => `Is the ${step.title} ${flows ? "running" : "in"}?`,
   goesOn: (before: Titled) => `The ${before.title} goes on working.`,
+
+  /** As a voice says it: no signs, and units in full. */
+  spokenAgitate: (seconds: number) => `Agitate, ${countOf(seconds, "second")}.`,
+  spokenToPourOut: (seconds: number) => `Pour out in ${countOf(seconds, "second")}.`,
+  spokenToEnd: (seconds: number, step: Titled) =>
+    `${capital(step.title)} ends in ${countOf(seconds, "second")}.`,
+  spokenPourOut: "Pour out now.",
 };
 export type CueWords = typeof en;
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

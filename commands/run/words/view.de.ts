@@ -4,10 +4,8 @@ import type { ViewWords } from "./view.en.ts";
 export const de: ViewWords = {
   finished: "Fertig. Der Film steht im Filmbuch.",
   stopped: "Abgebrochen.",
-  pourOutNow: (leaving) => `Jetzt ausgießen. ${leaving}`,
   wait: "Warten.",
   keepMoving: "Ständig bewegen.",
-  agitate: "Bewegen.",
   letStand: "Ruhen lassen.",
   agitateFor: (seconds) => `${saySeconds(seconds)} bewegen`,
   getReady: (next) => (next === null ? "Bereitstellen" : `Bereitstellen: ${next}`),

@@ -4,10 +4,8 @@ import { saySeconds } from "../../speech/wording.ts";
 export const en = {
   finished: "Done. The roll is in the log.",
   stopped: "Stopped.",
-  pourOutNow: (leaving: string) => `Pour out now. ${leaving}`,
   wait: "Wait.",
   keepMoving: "Keep it moving.",
-  agitate: "Agitate.",
   letStand: "Let it stand.",
   agitateFor: (seconds: number) => `Agitate ${saySeconds(seconds)}`,
   getReady: (next: string | null) => (next === null ? "Get ready" : `Get ready: ${next}`),

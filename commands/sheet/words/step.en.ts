@@ -80,6 +80,6 @@ export const en = {
   rhythm: (firstSeconds: number, burstSeconds: number, cycleSeconds: number) =>
     `first ${saySeconds(firstSeconds)}, then ${saySeconds(burstSeconds)} ${cycleSeconds === 60 ? "each minute" : `every ${saySeconds(cycleSeconds)}`}`,
   firstOnly: (firstSeconds: number) => `first ${saySeconds(firstSeconds)}`,
-  taps: (taps: number) => `then rap it ${taps === 1 ? "once" : `${taps} times`} on the bench`,
+  taps: (taps: number) => `then tap it firmly on the bench ${taps === 1 ? "once" : `${taps} times`}`,
 };
 export type StepWords = typeof en;

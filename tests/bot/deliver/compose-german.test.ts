@@ -68,22 +68,26 @@ describe("a call to somebody who reads German", () => {
     settle(0);
     const owed = only(settle(60));
     const at = (seconds: number) => composeOne(owed, WHERE, START + seconds * 1000);
-    const cue = "**5 s** bewegen: Dose kippen und zurück, dann 2-mal aufklopfen. 1:00 von 9:00.";
+    const cue =
+      "**5 s bewegen.** Dose kippen und wieder aufrichten, dann 2-mal fest aufklopfen. 1:00 von 9:00.";
     expect(at(60)).toMatchObject({ text: `${cue}\n_R1, Dose 3_`, language: "de", personId: "room:mina" });
     expect(shown(at(57).text, START + 57_000)).toBe(`Um 18:01:00, 3 s:\n${cue}\n_R1, Dose 3_`);
     expect(shown(at(64).text, START + 64_000)).toBe(
-      `**4 s zu spät**: Das war für 18:01:00.\n${cue}\n_R1, Dose 3_`,
+      `${cue}\n**4 s zu spät**: Das war für 18:01:00.\n_R1, Dose 3_`,
     );
   });
 
   test("decided late, with what was missed; later still on its way, as late as it is then", () => {
     const owed = only(settle(190));
     const at = (seconds: number) => shown(composeOne(owed, WHERE, START + seconds * 1000).text, 0);
-    const cue =
-      "**5 s** bewegen: Dose kippen und zurück, dann 2-mal aufklopfen. 3:10 von 9:00.\n_R1, Dose 3_";
-    const missed = "3 Signale davor sind ausgefallen. Tu es jetzt.";
-    expect(at(190)).toBe(`**10 s zu spät**: Das war für 18:03:00. ${missed}\n${cue}`);
-    expect(at(205)).toBe(`**25 s zu spät**: Das war für 18:03:00. ${missed}\n${cue}`);
+    const said = (late: string): string =>
+      [
+        "**5 s bewegen.** Dose kippen und wieder aufrichten, dann 2-mal fest aufklopfen. 3:10 von 9:00.",
+        `**${late} zu spät**: Das war für 18:03:00. 3 Signale davor sind ausgefallen. Tu es jetzt.`,
+        "_R1, Dose 3_",
+      ].join("\n");
+    expect(at(190)).toBe(said("10 s"));
+    expect(at(205)).toBe(said("25 s"));
   });
 
   test("has its buttons in German, with the lines as they are typed", () => {
@@ -91,7 +95,7 @@ describe("a call to somebody who reads German", () => {
     const owed = only(settle(530));
     expect(composeOne(owed, WHERE, START + 530_000)).toMatchObject({
       runs: [{ number: 1, tank: 3 }],
-      text: "**10 s: jetzt ausgießen.** Gieß den Entwickler aus. Er wird nur einmal benutzt: in den Kanister oder Ausguss, den dein Kurs dafür nimmt. Dann: Zwischenwässerung 1.\n_R1, Dose 3_",
+      text: "**Jetzt ausgießen (10 s).** Gieß den Entwickler aus. Er wird nur einmal benutzt: in den Kanister oder Ausguss, den dein Kurs dafür nimmt. Dann: Zwischenwässerung 1.\n_R1, Dose 3_",
       actions: [{ label: "Wasser ist drin", line: "run next run:1 step:1", weight: "main" }],
     });
   });
@@ -105,8 +109,8 @@ test("in one message to a class each owner reads their own language", () => {
   settle(0);
   const bundle = composeBundle("k", settle(60), WHERE, START + 64_000);
   expect(shown(bundle.text, 0).split("\n\n")).toEqual([
-    "**R1, Dose 3 und R2, Dose 4**\n**4 s zu spät**: Das war für 18:01:00.\n**5 s** bewegen: Dose kippen und zurück, dann 2-mal aufklopfen. 1:00 von 9:00.",
-    "**R3, tank 5 and R4, tank 6**\n**4 s late**: this was for 18:01:00.\n**5 s** agitate: turn the tank over and back, then rap it 2 times. 1:00 of 9:00.",
+    "**R1, Dose 3 und R2, Dose 4**\n**5 s bewegen.** Dose kippen und wieder aufrichten, dann 2-mal fest aufklopfen. 1:00 von 9:00.\n**4 s zu spät**: Das war für 18:01:00.",
+    "**R3, tank 5 and R4, tank 6**\n**Agitate 5 s.** Turn the tank over and back, then tap it firmly on the bench 2 times. 1:00 of 9:00.\n**4 s late**: this was for 18:01:00.",
   ]);
   expect(bundle.mentions).toEqual(["room:mina", "room:frieda", "room:ben", "room:kofi"]);
   expect(bundle.runs).toEqual([3, 4, 5, 6].map((tank, position) => ({ number: position + 1, tank })));
@@ -165,6 +169,6 @@ test("a German student's call after an outage says in German how late it is", as
   room.away(190);
   await room.tick();
   expect(room.news("Mina")[0]).toMatch(
-    /^\*\*10 s zu spät\*\*: Das war für \d\d:\d\d:\d\d\. 2 Signale davor sind ausgefallen\. Tu es jetzt\.\n\*\*5 s\*\* bewegen/,
+    /^\*\*5 s bewegen\.\*\* .*\n\*\*10 s zu spät\*\*: Das war für \d\d:\d\d:\d\d\. 2 Signale davor sind ausgefallen\. Tu es jetzt\./,
   );
 });

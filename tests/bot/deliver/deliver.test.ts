@@ -133,7 +133,7 @@ describe("saying what is owed", () => {
     clock.advance(12);
     await pump();
     expect(tried[0]?.text).toBe("Agitate.");
-    expect(tried[1]?.text).toMatch(/^\*\*12 s late\*\*: this was for .*\nAgitate\.$/);
+    expect(tried[1]?.text).toMatch(/^Agitate\.\n\*\*12 s late\*\*: this was for .*\.$/);
   });
 
   test("what was decided late and comes later still says how late it comes, not how late it was decided", async () => {
@@ -143,10 +143,10 @@ describe("saying what is owed", () => {
     clock.advance(60);
     await pump();
     expect(tried[0]?.text).toMatch(
-      /^\*\*3 s late\*\*.* 2 calls before it were missed\. Do it now\.\nAgitate\.$/,
+      /^Agitate\.\n\*\*3 s late\*\*.* 2 calls before it were missed\. Do it now\.$/,
     );
     expect(tried[1]?.text).toMatch(
-      /^\*\*1 min 3 s late\*\*: this was for .*\. 2 calls before it were missed\. Do it now\.\nAgitate\.$/,
+      /^Agitate\.\n\*\*1 min 3 s late\*\*: this was for .*\. 2 calls before it were missed\. Do it now\.$/,
     );
   });
 

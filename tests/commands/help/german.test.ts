@@ -10,9 +10,9 @@ import { aRun, START } from "../../support/make.ts";
 import { createRoom } from "../../support/room.ts";
 
 const german = (step: () => NextStep, role: Role = "student") =>
-  speaking("de", () => helpReply(step(), role, []));
+  speaking("de", () => helpReply(step(), role, [], START));
 const firstLine = (step: () => NextStep): string => german(step).text.split("\n")[0] ?? "";
-const view = () => viewOf(aRun(), "Mina", START);
+const view = () => viewOf(aRun(), "Mina");
 const bottle = (mark: Mark) => (): NextStep => ({ kind: "bottle", label: "B4", mark });
 
 const STEPS: (() => NextStep)[] = [
@@ -47,7 +47,7 @@ describe("the next step in German", () => {
   });
 
   test("names the step as a noun, with its capital", () => {
-    const waiting = { ...view(), phase: "waiting", title: "Fixierbad", now: "" } as const;
+    const waiting = { ...view(), phase: "waiting", title: "Fixierbad" } as const;
     expect(firstLine(() => ({ kind: "run", view: waiting, others: 0 }))).toContain(
       "**R7 wartet auf dich: Fixierbad.**",
     );
@@ -55,6 +55,7 @@ describe("the next step in German", () => {
       { kind: "run", view: { ...waiting, title: "Rinse 2" }, others: 0 },
       "student",
       [],
+      START,
     );
     expect(english.text).toContain("**R7 waits for you: rinse 2.**");
   });

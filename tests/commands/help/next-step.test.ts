@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { nextStep, type HelpFacts } from "../../../commands/help/next-step.ts";
 import { viewOf } from "../../../commands/run/view.ts";
-import { aRun, START } from "../../support/make.ts";
+import { aRun } from "../../support/make.ts";
 import { createRoom } from "../../support/room.ts";
 import { aNewRoll } from "../../support/rolls.ts";
 
@@ -17,7 +17,7 @@ const NOTHING: HelpFacts = {
 };
 const BUSY: HelpFacts = {
   role: "teacher",
-  runs: [viewOf(aRun(), "Mina", START)],
+  runs: [viewOf(aRun(), "Mina")],
   plan: { number: 4, bellWarning: "" },
   setupMissing: 3,
   bottles: [{ label: "B4", mark: "exhausted" }],
@@ -65,7 +65,7 @@ describe("/help", () => {
     room.press("Mina", "Start");
     expect(room.says("Mina", "/help")).toContain("**R1 waits for you: developer.**");
     room.press("Mina", "Tank is full");
-    expect(room.says("Mina", "/help")).toContain("**R1, developer.** Agitate.");
+    expect(room.says("Mina", "/help")).toContain("**R1, developer.** Agitate 30 s.");
     await room.pass(545);
     expect(room.says("Mina", "/help")).toContain("**R1 waits for you: rinse 1.**");
   });

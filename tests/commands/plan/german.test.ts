@@ -91,7 +91,7 @@ describe("a plan in German", () => {
     expect(says(2, "4x5")).toContain("EI 400; 2 Planfilme 4x5, 300 ml.");
     expect(says(1, "135")).toContain("- Ich lese die Verdünnung als 1+1: 1:9 heißt bei Herstellern 1+9.");
     expect(describeAgitation(EACH_MINUTE)).toBe(
-      "first 30 s, then 5 s each minute: turn the tank over and back; then rap it 2 times on the bench",
+      "first 30 s, then 5 s each minute: turn the tank over and back; then tap it firmly on the bench 2 times",
     );
     expect(german(() => describeAgitation(EACH_MINUTE))).toBe(
       "erst 30 s, dann 5 s in jeder Minute: die Dose kippen und wieder aufrichten; dann 2-mal auf dem Tisch aufklopfen",

@@ -7,6 +7,7 @@ import { CUE_KINDS, type CueKind } from "../../../store/shapes/cue.ts";
 import * as replies from "../../../commands/run/reply.ts";
 import type { RunFault } from "../../../commands/run/machine.ts";
 import type { Run } from "../../../store/shapes/run.ts";
+import { doingNow } from "../../../commands/run/doing.ts";
 import { cueWords, viewOf } from "../../../commands/run/view.ts";
 import { sayInstants } from "../../../commands/speech/wording.ts";
 import { englishIn } from "../../support/english.ts";
@@ -137,16 +138,16 @@ describe("what a run answers in German", () => {
     { code: "ERR_POURING_OUT", step: 0 },
   ];
   test.each(FAULTS)("%o leaves no word in English", (fault) => {
-    const { text, actions } = german(() => replies.faultWords(fault, at(0)));
+    const { text, actions } = german(() => replies.faultWords(fault, at(0), START));
     expect(englishIn(text, ...labelsOf(actions))).toEqual([]);
-    expect(text).not.toBe(replies.faultWords(fault, at(0)).text);
+    expect(text).not.toBe(replies.faultWords(fault, at(0), START).text);
   });
 
   test("each article goes with its noun", () => {
     const waits = (step: number): string =>
-      german(() => replies.faultWords({ code: "ERR_NOTHING_RUNNING", step }, at(0)).text);
+      german(() => replies.faultWords({ code: "ERR_NOTHING_RUNNING", step }, at(0), START).text);
     const left = (step: number): string =>
-      german(() => replies.faultWords({ code: "ERR_TOO_EARLY", step, leftSeconds: 60 }, at(0)).text);
+      german(() => replies.faultWords({ code: "ERR_TOO_EARLY", step, leftSeconds: 60 }, at(0), START).text);
     expect(waits(0)).toContain("wartet auf den Entwickler:");
     expect(waits(1)).toContain("wartet auf die Zwischenwässerung 1:");
     expect(waits(3)).toContain("wartet auf das Fixierbad:");
@@ -165,12 +166,12 @@ describe("what a run calls in German", () => {
   test("the main calls, exactly", () => {
     const run = at(0);
     expect(german(() => CUE_KINDS.map((kind) => said(run, kind, kind === "nudge" ? 1 : 0)))).toEqual([
-      "**30 s** bewegen: Dose kippen und zurück, dann 2-mal aufklopfen. 0:00 von 9:00.",
-      "**5 s** bewegen: Dose kippen und zurück, dann 2-mal aufklopfen. 0:00 von 9:00.",
-      "**15 s** bis zum Ausgießen. Stell bereit: Zwischenwässerung 1.",
-      "**10 s: jetzt ausgießen.** Gieß den Entwickler aus. Er wird nur einmal benutzt: in den Kanister oder Ausguss, den dein Kurs dafür nimmt. Dann: Zwischenwässerung 1.",
+      "**30 s bewegen.** Dose kippen und wieder aufrichten, dann 2-mal fest aufklopfen. 0:00 von 9:00.",
+      "**5 s bewegen.** Dose kippen und wieder aufrichten, dann 2-mal fest aufklopfen. 0:00 von 9:00.",
+      "**In 15 s ausgießen.** Stell bereit: Zwischenwässerung 1.",
+      "**Jetzt ausgießen (10 s).** Gieß den Entwickler aus. Er wird nur einmal benutzt: in den Kanister oder Ausguss, den dein Kurs dafür nimmt. Dann: Zwischenwässerung 1.",
       "**Jetzt: Zwischenwässerung 1.** Füll die Dose mit Wasser. Drück auf den Knopf, wenn sie voll ist.",
-      "**Ist es drin?** Ich warte auf die Zwischenwässerung 1. Der Entwickler wirkt weiter. Füll die Dose mit Wasser. Drück auf den Knopf, wenn sie voll ist.",
+      "**Ist die Zwischenwässerung 1 drin?** Der Entwickler wirkt weiter. Füll die Dose mit Wasser. Drück auf den Knopf, wenn sie voll ist.",
     ]);
   });
 
@@ -195,10 +196,10 @@ describe("what a run calls in German", () => {
       );
       return german(() => said(at(0, { plan: aPlan({ steps }) }), kind, 0));
     };
-    expect(moved({ taps: 1 })).toContain("Dose kippen und zurück, dann einmal aufklopfen.");
-    expect(moved({ manner: "rotation", taps: 0 })).toContain("**5 s** bewegen: Spirale drehen. 0:00");
+    expect(moved({ taps: 1 })).toContain("Dose kippen und wieder aufrichten, dann einmal fest aufklopfen.");
+    expect(moved({ manner: "rotation", taps: 0 })).toContain("**5 s bewegen.** Spirale drehen. 0:00");
     expect(moved({ manner: "continuous" }, "agitate-first")).toMatch(
-      /^\*\*Ständig bewegen\*\*, bis ich zum Ausgießen rufe\. 0:00 von 9:00\.$/,
+      /^\*\*Ständig bewegen,\*\* bis ich sage: ausgießen\. 0:00 von 9:00\.$/,
     );
   });
 
@@ -212,27 +213,35 @@ describe("what a run calls in German", () => {
         expect(text).not.toBe(said(run, kind, step));
         expect(englishIn(german(() => cueWords(run, cue)))).toEqual([]);
       }
-      for (const gone of [0, 20, 45, 539]) {
-        const { title, now, coming, actions } = german(() => viewOf(run, "Mina", START + gone * 1000));
-        const shown = [title, now, ...coming.map(({ text }) => text), ...labelsOf(actions)];
-        expect(englishIn(...shown)).toEqual([]);
-      }
+      const { title, resting, sayings, actions } = german(() => viewOf(run, "Mina"));
+      const calls = Object.values(sayings).flatMap(({ does, how, spoken, brief }) => [
+        does,
+        how,
+        spoken,
+        brief,
+      ]);
+      expect(calls.length).toBeGreaterThan(0);
+      expect(englishIn(title, resting, ...calls, ...labelsOf(actions))).toEqual([]);
     }
   });
 
   test("a page's few words", () => {
-    const nowAt = (gone: number): string => german(() => viewOf(at(0), "", START + gone * 1000).now);
-    expect([0, 45, 62].map(nowAt)).toEqual(["Bewegen.", "Ruhen lassen.", "Bewegen."]);
-    expect(nowAt(535)).toMatch(/^Jetzt ausgießen\. Gieß den Entwickler aus\./);
-    const { coming, actions } = german(() => viewOf(at(0), "", START + 1));
-    expect(coming.slice(-3).map(({ text }) => text)).toEqual([
+    const view = german(() => viewOf(at(0), ""));
+    const nowAt = (gone: number): string => doingNow(view, START + gone * 1000);
+    expect([0, 45, 62].map(nowAt)).toEqual(["30 s bewegen.", "Ruhen lassen.", "5 s bewegen."]);
+    expect(nowAt(535)).toMatch(/^Jetzt ausgießen \(10 s\)\. Gieß den Entwickler aus\./);
+    const brief = (["agitate", "get-ready", "pour-out", "next-bath"] as const).map(
+      (kind) => view.sayings[kind]?.brief,
+    );
+    expect(brief).toEqual([
+      "5 s bewegen",
       "Bereitstellen: Zwischenwässerung 1",
       "Ausgießen",
       "Zwischenwässerung 1",
     ]);
-    expect(coming[0]?.text).toBe("5 s bewegen");
-    expect(labelsOf(actions)).toEqual(["Wasser ist drin", "Lauf abbrechen"]);
-    const over = (phase: Run["phase"]): string => german(() => viewOf(at(0, { phase }), "", START).now);
+    expect(view.sayings.agitate?.spoken).toBe("Bewegen, 5 Sekunden.");
+    expect(labelsOf(view.actions)).toEqual(["Wasser ist drin", "Lauf abbrechen"]);
+    const over = (phase: Run["phase"]): string => german(() => viewOf(at(0, { phase }), "").resting);
     expect(over({ kind: "finished", atMs: START })).toBe("Fertig. Der Film steht im Filmbuch.");
     expect(over({ kind: "stopped", step: 0, atMs: START, reason: "" })).toBe("Abgebrochen.");
   });

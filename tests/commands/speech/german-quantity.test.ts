@@ -1,3 +1,4 @@
+import { pointDecimal } from "../../../commands/speech/decimal.ts";
 import { describe, expect, test } from "vitest";
 import { speaking } from "../../../commands/speech/language.ts";
 import {
@@ -6,7 +7,6 @@ import {
   parseDuration,
   parseTemperature,
   parseVolume,
-  pointDecimal,
 } from "../../../commands/speech/measure.ts";
 import { lineFaultWords } from "../../../commands/speech/line-words.ts";
 import { measureFaultWords, wordMeasureFault } from "../../../commands/speech/quantity.ts";

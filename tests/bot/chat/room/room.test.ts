@@ -30,7 +30,7 @@ test("a student joins the demo, starts a run and is called at the first agitatio
   await page.says("run next step:0");
   await room.pass(1);
   const cue = await page.hears("events", ({ events }) => events.some(({ kind }) => kind === "cue"));
-  expect(cue.events[0]?.text).toContain("**30 s** agitate");
+  expect(cue.events[0]?.text).toContain("**Agitate 30 s.**");
   const views = await page.hears("views", (each) => each.views[0]?.phase === "running");
   expect(views.views[0]).toMatchObject({ run: 1, tank: 2, title: "Developer", stepNumber: 1 });
 });

@@ -1,0 +1,85 @@
+import { LATE_FROM_MS, timedCalls, type TimedCall } from "../../../commands/run/doing.ts";
+import type { RunName } from "../../../store/shapes/run.ts";
+import type { PersonView } from "../room/view.ts";
+import type { FeedEvent } from "../room/wire.ts";
+
+/*
+ * What a person is called to do now, told by the room's clock from the schedule of each run: so a call is true at the
+ * moment it is seen, whether its message came at once, late or not at all.
+ */
+
+/** A word that names no run stays this long. */
+const WORD_STAYS_MS = 10 * 60_000;
+
+/** Per run the moment of the newest call that was answered here; under `WORDS` the newest such entry of the feed. */
+export type Answered = Readonly<Record<string, number>>;
+export const WORDS = "words";
+
+export interface Call extends Omit<TimedCall, "kind"> {
+  /** Names this call for ever. */
+  readonly id: string;
+  readonly kind: TimedCall["kind"] | "word";
+  /** What it is answered under: a run's number, or `WORDS`. */
+  readonly of: string;
+  /** What it is answered up to: its moment, or its number in the feed. */
+  readonly mark: number;
+  /** null for a word. */
+  readonly run: RunName | null;
+}
+
+/** Every call of this run's present phase, in order. */
+export function callsOf(view: PersonView): Call[] {
+  const { run, tank } = view;
+  return timedCalls(view).map((call) => ({
+    ...call,
+    id: `${run} ${call.at} ${call.kind}`,
+    of: String(run),
+    mark: call.at,
+    run: { number: run, tank },
+  }));
+}
+
+/** What must be done within seconds comes first; a word to many waits for it. */
+const ORDER = ["pour-out", "next-bath", "nudge", "agitate-first", "agitate", "get-ready", "word"] as const;
+
+/**
+ * The calls that want something now, the most pressing first: of each run only the newest that is neither over nor
+ * answered, since a later call makes an earlier one worthless.
+ */
+export function openCalls(
+  views: readonly PersonView[],
+  events: readonly FeedEvent[],
+  answered: Answered,
+  now: number,
+): Call[] {
+  const isOpen = (call: Call): boolean =>
+    call.at <= now && now < call.until && call.mark > (answered[call.of] ?? -Infinity);
+  return [
+    ...views.flatMap((view) => callsOf(view).filter(isOpen).slice(-1)),
+    ...events.flatMap(wordOf).filter(isOpen),
+  ].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind) || a.at - b.at);
+}
+
+/** An entry of the feed that calls by itself: a word to many, or one to this person that is no call of a run. */
+export function wordOf(event: FeedEvent): Call[] {
+  const calls = event.isWord || (event.kind === "cue" && event.runs.length === 0);
+  if (!calls || event.author?.isYou) return [];
+  return [
+    {
+      id: `word ${event.id}`,
+      of: WORDS,
+      mark: event.id,
+      run: null,
+      kind: "word",
+      at: event.at,
+      until: event.at + WORD_STAYS_MS,
+      lateFrom: event.at,
+      words: { does: "", how: event.text, spoken: "", seconds: null, brief: "", actions: event.actions },
+    },
+  ];
+}
+
+/** `12 s` of lateness as shown with a call; undefined where nobody could tell. */
+export function lateSeconds({ lateFrom }: Pick<Call, "lateFrom">, now: number): number | undefined {
+  return now - lateFrom >= LATE_FROM_MS ? Math.floor((now - lateFrom) / 1000) : undefined;
+}

@@ -1,0 +1,47 @@
+import type { Alarm } from "./alarm.ts";
+import { nextOfAll, type Calling } from "./calling.ts";
+import type { RoomClock } from "./clock.ts";
+import { sayInstant } from "./said.tsx";
+import { createSounder, type Sounder } from "./sounder.ts";
+import type { Store } from "./state.ts";
+import { lengthMs, type Tone } from "./tones.ts";
+import { createTrackPlayer } from "./track-player.ts";
+import { speakAloud } from "./voice.ts";
+import { LANGUAGES, type Language } from "./words.ts";
+
+/** How exactly the page's own tones keep to their moment. */
+const BEAT_MS = 100;
+
+/** The sound of a page in the real room: tones, the track, the voice, and what a lock screen says. */
+export function createPageSound(store: Store, clock: RoomClock, alarm: Alarm, calling: Calling): Sounder {
+  const now = (): number => clock.now();
+  const track = createTrackPlayer(now);
+  const sounder = createSounder({
+    alarm,
+    track,
+    tones: calling.tones,
+    now,
+    isOn: () => store.get().isSoundOn,
+    speak: (tone) => store.get().isSpeechOn && speakTone(tone, store.get().language),
+  });
+
+  function nameNext(): void {
+    const { views, facts, language } = store.get();
+    const next = nextOfAll(views, now());
+    if (!next) return;
+    const title = `${sayInstant(next.at, "time", facts?.class.zone)} ${next.brief}`;
+    track.name(title, LANGUAGES[language].runs.name(next.view.run, next.view.tank));
+  }
+
+  setInterval(() => {
+    sounder.beat();
+    nameNext();
+  }, BEAT_MS);
+  return sounder;
+}
+
+function speakTone({ call, sound }: Tone, language: Language): void {
+  const tank = call.run?.tank ?? null;
+  const words = [call.words.spoken, tank === null ? "" : `${LANGUAGES[language].runs.tank(tank)}.`];
+  speakAloud(words.join(" ").trim(), language, lengthMs(sound));
+}

@@ -1,0 +1,162 @@
+import { lengthMs, type Tone } from "./tones.ts";
+import { makeSegment, segmentEnd, trackKey } from "./track.ts";
+
+/*
+ * Plays the track of the minutes ahead from a media element: phones go on playing one with a dark screen, where a page's
+ * own timers sleep. Its place is held against the room's clock; a pause from outside is nobody's word to the film.
+ */
+
+/** Further off than this the element is put right, but not while a tone is near. */
+const MOST_DRIFT_MS = 50;
+/** Further off than this it is put right whatever sounds. */
+const FAR_MS = 400;
+/** In step as far as a tone is heard from it and not from the page as well. */
+const IN_STEP_MS = 250;
+const SEEK_GAP_MS = 2000;
+
+export interface TrackPlayer {
+  /** From a touch: from then on the element may play. */
+  bless(): void;
+  /** What is to be heard from now on; the track is made anew where that has changed. */
+  follow(tones: readonly Tone[]): void;
+  /** True where this tone is heard from the track. */
+  covers(tone: Pick<Tone, "at">): boolean;
+  /** After a pause from outside. */
+  resume(): void;
+  /** The name of what comes next, for a lock screen. */
+  name(title: string, by: string): void;
+  readonly state: "off" | "playing" | "refused" | "paused";
+  /** How far its place is from the room's clock, ms; undefined where it does not play. For measuring. */
+  drift(): number | undefined;
+}
+
+interface Segment {
+  readonly tones: readonly Tone[];
+  readonly fromMs: number;
+  readonly url: string;
+}
+
+/** A hundredth of a second of nothing: enough for a browser to let the element play. */
+const NOTHING_MS = 10;
+
+export function createTrackPlayer(now: () => number): TrackPlayer {
+  const element = new Audio();
+  let segment: Segment | undefined;
+  let wanted: readonly Tone[] = [];
+  let state: TrackPlayer["state"] = "off";
+  let lastSeekAt = -Infinity;
+  /** What a seek costs on this device: learned from where the last one landed. */
+  let seekLeadMs = 0;
+
+  const isAhead = ({ at }: Tone): boolean => at > now();
+
+  function drift(): number | undefined {
+    if (!segment || element.paused || element.ended || element.seeking || element.currentTime === 0)
+      return undefined;
+    return element.currentTime * 1000 - (now() - segment.fromMs);
+  }
+
+  function play(): void {
+    element.play().then(
+      () => void (state = "playing"),
+      (error: unknown) => {
+        if (error instanceof DOMException && error.name === "NotAllowedError") state = "refused";
+      },
+    );
+  }
+
+  function load(tones: readonly Tone[], fromMs: number, toMs: number): void {
+    const url = URL.createObjectURL(new Blob([makeSegment(tones, fromMs, toMs)], { type: "audio/wav" }));
+    if (segment) URL.revokeObjectURL(segment.url);
+    segment = { tones, fromMs, url };
+    element.src = url;
+    lastSeekAt = -Infinity;
+    play();
+  }
+
+  function start(): void {
+    const fromMs = now();
+    const ahead = wanted.filter(isAhead);
+    if (ahead.length === 0) return stop();
+    state = state === "paused" ? "off" : state;
+    return load(ahead, fromMs, segmentEnd(ahead, fromMs));
+  }
+
+  function stop(): void {
+    if (segment) URL.revokeObjectURL(segment.url);
+    segment = undefined;
+    state = "off";
+    element.pause();
+    element.removeAttribute("src");
+    if ("mediaSession" in navigator) navigator.mediaSession.metadata = null;
+  }
+
+  function keepInStep(): void {
+    const off = drift();
+    if (off === undefined || !segment) return;
+    if (performance.now() - lastSeekAt < SEEK_GAP_MS) return;
+    const isNearTone = segment.tones.some(
+      ({ at, sound }) => at - 1000 < now() && now() < at + lengthMs(sound) + 200,
+    );
+    if (Math.abs(off) <= MOST_DRIFT_MS || (isNearTone && Math.abs(off) <= FAR_MS)) return;
+    // What is left over after a seek is what the seek itself took.
+    if (lastSeekAt > -Infinity) seekLeadMs = Math.min(500, Math.max(0, seekLeadMs - off / 2));
+    lastSeekAt = performance.now();
+    element.currentTime = (now() - segment.fromMs + seekLeadMs) / 1000;
+  }
+
+  element.addEventListener("ended", start);
+  element.addEventListener("pause", () => {
+    // Not by us and not by its end: by the lock screen, a headphone's key or another app.
+    if (segment && !element.ended && state === "playing") state = "paused";
+  });
+  if ("mediaSession" in navigator) {
+    navigator.mediaSession.setActionHandler("pause", () => element.pause());
+    navigator.mediaSession.setActionHandler("play", () => start());
+  }
+
+  return {
+    drift,
+    get state() {
+      return state;
+    },
+    bless() {
+      if (state === "refused" || state === "off") {
+        if (wanted.some(isAhead)) return start();
+        if (segment || element.src !== "") return undefined;
+        const url = URL.createObjectURL(new Blob([makeSegment([], 0, NOTHING_MS)], { type: "audio/wav" }));
+        element.src = url;
+        element.play().then(
+          () => URL.revokeObjectURL(url),
+          () => URL.revokeObjectURL(url),
+        );
+      }
+      return undefined;
+    },
+    follow(tones) {
+      wanted = tones;
+      const ahead = tones.filter(isAhead);
+      if (state === "paused") return ahead.length === 0 ? stop() : undefined;
+      const isSame = segment && trackKey(segment.tones.filter(isAhead)) === trackKey(ahead);
+      if (!segment) return ahead.length > 0 ? start() : undefined;
+      if (isSame) {
+        if (ahead.length === 0 && element.ended) return stop();
+        return state === "playing" ? keepInStep() : undefined;
+      }
+      return start();
+    },
+    covers({ at }) {
+      const off = drift();
+      return segment !== undefined && off !== undefined && at >= segment.fromMs && Math.abs(off) < IN_STEP_MS;
+    },
+    resume() {
+      start();
+    },
+    name(title, by) {
+      if (!("mediaSession" in navigator) || typeof MediaMetadata === "undefined") return;
+      if (navigator.mediaSession.metadata?.title === title && navigator.mediaSession.metadata.artist === by)
+        return;
+      navigator.mediaSession.metadata = new MediaMetadata({ title, artist: by });
+    },
+  };
+}
