@@ -30,6 +30,7 @@ import { rollFind } from "./roll/find/command.ts";
 import { rollPhoto } from "./roll/photo/command.ts";
 import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
 import { sheetAdd, sheetExport, sheetImport, sheetList, sheetShow } from "./sheet/command.ts";
+import { sheetTablet } from "./sheet/tablet/command.ts";
 import { tankMeasure } from "./tank/measure/command.ts";
 import { tankAdd, tankClear, tankList, tankRemove, tankReport } from "./tank/command.ts";
 
@@ -50,6 +51,7 @@ const asked: readonly Command[] = [
   rollExport,
   rollPhoto,
   sheetAdd,
+  sheetTablet,
   sheetShow,
   sheetList,
   sheetImport,

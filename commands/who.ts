@@ -22,6 +22,7 @@ export const WHO = {
   "sheet export": "student",
   "sheet add": "aide",
   "sheet import": "aide",
+  "sheet tablet": "aide",
   "tank list": "student",
   "tank report": "student",
   "tank clear": "aide",

@@ -6,8 +6,9 @@ import { sayStored } from "./basis-words.ts";
 import { describeAgitation } from "./step-words.ts";
 import { formatDilution, formatNumber, plain, quoted } from "../speech/wording.ts";
 import type { EditFault } from "./edit.ts";
+import { editFault } from "./edit-words.ts";
 import type { FileFault } from "./file-faults.ts";
-import { sayFileFault, saySheetFault } from "./file-words.ts";
+import { sayFileFault } from "./file-words.ts";
 import { noSheets, sheetName } from "./pick.ts";
 import { makeReuse } from "./reuse-text.ts";
 import { de } from "./words/reply.de.ts";
@@ -16,12 +17,6 @@ import { en } from "./words/reply.en.ts";
 /* Every sentence of /sheet. */
 
 const words = inEach({ en, de });
-
-export function editFault(fault: EditFault): string {
-  if (fault.code === "ERR_NO_SPEED") return words().noSpeed;
-  if (fault.code === "ERR_SHEET_FULL") return words().full;
-  return words().nothingChanged(fault.faults.map(saySheetFault).join("\n"));
-}
 
 export function clashFault(fault: EditFault): string {
   const isClash =

@@ -29,6 +29,7 @@ export const EVERY_COMMAND = {
     source: "invented",
   },
   "sheet import": { file: "x" },
+  "sheet tablet": { readings: "8:00 0.1 0.2 0.3 0.4 0.5 0.6" },
   "tank list": {},
   "tank report": { tank: 1, fault: "leaks" },
   "tank measure": { tank: 1, first: "24C", second: "22.5C", room: "18C", apart: "20 min" },

@@ -45,4 +45,21 @@ export const forms: Forms = {
       film: "Nur die Datenblätter dieses Films",
     },
   },
+  "sheet tablet": {
+    summary:
+      "Aus den Dichten eines Stufenkeils: Gradient, Empfindlichkeit und die Zeit für deinen Gradienten",
+    options: {
+      readings: "Zeit und Dichten jedes Streifens: 8:00 0,02 0,11 …; 11:00 …",
+      step: "log Belichtung von Stufe zu Stufe: 0,15 ist eine halbe Blende",
+      fog: "Schleier, wenn kein Wert ihn zeigt: 0,25",
+      aim: "Der Gradient, den du willst, über 1,30 log H: 0,62",
+      metered: "Die Stufe, die bekam, was der Belichtungsmesser sagte",
+      ei: "Worauf der Belichtungsmesser stand",
+      film: "Soll die Zeit bleiben: Name des Films",
+      developer: "Soll die Zeit bleiben: Name des Entwicklers",
+      dilution: "Soll die Zeit bleiben: wie 1+9, oder stock (Stammlösung)",
+      temp: "Soll die Zeit bleiben: Temperatur des Entwicklers",
+      save: "yes: die Zeit kommt auf das Datenblatt des Kurses",
+    },
+  },
 };
