@@ -92,11 +92,8 @@ export const ERRORS = {
   // Plans
   ERR_CANNOT_SHARE: ["person", "films in one tank need different times"],
   ERR_NO_CONCENTRATE: ["person", "the volume holds too little concentrate to measure"],
-  ERR_TOO_LONG_EXPOSED: ["person", "no published correction reaches so long an exposure"],
   ERR_WRONG_FRAME: ["person", "the film has no frames of that size"],
-  ERR_NO_STRIP_TIME: ["staff", "a strip's readings begin with no developing time"],
-  ERR_NO_DENSITY: ["staff", "a reading is no density"],
-  ERR_FEW_STEPS: ["staff", "a strip has too few readings for a curve"],
+  ERR_NO_READINGS: ["staff", "readings of a step tablet can't be read, or are too few"],
   ERR_TABLET_SAVE: ["staff", "there is no time to keep, or no sheet to keep it in is named"],
   ERR_NOT_COVERED: ["person", "the volume does not cover the reels"],
   ERR_NOT_SAME_BATH: ["person", "a second film has no sheet in this bath"],

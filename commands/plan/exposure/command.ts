@@ -29,7 +29,7 @@ export const planExposure = defineCommand({
   visibility: "private",
   rest: "metered",
   handle({ metered, filter, exponent }) {
-    if (metered * filter > MOST_METERED.most) throw new UserError("ERR_TOO_LONG_EXPOSED", words.tooLong());
+    if (metered * filter > MOST_METERED.most) throw new UserError("ERR_OUTSIDE", words.tooLong());
     const power = exponent ?? null;
     return words.exposureReply(longExposure(metered, filter, power), power, filter > 1);
   },

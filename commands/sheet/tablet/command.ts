@@ -64,7 +64,7 @@ export const sheetTablet = defineCommand({
   complete: { film: completeFilm, developer: completeDeveloper, dilution: completeDilution },
   handle(input, context) {
     const strips = readStrips(input.readings);
-    if (!strips.ok) throw new UserError(strips.fault.code, words.readingFault(strips.fault));
+    if (!strips.ok) throw new UserError("ERR_NO_READINGS", words.readingFault(strips.fault));
     const measured = strips.value.map((strip) => measure(strip, input.step, input.fog ?? null));
     const wanted = timeForGradient(measured, input.aim);
     const indexes = measured.map(({ speedLog }) =>

@@ -77,7 +77,7 @@ describe("/plan exposure", () => {
       /^\*\*20 s\*\* for 10 s[\s\S]*filter first/,
     );
     expect(room.asks("Mina", "/plan exposure metered:20 min").kind).toBe("refused");
-    expect(room.asks("Mina", "/plan exposure metered:5 min filter:8").code).toBe("ERR_TOO_LONG_EXPOSED");
+    expect(room.asks("Mina", "/plan exposure metered:5 min filter:8").code).toBe("ERR_OUTSIDE");
   });
 
   test("speaks German", () => {
