@@ -1,5 +1,6 @@
 import { fail, ok, type Result } from "../../result.ts";
-import { parseDuration, pointDecimal } from "../../speech/measure.ts";
+import { pointDecimal } from "../../speech/decimal.ts";
+import { parseDuration } from "../../speech/measure.ts";
 
 /*
  * Readings of a step tablet as people type or paste them: a developing time, then the densities from the least exposed step on,
