@@ -45,6 +45,7 @@ export const ERRORS = {
   ERR_WHICH_UNIT: ["person", "a time may be minutes or seconds"],
   // Who may
   ERR_NOT_YOURS: ["person", "somebody else's run, or what only staff may see or do"],
+  ERR_NOT_YOUR_PLAN: ["person", "a run is started from somebody else's plan"],
   ERR_NOT_YOUR_ROLL: ["person", "somebody else's roll is not written on"],
   ERR_ROLE: ["person", "the command is for aides or teachers"],
   // What can't be read

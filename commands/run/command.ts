@@ -12,6 +12,7 @@ import { setAsideNumber, withLeftOut } from "../unreadable.ts";
 import { findRun, isLostRun, runsInReach } from "./find.ts";
 import * as words from "./reply.ts";
 import { isOver, type Run } from "../../store/shapes/run.ts";
+import { findPlan, ownerOf, tankHolder } from "./starting.ts";
 
 const runOption = z
   .string()
@@ -45,7 +46,8 @@ export const runStart = defineCommand({
     const { stores, now, person } = context;
     const plan = recheckPlan(context, findPlan(context, text));
     const busy = plan.tank === null ? undefined : tankHolder(context, plan.tank);
-    if (busy && plan.tank !== null) throw new UserError("ERR_TANK_BUSY", words.tankBusy(plan.tank, busy));
+    if (busy && plan.tank !== null)
+      throw new UserError("ERR_TANK_BUSY", words.tankBusy(plan.tank, busy, ownerOf(context, busy)));
     const run = stores.runs.add({
       classId: context.class.id,
       personId: person.id,
@@ -100,12 +102,8 @@ export const runStatus = defineCommand({
   complete: { run: completeRun },
   handle({ run: text }, context) {
     const runs = text === undefined ? runsInReach(context) : [findRun(context, text, "run status")];
-    const ownerOf = (run: Run): string | null =>
-      run.personId === context.person.id
-        ? null
-        : (context.stores.members.find(run.classId, run.personId)?.name ?? "?");
     const unreached = context.stores.figures.unreached(context.class.id);
-    const reply = words.statusReply(runs, context.now, ownerOf, unreached);
+    const reply = words.statusReply(runs, context.now, (run) => ownerOf(context, run), unreached);
     return text === undefined ? withLeftOut(context, ["run"], reply) : reply;
   },
 });
@@ -193,29 +191,4 @@ function leftAt(run: Run, tenthsC: number, left: number, atMs: number): number {
   const result = secondsLeftAt(plan, secondsIn(atMs), tenthsC, earlier);
   if (!result.ok) throw new UserError(result.fault.code, words.temperatureRefused(result.fault));
   return result.value;
-}
-
-function findPlan(context: Context, text: string | undefined) {
-  const { stores, person } = context;
-  if (text === undefined) {
-    const latest = stores.plans.latest(context.class.id, person.id);
-    if (!latest) throw new UserError("ERR_NO_PLAN", words.noPlan());
-    return latest.plan;
-  }
-  const number = parseNumber("plan", text);
-  const stored = number === undefined ? undefined : stores.plans.find(context.class.id, number);
-  if (!stored) throw new UserError("ERR_UNKNOWN_PLAN", words.unknownPlan(text));
-  return stored.plan;
-}
-
-function tankHolder(context: Context, tank: number): Run | undefined {
-  return context.stores.runs
-    .open(context.class.id)
-    .find((run) => run.plan.tank === tank && !["dry", "cut"].includes(stageOf(run)));
-}
-
-function stageOf(run: Run): string {
-  return run.phase.kind === "waiting" || run.phase.kind === "running"
-    ? (run.plan.steps[run.phase.step]?.kind ?? "")
-    : "";
 }

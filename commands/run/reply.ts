@@ -5,7 +5,7 @@ import { makeLine } from "../speech/line.ts";
 import type { RetemperFault } from "../plan/retemper.ts";
 import { describeAgitation, doingOf, labelOf, leavingOf, titleInText, titleOf } from "../sheet/step-words.ts";
 import type { Step } from "../../store/shapes/plan.ts";
-import { makeNumber } from "../speech/wording.ts";
+import { makeNumber, plain } from "../speech/wording.ts";
 import { EARLY_MS, withoutWeight } from "./doing.ts";
 import type { RunFault } from "./machine.ts";
 import { currentStep, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
@@ -212,7 +212,11 @@ export const unknownRun = (text: string): string => words().unknownRun(text);
 export const unknownPlan = (text: string): string => words().unknownPlan(text);
 export const noPlan = (): string => words().noPlan;
 export const nothingToCorrect = (): string => words().nothingToCorrect;
-export const tankBusy = (tank: number, by: Run): string => words().tankBusy(tank, nameOf(by));
+/** `owner`: null where the run is the reader's own. */
+export const tankBusy = (tank: number, by: Run, owner: string | null): string =>
+  words().tankBusy(tank, makeNumber("run", by.number), owner === null ? null : plain(owner));
+export const planNotYours = (plan: number, owner: string): string =>
+  words().planNotYours(makeNumber("plan", plan), plain(owner));
 
 export function temperatureRefused(fault: RetemperFault): string {
   const { noTimeFor, nearest } = words();

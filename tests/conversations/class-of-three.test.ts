@@ -102,3 +102,20 @@ test("a class of three, from set-up to the weekly report", async () => {
   const doses = report.fields?.["dosePerMille"] as { median: number };
   expect(Math.abs(doses.median - 1000)).toBeLessThan(20);
 });
+
+test("somebody else's plan and somebody else's tank are named, not taken", async () => {
+  const room = createRoom();
+  room.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1");
+  room.says("Ben", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1");
+  expect(room.says("Ben", "/run start plan:P1")).toBe(
+    "P1 is Mina's plan. Make your own with `/plan`: it takes the same film and bath.",
+  );
+  room.says("Mina", "/run start plan:P1");
+  expect(room.says("Ben", "/run start plan:P2")).toBe(
+    "Tank 1 is in use by Mina (R1). Take another tank, or ask Mina.",
+  );
+  room.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1");
+  expect(room.says("Mina", "/run start plan:P3")).toBe(
+    "Tank 1 is in use by your own R1. Take another tank, or stop that run first.",
+  );
+});

@@ -58,8 +58,12 @@ export const de: ReplyWords = {
   noPlan: "Du hast noch keinen Plan. Mach einen mit `/plan`, dann drück auf Start.",
   nothingToCorrect:
     "Sag, was zu berichtigen ist: `ago:20`, wenn du vor 20 s eingegossen hast, oder `temp:21.5` für eine neue Temperatur.",
-  tankBusy: (tank, name) =>
-    `Dose ${tank} ist belegt von ${name}. Nimm eine andere Dose, oder brich erst diesen Lauf ab.`,
+  tankBusy: (tank, run, owner) =>
+    owner === null
+      ? `Dose ${tank} ist belegt von deinem eigenen Lauf ${run}. Nimm eine andere Dose, oder brich diesen Lauf erst ab.`
+      : `Dose ${tank} ist belegt von ${owner} (${run}). Nimm eine andere Dose, oder frag ${owner}.`,
+  planNotYours: (plan, owner) =>
+    `${plan} gehört ${owner}. Mach deinen eigenen Plan mit \`/plan\`: Er nimmt denselben Film und dasselbe Bad.`,
   noTimeFor: "Für diese Temperatur hat das Datenblatt keine Zeit. Es wurde nichts geändert.",
   nearest: (tenthsC) =>
     `Das Datenblatt reicht bis ${formatBothScales(tenthsC)}: Bring die Dose wieder dorthin.`,

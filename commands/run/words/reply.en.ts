@@ -58,8 +58,13 @@ export const en = {
   noPlan: "You have made no plan yet. Make one with `/plan`, then press Start.",
   nothingToCorrect:
     "Say what to correct: `ago:20` if you poured 20 s ago, or `temp:21.5` for a new temperature.",
-  tankBusy: (tank: number, name: string) =>
-    `Tank ${tank} is in use by ${name}. Take another tank, or stop that run first.`,
+  /** `owner`: null where the run is the reader's own. */
+  tankBusy: (tank: number, run: string, owner: string | null) =>
+    owner === null
+      ? `Tank ${tank} is in use by your own ${run}. Take another tank, or stop that run first.`
+      : `Tank ${tank} is in use by ${owner} (${run}). Take another tank, or ask ${owner}.`,
+  planNotYours: (plan: string, owner: string) =>
+    `${plan} is ${owner}'s plan. Make your own with \`/plan\`: it takes the same film and bath.`,
   noTimeFor: "The sheet gives no time for that temperature. Nothing was changed.",
   nearest: (tenthsC: number) =>
     `The sheet goes to ${formatBothScales(tenthsC)}: bring the tank back to that.`,

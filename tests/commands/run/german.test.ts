@@ -117,7 +117,7 @@ describe("what a run answers in German", () => {
       "R1, Dose 1 gehört jemand anderem. Ändern dürfen ihn nur die Person selbst, eine Hilfskraft oder die Lehrkraft.",
     );
     expect(says("Mina", "/run start")).toBe(
-      "Dose 1 ist belegt von R1, Dose 1. Nimm eine andere Dose, oder brich erst diesen Lauf ab.",
+      "Dose 1 ist belegt von deinem eigenen Lauf R1. Nimm eine andere Dose, oder brich diesen Lauf erst ab.",
     );
     says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:2");
     says("Mina", "/run start");
