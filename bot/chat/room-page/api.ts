@@ -1,5 +1,5 @@
 import type { Language } from "../../../store/shapes/language.ts";
-import type { ReturnCode, SinkSheet } from "../room/door-wire.ts";
+import type { PushState, ReturnCode, SinkSheet } from "../room/door-wire.ts";
 import type { CommandCard, DoorCode, DoorSheet, DoorState } from "../room/wire.ts";
 
 /* The few things asked over plain HTTP: the door, the command cards, the keys. */
@@ -37,6 +37,10 @@ export const api = {
   joinStaff: (code: string, name: string, passphrase: string) =>
     ask("/api/staff", { code, name, passphrase }),
   joinDemo: (name: string, role: "student" | "teacher") => ask("/api/demo", { name, role }),
+  push: () => ask<PushState>("/api/push"),
+  pushOn: (subscription: PushSubscriptionJSON) => ask<PushState>("/api/push/on", subscription),
+  pushOff: () => ask<PushState>("/api/push/off", {}),
+  pushAllow: (isAllowed: boolean) => ask("/api/push/allow", { isAllowed }),
   sink: () => ask<SinkSheet>("/api/sink"),
   sinkChoose: (personId: string) => ask<SinkSheet>("/api/sink/choose", { personId }),
   sinkAdd: (name: string) => ask<SinkSheet>("/api/sink/add", { name }),

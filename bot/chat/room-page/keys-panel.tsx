@@ -2,6 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { DoorSheet } from "../room/wire.ts";
 import { api, type Answer, type DoorFault, type ShownSecrets } from "./api.ts";
 import { SecureState } from "./secure-state.tsx";
+import { PushAllowed } from "./push-panel.tsx";
 import { SinkPanel } from "./sink-panel.tsx";
 import { ReturnPanel } from "./returning.tsx";
 import { useRoomPart } from "./room-context.ts";
@@ -74,6 +75,7 @@ export function KeysPanel() {
               <span class="hint">{keys.passphrasesHint}</span>
             </p>
           )}
+          {isTeacher && <PushAllowed sheet={sheet} reload={() => take(api.door())} />}
           {isTeacher && <SinkPanel sheet={sheet} reload={() => take(api.door())} />}
           {(isTeacher || sheet.calendarUrl !== null) && (
             <Calendar url={sheet.calendarUrl} isTeacher={isTeacher} take={take} />

@@ -13,6 +13,7 @@ import { render } from "preact";
 import { App } from "./app.tsx";
 import { watchFocus } from "./focus.ts";
 import { watchHolds } from "./hold.ts";
+import { keepPage } from "./worker.ts";
 import { createPageRoom } from "./room.ts";
 
 const room = createPageRoom();
@@ -29,6 +30,8 @@ for (const touch of ["pointerdown", "touchend", "click", "keydown"])
 watchHolds();
 watchFocus();
 void room.enter();
+
+keepPage();
 
 const root = document.getElementById("app");
 if (root) render(<App room={room} />, root);

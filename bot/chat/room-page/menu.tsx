@@ -8,9 +8,10 @@ import type { Theme } from "./state.ts";
 import { canSpeak } from "./voice.ts";
 import { LANGUAGES, useWords, type Language } from "./words.ts";
 
-type Panel = "menu" | "keys" | "newClass" | "phone";
+type Panel = "menu" | "keys" | "newClass" | "phone" | "push";
 
 const loadKeys = () => import("./keys-panel.tsx").then(({ KeysPanel }) => KeysPanel);
+const loadPush = () => import("./push-panel.tsx").then(({ PushPanel }) => PushPanel);
 const loadNewClass = () => import("./new-class.tsx").then(({ NewClassPanel }) => NewClassPanel);
 
 export function Menu({ onClose }: { onClose: () => void }) {
@@ -23,6 +24,7 @@ export function Menu({ onClose }: { onClose: () => void }) {
     keys: words.keys.title,
     newClass: words.newClass.title,
     phone: words.returning.title,
+    push: words.push.title,
   }[panel];
   const isStaff = facts !== null && facts.you.role !== "student";
   return (
@@ -30,6 +32,7 @@ export function Menu({ onClose }: { onClose: () => void }) {
       {panel === "keys" && <Lazy load={loadKeys} />}
       {panel === "newClass" && <Lazy load={loadNewClass} />}
       {panel === "phone" && <ReturnPanel />}
+      {panel === "push" && <Lazy load={loadPush} />}
       {panel === "menu" && facts && (
         <div class="menu">
           <p class="menu-you">{menu.you(facts.you.name, words.roles[facts.you.role])}</p>
@@ -49,6 +52,9 @@ export function Menu({ onClose }: { onClose: () => void }) {
             </button>
           )}
           <Preferences />
+          <button type="button" class="key" onClick={() => setPanel("push")}>
+            {words.push.title}
+          </button>
           {facts.you.role !== "teacher" && (
             <button type="button" class="key" onClick={() => setPanel("phone")}>
               {words.returning.menu}

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { promisify } from "node:util";
 import { brotliCompress, gzip } from "node:zlib";
 import { preact } from "@preact/preset-vite";
+import { Resvg } from "@resvg/resvg-js";
 import { defineConfig, type Plugin } from "vite";
 
 const root = import.meta.dirname;
@@ -28,10 +29,36 @@ function compress(): Plugin {
   };
 }
 
+/** The mark as home screens want it: as pixels, and with room round it for those that cut it to a shape of their own. */
+function icons(): Plugin {
+  let folder = "";
+  return {
+    name: "icons",
+    apply: "build",
+    configResolved(config) {
+      folder = join(config.build.outDir, "assets");
+    },
+    async closeBundle() {
+      const mark = await readFile(join(root, "public", "assets", "mark.svg"), "utf8");
+      const inside = mark.replace(/^[^>]*>|<\/svg>\s*$/g, "");
+      const masked = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="-13 -13 90 90"><path fill="#1d1a16" d="M-13-13h90v90h-90z"/>${inside}</svg>`;
+      for (const [name, svg, width] of [
+        ["icon-180", mark, 180],
+        ["icon-192", mark, 192],
+        ["icon-512", mark, 512],
+        ["icon-masked-512", masked, 512],
+      ] as const) {
+        const image = new Resvg(svg, { fitTo: { mode: "width", value: width } }).render();
+        await writeFile(join(folder, `${name}.png`), image.asPng());
+      }
+    },
+  };
+}
+
 export default defineConfig({
   root,
   publicDir: join(root, "public"),
-  plugins: [preact({ devToolsEnabled: false, prefreshEnabled: false }), compress()],
+  plugins: [preact({ devToolsEnabled: false, prefreshEnabled: false }), icons(), compress()],
   build: {
     outDir,
     emptyOutDir: true,

@@ -1,6 +1,7 @@
 import { board, cue, hearing } from "./call-words.de.ts";
 import { doorFaults } from "./door-faults.de.ts";
 import { guide } from "./guide-words.de.ts";
+import { push } from "./push-words.de.ts";
 import { returning } from "./returning-words.de.ts";
 import { secure } from "./secure-words.de.ts";
 import { trouble } from "./trouble-words.de.ts";
@@ -210,6 +211,7 @@ export const de: Words = {
   board,
 
   guide,
+  push,
   returning,
   secure,
   trouble,

@@ -1,6 +1,7 @@
 import { board, cue, hearing } from "./call-words.en.ts";
 import { doorFaults } from "./door-faults.en.ts";
 import { guide } from "./guide-words.en.ts";
+import { push } from "./push-words.en.ts";
 import { returning } from "./returning-words.en.ts";
 import { secure } from "./secure-words.en.ts";
 import { trouble } from "./trouble-words.en.ts";
@@ -211,6 +212,7 @@ export const en = {
   board,
 
   guide,
+  push,
   returning,
   secure,
   trouble,

@@ -83,6 +83,7 @@ export async function createHttp(parts: HttpParts): Promise<FastifyInstance> {
         // The track of the minutes ahead is made on the page.
         mediaSrc: ["blob:"],
         manifestSrc: ["'self'"],
+        workerSrc: ["'self'"],
         // Older browsers do not count the socket of the same host as 'self'.
         connectSrc: [
           "'self'",
@@ -156,6 +157,15 @@ async function servePage(app: FastifyInstance, pageDir: string): Promise<void> {
     maxAge: "365d",
     index: false,
   });
+  // What a home screen and a closed page are made of. The worker's own file is asked for anew, or it would never be replaced.
+  for (const [path, type] of [
+    ["manifest.webmanifest", "application/manifest+json"],
+    ["sw.js", "text/javascript; charset=utf-8"],
+  ] as const) {
+    app.get(`/${path}`, (_request, reply) =>
+      reply.header("cache-control", "no-cache").type(type).sendFile(path, pageDir, { cacheControl: false }),
+    );
+  }
   for (const path of ["/", "/board"]) {
     app.get(path, (_request, reply) =>
       reply.header("cache-control", "no-cache").sendFile("index.html", pageDir, { cacheControl: false }),

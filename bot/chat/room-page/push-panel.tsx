@@ -1,0 +1,118 @@
+import { useEffect, useState } from "preact/hooks";
+import type { DoorSheet } from "../room/wire.ts";
+import type { PushState } from "../room/door-wire.ts";
+import { api, type Answer, type DoorFault } from "./api.ts";
+import { useWords } from "./words.ts";
+import { startWorker } from "./worker.ts";
+
+/* Calls while the page is closed: the person turns them on for a device, where the teacher allows them for the class. */
+
+const isAble = (): boolean => isSecureContext && "PushManager" in window && "Notification" in window;
+
+/** The key by which push services know the room, as browsers take it. */
+function asBytes(base64url: string): Uint8Array<ArrayBuffer> {
+  const text = atob(base64url.replace(/-/g, "+").replace(/_/g, "/"));
+  return Uint8Array.from(text, (sign) => sign.charCodeAt(0));
+}
+
+async function subscribe(publicKey: string): Promise<PushSubscriptionJSON | "blocked" | "failed"> {
+  if ((await Notification.requestPermission()) !== "granted") return "blocked";
+  const worker = await startWorker();
+  if (!worker) return "failed";
+  await navigator.serviceWorker.ready;
+  try {
+    // One for another key, of a room that was set up anew, is of no use.
+    await (await worker.pushManager.getSubscription())?.unsubscribe();
+    const made = await worker.pushManager.subscribe({
+      userVisibleOnly: true,
+      applicationServerKey: asBytes(publicKey),
+    });
+    return made.toJSON();
+  } catch {
+    return "failed";
+  }
+}
+
+export function PushPanel() {
+  const { push, doorFaults } = useWords();
+  const [state, setState] = useState<PushState | null>(null);
+  const [isBusy, setBusy] = useState(false);
+  const [said, setSaid] = useState<string | null>(null);
+  const take = (answer: Answer<PushState>): void => {
+    setSaid(answer.ok ? null : doorFaults[answer.code]);
+    if (answer.ok) setState(answer.value);
+  };
+  useEffect(() => void api.push().then(take), []);
+  async function turnOn(publicKey: string): Promise<void> {
+    setBusy(true);
+    const made = await subscribe(publicKey);
+    if (typeof made === "string") setSaid(made === "blocked" ? push.blocked : push.failed);
+    else take(await api.pushOn(made));
+    setBusy(false);
+  }
+  async function turnOff(): Promise<void> {
+    setBusy(true);
+    const worker = await navigator.serviceWorker.getRegistration();
+    await (await worker?.pushManager.getSubscription())?.unsubscribe();
+    take(await api.pushOff());
+    setBusy(false);
+  }
+  return (
+    <div class="keys">
+      <p>{push.lead}</p>
+      {said !== null && (
+        <p class="fault" role="alert">
+          {said}
+        </p>
+      )}
+      {state && !state.isAllowed && <p class="hint">{push.notAllowed}</p>}
+      {state?.isAllowed && !isAble() && <p class="hint">{push.noWay}</p>}
+      {state?.isAllowed && isAble() && (
+        <>
+          <p role="status">{state.isOn ? push.isOn : push.isOff}</p>
+          <button
+            type="button"
+            class={`key ${state.isOn ? "" : "main"}`}
+            disabled={isBusy}
+            onClick={() => void (state.isOn ? turnOff() : turnOn(state.publicKey))}
+          >
+            {isBusy ? push.wait : state.isOn ? push.turnOff : push.turnOn}
+          </button>
+        </>
+      )}
+    </div>
+  );
+}
+
+/** The teacher's word on it, with what it means said plainly. */
+export function PushAllowed({ sheet, reload }: { sheet: DoorSheet; reload: () => Promise<void> }) {
+  const { push, doorFaults } = useWords();
+  const [fault, setFault] = useState<DoorFault | null>(null);
+  const { isPushAllowed } = sheet;
+  return (
+    <>
+      <h3>{push.allowTitle}</h3>
+      {fault && (
+        <p class="fault" role="alert">
+          {doorFaults[fault]}
+        </p>
+      )}
+      <p class="with-key">
+        <button
+          type="button"
+          class="key"
+          onClick={() =>
+            void api
+              .pushAllow(!isPushAllowed)
+              .then((answer) => (answer.ok ? reload() : setFault(answer.code)))
+          }
+        >
+          {isPushAllowed ? push.forbid : push.allow}
+        </button>
+        <span class="hint">
+          {isPushAllowed ? push.allowed : push.forbidden} {push.allowLead}
+        </span>
+      </p>
+    </>
+  );
+}
