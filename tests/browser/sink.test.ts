@@ -66,8 +66,8 @@ describe("a tablet at the sink", () => {
     await tileOf(page, "Bo").and(page.locator(".is-called")).waitFor();
     await page.reload();
     await page.locator(".tile").nth(1).waitFor();
-    expect(await tileOf(page, "Ada").textContent()).toContain("Tank 2");
-    expect(await tileOf(page, "Bo").textContent()).toContain("Tank 5");
+    await tileOf(page, "Ada").filter({ hasText: "Tank 2" }).waitFor();
+    await tileOf(page, "Bo").filter({ hasText: "Tank 5" }).waitFor();
     await tileOf(page, "Bo").and(page.locator(".is-called")).waitFor();
     await tileOf(page, "Bo").getByRole("button", { name: "Got it" }).click();
     const pressed = room.stores.db

@@ -32,6 +32,8 @@ export function PersonTiles(props: TileProps) {
   const views = useRoomPart((state) => state.views);
   const plan = useRoomPart((state) => state.plan);
   const pending = useRoomPart((state) => state.pending);
+  // Before the room has said so, nobody knows whether they have a film in a tank.
+  const isKnown = useRoomPart((state) => state.facts !== null);
   useRoomPart((state) => state.events);
   useRoomPart((state) => state.answered);
   useRoomTime(250);
@@ -65,7 +67,7 @@ export function PersonTiles(props: TileProps) {
           </div>
         </article>
       )}
-      {views.length === 0 && !plan && (
+      {isKnown && views.length === 0 && !plan && (
         <article class="tile">
           <TileHead tank={null} name={props.name} />
           <p class="tile-now">{sink.ready}</p>
