@@ -239,4 +239,8 @@ export const MIGRATIONS: readonly string[] = [
     primary key (say_id, person_id)
   ) strict, without rowid;
   `,
+  `
+  -- Signed out together with a class's old code: with the new one, and on the same device, its person comes back.
+  alter table room_sessions add column is_asleep integer not null default 0;
+  `,
 ];

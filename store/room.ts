@@ -28,6 +28,9 @@ export type SecretKind = "join" | "teacher" | "aide";
 export interface RoomStore {
   addSession(session: Omit<RoomSession, "createdAt" | "seenAt">, now: number): void;
   findSession(tokenHash: string): RoomSession | undefined;
+  /** Signs a device out that may come back by itself, with the class's new code. */
+  putToSleep(tokenHash: string): void;
+  findAsleep(tokenHash: string): RoomSession | undefined;
   touchSession(tokenHash: string, now: number): void;
   sessionsOf(classId: number): RoomSession[];
   removeSession(tokenHash: string): void;
@@ -46,10 +49,13 @@ export function createRoomStore(db: Db): RoomStore {
   const insert = db.prepare<[string, number, string, string, number, number]>(
     "insert into room_sessions (token_hash, class_id, person_id, device, created_at, seen_at) values (?, ?, ?, ?, ?, ?)",
   );
-  const byHash = db.prepare<[string]>("select * from room_sessions where token_hash = ?");
+  const byHash = db.prepare<[string, number]>(
+    "select * from room_sessions where token_hash = ? and is_asleep = ?",
+  );
+  const sleep = db.prepare<[string]>("update room_sessions set is_asleep = 1 where token_hash = ?");
   const touch = db.prepare<[number, string]>("update room_sessions set seen_at = ? where token_hash = ?");
   const byClass = db.prepare<[number]>(
-    "select * from room_sessions where class_id = ? order by created_at, token_hash",
+    "select * from room_sessions where class_id = ? and is_asleep = 0 order by created_at, token_hash",
   );
   const drop = db.prepare<[string]>("delete from room_sessions where token_hash = ?");
   const dropPerson = db.prepare<[number, string]>(
@@ -78,7 +84,9 @@ export function createRoomStore(db: Db): RoomStore {
     classIdByCalendarToken: (token) => byCalendar.get(token)?.id,
     addSession: ({ tokenHash, classId, personId, device }, now) =>
       void insert.run(tokenHash, classId, personId, device, now, now),
-    findSession: (tokenHash) => sessionSchema.optional().parse(byHash.get(tokenHash)),
+    findSession: (tokenHash) => sessionSchema.optional().parse(byHash.get(tokenHash, 0)),
+    putToSleep: (tokenHash) => void sleep.run(tokenHash),
+    findAsleep: (tokenHash) => sessionSchema.optional().parse(byHash.get(tokenHash, 1)),
     touchSession: (tokenHash, now) => void touch.run(now, tokenHash),
     sessionsOf: (classId) => z.array(sessionSchema).parse(byClass.all(classId)),
     removeSession: (tokenHash) => void drop.run(tokenHash),

@@ -25,6 +25,8 @@ const LANDED: readonly string[] = [
   "d7782ccf2859",
   "0c2eaa6b3f85",
   "49817925bdca",
+  "bc3518ec5d07",
+  "9d88e31f4221",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

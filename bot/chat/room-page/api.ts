@@ -54,11 +54,11 @@ export const api = {
   /** Not `isSure`: refused while a film of theirs runs. */
   leave: (isSure: boolean) => ask("/api/leave", { isSure }),
   door: () => ask<DoorSheet>("/api/door"),
-  rotate: () => ask<DoorSheet>("/api/door/rotate", {}),
+  rotate: (signOut: boolean) => ask<DoorSheet>("/api/door/rotate", { signOut }),
   calendar: (isOn: boolean) => ask<DoorSheet>("/api/door/calendar", { isOn }),
   free: (personId: string) => ask<DoorSheet>("/api/door/free", { personId }),
   removeDevice: (handle: string) => ask<DoorSheet>("/api/door/device", { handle }),
-  passphrases: () => ask<ShownSecrets>("/api/door/passphrases", {}),
+  passphrases: (signOut: boolean) => ask<ShownSecrets>("/api/door/passphrases", { signOut }),
   newClass: (name: string, zone: string, teacher: string, language: Language) =>
     ask<ShownSecrets>("/api/classes", { name, zone, teacher, language }),
 };

@@ -4,6 +4,7 @@ import { api, type Answer, type DoorFault, type ShownSecrets } from "./api.ts";
 import { SecureState } from "./secure-state.tsx";
 import { PushAllowed } from "./push-panel.tsx";
 import { SinkPanel } from "./sink-panel.tsx";
+import { Renew } from "./renew.tsx";
 import { ReturnPanel } from "./returning.tsx";
 import { useRoomPart } from "./room-context.ts";
 import { sayInstant } from "./said.tsx";
@@ -12,7 +13,7 @@ import { useWords } from "./words.ts";
 /** The class's door for staff: the code and its picture, who is in, on which devices. */
 export function KeysPanel() {
   const words = useWords();
-  const { keys } = words;
+  const { keys, renewing } = words;
   const isTeacher = useRoomPart((state) => state.facts?.you.role) === "teacher";
   const [sheet, setSheet] = useState<DoorSheet | null>(null);
   const [fault, setFault] = useState<DoorFault | null>(null);
@@ -22,6 +23,12 @@ export function KeysPanel() {
     const answer = await asking;
     setFault(answer.ok ? null : answer.code);
     if (answer.ok) setSheet(answer.value);
+  }
+  async function renewPassphrases(isOut: boolean): Promise<void> {
+    const answer = await api.passphrases(isOut);
+    if (!answer.ok) return setFault(answer.code);
+    setSecrets(answer.value);
+    await take(api.door());
   }
   useEffect(() => void take(api.door()), []);
 
@@ -50,30 +57,27 @@ export function KeysPanel() {
           {sheet.joinUrls.every(isOnlyHere) && <p class="fault">{keys.onlyHere}</p>}
           {isTeacher && <SecureState sheet={sheet} />}
           {isTeacher && (
-            <p class="with-key">
-              <button type="button" class="key" onClick={() => void take(api.rotate())}>
-                {keys.rotate}
-              </button>
-              <span class="hint">{keys.rotateHint}</span>
-            </p>
+            <Renew
+              label={keys.rotate}
+              hint={renewing.codeHint}
+              keep={renewing.codeKeep}
+              signOut={renewing.codeOut(devicesOf(sheet, true))}
+              leave={renewing.leave}
+              onRenew={(isOut) => void take(api.rotate(isOut))}
+            />
           )}
           <h3>{keys.people}</h3>
           <People sheet={sheet} take={take} />
           {isTeacher && (
-            <p class="with-key">
-              <button
-                type="button"
-                class="key danger"
-                onClick={() =>
-                  void api
-                    .passphrases()
-                    .then((answer) => (answer.ok ? setSecrets(answer.value) : setFault(answer.code)))
-                }
-              >
-                {keys.passphrases}
-              </button>
-              <span class="hint">{keys.passphrasesHint}</span>
-            </p>
+            <Renew
+              label={keys.passphrases}
+              hint={renewing.passphrasesHint}
+              keep={renewing.passphrasesKeep}
+              signOut={renewing.passphrasesOut(Math.max(0, devicesOf(sheet, false) - 1))}
+              leave={renewing.leave}
+              isDanger
+              onRenew={(isOut) => void renewPassphrases(isOut)}
+            />
           )}
           {isTeacher && <PushAllowed sheet={sheet} reload={() => take(api.door())} />}
           {isTeacher && <SinkPanel sheet={sheet} reload={() => take(api.door())} />}
@@ -116,6 +120,12 @@ function Calendar({
       )}
     </>
   );
+}
+
+function devicesOf({ people }: DoorSheet, areStudents: boolean): number {
+  return people
+    .filter(({ role }) => (role === "student") === areStudents)
+    .reduce((sum, { devices }) => sum + devices.length, 0);
 }
 
 function isOnlyHere(url: string): boolean {

@@ -4,6 +4,7 @@ import { guide } from "./guide-words.de.ts";
 import { push } from "./push-words.de.ts";
 import { returning } from "./returning-words.de.ts";
 import { secure } from "./secure-words.de.ts";
+import { renewing } from "./renew-words.de.ts";
 import { trouble } from "./trouble-words.de.ts";
 import { sink } from "./sink-words.de.ts";
 import type { Words } from "./words.en.ts";
@@ -164,7 +165,6 @@ export const de: Words = {
     scan: "Abscannen und hereinkommen",
     onlyHere: "Diese Adresse erreicht nur dieser Rechner. Für Telefone: mit ROOM_HOST=0.0.0.0 starten.",
     rotate: "Neuer Code",
-    rotateHint: "Der alte Code gilt nicht mehr; wer drin ist, bleibt drin.",
     people: "Leute",
     free: "Überall abmelden",
     freeHint: "Meldet diese Person auf jedem Gerät ab; zurück kommt sie mit einem Code, den du ihr gibst.",
@@ -180,8 +180,6 @@ export const de: Words = {
     away: "weg",
     noDevices: "überall abgemeldet",
     passphrases: "Neue Kennwörter",
-    passphrasesHint:
-      "Nur hier und nur einmal gezeigt. Die alten gelten nicht mehr; wer drin ist, bleibt drin.",
     teacherIs: "Lehrkraft",
     aideIs: "Hilfskraft",
     writeDown: "Schreib sie jetzt auf. Sie werden nicht noch einmal gezeigt.",
@@ -215,6 +213,7 @@ export const de: Words = {
   returning,
   secure,
   trouble,
+  renewing,
   sink,
   photo: {
     of: (roll) => `Kontaktbogen von ${roll}`,

@@ -4,6 +4,7 @@ import { guide } from "./guide-words.en.ts";
 import { push } from "./push-words.en.ts";
 import { returning } from "./returning-words.en.ts";
 import { secure } from "./secure-words.en.ts";
+import { renewing } from "./renew-words.en.ts";
 import { trouble } from "./trouble-words.en.ts";
 import { sink } from "./sink-words.en.ts";
 
@@ -165,7 +166,6 @@ export const en = {
     scan: "Scan to come in",
     onlyHere: "Only this computer reaches that address. To let phones in, start with ROOM_HOST=0.0.0.0.",
     rotate: "New code",
-    rotateHint: "The old code stops working; who is in stays in.",
     people: "People",
     free: "Sign out everywhere",
     freeHint: "Signs this person out on every device; they come back with a code that you give them.",
@@ -182,7 +182,6 @@ export const en = {
     away: "away",
     noDevices: "signed out everywhere",
     passphrases: "New passphrases",
-    passphrasesHint: "Shown once, here. The old ones stop working; staff who are in stay in.",
     teacherIs: "Teacher",
     aideIs: "Aide",
     writeDown: "Write these down now. They are not shown again.",
@@ -216,6 +215,7 @@ export const en = {
   returning,
   secure,
   trouble,
+  renewing,
   sink,
   photo: {
     of: (roll: string) => `Contact sheet of ${roll}`,

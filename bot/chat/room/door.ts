@@ -23,6 +23,8 @@ export interface DoorRequest {
   readonly device: string;
   /** Who this browser is signed in as already, if anybody: their own name is free to them. */
   readonly current: { readonly classId: number; readonly personId: string } | null;
+  /** Who was signed out on it together with the class's old code: with the new one their own name is free to them. */
+  readonly slept?: { readonly classId: number; readonly personId: string } | null;
   readonly now: number;
 }
 
@@ -71,7 +73,9 @@ export function createDoor({ stores, rooms, openDemo }: DoorParts): Door {
     if (name === undefined) return fail("ERR_NAME");
     return stores.atomically(() => {
       const holder = stores.members.findByName(classId, name);
-      const isOwn = holder?.personId === request.current?.personId && request.current?.classId === classId;
+      const isOwn = [request.current, request.slept].some(
+        (own) => own?.classId === classId && own.personId === holder?.personId,
+      );
       if (holder && !isOwn && !mayTakeBack(classId, holder, role)) return fail<DoorCode>("ERR_NAME_TAKEN");
       const fault = holder ? undefined : nameFault(stores, classId, name, role);
       if (fault) return fail(fault);

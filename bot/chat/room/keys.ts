@@ -31,6 +31,9 @@ const HANDLE_CHARACTERS = 16;
 /** Each try works out two hashes; a person needs one of these a year. */
 const RARE = { rateLimit: { max: 6, timeWindow: 60_000 } };
 
+/** Whether whoever came by the old ones is signed out. */
+const renewSchema = z.object({ signOut: z.boolean().default(false) });
+
 export function addKeyRoutes(app: FastifyInstance, parts: KeyParts): void {
   const { stores, rooms, hub, now } = parts;
 
@@ -95,6 +98,12 @@ export function addKeyRoutes(app: FastifyInstance, parts: KeyParts): void {
     }
   }
 
+  const isStudent = ({ classId, personId }: RoomSession): boolean =>
+    stores.members.find(classId, personId)?.role === "student";
+  const cameByCode = (classId: number): RoomSession[] => rooms.sessionsOf(classId).filter(isStudent);
+  const cameByPassphrase = (classId: number): RoomSession[] =>
+    rooms.sessionsOf(classId).filter((each) => !isStudent(each));
+
   app.get("/api/door", async (request, reply) => {
     const session = staffOf(request, "aide");
     return session ? sendSheet(reply, session.classId) : refuse(reply, 403, "ERR_FORBIDDEN");
@@ -112,8 +121,15 @@ export function addKeyRoutes(app: FastifyInstance, parts: KeyParts): void {
 
   app.post("/api/door/rotate", { config: RARE }, async (request, reply) => {
     const session = staffOf(request, "teacher");
-    if (!session) return refuse(reply, 403, "ERR_FORBIDDEN");
+    const body = renewSchema.safeParse(request.body ?? {});
+    if (!session || !body.success) return refuse(reply, 403, "ERR_FORBIDDEN");
     rooms.setSecret(session.classId, "join", freeJoinCode(rooms), now());
+    // Who came by the old code comes back by the new one, on the same device; who only had the code does not.
+    if (body.data.signOut)
+      for (const each of cameByCode(session.classId)) {
+        rooms.putToSleep(each.tokenHash);
+        parts.signedOut(each);
+      }
     return sendSheet(reply, session.classId);
   });
 
@@ -150,7 +166,12 @@ export function addKeyRoutes(app: FastifyInstance, parts: KeyParts): void {
   app.post("/api/door/passphrases", { config: RARE }, async (request, reply) => {
     const session = staffOf(request, "teacher");
     const schoolClass = session && stores.classes.get(session.classId);
-    if (!schoolClass) return refuse(reply, 403, "ERR_FORBIDDEN");
+    const body = renewSchema.safeParse(request.body ?? {});
+    if (!schoolClass || !body.success) return refuse(reply, 403, "ERR_FORBIDDEN");
+    const others = cameByPassphrase(session.classId).filter(
+      ({ tokenHash }) => tokenHash !== session.tokenHash,
+    );
+    if (body.data.signOut) signOut(others);
     return reply.header("cache-control", "no-store").send(await resetPassphrases(rooms, schoolClass, now()));
   });
 }

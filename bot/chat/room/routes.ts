@@ -8,9 +8,9 @@ import { speaking } from "../../../commands/speech/language.ts";
 import { isStorageFault } from "../../../store/open.ts";
 import { makeCards } from "./cards.ts";
 import { type Door, type DoorRequest, type Entry, nameDevice } from "./door.ts";
-import { COOKIE, deviceOf, setDeviceCookie, setSessionCookie } from "./cookie.ts";
+import { COOKIE, deviceOf, setDeviceCookie, setSessionCookie, tokenOf } from "./cookie.ts";
 import { refuse } from "./http.ts";
-import { drawToken } from "./secrets.ts";
+import { drawToken, hashToken } from "./secrets.ts";
 import { factsOf } from "./socket.ts";
 import type { Tries } from "./tries.ts";
 import type { DoorCode, DoorState } from "./wire.ts";
@@ -111,6 +111,11 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
     if (known === undefined) setDeviceCookie(reply, device, parts.isSecure);
   }
 
+  function sleeping(request: FastifyRequest): RoomSession | undefined {
+    const token = tokenOf(request);
+    return token === undefined ? undefined : rooms.findAsleep(hashToken(token));
+  }
+
   /** Who is in is let in on a full disk as well. */
   function seen({ tokenHash }: RoomSession): void {
     try {
@@ -125,6 +130,7 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
     return {
       device: nameDevice(request.headers["user-agent"] ?? ""),
       current: session ? { classId: session.classId, personId: session.personId } : null,
+      slept: sleeping(request) ?? null,
       now: now(),
     };
   }
@@ -146,6 +152,8 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
     if (!entry.ok && WRONG.has(entry.fault)) parts.tries.wrong(knock, now());
     if (!entry.ok) return refuse(reply, entry.fault === "ERR_TOO_OFTEN" ? 429 : 403, entry.fault);
     // One browser is one person: the seat it had before is given up.
+    const slept = sleeping(request);
+    if (slept) rooms.removeSession(slept.tokenHash);
     if (before) {
       rooms.removeSession(before.tokenHash);
       parts.signedOut(before);

@@ -127,6 +127,39 @@ describe("the door", () => {
     expect((await room.visitor().post("/api/join", { code: sheet.joinCode, name: "Bo" })).status).toBe(200);
   });
 
+  test("a new code signs out who came by the old one, if the teacher wants it; on the same device they come back", async () => {
+    const { room, code, teacher } = await open();
+    const amina = room.visitor();
+    await amina.post("/api/join", { code, name: "Amina" });
+    const id = (await whoIs(amina)) as { id: string };
+    const page = await amina.open();
+    const sheet = (await (await teacher.post("/api/door/rotate", { signOut: true })).json()) as DoorSheet;
+    await page.hears("gone");
+    expect(await whoIs(amina)).toBeNull();
+    expect(await whoIs(teacher)).toMatchObject({ role: "teacher" });
+    expect(sheet.people.find(({ name }) => name === "Amina")?.devices).toEqual([]);
+    // Neither with the old code, nor anybody else with the new one.
+    const back = { code: sheet.joinCode, name: "Amina" };
+    expect(await codeOf(await amina.post("/api/join", { code, name: "Amina" }))).toBe("ERR_CODE");
+    expect(await codeOf(await room.visitor().post("/api/join", back))).toBe("ERR_NAME_TAKEN");
+    expect((await amina.post("/api/join", back)).status).toBe(200);
+    expect(await whoIs(amina)).toMatchObject({ id: id.id });
+  });
+
+  test("new passphrases sign out other staff devices, if the teacher wants it", async () => {
+    const { room, code, secrets, teacher } = await open();
+    const aide = room.visitor();
+    await aide.post("/api/staff", { code, name: "Ole", passphrase: secrets.aidePassphrase });
+    const student = room.visitor();
+    await student.post("/api/join", { code, name: "Amina" });
+    await teacher.post("/api/door/passphrases", {});
+    expect(await whoIs(aide)).toMatchObject({ role: "aide" });
+    await teacher.post("/api/door/passphrases", { signOut: true });
+    expect(await whoIs(aide)).toBeNull();
+    expect(await whoIs(teacher)).toMatchObject({ role: "teacher" });
+    expect(await whoIs(student)).toMatchObject({ name: "Amina" });
+  });
+
   test("tries of the passphrase are limited", async () => {
     const { room, code } = await open();
     const visitor = room.visitor();
