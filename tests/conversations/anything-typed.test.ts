@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { volumeOption } from "../../commands/speech/quantity.ts";
 import { commands } from "../../commands/index.ts";
-import { callArbitrary, type DrawnCall } from "../support/drawn-calls.ts";
-import { createDrawnClass } from "../support/drawn-class.ts";
+import { drawCalls, type DrawnCall } from "../support/drawn-calls.ts";
+import { createDrawnClass, type DrawnClass } from "../support/drawn-class.ts";
 
 /*
  * Whatever a call accepts can be read back: no call that was drawn breaks, and after it every command still answers.
@@ -12,9 +13,7 @@ import { createDrawnClass } from "../support/drawn-class.ts";
 const WANTED = Number(process.env["DRAWN_CALLS"] ?? 20_000);
 const AT_MOST_IN_ONE = 160;
 
-const drawn = createDrawnClass(commands);
-
-function play(calls: readonly DrawnCall[], tally?: Map<string, number>): string[] {
+function play(drawn: DrawnClass, calls: readonly DrawnCall[], tally?: Map<string, number>): string[] {
   return drawn.apart(() => {
     for (const { afterSeconds, hasFile, ...call } of calls) {
       drawn.pass(afterSeconds);
@@ -29,15 +28,16 @@ function play(calls: readonly DrawnCall[], tally?: Map<string, number>): string[
 }
 
 test("what a call accepts can be read back by every command", { timeout: 3_600_000 }, () => {
+  const drawn = createDrawnClass(commands);
   const tally = new Map<string, number>();
   const before = process.cpuUsage();
   const drawnCalls = () => [...tally].reduce((sum, [key, each]) => (key.includes(" ") ? sum : sum + each), 0);
   for (let round = 0; drawnCalls() < WANTED; round += 1) {
     fc.assert(
       fc.property(
-        fc.array(callArbitrary, { minLength: 1, maxLength: AT_MOST_IN_ONE, size: "max" }),
+        fc.array(drawCalls(), { minLength: 1, maxLength: AT_MOST_IN_ONE, size: "max" }),
         (calls) => {
-          expect(play(calls, tally)).toEqual([]);
+          expect(play(drawn, calls, tally)).toEqual([]);
         },
       ),
       {
@@ -57,4 +57,28 @@ test("what a call accepts can be read back by every command", { timeout: 3_600_0
         .map((each) => each.join(" "))
         .join("\n"),
     );
+});
+
+test("a row that can't be read is seen, whoever wrote it", () => {
+  const drawn = createDrawnClass(commands);
+  expect(drawn.readAll()).toEqual([]);
+  drawn.stores.db.exec("update tanks set body = json_set(body, '$.volumeMl', 10) where number = 1");
+  expect(drawn.readAll()).toEqual([expect.stringContaining('unreadable: {"id":1,"number":1')]);
+});
+
+test("an option that takes what its shape can't hold is found", () => {
+  const loose = commands.map((command) =>
+    command.name === "tank add"
+      ? { ...command, options: command.options.extend({ volume: volumeOption }) }
+      : command,
+  );
+  const find = (drawn: DrawnClass) =>
+    fc.check(
+      fc.property(fc.array(drawCalls(["tank add"]), { maxLength: 20 }), (calls) => {
+        expect(play(drawn, calls)).toEqual([]);
+      }),
+      { numRuns: 25, endOnFailure: true },
+    );
+  expect(find(createDrawnClass(loose)).failed).toBe(true);
+  expect(find(createDrawnClass(commands)).failed).toBe(false);
 });

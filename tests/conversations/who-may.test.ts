@@ -48,8 +48,9 @@ test("in the room, over its own door and socket", async () => {
     const found: string[] = [];
     for (const role of ROLES) {
       const visitor = server.visitor();
-      await visitor.joinDemo(`Somebody ${role}`, role === "teacher" ? "teacher" : "student");
-      const member = server.stores.members.findByName(1, `Somebody ${role}`);
+      const person = { student: "Mina", aide: "Ada", teacher: "Tess" }[role];
+      await visitor.joinDemo(person, role === "teacher" ? "teacher" : "student");
+      const member = server.stores.members.findByName(1, person);
       server.stores.members.setRole(1, member?.personId ?? "", role);
       let page = await visitor.open();
       for (const [at, name] of NAMES.entries()) {

@@ -324,10 +324,15 @@ function drawCall(command: Command): fc.Arbitrary<DrawnCall> {
   });
 }
 
-/** One call of any command. */
-export const callArbitrary: fc.Arbitrary<DrawnCall> = fc.oneof(
-  ...commands.map((command) => ({
-    weight: SELDOM[command.name] ?? OFTEN[command.name] ?? 4,
-    arbitrary: drawCall(command),
-  })),
-);
+/** One call of any command, or of those named. */
+export function drawCalls(
+  names: readonly string[] = commands.map(({ name }) => name),
+): fc.Arbitrary<DrawnCall> {
+  const drawn = commands.filter(({ name }) => names.includes(name));
+  return fc.oneof(
+    ...drawn.map((command) => ({
+      weight: SELDOM[command.name] ?? OFTEN[command.name] ?? 4,
+      arbitrary: drawCall(command),
+    })),
+  );
+}
