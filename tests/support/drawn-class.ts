@@ -5,7 +5,7 @@ import { settleDue } from "../../bot/cues/tick.ts";
 import type { Command } from "../../commands/define.ts";
 import type { Role } from "../../store/shapes/person.ts";
 import { UNREADABLE_KINDS } from "../../store/shapes/unreadable.ts";
-import { openStores, type Stores } from "../../store/index.ts";
+import { openStores, type OpenedStores } from "../../store/index.ts";
 import type { DrawnCall } from "./drawn-calls.ts";
 import { EVERY_COMMAND } from "./every-command.ts";
 import { START } from "./make.ts";
@@ -14,7 +14,7 @@ import { createMemoryLog } from "./room.ts";
 /* One class with a past in it, on which drawn calls are tried; whatever they leave behind is taken back. */
 
 export interface DrawnClass {
-  readonly stores: Stores;
+  readonly stores: OpenedStores;
   readonly classId: number;
   call(call: Omit<DrawnCall, "hasFile" | "afterSeconds">, file?: Uint8Array): Answered;
   /** Time goes by, with the bot awake. */
