@@ -51,12 +51,18 @@ export interface Message extends Told {
   readonly personId: string | null;
   /** Which run it speaks of. */
   readonly run?: RunName;
+  /** Of a word to many: whose it is. */
+  readonly by?: string;
   /** Not before this instant (silence hours); it is for that moment then. */
   readonly dueAt?: number;
 }
 
 /** Owes a message, worded in the language of whoever it is for. A key that is there already changes nothing. */
-export function owe(stores: Stores, { of, classId, personId, say, run, dueAt }: Message, now: number): void {
+export function owe(
+  stores: Stores,
+  { of, classId, personId, say, run, by, dueAt }: Message,
+  now: number,
+): void {
   const language = listenerOf(stores, classId, personId);
   const words = speaking(language, say);
   if (!words) return;
@@ -70,7 +76,10 @@ export function owe(stores: Stores, { of, classId, personId, say, run, dueAt }: 
     notBefore: dueAt ?? now,
     decidedAt: now,
     usefulUntil: null,
-    body: bodyOf(words, language, run ?? null),
+    body: {
+      ...bodyOf(words, language, run ?? null),
+      ...(of.kind === "say" && by !== undefined ? { say: { id: of.say, by } } : {}),
+    },
   });
 }
 

@@ -140,25 +140,25 @@ describe("a call", needing("chromium"), () => {
     await joinDemo(page, "Mina");
     const focused = (): Promise<string> =>
       page.evaluate("document.activeElement.className || document.activeElement.id");
-    expect(await focused()).toBe("app");
+    await expect.poll(focused).toBe("app");
     const menu = page.getByRole("button", { name: "Menu" });
     await menu.focus();
     await page.keyboard.press("Enter");
     await page.locator("dialog.sheet").waitFor();
-    expect(await focused()).toBe("sheet");
+    await expect.poll(focused).toBe("sheet");
     await page.keyboard.press("Escape");
-    expect(await menu.evaluate((key) => key.matches(":focus"))).toBe(true);
+    await expect.poll(() => menu.evaluate((key) => key.matches(":focus"))).toBe(true);
     planFor("Mina");
     await type(page, "/help");
     await page.locator(".run.is-planned .key.main").focus();
     await page.keyboard.press("Enter");
     await page.locator(".run.is-waiting").waitFor();
-    expect(await focused()).toBe("my-runs");
+    await expect.poll(focused).toBe("my-runs");
     await page.locator(".run.is-waiting .key.main").focus();
     await page.keyboard.press("Enter");
     await cueOf(page).waitFor();
     await pressInCall(page, "Got it");
-    expect(await focused()).toMatch(/run is-running|key/);
+    await expect.poll(focused).toMatch(/run is-running|key/);
   });
 
   test("the track plays the calls ahead, in step, and a correction replaces it at once", async () => {

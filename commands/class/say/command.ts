@@ -37,7 +37,8 @@ export const classSay = defineCommand({
           of: { kind: "say", say: say.id, part },
           classId: school.id,
           personId,
-          say: () => ({ text: words.saidText(text, person.name), say: { id: say.id, by: person.id } }),
+          say: () => ({ text: words.saidText(text, person.name) }),
+          by: person.id,
         },
         now,
       );

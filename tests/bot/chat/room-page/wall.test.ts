@@ -71,7 +71,7 @@ describe("the layout", () => {
     expect((largePx * 0.46 * DIGIT_HEIGHT) / height).toBeGreaterThan(LEAST_SHARE);
     if (small > 0) {
       expect(largePx).toBeGreaterThan(smallPx * 1.3);
-      expect((smallPx * 0.62 * DIGIT_HEIGHT) / height).toBeGreaterThan(LEAST_SHARE * 0.8);
+      expect((smallPx * 0.68 * DIGIT_HEIGHT) / height).toBeGreaterThan(LEAST_SHARE * 0.8);
     }
   });
 
