@@ -1,0 +1,47 @@
+import { expect, test } from "vitest";
+import { startRoom } from "../../../support/room-server.ts";
+
+/* A word to many is a call on every page but its speaker's, and only whose page showed it has it. */
+
+test("who has a word is who was shown it, not the channel it went to", async () => {
+  const room = await startRoom();
+  const open = async (name: string, role: "student" | "teacher" = "student") => {
+    const visitor = room.visitor();
+    await visitor.joinDemo(name, role);
+    return visitor.open();
+  };
+  const mina = await open("Mina");
+  const ben = await open("Ben");
+  const lena = await open("Lena", "teacher");
+  await lena.says("/class say Fixer B4 is retired.");
+  await room.pass(0);
+  const isIt = ({ text }: { text: string }): boolean => text.includes("Fixer B4");
+  const heardBy = async (page: typeof mina) =>
+    (
+      await page.hears("events", ({ events }) => events.some((each) => each.isWord && isIt(each)))
+    ).events.find(isIt);
+  const word = await heardBy(mina);
+  expect(word?.isWord).toBe(true);
+  expect((await heardBy(ben))?.isWord).toBe(true);
+  const own = (
+    await lena.hears("events", ({ events }) => events.some((each) => each.kind === "notice" && isIt(each)))
+  ).events.find(isIt);
+  expect(own?.isWord).toBe(false);
+
+  const asked = async (): Promise<string> => {
+    await lena.says("/class said");
+    return lena.feed().at(-1) ?? "";
+  };
+  expect(await asked()).toContain("**0 of 2**");
+  mina.send({ type: "shown", id: word?.id });
+  // Told twice, it is still once; another entry is no word.
+  mina.send({ type: "shown", id: word?.id });
+  mina.send({ type: "shown", id: 1 });
+  await mina.says("/help");
+  const answer = await asked();
+  expect(answer).toContain("**1 of 2**");
+  expect(answer).toContain("Mina: has it");
+  expect(answer).toContain("Ben: not shown yet");
+  for (const page of [mina, ben, lena]) page.socket.close();
+  await room.stop();
+});
