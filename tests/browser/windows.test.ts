@@ -46,9 +46,11 @@ const SCREENS = [
 ] as const;
 
 /** Runs in the browser: what is not wholly within the window, by its words. */
-const CUT_ON_WALL = `[...document.querySelectorAll(".wall-tank, .wall-join img, .wall-join .code, .wall-digits")]
+const CUT_ON_WALL = `[...document.querySelectorAll(".wall-tank, .wall-join img, .wall-join .code, .wall-digits, .wall-tank h2 strong")]
   .filter((part) => {
     const { left, top, right, bottom } = part.getBoundingClientRect();
+    const box = part.closest(".wall-tank")?.getBoundingClientRect();
+    if (box && (top < box.top - 1 || bottom > box.bottom + 1 || left < box.left - 1)) return true;
     return left < -1 || top < -1 || right > innerWidth + 1 || bottom > innerHeight + 1;
   }).map((part) => part.className + " " + part.textContent)`;
 /** Of the window's height: how high the digits of each tank are drawn. */

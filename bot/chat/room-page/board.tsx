@@ -105,7 +105,7 @@ function Large({ tank, now }: TankProps) {
       </h2>
       <p class="wall-digits digits">
         <Counted tank={tank} now={now} />
-        <span class="unit">{state === "late" ? runs.over : runs.left}</span>
+        <span class="unit">{state === "late" ? board.late : runs.left}</span>
       </p>
       <p class="wall-doing">{wallWords(tank, now, board.toCome)}</p>
     </article>

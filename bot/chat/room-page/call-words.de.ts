@@ -22,6 +22,7 @@ export const board: BoardWords = {
   title: "Tafel",
   none: "Keine Dose läuft.",
   join: "Herein",
+  late: "zu spät",
   stayOn: "Diesen Bildschirm anlassen",
   toCome: (title) => `${title} kommt noch`,
   staffOnly: "Die Tafel ist für das Personal. Bitte die Lehrkraft, sie zu öffnen.",

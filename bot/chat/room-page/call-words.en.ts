@@ -20,6 +20,7 @@ export const board = {
   title: "Board",
   none: "No tank is running.",
   join: "Come in",
+  late: "late",
   stayOn: "Keep this screen on",
   toCome: (title: string) => `${title} to come`,
   staffOnly: "The board is for staff. Ask your teacher to open it.",

@@ -1,4 +1,4 @@
-import { formatSeconds, makeNumber } from "../../../commands/speech/wording.ts";
+import { formatSeconds, makeNumber, saySeconds } from "../../../commands/speech/wording.ts";
 import { actionsAt, comingCall, doingNow } from "../../../commands/run/doing.ts";
 import type { PersonView } from "../room/view.ts";
 import { Actions } from "./actions.tsx";
@@ -47,17 +47,14 @@ function PouredEarlier({ view, now }: { view: PersonView; now: number }) {
   if (startedAt === null || !isPoured || now - startedAt >= PUT_RIGHT_MS) return null;
   const put = (by: number): void => {
     const ago = Math.round((room.clock.now() - startedAt) / 1000) + by;
-    room.say(
-      `/run correct run:${makeNumber("run", run)} ago:${ago}`,
-      `${runs.pouredEarlier} ${runs.earlierBy(by)}`,
-    );
+    room.say(`/run correct run:${makeNumber("run", run)} ago:${ago}`, runs.earlierBy(by));
   };
   return (
     <div class="poured" role="group" aria-label={runs.pouredEarlier}>
       <span>{runs.pouredEarlier}</span>
       {EARLIER_SECONDS.map((by) => (
-        <button key={by} type="button" class="key" onClick={() => put(by)}>
-          {runs.earlierBy(by)}
+        <button key={by} type="button" class="key" aria-label={runs.earlierBy(by)} onClick={() => put(by)}>
+          {saySeconds(by)}
         </button>
       ))}
     </div>

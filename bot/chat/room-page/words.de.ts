@@ -70,7 +70,7 @@ export const de: Words = {
     mayGoDark:
       "Dein Bildschirm kann dunkel werden: Stell ihn so ein, dass er anbleibt, oder lass den Ton an.",
     heldByVideo: "Ein kleines Video hält diesen Bildschirm an. Wird er doch dunkel, geht der Ton weiter.",
-    pouredEarlier: "Zu spät gedrückt? Es war drin:",
+    pouredEarlier: "Zu spät gedrückt? Früher drin um",
     earlierBy: (seconds) => `${seconds} s früher`,
   },
 

@@ -70,7 +70,7 @@ export const en = {
     inTime: (time: string) => `in ${time}`,
     mayGoDark: "Your screen may go dark: set it to stay on, or leave the sound on.",
     heldByVideo: "A small video keeps this screen on. Should it go dark, the sound goes on.",
-    pouredEarlier: "Pressed late? It was in",
+    pouredEarlier: "Pressed late? Poured earlier by",
     earlierBy: (seconds: number) => `${seconds} s earlier`,
   },
 

@@ -68,7 +68,7 @@ describe("the layout", () => {
     const { largeColumns, largePx, smallColumns, smallPx } = layOutWall(large, small, width, area);
     const used = Math.ceil(large / largeColumns) * largePx + Math.ceil(small / smallColumns) * smallPx;
     expect(used).toBeLessThanOrEqual(area + 1);
-    expect((largePx * 0.46 * DIGIT_HEIGHT) / height).toBeGreaterThan(LEAST_SHARE);
+    expect((largePx * 0.44 * DIGIT_HEIGHT) / height).toBeGreaterThan(LEAST_SHARE);
     if (small > 0) {
       expect(largePx).toBeGreaterThan(smallPx * 1.3);
       expect((smallPx * 0.68 * DIGIT_HEIGHT) / height).toBeGreaterThan(LEAST_SHARE * 0.8);
