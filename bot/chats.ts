@@ -63,7 +63,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
   if (room) ports.set("room", room);
   if (config.DISCORD_TOKEN !== undefined)
     ports.set("discord", await connectDiscord(deps, config.DISCORD_TOKEN));
-  const refresh = (classId: number): void => room?.refresh(stores.classes.placeOf(classId)?.key ?? "");
+  const refresh = (classId: number): void => room?.refresh(stores.classes.addressOf(classId)?.key ?? "");
   const boards = createBoards({ stores, clock, log, ports });
   const eraser = createEraser({ stores, clock, log, onErased: refresh });
   const retention = createRetention({
@@ -81,7 +81,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
     log,
     zone: config.SINKSIDE_ZONE,
     onChange(classId) {
-      if (hasRoom && stores.classes.placeOf(classId)?.key === DEMO_KEY) refillDemo(stores, clock, log);
+      if (hasRoom && stores.classes.addressOf(classId)?.key === DEMO_KEY) refillDemo(stores, clock, log);
       refresh(classId);
       rearm();
     },

@@ -94,10 +94,10 @@ export interface Attachment {
 }
 
 /** Where a roll's photo of its contact sheet belongs in a reply, for chats that can show it and take one. */
-export interface PhotoPlace {
+export interface RollPhoto {
   /** The roll's number. */
   readonly roll: number;
-  readonly has: boolean;
+  readonly isKept: boolean;
   /** Whether this person may add one or put another in its place. */
   readonly mayAdd: boolean;
 }
@@ -115,7 +115,7 @@ export interface Reply {
   readonly actions?: readonly Action[];
   readonly pictures?: readonly Picture[];
   readonly attachments?: readonly Attachment[];
-  readonly photo?: PhotoPlace;
+  readonly photo?: RollPhoto;
   /** Of a refused call: how it can be made again. */
   readonly again?: Again;
 }

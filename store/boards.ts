@@ -19,11 +19,11 @@ const rowSchema = z
     shown: row.shown,
     shownAt: row.shown_at,
   }));
-export type BoardPlace = z.output<typeof rowSchema>;
+export type BoardMessage = z.output<typeof rowSchema>;
 
 export interface BoardStore {
-  list(): BoardPlace[];
-  find(classId: number): BoardPlace | undefined;
+  list(): BoardMessage[];
+  find(classId: number): BoardMessage | undefined;
   /** A board in another channel is a new message. */
   place(classId: number, channelRef: string): void;
   remove(classId: number): void;

@@ -36,7 +36,7 @@ export interface ClassStore {
   find(key: string): SchoolClass | undefined;
   get(id: number): SchoolClass | undefined;
   /** Where a class is spoken to, without its habits: for what is asked with every call. */
-  placeOf(id: number): { readonly key: string; readonly channelRef: string | null } | undefined;
+  addressOf(id: number): { readonly key: string; readonly channelRef: string | null } | undefined;
   idOf(key: string): number | undefined;
   list(): SchoolClass[];
   rename(id: number, name: string, zone: string): void;
@@ -74,7 +74,7 @@ export function createClassStore(db: Db): ClassStore {
     list: () => z.array(rowSchema).parse(all.all()),
     rename: (id, name, zone) => void update.run(name, zone, id),
     setHabits: (id, habits) => void updateHabits.run(JSON.stringify(habitsSchema.parse(habits)), id),
-    placeOf(id) {
+    addressOf(id) {
       const row = place.get(id);
       return row && { key: row.key, channelRef: row.channel_ref };
     },

@@ -243,4 +243,8 @@ export const MIGRATIONS: readonly string[] = [
   -- Signed out together with a class's old code: with the new one, and on the same device, its person comes back.
   alter table room_sessions add column is_asleep integer not null default 0;
   `,
+  `
+  -- Whether a roll has a photo, under a name that says so.
+  update messages set body = json_remove(json_set(body, '$.photo.isKept', body -> '$.photo.has'), '$.photo.has') where body -> '$.photo.has' is not null;
+  `,
 ];

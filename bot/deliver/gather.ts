@@ -41,13 +41,13 @@ export function gatherReady(
   const byChat = new Map<ChatPort, Ready[]>();
 
   function addressOf(classId: number): Address | null {
-    const found = stores.classes.placeOf(classId);
+    const found = stores.classes.addressOf(classId);
     const port = found && ports.get(chatOf(found.key));
     return port ? { port, classKey: found.key, channelRef: found.channelRef } : null;
   }
 
   function putAside({ id, classId }: Ready): void {
-    if (isAwaited?.(chatOf(stores.classes.placeOf(classId)?.key ?? ""))) return;
+    if (isAwaited?.(chatOf(stores.classes.addressOf(classId)?.key ?? ""))) return;
     stores.outbox.markLater([id], now + NO_CHAT_MS, "no chat for this class is running");
   }
 

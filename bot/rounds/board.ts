@@ -2,7 +2,7 @@ import { chatOf } from "../../store/shapes/chat-key.ts";
 import { boardOf } from "../../commands/class/board.ts";
 import { boardText } from "../../commands/class/board-words.ts";
 import { speaking } from "../../commands/speech/language.ts";
-import type { BoardPlace } from "../../store/boards.ts";
+import type { BoardMessage } from "../../store/boards.ts";
 import type { Stores } from "../../store/index.ts";
 import type { ChatPort, Outcome } from "../chat/port.ts";
 import type { Clock } from "../process/clock.ts";
@@ -36,8 +36,8 @@ export function createBoards({ stores, clock, log, ports }: BoardDeps): Boards {
   const inFlight = new Map<number, Promise<void>>();
   let timer: NodeJS.Timeout | undefined;
 
-  function show(place: BoardPlace, now: number): void {
-    const found = stores.classes.get(place.classId);
+  function show(board: BoardMessage, now: number): void {
+    const found = stores.classes.get(board.classId);
     const port = found && ports.get(chatOf(found.key));
     if (!found || !port?.editBoard) return;
     const text = speaking(found.habits.language, () =>
@@ -51,17 +51,17 @@ export function createBoards({ stores, clock, log, ports }: BoardDeps): Boards {
       ),
     );
     notBefore.set(found.id, now + GAP_MS);
-    if (place.ref !== null && text === place.shown) return;
+    if (board.ref !== null && text === board.shown) return;
     const editing = port
-      .editBoard(found.key, place.channelRef, place.ref, { text })
+      .editBoard(found.key, board.channelRef, board.ref, { text })
       .catch((error: unknown): Outcome => ({ kind: "unknown", detail: String(error) }))
-      .then((outcome) => record(place, text, outcome))
+      .then((outcome) => record(board, text, outcome))
       .catch((error: unknown) => log.error({ classId: found.id, err: error }, "a board could not be kept"))
       .finally(() => inFlight.delete(found.id));
     inFlight.set(found.id, editing);
   }
 
-  function record({ classId, ref, channelRef }: BoardPlace, text: string, outcome: Outcome): void {
+  function record({ classId, ref, channelRef }: BoardMessage, text: string, outcome: Outcome): void {
     const now = clock.now();
     // Moved to another channel, or taken down, while this edit was under way.
     if (stores.boards.find(classId)?.channelRef !== channelRef) return;
@@ -79,13 +79,13 @@ export function createBoards({ stores, clock, log, ports }: BoardDeps): Boards {
 
   function beat(): void {
     const now = clock.now();
-    for (const place of stores.boards.list()) {
-      if (inFlight.has(place.classId) || (notBefore.get(place.classId) ?? 0) > now) continue;
+    for (const board of stores.boards.list()) {
+      if (inFlight.has(board.classId) || (notBefore.get(board.classId) ?? 0) > now) continue;
       try {
-        show(place, now);
+        show(board, now);
       } catch (error) {
-        notBefore.set(place.classId, now + REFUSED_MS);
-        log.error({ classId: place.classId, err: error }, "a board could not be made");
+        notBefore.set(board.classId, now + REFUSED_MS);
+        log.error({ classId: board.classId, err: error }, "a board could not be made");
       }
     }
   }

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { whoMay } from "../who.ts";
 import { defineCommand } from "../define.ts";
 import * as words from "./reply.ts";
-import { completeRoll, findRoll, ownRoll, photoPlace } from "./options.ts";
+import { completeRoll, findRoll, ownRoll, photoOfRoll } from "./options.ts";
 
 export const rollShow = defineCommand({
   name: "roll show",
@@ -16,7 +16,7 @@ export const rollShow = defineCommand({
   complete: { roll: completeRoll },
   handle({ roll: text }, context) {
     const roll = findRoll(context, text);
-    return { ...words.shownReply(roll), photo: photoPlace(context, roll) };
+    return { ...words.shownReply(roll), photo: photoOfRoll(context, roll) };
   },
 });
 

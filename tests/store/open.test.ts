@@ -27,6 +27,7 @@ const LANDED: readonly string[] = [
   "49817925bdca",
   "bc3518ec5d07",
   "9d88e31f4221",
+  "c1f2e74eedb5",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -16,7 +16,7 @@ function pass(name) {
 }
 
 /** The place a statement makes by its first word; undefined where it is plain work. */
-function placeOf(sql) {
+function addressOf(sql) {
   if (/^begin/i.test(sql)) return "begin";
   if (/^commit/i.test(sql)) return "commit";
   return /wal_checkpoint/.test(sql) ? "checkpoint" : undefined;
@@ -26,7 +26,7 @@ const places = new Map();
 
 function aroundStatement(db, sql, work) {
   if (db.name.endsWith(".lock")) return around("lock", work);
-  if (!places.has(sql)) places.set(sql, placeOf(sql));
+  if (!places.has(sql)) places.set(sql, addressOf(sql));
   const name = places.get(sql);
   pass("statement");
   if (name === undefined && db.inTransaction) pass("inside");

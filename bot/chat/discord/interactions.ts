@@ -102,7 +102,7 @@ export function createInteractionHandler(settings: InteractionSettings) {
   }
 
   function photoFor({ photo }: Reply, classKey: string): ShownPhoto | undefined {
-    const kept = photo?.has ? photoOf(classKey, photo.roll) : undefined;
+    const kept = photo?.isKept ? photoOf(classKey, photo.roll) : undefined;
     return photo && kept && { ...kept, roll: photo.roll };
   }
 

@@ -26,7 +26,7 @@ export const bodySchema = z.object({
     )
     .default([]),
   /** Where a roll's photo belongs. The photo itself is not kept here: it goes with its roll. */
-  photo: z.object({ roll: z.int(), has: z.boolean(), mayAdd: z.boolean() }).optional(),
+  photo: z.object({ roll: z.int(), isKept: z.boolean(), mayAdd: z.boolean() }).optional(),
   /** Of a refused call: how it is made again. */
   again: z.object({ line: z.string(), option: z.string().nullable() }).optional(),
   dueAt: z.int().nullable().default(null),
@@ -73,7 +73,7 @@ export function eventFor(message: Message, personId: string): FeedEvent | undefi
             roll: body.photo.roll,
             mayAdd: body.photo.mayAdd,
             // The entry's number in the address, so that a new photo is a new picture.
-            src: body.photo.has ? `/photos/${body.photo.roll}?${message.id}` : null,
+            src: body.photo.isKept ? `/photos/${body.photo.roll}?${message.id}` : null,
           },
         }
       : {}),

@@ -2,7 +2,7 @@ import { photoFaultWords } from "./photo-words.ts";
 import { z } from "zod";
 import { whoMay } from "../../who.ts";
 import { type Context, defineCommand, type Reply, UserError } from "../../define.ts";
-import { completeRoll, findRoll, ownRoll, photoPlace } from "../options.ts";
+import { completeRoll, findRoll, ownRoll, photoOfRoll } from "../options.ts";
 import { cleanPhoto, MOST_PHOTO_BYTES } from "./photo.ts";
 import * as words from "./reply.ts";
 
@@ -22,7 +22,7 @@ export const rollPhoto = defineCommand({
     if (context.file) return putPhoto(context, text, context.file);
     if (remove === undefined) {
       const roll = findRoll(context, text);
-      return words.hasReply(roll, photoPlace(context, roll));
+      return words.hasReply(roll, photoOfRoll(context, roll));
     }
     const roll = ownRoll(context, text);
     return words.removedReply(roll, context.stores.photos.remove(roll.id));
