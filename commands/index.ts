@@ -30,6 +30,7 @@ import { rollFind } from "./roll/find/command.ts";
 import { rollPhoto } from "./roll/photo/command.ts";
 import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
 import { sheetAdd, sheetExport, sheetImport, sheetList, sheetShow } from "./sheet/command.ts";
+import { sheetJudge, sheetMove } from "./sheet/judge/command.ts";
 import { sheetTablet } from "./sheet/tablet/command.ts";
 import { tankMeasure } from "./tank/measure/command.ts";
 import { tankAdd, tankClear, tankList, tankRemove, tankReport } from "./tank/command.ts";
@@ -52,6 +53,8 @@ const asked: readonly Command[] = [
   rollPhoto,
   sheetAdd,
   sheetTablet,
+  sheetJudge,
+  sheetMove,
   sheetShow,
   sheetList,
   sheetImport,

@@ -23,6 +23,8 @@ export const WHO = {
   "sheet add": "aide",
   "sheet import": "aide",
   "sheet tablet": "aide",
+  "sheet judge": "aide",
+  "sheet move": "teacher",
   "tank list": "student",
   "tank report": "student",
   "tank clear": "aide",

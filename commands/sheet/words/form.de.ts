@@ -62,4 +62,21 @@ export const forms: Forms = {
       save: "yes: die Zeit kommt auf das Datenblatt des Kurses",
     },
   },
+  "sheet judge": {
+    summary: "Ob die Negative des Kurses für eine andere Zeit sprechen: ein Vorschlag, keine Änderung",
+    options: {
+      film: "Name des Films",
+      developer: "Name des Entwicklers",
+      dilution: "Konzentrat + Wasser, wie 1+9, oder stock (Stammlösung)",
+    },
+  },
+  "sheet move": {
+    summary: "Alle Zeiten eines Datenblatts um Prozente ändern; die Quelle hält fest, was vorher galt",
+    options: {
+      film: "Name des Films",
+      developer: "Name des Entwicklers",
+      dilution: "Konzentrat + Wasser, wie 1+9, oder stock (Stammlösung)",
+      percent: "Prozente dazu, unter 0 davon ab: 10, -10",
+    },
+  },
 };

@@ -1,0 +1,22 @@
+import { countOf, formatSeconds } from "../../speech/wording.ts";
+
+export const en = {
+  propose: (percent: number, sheet: string) =>
+    `**${percent > 0 ? "+" : "-"}${Math.abs(percent)} %** proposed for ${sheet}: ${percent > 0 ? "its negatives come out too weak" : "its negatives come out too strong"}.`,
+  nothing: (sheet: string) => `**No change** proposed for ${sheet}.`,
+  evidence: (rolls: number, weak: number, strong: number, chance: string) =>
+    `${countOf(rolls, "roll")} looked at: ${weak} too thin or flat, ${strong} too dense or hard. By chance alone: ${chance} %.`,
+  explained: (rolls: number) =>
+    `${countOf(rolls, "roll")} left out: not developed as planned, which explains the look.`,
+  else: (camera: number) =>
+    `What else it could be: a thermometer that is off, a worn developer, another agitation${camera > 0 ? `; ${camera} may be the camera's exposure` : ""}. Look at these first.`,
+  few: "Fewer than four alike say nothing yet. Note looks with `/roll fault`.",
+  source: "The steps of 10 to 15 % are published (Kodak F-4016).",
+  adopt: (percent: number) => `Make it ${percent > 0 ? "+" : "-"}${Math.abs(percent)} %`,
+  moved: (percent: number, sheet: string, times: string) =>
+    `**${percent > 0 ? "+" : "-"}${Math.abs(percent)} %** for ${sheet}: ${times}. Each time's source says what it was before.`,
+  time: (before: number, after: number) => `${formatSeconds(before)} is now ${formatSeconds(after)}`,
+  kept: (percent: number, date: string, person: string, before: number, source: string) =>
+    `the class's own: ${percent > 0 ? "+" : ""}${percent} % on ${formatSeconds(before)}, ${date}, by ${person}; before: ${source}`,
+};
+export type JudgeWords = typeof en;
