@@ -79,7 +79,9 @@ export function layOutWall(large: number, small: number, widthPx: number, height
     for (let largeColumns = 1; largeColumns <= Math.max(1, large); largeColumns += 1) {
       const rows = Math.ceil(large / largeColumns);
       const largePx = large === 0 ? Infinity : Math.min(left / rows, widthPx / largeColumns / LARGE_ASPECT);
-      const score = Math.min(largePx / 2, small === 0 ? Infinity : smallPx);
+      // Of layouts that are as good otherwise, the one with the larger large ones.
+      const score =
+        Math.min(largePx / 2, small === 0 ? Infinity : smallPx) + Math.min(largePx, heightPx) / 100;
       if (score <= bestScore) continue;
       bestScore = score;
       best = { largeColumns, largePx: Math.min(largePx, heightPx), smallColumns, smallPx };
