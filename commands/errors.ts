@@ -236,6 +236,7 @@ export const ERRORS = {
   ERR_NEWER_STORE: ["operator", "a newer program wrote the store"],
   ERR_NOT_BROUGHT: ["operator", "what was copied of a backup is not what it holds"],
   ERR_NO_STORE: ["operator", "there is no store at that path"],
+  ERR_SHARE: ["person", "a person or a class has filled its share of the disk for today"],
   ERR_REPEAT: ["program", "the chat delivered a call twice: its work is done"],
   ERR_SETTING: ["operator", "a setting can't be used"],
   ERR_SHARDS: ["operator", "the number of processes can't be changed so"],

@@ -9,6 +9,7 @@ import type { Clock } from "../process/clock.ts";
 import type { Log } from "../process/log.ts";
 import { againOf, faultyOption, insteadActions } from "./again.ts";
 import { issueWords, mendNumbers, unknownOptionWords } from "./option-words.ts";
+import { type Asked, createShares } from "./shares.ts";
 import { de } from "./words/dispatch.de.ts";
 import { en } from "./words/dispatch.en.ts";
 
@@ -54,6 +55,18 @@ export function createDispatch({
   const byName = new Map(
     commands.flatMap((command) => [command.name, ...(command.was ?? [])].map((name) => [name, command])),
   );
+
+  const shares = createShares();
+
+  function askedOf({ name, person, role, place, file }: PlainCall): Asked {
+    return {
+      classKey: place.classKey,
+      personId: person.id,
+      isStaff: role !== "student",
+      isForFilm: name.startsWith("run "),
+      kind: file ? "photos" : "words",
+    };
+  }
 
   function contextOf(call: Caller, now: number): Context {
     const found = stores.classes.ensure(call.place.classKey, call.place.className, now, zone);
@@ -133,6 +146,12 @@ export function createDispatch({
     try {
       const answered = stores.atomically(() => {
         if (call.callId !== null && !stores.calls.claim(call.callId, now)) return undefined;
+        const spent = shares.spent(askedOf(call), now);
+        if (spent)
+          throw new UserError(
+            "ERR_SHARE",
+            speaking(languageAfterFault(call), () => words().shareSpent(spent)),
+          );
         return work(call, now);
       });
       if (!answered)
@@ -171,6 +190,12 @@ export function createDispatch({
       const answered = run(call, startedAt);
       log.debug({ command: call.name, outcome: answered.kind, ms: clock.now() - startedAt }, "call");
       if (answered.kind === "repeat") return;
+      const { file } = call;
+      const asked = askedOf(call);
+      // The question and its answer are kept in a feed; a photo with its roll.
+      const written = JSON.stringify([call.options, answered.reply]).length;
+      shares.add({ ...asked, kind: "words" }, written, startedAt);
+      if (file && answered.kind === "done") shares.add(asked, file.length, startedAt);
       try {
         await call.answer(answered.reply, answered.visibility, answered.code);
       } catch (error) {

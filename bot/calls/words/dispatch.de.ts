@@ -11,5 +11,7 @@ export const de: DispatchWords = {
       : `\`/${command}\` darf nur die Lehrkraft. Frag sie.`,
   unknownCommand: (name, near) =>
     `Den Befehl \`/${name}\` gibt es nicht. ${near.length > 0 ? `Meintest du ${near.map((each) => `\`/${each}\``).join(" oder ")}?` : "Versuch `/help`."}`,
+  shareSpent: (whose) =>
+    `${whose === "person" ? "Du hast" : "Dein Kurs hat"} heute weit mehr geschrieben oder geschickt, als ein Tag braucht, und der Speicher gehört allen. Es wurde nichts geändert. Mach morgen weiter, oder frag deine Lehrkraft. Signale für einen Film in der Dose kommen weiter.`,
   renamed: (old, now) => `\`/${old}\` heißt jetzt \`/${now}\`.`,
 };
