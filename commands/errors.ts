@@ -234,7 +234,6 @@ export const ERRORS = {
   ERR_EMPTY: ["operator", "a file holds no store"],
   ERR_ERASED_BACK: ["operator", "a backup would bring back people who were erased"],
   ERR_NEWER_STORE: ["operator", "a newer program wrote the store"],
-  ERR_NOT_BROUGHT: ["operator", "what was copied of a backup is not what it holds"],
   ERR_NO_STORE: ["operator", "there is no store at that path"],
   ERR_SHARE: ["person", "a person or a class has filled its share of the disk for today"],
   ERR_REPEAT: ["program", "the chat delivered a call twice: its work is done"],

@@ -75,7 +75,7 @@ const SIDES = ["", "-wal", "-shm"] as const;
 function refuseOther(promised: Holding, found: Holding): void {
   if (isDeepStrictEqual(promised, found)) return;
   throw new StoreError(
-    "ERR_NOT_BROUGHT",
+    "ERR_DAMAGED",
     `The backup holds ${promised.runs} runs and ${promised.rolls} rolls, its copy ${found.runs} and ${found.rolls}. The store that is there was left as it is. Try again, or take an older backup.`,
   );
 }

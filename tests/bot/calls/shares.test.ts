@@ -23,7 +23,9 @@ test("one student who writes without end is stopped with a sentence; others, and
       person: { id: "room:mina", name: "Mina" },
       role: "student",
       place: { classKey: "room:1", className: "Invented class", channelRef: null },
-      answer: async ({ text }, _visibility, code) => void (said = { code: code ?? null, text }),
+      async answer({ text }: { text: string }, _visibility: string, code?: string | null) {
+        said = { code: code ?? null, text };
+      },
       ...over,
     } as never);
     return said;
