@@ -249,12 +249,15 @@ function drawText(name: string, option: z.ZodType, longest: number | undefined):
 }
 
 function drawNumber({ type, minimum = -100, maximum = 1000 }: Property): Drawn {
-  const [least, most] = [Math.max(minimum, -1e6), Math.min(maximum, 1e6)];
-  const whole = fc.integer({ min: Math.ceil(least), max: Math.floor(most) });
+  const least = Math.max(minimum, -1e6);
+  const most = Math.max(least, Math.min(maximum, 1e6));
+  const [from, to] = [Math.ceil(least), Math.floor(most)];
+  const whole = from <= to ? fc.integer({ min: from, max: to }) : fc.constant(from);
+  const few = fc.integer({ min: Math.min(Math.max(1, from), to), max: Math.max(1, Math.min(9, to), from) });
   const inside =
     type === "number" ? weighed([1, whole], [2, fc.double({ min: least, max: most, noNaN: true })]) : whole;
   return weighed<unknown>(
-    [14, fc.integer({ min: Math.max(1, Math.ceil(least)), max: Math.min(9, Math.max(1, Math.floor(most))) })],
+    [14, few],
     [6, inside],
     [3, inside.map(String)],
     [2, fc.constantFrom(least, most, least - 1, most + 1)],
@@ -317,8 +320,8 @@ function drawCall(command: Command): fc.Arbitrary<DrawnCall> {
     role: weighed<Role>([1, fc.constant("student")], [1, fc.constant("aide")], [6, fc.constant("teacher")]),
     hasFile: command.file ? fc.boolean() : fc.constant(false),
     afterSeconds: weighed(
-      [6, fc.integer({ min: 0, max: 90 })],
-      [1, fc.integer({ min: 0, max: 4000 })],
+      [80, fc.integer({ min: 0, max: 90 })],
+      [8, fc.integer({ min: 0, max: 4000 })],
       [1, fc.integer({ min: 0, max: 90 * 86_400 })],
     ),
   });
