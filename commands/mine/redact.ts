@@ -40,12 +40,22 @@ function withMarkup(names: readonly string[]): string[] {
 export function redactText(text: string, { whole, parts }: NameForms): string {
   const { somebody } = words();
   const wholly = whole.reduce((rest, name) => rest.replace(wordPattern(name, "giu"), somebody), text);
-  return parts.reduce((rest, name) => rest.replace(wordPattern(name, "gu"), somebody), wholly);
+  const flagsOf = (part: string): string => (ALSO_WORDS.has(part.toLowerCase()) ? "gu" : "giu");
+  return parts.reduce((rest, name) => rest.replace(wordPattern(name, flagsOf(name)), somebody), wholly);
 }
+
+/** First names that are common words in lower case: so written, they are taken for the word. */
+const ALSO_WORDS = new Set(
+  "will mark rose hope faith grace may june april august art frank rich penny ray dean drew grant lance miles chase clay bill bob jack pat rob sue ernst".split(
+    " ",
+  ),
+);
 
 function wordPattern(name: string, flags: string): RegExp {
   const escaped = name.replace(/[\\^$.*+?()[\]{}|]/g, "\\$&");
-  return new RegExp(`(?<![\\p{L}\\p{N}])${escaped}(?![\\p{L}\\p{N}])`, flags);
+  // With the endings that names take: `Minas Dose`, `Bens`, `den Müllern`.
+  const ending = [...name].length > 2 ? "(?:s|es|n|en|ns)?" : "";
+  return new RegExp(`(?<![\\p{L}\\p{N}])${escaped}${ending}(?![\\p{L}\\p{N}])`, flags);
 }
 
 /** Every text inside a JSON value; keys are the program's own. */
