@@ -188,6 +188,8 @@ export interface Command {
   readonly who: Role;
   /** Errors are always private, whatever is said here. */
   readonly visibility: "private" | "class";
+  /** What its form asks for at first beside what it needs; the rest is folded away. All of it, if left out. */
+  readonly first?: readonly string[];
   /** The option that takes words typed without a key: `/roll find milky`. */
   readonly rest?: string;
   readonly complete?: Readonly<Record<string, Completer>>;

@@ -33,6 +33,7 @@ export const plan = defineCommand({
   name: "plan",
   summary: "Work out times, volumes and steps for one tank of film",
   options: planOptions,
+  first: ["developer", "tank"],
   who: "student",
   visibility: "private",
   complete: {

@@ -12,6 +12,7 @@ import { useRoom, useRoomPart } from "./room-context.ts";
 import { RunCard } from "./run-card.tsx";
 import { secondsTo, useRoomTime } from "./ticking.ts";
 import { arrangeWall } from "./wall.ts";
+import { useFormDesk, useReopenedForm } from "./use-forms.ts";
 import { useWords } from "./words.ts";
 
 /** The room itself: one's own film above, the log below it, the line to type at the foot. */
@@ -20,6 +21,9 @@ export function Bench({ onGuide }: { onGuide: () => void }) {
   const facts = useRoomPart((state) => state.facts);
   const [open, setOpen] = useState<"menu" | "forms" | null>(null);
   const [form, setForm] = useState<string | null>(null);
+  const forms = useFormDesk();
+  useReopenedForm();
+  const fill = useRoomPart((state) => state.fill);
   const openForm = (name: string | null): void => {
     setForm(name);
     setOpen("forms");
@@ -49,6 +53,7 @@ export function Bench({ onGuide }: { onGuide: () => void }) {
       <PageTitle />
       {open === "menu" && <Menu onClose={() => setOpen(null)} />}
       {open === "forms" && <Forms first={form} onClose={() => setOpen(null)} />}
+      {fill && <Forms first={fill.command} fill={fill} onClose={forms.close} />}
     </div>
   );
 }

@@ -13,6 +13,8 @@ export function firstState(): State {
     cards: [],
     present: { count: 0, names: [] },
     fault: null,
+    fill: null,
+    formSentAfter: null,
     answered: readKept("answered", {}),
     theme: readKept("theme", "auto"),
     language: readKept("language", guessLanguage(navigator.languages)),

@@ -1,12 +1,20 @@
 import { useState } from "preact/hooks";
 import type { CommandCard } from "../room/wire.ts";
 import { CommandForm } from "./command-form.tsx";
+import type { Fill } from "./fill.ts";
 import { useRoomPart } from "./room-context.ts";
 import { Sheet } from "./sheet.tsx";
 import { useWords } from "./words.ts";
 
+interface FormsProps {
+  readonly first: string | null;
+  /** What the first form opens with. */
+  readonly fill?: Fill;
+  onClose(): void;
+}
+
 /** Every command as a form, for people who do not type commands. */
-export function Forms({ first, onClose }: { first: string | null; onClose: () => void }) {
+export function Forms({ first, fill, onClose }: FormsProps) {
   const { forms } = useWords();
   const cards = useRoomPart((state) => state.cards);
   const [open, setOpen] = useState<CommandCard | null>(cards.find(({ name }) => name === first) ?? null);
@@ -18,7 +26,12 @@ export function Forms({ first, onClose }: { first: string | null; onClose: () =>
   return (
     <Sheet title={open ? open.summary : forms.title} onClose={onClose}>
       {open ? (
-        <CommandForm card={open} onBack={() => setOpen(null)} onDone={onClose} />
+        <CommandForm
+          card={open}
+          fill={fill?.command === open.name ? fill : undefined}
+          onBack={() => setOpen(null)}
+          onDone={onClose}
+        />
       ) : (
         <>
           <input

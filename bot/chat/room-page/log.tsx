@@ -3,10 +3,12 @@ import { LATE_FROM_MS } from "../../../commands/run/doing.ts";
 import { saySeconds } from "../../../commands/speech/wording.ts";
 import type { FeedEvent } from "../room/wire.ts";
 import { Actions } from "./actions.tsx";
+import { fillOf } from "./fill.ts";
 import { Photo } from "./photo.tsx";
 import { Pictures } from "./picture.tsx";
 import { useRoomPart } from "./room-context.ts";
 import { Said, sayInstant, sayMinute } from "./said.tsx";
+import { useFormDesk } from "./use-forms.ts";
 import { useWords } from "./words.ts";
 
 const NEAR_END_PX = 120;
@@ -108,9 +110,25 @@ function Entry({ event, before }: EntryProps) {
             </a>
           ))}
           <Actions actions={event.actions} />
+          {event.again && <FormKey event={event} />}
         </div>
       </li>
     </>
+  );
+}
+
+/** A refused call in its form again, as it was. */
+function FormKey({ event }: { event: FeedEvent }) {
+  const { forms } = useWords();
+  const desk = useFormDesk();
+  const cards = useRoomPart((state) => state.cards);
+  const { again } = event;
+  const fill = again && fillOf(again.line, cards, event.text, again.option);
+  if (!fill) return null;
+  return (
+    <button type="button" class="key" onClick={() => desk.open(fill)}>
+      {forms.again}
+    </button>
   );
 }
 

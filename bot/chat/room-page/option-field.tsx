@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from "preact/hooks";
+import { useEffect, useId, useRef, useState } from "preact/hooks";
 import type { Suggestion } from "../../../commands/define.ts";
 import type { OptionCard } from "../room/wire.ts";
 import { useRoom } from "./room-context.ts";
@@ -10,6 +10,8 @@ interface OptionFieldProps {
   readonly value: string;
   readonly others: Readonly<Record<string, string>>;
   readonly fault: string | null;
+  /** To be filled in first. */
+  readonly isFirst: boolean;
   onValue(value: string): void;
 }
 
@@ -17,7 +19,7 @@ const MOST_CHIPS = 8;
 /** Longer values than this are pasted or read from a file, not typed. */
 const LONG = 1000;
 
-export function OptionField({ command, option, value, others, fault, onValue }: OptionFieldProps) {
+export function OptionField({ command, option, value, others, fault, isFirst, onValue }: OptionFieldProps) {
   const words = useWords();
   const room = useRoom();
   const id = useId();
@@ -38,6 +40,11 @@ export function OptionField({ command, option, value, others, fault, onValue }: 
     };
   }, [isHere, value]);
 
+  const field = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (isFirst) field.current?.querySelector<HTMLElement>("input, select, textarea")?.focus();
+  }, []);
+
   const common = {
     id,
     value,
@@ -47,7 +54,7 @@ export function OptionField({ command, option, value, others, fault, onValue }: 
   };
   const choices = option.kind === "yes-no" ? ["yes", "no"] : option.choices;
   return (
-    <div class={`field ${fault ? "is-fault" : ""}`}>
+    <div ref={field} class={`field ${fault ? "is-fault" : ""}`}>
       <label for={id}>
         {option.name}
         {!option.isRequired && <span class="optional"> {words.forms.optional}</span>}

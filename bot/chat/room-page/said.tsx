@@ -1,7 +1,9 @@
 import { saySeconds } from "../../../commands/speech/wording.ts";
+import { fillOf } from "./fill.ts";
 import { readBlocks, type Markup } from "./marks.ts";
 import { useRoomPart } from "./room-context.ts";
 import { useRoomTime } from "./ticking.ts";
+import { useFormDesk } from "./use-forms.ts";
 
 /** The text of a reply, drawn. Everything goes in as text: nothing a person wrote becomes a tag. */
 export function Said({ text }: { text: string }) {
@@ -31,12 +33,25 @@ export function Marks({ marks }: { marks: readonly Markup[] }) {
     <>
       {marks.map((mark, index) => {
         if (mark.kind === "text") return <Plain key={index} text={mark.text} />;
-        if (mark.kind === "code") return <code key={index}>{mark.text}</code>;
+        if (mark.kind === "code") return <Code key={index} text={mark.text} />;
         if (mark.kind === "instant") return <Instant key={index} atMs={mark.atMs} style={mark.style} />;
         const inner = <Marks marks={mark.parts} />;
         return mark.kind === "bold" ? <strong key={index}>{inner}</strong> : <em key={index}>{inner}</em>;
       })}
     </>
+  );
+}
+
+/** A command within a sentence opens its form, filled in as it stands there: nothing is sent by a tap beside a button. */
+function Code({ text }: { text: string }) {
+  const forms = useFormDesk();
+  const cards = useRoomPart((state) => state.cards);
+  const fill = text.startsWith("/") ? fillOf(text, cards) : undefined;
+  if (!fill) return <code>{text}</code>;
+  return (
+    <button type="button" class="in-line" onClick={() => forms.open(fill)}>
+      <code>{text}</code>
+    </button>
   );
 }
 

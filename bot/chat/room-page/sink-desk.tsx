@@ -7,6 +7,8 @@ import { PlanCard } from "./plan-card.tsx";
 import { RunCard } from "./run-card.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { Said } from "./said.tsx";
+import { Forms } from "./forms.tsx";
+import { useFormDesk, useReopenedForm } from "./use-forms.ts";
 import { useWords } from "./words.ts";
 
 /* Beside the tanks of a device that is everybody's: who is next, and what one person plans and starts. */
@@ -65,12 +67,16 @@ export function Desk({ name, onDone }: { name: string; onDone: () => void }) {
   const cards = useRoomPart((state) => state.cards);
   const fault = useRoomPart((state) => state.fault);
   const isOpen = useRoomPart((state) => state.link === "open");
+  const fill = useRoomPart((state) => state.fill);
+  const forms = useFormDesk();
+  useReopenedForm();
   const [isPlanning, setPlanning] = useState(views.length === 0 && plan === null);
   const card = cards.find((each) => each.name === "plan");
   useEffect(() => room.clearFault, []);
   return (
     <>
       <h2>{name}</h2>
+      {fill && <Forms first={fill.command} fill={fill} onClose={forms.close} />}
       {fault !== null && (
         <p class="fault" role="alert">
           {fault}

@@ -3,6 +3,7 @@ import type { CommandCard, DoorState, FeedEvent, RoomFacts, WallRow } from "../r
 import type { ReadyPlan } from "../../../commands/plan/ready.ts";
 import type { PersonView } from "../room/view.ts";
 import type { Answered } from "./calls.ts";
+import type { Fill } from "./fill.ts";
 import type { Language } from "./words.ts";
 
 export interface PendingLine {
@@ -39,6 +40,10 @@ export interface State {
   /** What the room said of the last line it refused. */
   readonly fault: string | null;
   readonly answered: Answered;
+  /** A form that is to open, filled in so far. */
+  readonly fill: Fill | null;
+  /** A form was sent after the event of this number, and its answer has not come; null: none is out. */
+  readonly formSentAfter: number | null;
   readonly theme: Theme;
   readonly language: Language;
   readonly isSoundOn: boolean;

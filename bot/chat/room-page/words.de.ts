@@ -128,11 +128,13 @@ export const de: Words = {
   forms: {
     title: "Was möchtest du tun?",
     back: "Alle Formulare",
-    run: "Ausführen",
+    run: "Senden",
     optional: "nicht nötig",
     leave: "(weglassen)",
     search: "Formular suchen",
     alike: { "run correct": "zu spät früher vergessen eingegossen gedrückt zu früh falsche zeit" },
+    again: "Zurück zum Formular",
+    more: (count) => `Mehr (${count})`,
     fromFile: "Aus einer Datei…",
   },
 

@@ -126,7 +126,7 @@ export const en = {
   forms: {
     title: "What do you want to do?",
     back: "All forms",
-    run: "Do it",
+    run: "Send",
     optional: "not needed",
     leave: "(leave it out)",
     search: "Find a form",
@@ -134,6 +134,8 @@ export const en = {
     alike: {
       "run correct": "late earlier forgot poured before pressed too early wrong time",
     } as Readonly<Record<string, string>>,
+    again: "Back to the form",
+    more: (count: number) => `More (${count})`,
     fromFile: "From a file…",
   },
 

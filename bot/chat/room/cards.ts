@@ -46,6 +46,7 @@ function optionCards(command: Command): OptionCard[] {
         name,
         about: aboutOf(command, name),
         isRequired: schema.required.includes(name),
+        isFirst: schema.required.includes(name) || (command.first?.includes(name) ?? true),
         kind: kindOf(property),
         choices: property.enum?.map(String) ?? [],
         least: isBound(minimum) ? minimum : null,

@@ -204,6 +204,8 @@ export interface OptionCard {
   readonly most: number | null;
   readonly longest: number | null;
   readonly preset: string | null;
+  /** Shown at once; the rest is folded away. */
+  readonly isFirst: boolean;
   /** Values are offered while typing. */
   readonly hasOffers: boolean;
 }

@@ -100,6 +100,7 @@ test("the room's page takes a decimal comma in a number's field, and still holds
     name: "ph",
     about: "",
     isRequired: false,
+    isFirst: true,
     kind: "number",
     choices: [],
     least: 0,

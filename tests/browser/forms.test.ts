@@ -1,0 +1,87 @@
+import type { Locator } from "playwright-core";
+import { describe, expect, test } from "vitest";
+import { needing } from "../support/needs.ts";
+import { joinDemo, openPage, shoot, type } from "./browser.ts";
+import { browser, openRoomForEach, room } from "./room-behind.ts";
+
+/* For people who type no commands: what forms ask, what becomes of a refused one, and how far it is to the first call. */
+
+describe("forms", { timeout: 60_000, ...needing("chromium") }, () => {
+  openRoomForEach();
+
+  test("from the open page to the first call in at most 8 taps", async () => {
+    const { page, complaints } = await openPage(browser, room.url, "phone");
+    let taps = 0;
+    const tap = async (what: Locator): Promise<void> => {
+      await what.click();
+      taps += 1;
+    };
+    await page.getByLabel("Your name").fill("Lene");
+    await tap(page.getByRole("button", { name: "Join as student" }));
+    await page.locator(".link.is-open").waitFor();
+    await tap(page.getByRole("button", { name: "Make a plan" }).first());
+    // The first field has the focus, and offers the class's films.
+    await tap(page.getByRole("button", { name: "Lantern 400" }));
+    await tap(page.getByLabel("temp"));
+    await page.keyboard.type("20");
+    await shoot(page, "forms-plan");
+    await tap(page.getByRole("button", { name: "Send", exact: true }).last());
+    await tap(page.getByRole("button", { name: "9:00 · House MQ 1+1" }));
+    await tap(page.locator(".entry.is-reply").last().getByRole("button", { name: "Start" }));
+    await tap(page.locator(".run").first().getByRole("button", { name: "Tank is full" }));
+    await page.locator("dialog.cue").waitFor();
+    console.log(`${taps} taps`);
+    expect(taps).toBeLessThanOrEqual(8);
+    expect(complaints).toEqual([]);
+  });
+
+  test("shows what is needed and folds the rest away; a refused one opens again as it was", async () => {
+    const { page, complaints } = await openPage(browser, room.url, "phone");
+    await joinDemo(page, "Pelle");
+    await page.getByRole("button", { name: "Make a plan" }).first().click();
+    const form = page.locator(".command-form");
+    expect(await form.locator(".field").count()).toBe(4);
+    await form.getByRole("button", { name: /^More/ }).click();
+    expect(await form.locator(".field").count()).toBeGreaterThan(15);
+    await form.getByLabel("film").fill("Lantern 400");
+    await form.getByLabel("temp").fill("warm");
+    await form.getByRole("button", { name: "Send" }).click();
+    // The room refused it: the same form, what was typed, what is wrong, and the cursor in that field.
+    await form.locator(".form-says").waitFor();
+    expect(await form.locator(".form-says").textContent()).toContain("warm");
+    expect(await form.getByLabel("film").inputValue()).toBe("Lantern 400");
+    expect(await form.getByLabel("temp").inputValue()).toBe("warm");
+    expect(await form.locator("input:focus").getAttribute("id")).toBe(
+      await form.getByLabel("temp").getAttribute("id"),
+    );
+    await shoot(page, "forms-refused");
+    expect(complaints).toEqual([]);
+  });
+
+  test("a command within a reply opens its form, filled in", async () => {
+    const { page, complaints } = await openPage(browser, room.url, "phone");
+    await joinDemo(page, "Sanne");
+    await type(page, "/help");
+    await page.locator(".in-line", { hasText: "/plan film:" }).first().click();
+    const form = page.locator(".command-form");
+    expect(await form.getByLabel("temp").inputValue()).toBe("20");
+    expect(await form.getByLabel("film").inputValue()).toBe("");
+    expect(complaints).toEqual([]);
+  });
+
+  test("a sentence is answered, and what was typed stays as it was said", async () => {
+    const { page, complaints } = await openPage(browser, room.url, "phone");
+    await joinDemo(page, "Arvid");
+    await type(page, "how long for lanten 400 at 20?");
+    const reply = page.locator(".entry.is-reply").last();
+    await reply.getByRole("button", { name: "9:00 · House MQ 1+1" }).waitFor();
+    expect(await page.locator(".entry.is-line .typed").last().textContent()).toBe(
+      "how long for lanten 400 at 20?",
+    );
+    await shoot(page, "forms-sentence");
+    await type(page, "fixer in my eye");
+    await page.locator(".entry.is-reply", { hasText: "Eye: rinse now" }).waitFor();
+    await shoot(page, "forms-eye");
+    expect(complaints).toEqual([]);
+  });
+});
