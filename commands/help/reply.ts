@@ -72,8 +72,12 @@ function actionsOf(step: NextStep, nowMs: number): Action[] {
         { label: words().looksWrong, line: makeLine("roll fault", { roll: step.roll }) },
       ];
     case "no-sheet":
+      return [{ label: words().filmsAndDevelopers, line: makeLine("sheet list", {}), weight: "main" }];
     case "plan":
-      return [{ label: words().filmsAndDevelopers, line: makeLine("sheet list", {}) }];
+      return [
+        { label: words().makePlan, line: makeLine("plan", {}), weight: "main" },
+        { label: words().filmsAndDevelopers, line: makeLine("sheet list", {}) },
+      ];
   }
 }
 

@@ -112,7 +112,7 @@ describe("no barrier", needing("chromium"), () => {
       mimeType: "text/calendar",
       buffer: Buffer.from(lines.join("\r\n")),
     });
-    await sheet.getByRole("button", { name: "Do it" }).click();
+    await sheet.getByRole("button", { name: "Send" }).click();
     await page.getByText("Monday 18:00-20:30").waitFor();
     expect(room.stores.classes.get(1)?.habits.periods.map(({ name }) => name)).toContain('The "late" class');
   });

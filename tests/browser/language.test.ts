@@ -77,7 +77,7 @@ describe("the language of the page", needing("chromium"), () => {
     await shoot(page, "phone-german-form");
     expect(await overfull(page)).toEqual([]);
     expect(await findBarriers(page)).toEqual([]);
-    await form.getByRole("button", { name: "Ausführen" }).click();
+    await form.getByRole("button", { name: "Senden" }).click();
 
     const card = page.locator(".run.is-planned");
     await card.waitFor();

@@ -131,7 +131,7 @@ describe("the room's page", needing("chromium"), () => {
     await joinDemo(page, "Mina");
     await page.getByRole("button", { name: "Make a plan" }).click();
     const sheet = page.locator("dialog.sheet");
-    await sheet.getByRole("button", { name: "Do it" }).click();
+    await sheet.getByRole("button", { name: "Send" }).click();
     await sheet.getByText("Still needed: film").waitFor();
     await sheet.getByLabel("film", { exact: true }).focus();
     await sheet.getByRole("button", { name: "Lantern 400" }).click();
@@ -140,7 +140,7 @@ describe("the room's page", needing("chromium"), () => {
     await sheet.getByRole("button", { name: "House MQ" }).click();
     await sheet.getByLabel(/^dilution/).fill("1+1");
     await shoot(page, "phone-form");
-    await sheet.getByRole("button", { name: "Do it" }).click();
+    await sheet.getByRole("button", { name: "Send" }).click();
     const typed = page.locator(".typed");
     await typed.waitFor();
     expect(await typed.textContent()).toBe("/plan film:Lantern 400 temp:20 developer:House MQ dilution:1+1");

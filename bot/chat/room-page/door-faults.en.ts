@@ -9,7 +9,7 @@ export const doorFaults = {
   ERR_PASSPHRASE: "That is not the passphrase of this class. Case and dashes do not matter; the signs do.",
   ERR_RETURN_CODE: "That code opens nothing: it works once, for ten minutes. Get a new one.",
   ERR_BY_PASSPHRASE: "A teacher comes in with the passphrase and the same name.",
-  ERR_RUN_OPEN: "A film is still running. Leave this device under Menu.",
+  ERR_RUN_OPEN: "A film is still running. Sign out under Menu.",
   ERR_DISK:
     "The class's computer can write nothing down: its disk is full. Nothing was changed. Tell your teacher.",
   ERR_LOCKED: "This device is locked. Ask your teacher.",

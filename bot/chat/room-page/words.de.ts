@@ -17,10 +17,10 @@ export const de: Words = {
   loading: "Der Raum wird geöffnet…",
 
   door: {
-    title: "Herein",
+    title: "Anmelden",
     lead: "Dein Laborkurs, im eigenen Netz der Schule.",
     code: "Kurscode",
-    codeHint: "Sechs Zeichen, von der Lehrkraft oder von der Wand",
+    codeHint: "Sechs Buchstaben und Ziffern, wie ABC-1DE, von der Lehrkraft oder von der Wand",
     yourName: "Dein Name",
     nameHint: "So, wie der Kurs dich kennt",
     join: "Als Schüler:in beitreten",
@@ -77,8 +77,8 @@ export const de: Words = {
   cue,
   hearing,
   feed: {
-    title: "Kursbuch",
-    empty: "Noch wurde nichts gesagt. Tippe unten / oder öffne ein Formular.",
+    title: "Nachrichten",
+    empty: "Hier erscheinen Nachrichten. Frag unten in eigenen Worten, oder öffne ein Formular.",
     toClass: "an den Kurs",
     call: "Ruf",
     askedBy: (name) => `gefragt von ${name}`,
@@ -142,7 +142,7 @@ export const de: Words = {
     title: "Menü",
     open: "Menü",
     close: "Schließen",
-    theme: "Licht",
+    theme: "Bildschirm",
     themeDaylight: "Tageslicht",
     themeSafelight: "Gedämpftes Rot",
     themeCaution: "Film bei völliger Dunkelheit einspulen: Handy, Uhr und Rotlicht aus.",
@@ -191,10 +191,10 @@ export const de: Words = {
   calendar: {
     title: "Kalender",
     none: "Stunden und Übersichten können in jedem Kalender stehen: Er holt sie sich unter einer eigenen Adresse des Kurses.",
-    make: "Adresse anlegen",
+    make: "Kalender-Link anlegen",
     hint: "Wer die Adresse hat, sieht die Zeiten des Kurses, und keine Namen. Der Kalender sieht dort von selbst nach.",
-    renew: "Andere Adresse",
-    stop: "Schließen",
+    renew: "Link ersetzen",
+    stop: "Link abschalten",
   },
 
   newClass: {

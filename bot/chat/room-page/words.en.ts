@@ -19,7 +19,7 @@ export const en = {
     title: "Come in",
     lead: "Your darkroom class, on this school's own network.",
     code: "Class code",
-    codeHint: "Six signs, from the teacher or the wall",
+    codeHint: "Six letters and digits, like ABC-1DE, from the teacher or the wall",
     yourName: "Your name",
     nameHint: "As the class knows you",
     join: "Join as student",
@@ -39,11 +39,11 @@ export const en = {
   doorFaults,
 
   link: {
-    open: "Linked",
+    open: "Connected",
     opening: "Linking…",
-    lost: "No link",
+    lost: "No connection",
     lostLong:
-      "No link to the class's computer. I go on counting by myself and catch up as soon as it is back.",
+      "No connection to the class's computer. I go on counting by myself and catch up as soon as it is back.",
     localCall: "From this phone's own clock: no link to the class's computer",
     staleLine: (text: string, seconds: string) => `“${text}” was not sent: no link ${seconds} ago.`,
     sendNow: "Send now",
@@ -77,8 +77,8 @@ export const en = {
   cue,
   hearing,
   feed: {
-    title: "Class log",
-    empty: "Nothing was said yet. Type / below, or tap a form.",
+    title: "Messages",
+    empty: "Messages appear here. Ask in your own words below, or open a form.",
     toClass: "to the class",
     call: "Call",
     askedBy: (name: string) => `asked by ${name}`,
@@ -91,7 +91,7 @@ export const en = {
 
   composer: {
     label: "Command",
-    placeholder: "/ for commands",
+    placeholder: "Ask, or / for commands",
     send: "Send",
     forms: "Forms",
     needs: (names: string) => `Still needed: ${names}`,
@@ -143,7 +143,7 @@ export const en = {
     title: "Menu",
     open: "Menu",
     close: "Close",
-    theme: "Light",
+    theme: "Screen",
     themeDaylight: "Daylight",
     themeSafelight: "Dim red",
     themeCaution: "Load film in total darkness: phones, watches and red lights off.",
@@ -153,7 +153,7 @@ export const en = {
     soundTest: "Try the sound",
     language: "Language",
     you: (name: string, role: string) => `${name}, ${role}`,
-    leave: "Leave this device",
+    leave: "Sign out here",
     board: "Board for the wall",
     room: "Back to the room",
     door: "Door: code and people",
@@ -193,10 +193,10 @@ export const en = {
   calendar: {
     title: "Calendar",
     none: "Periods and digests can stand in any calendar: it looks them up at an address of the class's own.",
-    make: "Make an address",
+    make: "Create calendar link",
     hint: "Whoever has the address sees the class's times, and no names. A calendar looks it up by itself.",
-    renew: "Another address",
-    stop: "Close it",
+    renew: "Replace link",
+    stop: "Turn link off",
   },
 
   newClass: {

@@ -20,7 +20,7 @@ export const en = {
   notShown: (name: string) => `${name}: not shown yet`,
   notReached: (name: string) => `${name}: not reached`,
   byMention: (line: string) => `${line} (called by name in the class's channel)`,
-  again: "Look again",
+  again: "Refresh",
   sayToEveryone: "Say it to everyone",
   noStep:
     "Say which step: `to:at step:fix` for those at the fixer now, `to:before step:fix` for those who have it still to come.",

@@ -16,7 +16,7 @@ export const en = {
   late: (since: string) => `**LATE**, was due ${since}`,
   waiting: "next, when ready",
   loading: "not poured in yet",
-  again: "Look again",
+  again: "Refresh",
   placed: "The board stands in this channel from now on: one message, kept up to date.",
   takenDown: "The board is kept up to date no longer. Its last message stays; delete it if you like.",
   hasAPage: "In the room the board is a page of its own: open it on the computer with the big screen.",

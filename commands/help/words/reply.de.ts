@@ -33,6 +33,7 @@ export const de: HelpWords = {
   setUp: "Kurs einrichten",
   allBottles: "Alle Flaschen",
   looksWrong: "Etwas sieht falsch aus",
+  makePlan: "Plan machen",
   filmsAndDevelopers: "Filme und Entwickler",
   always: {
     student: [
@@ -44,5 +45,6 @@ export const de: HelpWords = {
     aide: ["`/batch status` (Flaschen)"],
     teacher: ["`/class board`, `/class turns`, `/class say`"],
   },
-  alwaysThere: (list) => `Immer da: ${list}. Was ich von dir behalte: \`/mine show\`.`,
+  alwaysThere: (list) =>
+    `Immer da: ${list}. Oder frag in eigenen Worten: \`wie lange noch\`. Was ich von dir behalte: \`/mine show\`.`,
 };

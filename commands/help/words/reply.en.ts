@@ -34,6 +34,7 @@ export const en = {
   setUp: "Set up the class",
   allBottles: "All bottles",
   looksWrong: "Something looks wrong",
+  makePlan: "Make a plan",
   filmsAndDevelopers: "Films and developers",
   always: {
     student: [
@@ -45,6 +46,7 @@ export const en = {
     aide: ["`/batch status` (bottles)"],
     teacher: ["`/class board`, `/class turns`, `/class say`"],
   },
-  alwaysThere: (list: string) => `Always there: ${list}. What I keep about you: \`/mine show\`.`,
+  alwaysThere: (list: string) =>
+    `Always there: ${list}. Or ask in your own words: \`how long left\`. What I keep about you: \`/mine show\`.`,
 };
 export type HelpWords = typeof en;

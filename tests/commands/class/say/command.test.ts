@@ -49,7 +49,7 @@ describe("/class say", () => {
       "room:ben",
       "**Iris:** developer B3 is used up, take B5",
     ]);
-    expect(room.press("Iris", "Look again", "teacher")).toContain("**2 of 2** reached.");
+    expect(room.press("Iris", "Refresh", "teacher")).toContain("**2 of 2** reached.");
   });
 
   it("says to the whole class in one message", async () => {
