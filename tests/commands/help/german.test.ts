@@ -72,6 +72,7 @@ describe("the next step in German", () => {
       ].join("\n"),
     );
     expect(room.asks("Mina", "/help").reply.actions?.map(({ label }) => label)).toEqual([
+      "Plan machen",
       "Filme und Entwickler",
     ]);
     expect(room.asks("Bendix", "/help").reply.text).toContain("**Begin with a plan.**");
