@@ -19,6 +19,7 @@ import {
   sheetDilutionOption,
   sheetsOf,
 } from "./options.ts";
+import { mergeSheets } from "./merge.ts";
 import { insteadOf, pickSheet } from "./pick.ts";
 import { drawSheet } from "./picture.ts";
 import * as words from "./reply.ts";
@@ -137,19 +138,28 @@ export const sheetImport = defineCommand({
       .max(LONGEST_FILE)
       .meta(picks("file"))
       .describe("The text of the file, CSV or JSON; see what /sheet export gives"),
+    replace: z
+      .enum(["yes", "no"])
+      .default("no")
+      .describe("yes: times of the file take the place of other ones for the same film and bath"),
   }),
   who: "aide",
   visibility: "private",
   rest: "file",
-  handle({ file }, context) {
+  handle({ file, replace }, context) {
     const read = readSheets(file);
-    if (!read.ok) throw new UserError("ERR_FILE", words.importFaults(read.fault));
-    const known = sheetsOf(context);
-    const replaced = read.value.filter((sheet) => matchSheets(known, sheet).length > 0).length;
+    if (!read.ok) throw new UserError("ERR_FILE", words.importFaults(read.fault), [], { option: "file" });
+    const merged = mergeSheets(sheetsOf(context), read.value);
+    if (merged.faults.length > 0)
+      throw new UserError("ERR_SHEET_FAULTS", words.mergeFaults(merged.faults), [], { option: "file" });
+    if (merged.replaced.length > 0 && replace === "no")
+      throw new UserError("ERR_WOULD_REPLACE", words.wouldReplace(merged.replaced), [], {
+        option: "replace",
+      });
     context.stores.atomically(() => {
-      for (const sheet of read.value) saveSheet(context, sheet);
+      for (const sheet of merged.sheets) saveSheet(context, sheet);
     });
-    return words.imported(read.value, replaced);
+    return words.imported(merged);
   },
 });
 

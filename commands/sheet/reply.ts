@@ -4,11 +4,12 @@ import { makeLine } from "../speech/line.ts";
 import { makeDilution, type Point, type Sheet } from "../../store/shapes/sheet.ts";
 import { sayStored } from "./basis-words.ts";
 import { describeAgitation } from "./step-words.ts";
-import { formatDilution, formatNumber, plain, quoted } from "../speech/wording.ts";
+import { formatDilution, formatNumber, formatSeconds, plain, quoted } from "../speech/wording.ts";
 import type { EditFault } from "./edit.ts";
 import { editFault } from "./edit-words.ts";
 import type { FileFault } from "./file-faults.ts";
-import { sayFileFault } from "./file-words.ts";
+import type { Merged } from "./merge.ts";
+import { sayFileFault, saySheetFault } from "./file-words.ts";
 import { noSheets, sheetName } from "./pick.ts";
 import { makeReuse } from "./reuse-text.ts";
 import { de } from "./words/reply.de.ts";
@@ -109,16 +110,47 @@ export function importFaults(faults: readonly FileFault[]): string {
   ].join("\n");
 }
 
-export function imported(sheets: readonly Sheet[], replaced: number): Reply {
-  const news = sheets.length - replaced;
+export function imported({ sheets, newSheets, newTimes, replaced }: Merged): Reply {
   const parts = [
-    ...(news > 0 ? [words().newSheets(news)] : []),
-    ...(replaced > 0 ? [words().replacedSheets(replaced)] : []),
+    ...(newSheets > 0 ? [words().newSheets(newSheets)] : []),
+    ...(newTimes > 0 ? [words().newTimes(newTimes)] : []),
+    ...(replaced.length > 0 ? [words().replacedTimes(replaced.length)] : []),
   ];
   return {
-    text: words().imported(parts),
-    fields: { added: news, replaced, sheets: sheets.map(fieldsOf) },
+    text: parts.length === 0 ? words().nothingNew : words().imported(parts),
+    fields: { added: newSheets, times: newTimes, replaced: replaced.length, sheets: sheets.map(fieldsOf) },
   };
+}
+
+const MOST_NAMED = 15;
+
+/** Every time that would go, with what would come in its place. */
+export function wouldReplace(replaced: Merged["replaced"]): string {
+  const lines = replaced
+    .slice(0, MOST_NAMED)
+    .map(({ sheet, before, after }) =>
+      words().replacedTime(
+        sheetName(sheet),
+        before.tenthsC,
+        before.exposureIndex,
+        formatSeconds(before.seconds),
+        formatSeconds(after.seconds),
+      ),
+    );
+  const rest = replaced.length - lines.length;
+  return [
+    words().wouldReplace(replaced.length),
+    ...lines.map((line) => `- ${line}`),
+    ...(rest > 0 ? [words().andMore(rest)] : []),
+  ].join("\n");
+}
+
+/** Old and new times of one sheet that can't both be true. */
+export function mergeFaults(faults: Merged["faults"]): string {
+  const lines = faults.flatMap(({ sheet, faults: each }) =>
+    each.map((fault) => `- ${sheetName(sheet)}: ${saySheetFault(fault)}`),
+  );
+  return words().nothingChanged(lines.slice(0, MOST_NAMED).join("\n"));
 }
 
 export function nothingToExport(film: string | undefined): string {

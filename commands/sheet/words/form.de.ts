@@ -36,7 +36,10 @@ export const forms: Forms = {
   },
   "sheet import": {
     summary: "Datenblätter aus einer Datei einlesen: alles oder nichts",
-    options: { file: "Text der Datei, CSV oder JSON; wie sie aussieht, zeigt /sheet export" },
+    options: {
+      replace: "yes: Zeiten der Datei ersetzen andere für denselben Film im selben Bad",
+      file: "Text der Datei, CSV oder JSON; wie sie aussieht, zeigt /sheet export",
+    },
   },
   "sheet export": {
     summary: "Die Datenblätter des Kurses als Datei mitnehmen",

@@ -38,7 +38,14 @@ export const de: ReplyWords = {
   notImported: (faults) => `Es wurde nichts eingelesen. ${faults} Fehler in der Datei:`,
   moreFaults: (count) => `… und ${count} weitere.`,
   newSheets: (count) => `${count} ${count === 1 ? "neues Datenblatt" : "neue Datenblätter"}`,
-  replacedSheets: (count) => `${sheets(count)} ersetzt`,
+  newTimes: (count) => (count === 1 ? "1 neue Zeit" : `${count} neue Zeiten`),
+  replacedTimes: (count) => (count === 1 ? "1 Zeit ersetzt" : `${count} Zeiten ersetzt`),
+  nothingNew: "In der Datei steht nichts Neues: Alle ihre Zeiten gibt es schon.",
+  wouldReplace: (count) =>
+    `**Noch wurde nichts eingelesen.** ${count === 1 ? "1 Zeit gibt es schon; sie würde" : `${count} Zeiten gibt es schon; sie würden`} geändert. Ist das gewollt, schick es mit \`replace:yes\`.`,
+  replacedTime: (sheet, tenthsC, exposureIndex, before, after) =>
+    `${sheet} bei ${formatBothScales(tenthsC)}, EI ${exposureIndex}: aus ${before} würde ${after}`,
+  andMore: (count) => `… und ${count} weitere.`,
   imported: (parts) => `Eingelesen: ${joinAnd(parts)}. \`/sheet list\` zeigt sie.`,
   noSheetFor: (film) => `Für ${film} gibt es kein Datenblatt. \`/sheet list\` zeigt, was es gibt.`,
   exported: (count, format) =>

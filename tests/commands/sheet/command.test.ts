@@ -94,6 +94,37 @@ describe("/sheet export and import", () => {
     }
   });
 
+  test("a file's times come to those there are; what it would change is named first, and nothing is lost", () => {
+    const room = createRoom();
+    const rows = (...times: string[]): string =>
+      ["film,film_speed,developer,dilution,temperature,exposure_index,time,source", ...times].join("\n");
+    const bring = (file: string, more = "") =>
+      room.asks("Tess", `${makeLine("sheet import", { file })}${more}`, "teacher");
+    const times = (): string => room.says("Ann", "/sheet show film:Kelp 50");
+    expect(bring(rows("Kelp 50,50,Brine,1+9,20C,50,9:00,invented")).reply.fields).toMatchObject({
+      added: 1,
+      times: 1,
+    });
+    expect(bring(rows("Kelp 50,50,Brine,1+9,24C,50,6:30,invented")).reply.fields).toMatchObject({
+      added: 0,
+      times: 1,
+    });
+    expect(times()).toMatch(/9:00[^]*6:30/);
+    const refused = bring(rows("Kelp 50,50,Brine,1+9,20C,50,9:30,invented"));
+    expect(refused.code).toBe("ERR_WOULD_REPLACE");
+    expect(refused.reply.text).toContain(
+      "Kelp 50 in Brine 1+9 at 20 °C (68 °F), EI 50: 9:00 would become 9:30",
+    );
+    expect(refused.reply.again?.option).toBe("replace");
+    expect(times()).toContain("9:00");
+    expect(
+      bring(rows("Kelp 50,50,Brine,1+9,20C,50,9:30,invented"), " replace:yes").reply.fields,
+    ).toMatchObject({ replaced: 1 });
+    expect(times()).toMatch(/9:30[^]*6:30/);
+    // Old and new that can't both be true: the hotter bath would take longer.
+    expect(bring(rows("Kelp 50,50,Brine,1+9,22C,50,12:00,invented")).code).toBe("ERR_SHEET_FAULTS");
+  });
+
   test("a file with faults changes nothing at all, and every fault is told", () => {
     const room = createRoom();
     const before = room.asks("Ann", "/sheet export").reply.attachments?.[0]?.content;
