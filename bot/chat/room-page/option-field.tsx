@@ -42,7 +42,12 @@ export function OptionField({ command, option, value, others, fault, isFirst, on
 
   const field = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    if (isFirst) field.current?.querySelector<HTMLElement>("input, select, textarea")?.focus();
+    if (!isFirst) return undefined;
+    // Once the panel around it is open, which takes the focus itself.
+    const soon = setTimeout(() =>
+      field.current?.querySelector<HTMLElement>("input, select, textarea")?.focus(),
+    );
+    return () => clearTimeout(soon);
   }, []);
 
   const common = {

@@ -53,7 +53,7 @@ export const de: Words = {
 
   runs: {
     title: "Dein Film",
-    none: "Kein Film ist in einer Dose.",
+    none: "Du hast keinen Film in einer Dose.",
     noneHint: "Mach einen Plan und drück dann auf Start.",
     makePlan: "Plan machen",
     planned: (bath, temperature) => `in ${bath} bei ${temperature}`,
@@ -91,7 +91,7 @@ export const de: Words = {
 
   composer: {
     label: "Befehl",
-    placeholder: "/ für Befehle",
+    placeholder: "Frag, oder tipp /",
     send: "Senden",
     forms: "Formulare",
     needs: (names) => `Es fehlt noch: ${names}`,
@@ -190,7 +190,7 @@ export const de: Words = {
 
   calendar: {
     title: "Kalender",
-    none: "Stunden und Übersichten können in jedem Kalender stehen: Er holt sie sich unter einer eigenen Adresse des Kurses.",
+    none: "Kurstermine und Übersichten können in jedem Kalender stehen: Er holt sie sich unter einer eigenen Adresse des Kurses.",
     make: "Kalender-Link anlegen",
     hint: "Wer die Adresse hat, sieht die Zeiten des Kurses, und keine Namen. Der Kalender sieht dort von selbst nach.",
     renew: "Link ersetzen",

@@ -52,7 +52,7 @@ export const en = {
 
   runs: {
     title: "Your film",
-    none: "No film is in a tank.",
+    none: "You have no film in a tank.",
     noneHint: "Make a plan, then press Start.",
     makePlan: "Make a plan",
     planned: (bath: string, temperature: string) => `in ${bath} at ${temperature}`,
@@ -91,7 +91,7 @@ export const en = {
 
   composer: {
     label: "Command",
-    placeholder: "Ask, or / for commands",
+    placeholder: "Ask, or type /",
     send: "Send",
     forms: "Forms",
     needs: (names: string) => `Still needed: ${names}`,
