@@ -142,7 +142,11 @@ const WORDS = {
   FLOOR: "floor boden fußboden table tisch clothes kleidung shirt pullover hose jeans",
   BREATHE:
     "breathe breath breathing atmen luft inhaled eingeatmet einatmen fumes dämpfen dämpfe dampf dizzy schwindlig schwindelig übel fainted ohnmächtig asthma stinkt hustet coughing",
-  HURT: "hurt hurts verletzt blutet bleeding blood blut emergency notfall ambulance krankenwagen notarzt poison poisoned poisonous gift giftig vergiftet feuer fire",
+  CUT: "cut geschnitten",
+  ME: "mirist mirwird",
+  SICKLY: "schlecht übel",
+  ASK: "ask fragen",
+  HURT: "sick nauseous nausea vomit* erbrech* erbroch* unconscious bewusstlos collapsed zusammengebrochen allergic allergisch hurt hurts verletzt blutet bleeding blood blut emergency notfall ambulance krankenwagen notarzt poison poisoned poisonous gift giftig vergiftet feuer fire",
 
   // Waste
   DISPOSE:

@@ -66,5 +66,8 @@ export const PHRASES: readonly (readonly [first: string, second: string, as: str
   ["hor", "auf", "horauf"],
   ["hore", "auf", "horeauf"],
   ["water", "marks", "watermarks"],
+  ["mir", "ist", "mirist"],
+  ["mir", "wird", "mirwird"],
+  ["mich", "geschnitten", "verletzt"],
   ["fertig", "zum", "bereit"],
 ].map(([first = "", second = "", as = ""]) => [foldWord(first), foldWord(second), foldWord(as)]);
