@@ -71,6 +71,7 @@ describe("the language of the page", needing("chromium"), () => {
     // What an option is for stands below it while one is there.
     expect(englishIn(...(await form.locator("[id$=-about]").allTextContents()))).toEqual([]);
     await form.getByLabel("developer").first().fill("House MQ");
+    await form.getByRole("button", { name: /^Mehr/ }).click();
     await form.getByLabel("dilution").first().fill("1+1");
     await form.getByLabel("temp").first().fill("20,5");
     await form.getByLabel("tank").first().fill("1");

@@ -138,6 +138,7 @@ describe("the room's page", needing("chromium"), () => {
     await sheet.getByLabel("temp", { exact: true }).fill("20");
     await sheet.getByLabel(/^developer/).focus();
     await sheet.getByRole("button", { name: "House MQ" }).click();
+    await sheet.getByRole("button", { name: /^More/ }).click();
     await sheet.getByLabel(/^dilution/).fill("1+1");
     await shoot(page, "phone-form");
     await sheet.getByRole("button", { name: "Send" }).click();

@@ -78,7 +78,7 @@ export function CommandForm({ card, fill, onBack, onDone }: CommandFormProps) {
         />
       ))}
       {shown.length < options.length && (
-        <button type="button" class="key more" onClick={() => setOpen(true)}>
+        <button type="button" class="quiet" onClick={() => setOpen(true)}>
           {words.forms.more(options.length - shown.length)}
         </button>
       )}
