@@ -74,7 +74,6 @@ export const ERRORS = {
   ERR_SEVERAL_SHEETS: ["person", "several sheets fit: dilutions are to be told apart"],
   ERR_SHEET: ["staff", "a sheet of a file contradicts itself"],
   ERR_SHEET_FAULTS: ["staff", "a sheet would contradict itself"],
-  ERR_WOULD_REPLACE: ["staff", "a file gives times anew that are there already"],
   ERR_SHEET_FULL: ["staff", "a sheet takes no more times"],
   ERR_SHEET_TWICE: ["staff", "a file has one sheet twice"],
   ERR_TOO_LONG: ["staff", "a file, or a line typed, is too long"],

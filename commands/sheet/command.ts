@@ -153,7 +153,7 @@ export const sheetImport = defineCommand({
     if (merged.faults.length > 0)
       throw new UserError("ERR_SHEET_FAULTS", words.mergeFaults(merged.faults), [], { option: "file" });
     if (merged.replaced.length > 0 && replace === "no")
-      throw new UserError("ERR_WOULD_REPLACE", words.wouldReplace(merged.replaced), [], {
+      throw new UserError("ERR_TWO_TIMES", words.wouldReplace(merged.replaced), [], {
         option: "replace",
       });
     context.stores.atomically(() => {

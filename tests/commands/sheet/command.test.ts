@@ -111,7 +111,7 @@ describe("/sheet export and import", () => {
     });
     expect(times()).toMatch(/9:00[^]*6:30/);
     const refused = bring(rows("Kelp 50,50,Brine,1+9,20C,50,9:30,invented"));
-    expect(refused.code).toBe("ERR_WOULD_REPLACE");
+    expect(refused.code).toBe("ERR_TWO_TIMES");
     expect(refused.reply.text).toContain(
       "Kelp 50 in Brine 1+9 at 20 °C (68 °F), EI 50: 9:00 would become 9:30",
     );
