@@ -1,7 +1,7 @@
 import type { Alarm } from "./alarm.ts";
 import { nextOfAll, type Calling } from "./calling.ts";
 import type { RoomClock } from "./clock.ts";
-import { sayInstant } from "./said.tsx";
+import { sayInstant } from "./instant.ts";
 import { createSounder, type Sounder } from "./sounder.ts";
 import type { Store } from "./state.ts";
 import { lengthMs, type Tone } from "./tones.ts";

@@ -1,5 +1,6 @@
 import { saySeconds } from "../../../commands/speech/wording.ts";
 import { fillOf } from "./fill.ts";
+import { sayInstant } from "./instant.ts";
 import { readBlocks, type Markup } from "./marks.ts";
 import { useRoomPart } from "./room-context.ts";
 import { useRoomTime } from "./ticking.ts";
@@ -82,13 +83,7 @@ function Relative({ atMs }: { atMs: number }) {
   return <>{new Intl.RelativeTimeFormat(language).format(seconds, "second")}</>;
 }
 
-/** Clock time with seconds, in the class's zone: what the clock on the wall shows. */
-export function sayInstant(atMs: number, style: "time" | "date", zone: string | undefined): string {
-  const options = zone === undefined ? {} : { timeZone: zone };
-  return style === "time"
-    ? new Date(atMs).toLocaleTimeString("en-GB", options)
-    : new Date(atMs).toLocaleDateString(document.documentElement.lang, { ...options, dateStyle: "medium" });
-}
+export { sayInstant };
 
 /** `18:04`. */
 export function sayMinute(atMs: number, zone: string | undefined): string {
