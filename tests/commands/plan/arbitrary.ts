@@ -1,3 +1,4 @@
+import { FILM_FORMATS } from "../../../store/shapes/film.ts";
 import * as fc from "fast-check";
 import { bareRequest, type PlanRequest } from "../../../commands/plan/request.ts";
 import { temperatureRange } from "../../../commands/sheet/time.ts";
@@ -88,7 +89,7 @@ export const requestArbitrary: fc.Arbitrary<PlanRequest> = fc
     exposureIndex: mostly<number | null>(fc.constant(null), fc.integer({ min: 1, max: 102_400 }), 70),
     tank: mostly<PlanRequest["tank"]>(fc.constant(null), tankArbitrary, 70),
     rolls: fc.integer({ min: 1, max: 20 }),
-    format: fc.constantFrom("135" as const, "120" as const, "4x5" as const),
+    format: fc.constantFrom(...FILM_FORMATS),
     frames: fc.option(fc.integer({ min: 1, max: 100 })),
     volumeMl: mostly<number | null>(fc.constant(null), fc.integer({ min: 1, max: 200_000 }), 80),
     agitation: fc.option(schemeArbitrary),

@@ -1,3 +1,4 @@
+import { isSheetFilm } from "../../../store/shapes/film.ts";
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { DEFAULT_HABITS } from "../../../store/shapes/school.ts";
@@ -84,8 +85,9 @@ test("100,000 random requests give a valid plan or a coded fault: no crash, NaN,
       const cut = plan.strips.reduce((sum, strip) => sum + strip, 0);
       if (
         !isWhole ||
-        !(lowSeconds <= develop + 1 && highSeconds >= develop - 1) ||
-        cut !== (plan.format === "4x5" ? 0 : plan.frames)
+        !(lowSeconds <= develop && highSeconds >= develop) ||
+        !((plan.steps[0]?.concentrateMl ?? 0) > 0) ||
+        cut !== (isSheetFilm(plan.format) ? 0 : plan.frames)
       )
         throw new Error(JSON.stringify(plan));
     }),
