@@ -42,7 +42,8 @@ const elementAt = (selector: string): string => `document.querySelector(${quote(
 async function tap(hand: Hand, finder: string): Promise<void> {
   const end = performance.now() + PATIENCE_MS;
   for (;;) {
-    await until(hand, `(${finder}) !== null`, finder);
+    // Keys do nothing in a call's first moment, and just after it: a thumb may have been on its way.
+    await until(hand, `(${finder}) !== null && document.documentElement.dataset.held === undefined`, finder);
     try {
       return await hand.click(finder);
     } catch (error) {
@@ -99,6 +100,46 @@ export async function pickGerman(hand: Hand): Promise<void> {
   await press(hand, de.menu.close);
   await gone(hand, "dialog.sheet");
 }
+
+/** By the first key of the call that is there, until it is taken, or the call is over by itself. */
+export async function answerCall(hand: Hand): Promise<void> {
+  await hand.ask(`document.querySelector("dialog.cue")?.setAttribute("data-asked", "")`);
+  const isThere = `document.querySelector("dialog.cue[data-asked]") !== null`;
+  const key = `document.querySelector("html:not([data-held]) dialog.cue[data-asked] .cue-keys button")`;
+  while (await hand.ask(isThere)) await hand.click(key).catch(() => wait(LOOK_MS));
+}
+
+/** Notes what is played as a file from now on. */
+export const listenToTrack = (hand: Hand): Promise<void> =>
+  hand.run(`
+    window.track = { files: [], element: null };
+    const makeUrl = URL.createObjectURL;
+    URL.createObjectURL = (blob) => {
+      if (blob.type === "audio/wav") track.files.push(blob);
+      return makeUrl.call(URL, blob);
+    };
+    const play = HTMLMediaElement.prototype.play;
+    HTMLMediaElement.prototype.play = function () {
+      track.element = this;
+      return play.call(this);
+    };
+  `);
+
+/** Where sound begins in the newest file, seconds from its beginning, as the engine's own decoder reads it. */
+export const onsetsOfTrack = (hand: Hand): Promise<number[]> =>
+  hand.ask(`(async () => {
+    const bytes = await track.files.at(-1).arrayBuffer();
+    const buffer = await new OfflineAudioContext(1, 1, 8000).decodeAudioData(bytes);
+    const samples = buffer.getChannelData(0);
+    const onsets = [];
+    let last = -Infinity;
+    for (let index = 0; index < samples.length; index += 1) {
+      if (Math.abs(samples[index]) < 0.06) continue;
+      if (index - last > 0.4 * buffer.sampleRate) onsets.push(index / buffer.sampleRate);
+      last = index;
+    }
+    return onsets;
+  })()`);
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
