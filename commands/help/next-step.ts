@@ -1,6 +1,6 @@
 import { mayActAs, type Role } from "../../store/shapes/person.ts";
 import type { Mark } from "../batch/marks.ts";
-import type { RunView } from "../run/view.ts";
+import type { RunView } from "../run/run-view.ts";
 
 /* What a person had best do next. Pure: the first that fits, the most urgent first. */
 

@@ -4,10 +4,11 @@ import { doingOf, leavingOf, titleOf } from "../sheet/step-words.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import type { Cue, CueKind } from "../../store/shapes/cue.ts";
 import { nextAction, titled } from "./reply.ts";
-import { stepAt, type Run } from "../../store/shapes/run.ts";
+import { type Run, stepAt } from "../../store/shapes/run.ts";
 import type { Said } from "./settle.ts";
 import { de } from "./words/cue.de.ts";
 import { en } from "./words/cue.en.ts";
+import type { CallParts } from "./run-view.ts";
 
 /* What a run says unasked: the action first, then how, a word on lateness where there is any. */
 
@@ -17,18 +18,6 @@ export interface CueMessage {
   /** Without a word on lateness: that is added as it is said. */
   readonly text: string;
   readonly actions: readonly Action[];
-}
-
-/** What one call asks for. */
-export interface CallParts {
-  /** The action, in the imperative, with its length: `Agitate 30 s.` */
-  readonly does: string;
-  /** How it is done and what follows; may be empty. */
-  readonly how: string;
-  /** As a voice says it. */
-  readonly spoken: string;
-  /** How long the doing lasts, seconds; null where it lasts until it is answered or another call comes. */
-  readonly seconds: number | null;
 }
 
 /** `run` is as it was when the cue fell due; `nowMs` is when it is decided. */

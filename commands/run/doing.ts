@@ -1,6 +1,6 @@
 import type { Action } from "../define.ts";
 import type { CueKind } from "../../store/shapes/cue.ts";
-import type { CallWords, RunView } from "./view.ts";
+import type { CallWords, RunView } from "./run-view.ts";
 
 /* What a run asks of its person at a given moment, read from its view. Pure, and small enough for a page. */
 

@@ -2,59 +2,18 @@ import type { Action } from "../define.ts";
 import { makeLine } from "../speech/line.ts";
 import { inEach } from "../speech/language.ts";
 import { doingOf, labelOf, titleInText, titleOf } from "../sheet/step-words.ts";
-import type { Cue, CueKind } from "../../store/shapes/cue.ts";
+import type { Cue } from "../../store/shapes/cue.ts";
 import type { Step } from "../../store/shapes/plan.ts";
-import { stepAt, type Deviation, type Phase, type Run } from "../../store/shapes/run.ts";
-import { actionsFor, partsOf, type CallParts } from "./cue-words.ts";
+import { type Deviation, type Phase, type Run, stepAt } from "../../store/shapes/run.ts";
+import { actionsFor, partsOf } from "./cue-words.ts";
 import { cuesOf } from "./cues.ts";
 import { de } from "./words/view.de.ts";
 import { en } from "./words/view.en.ts";
+import type { RunView } from "./run-view.ts";
 
 /* A run as a page shows it: what the clock counts to, and every call that lies ahead. */
 
 const words = inEach({ en, de });
-
-/** One call of the phase a run is in, gone or still to come. */
-export interface ViewCall {
-  readonly kind: CueKind;
-  /** The moment it is for, ms since the epoch. */
-  readonly at: number;
-}
-
-/** What all calls of one kind in this phase say. */
-export interface CallWords extends CallParts {
-  /** As a line of what comes next: `Agitate 5 s`. */
-  readonly brief: string;
-  readonly actions: readonly Action[];
-}
-
-/** Says nothing of the present moment, so that it changes only with the run: who shows it has a clock. */
-export interface RunView {
-  /** Its number. */
-  readonly run: number;
-  readonly owner: string;
-  readonly ownerId: string;
-  readonly tank: number | null;
-  readonly title: string;
-  /** From 1. */
-  readonly stepNumber: number;
-  readonly stepCount: number;
-  readonly phase: Run["phase"]["kind"];
-  /** What is to be done while no call asks for anything: `Let it stand.` */
-  readonly resting: string;
-  /** Whether something is poured at this step, and the moment of pouring can be put right. */
-  readonly isPoured: boolean;
-  readonly startedAt: number | null;
-  readonly endsAt: number | null;
-  /** Since when the next step is waited for, where its moment was called; null otherwise. */
-  readonly overdueSince: number | null;
-  /** When this schedule came to be: a call it has made in the past is nobody's lateness. */
-  readonly knownAt: number;
-  /** Every call of this phase and, where nobody answers, of the wait after it: a phone goes on calling by these alone. */
-  readonly calls: readonly ViewCall[];
-  readonly sayings: Readonly<Partial<Record<CueKind, CallWords>>>;
-  readonly actions: readonly Action[];
-}
 
 export function viewOf(run: Run, owner: string): RunView {
   const { phase } = run;

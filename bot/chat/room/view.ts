@@ -1,4 +1,4 @@
-import type { CallWords, RunView, ViewCall } from "../../../commands/run/view.ts";
+import type { CallWords, RunView, ViewCall } from "../../../commands/run/run-view.ts";
 import type { Language } from "../../../store/shapes/language.ts";
 
 export type { CallWords, ViewCall };

@@ -1,0 +1,57 @@
+import type { Action } from "../define.ts";
+import type { CueKind } from "../../store/shapes/cue.ts";
+import type { Run } from "../../store/shapes/run.ts";
+
+/** What one call asks for. */
+export interface CallParts {
+  /** The action, in the imperative, with its length: `Agitate 30 s.` */
+  readonly does: string;
+  /** How it is done and what follows; may be empty. */
+  readonly how: string;
+  /** As a voice says it. */
+  readonly spoken: string;
+  /** How long the doing lasts, seconds; null where it lasts until it is answered or another call comes. */
+  readonly seconds: number | null;
+}
+
+/** One call of the phase a run is in, gone or still to come. */
+export interface ViewCall {
+  readonly kind: CueKind;
+  /** The moment it is for, ms since the epoch. */
+  readonly at: number;
+}
+
+/** What all calls of one kind in this phase say. */
+export interface CallWords extends CallParts {
+  /** As a line of what comes next: `Agitate 5 s`. */
+  readonly brief: string;
+  readonly actions: readonly Action[];
+}
+
+/** Says nothing of the present moment, so that it changes only with the run: who shows it has a clock. */
+export interface RunView {
+  /** Its number. */
+  readonly run: number;
+  readonly owner: string;
+  readonly ownerId: string;
+  readonly tank: number | null;
+  readonly title: string;
+  /** From 1. */
+  readonly stepNumber: number;
+  readonly stepCount: number;
+  readonly phase: Run["phase"]["kind"];
+  /** What is to be done while no call asks for anything: `Let it stand.` */
+  readonly resting: string;
+  /** Whether something is poured at this step, and the moment of pouring can be put right. */
+  readonly isPoured: boolean;
+  readonly startedAt: number | null;
+  readonly endsAt: number | null;
+  /** Since when the next step is waited for, where its moment was called; null otherwise. */
+  readonly overdueSince: number | null;
+  /** When this schedule came to be: a call it has made in the past is nobody's lateness. */
+  readonly knownAt: number;
+  /** Every call of this phase and, where nobody answers, of the wait after it: a phone goes on calling by these alone. */
+  readonly calls: readonly ViewCall[];
+  readonly sayings: Readonly<Partial<Record<CueKind, CallWords>>>;
+  readonly actions: readonly Action[];
+}
