@@ -102,6 +102,8 @@ export async function pressInCall(page: Page, name: string): Promise<void> {
   await page.locator("dialog.cue").getByRole("button", { name }).waitFor();
   await settled(page);
   await page.locator("dialog.cue").getByRole("button", { name }).click();
+  // The page is held from the moment on in which the call goes.
+  await page.waitForTimeout(200);
   await settled(page);
 }
 

@@ -6,6 +6,8 @@ import { isTextField } from "./hold.ts";
 
 /** What the keyboard was on last, with everything around it, from the inside out. */
 let trail: readonly Element[] = [];
+/** Where the keyboard was left because its place was taken away; nobody has chosen that. */
+let leftAt: HTMLElement | undefined;
 
 /** Once for a page: whatever is taken away under the keyboard leaves it at the nearest part that is still there. */
 export function watchFocus(): void {
@@ -15,10 +17,12 @@ export function watchFocus(): void {
       path.push(each);
     trail = path;
   });
-  new MutationObserver(() => nearestLeft()?.focus({ preventScroll: true })).observe(document.body, {
-    childList: true,
-    subtree: true,
-  });
+  new MutationObserver(() => {
+    const nearest = nearestLeft();
+    if (!nearest) return;
+    leftAt = nearest;
+    nearest.focus({ preventScroll: true });
+  }).observe(document.body, { childList: true, subtree: true });
 }
 
 /** Where what held the keyboard is gone: the nearest part around it that is left and can hold it. */
@@ -60,8 +64,9 @@ export function useFocusHere(part: RefObject<HTMLElement | null>, isForTypists: 
     if (isForTypists || !isTyping) root?.focus({ preventScroll: true });
     return () => {
       const { activeElement } = document;
-      // Who has gone elsewhere meanwhile, or never left, stays there.
-      if (activeElement === document.body || root?.contains(activeElement)) goBack(before);
+      // Who has gone elsewhere meanwhile, or never left, stays there. What is closed may be gone already.
+      const isLeft = activeElement === document.body || activeElement === leftAt;
+      if (isLeft || root?.contains(activeElement)) goBack(before);
     };
   }, []);
 }
