@@ -8,7 +8,7 @@ import type { CommandCall, CompletionRequest } from "../chat/port.ts";
 import type { Clock } from "../process/clock.ts";
 import type { Log } from "../process/log.ts";
 import { againOf, faultyOption, insteadActions } from "./again.ts";
-import { issueWords, mendNumbers, unknownOptionWords } from "./option-words.ts";
+import { issueWords, readOptions, unknownOptionWords } from "./option-words.ts";
 import { type Asked, createShares } from "./shares.ts";
 import { de } from "./words/dispatch.de.ts";
 import { en } from "./words/dispatch.en.ts";
@@ -90,6 +90,14 @@ export function createDispatch({
       },
       ...(call.file ? { file: call.file } : {}),
     };
+  }
+
+  /** For who is still typing: nothing is written of them. Undefined in a class that is not known yet: it has nothing to offer. */
+  function readingContext({ person, role, place }: CompletionRequest, now: number): Context | undefined {
+    const found = stores.classes.find(place.classKey);
+    if (!found) return undefined;
+    const name = stores.members.find(found.id, person.id)?.name ?? person.name;
+    return { now, person: { id: person.id, name }, role, class: found, stores };
   }
 
   const readerLanguage = ({ class: { id }, person }: Context): Language =>
@@ -211,12 +219,11 @@ export function createDispatch({
       const completer = command.complete[request.option];
       if (!completer) return [];
       try {
-        return stores
-          .atomically(() => {
-            const context = contextOf(request, clock.now());
-            return speaking(readerLanguage(context), () => completer(request.typed, context, request.others));
-          })
-          .slice(0, 25);
+        const context = readingContext(request, clock.now());
+        if (!context) return [];
+        return speaking(readerLanguage(context), () =>
+          completer(request.typed, context, request.others),
+        ).slice(0, 25);
       } catch (error) {
         log.warn({ command: request.name, option: request.option, err: error }, "a completion broke");
         return [];
@@ -236,11 +243,4 @@ function unknownCommandWords(name: string, commands: readonly Command[]): string
     commands.map((command) => command.name),
   );
   return words().unknownCommand(name.replaceAll("`", "").slice(0, 60), near);
-}
-
-/** As written, or, where that doesn't fit, with numbers mended. */
-function readOptions(command: Command, given: Readonly<Record<string, unknown>>) {
-  const parsed = command.options.safeParse(given);
-  const mended = parsed.success ? undefined : mendNumbers(given, parsed.error.issues);
-  return mended ? command.options.safeParse(mended) : parsed;
 }

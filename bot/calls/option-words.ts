@@ -9,8 +9,8 @@ import {
   joinAnd,
   joinOr,
   NUMBER_LETTERS,
-  plain,
   type Numbered,
+  plain,
 } from "../../commands/speech/wording.ts";
 import { de } from "./words/option.de.ts";
 import { en } from "./words/option.en.ts";
@@ -100,4 +100,11 @@ export function mendNumbers(
     return bare === value ? [] : [[String(key), bare]];
   });
   return mended.length > 0 ? { ...given, ...Object.fromEntries(mended) } : undefined;
+}
+
+/** As written, or, where that doesn't fit, with numbers mended. */
+export function readOptions(command: Command, given: Readonly<Record<string, unknown>>) {
+  const parsed = command.options.safeParse(given);
+  const mended = parsed.success ? undefined : mendNumbers(given, parsed.error.issues);
+  return mended ? command.options.safeParse(mended) : parsed;
 }

@@ -1,3 +1,4 @@
+import { waitingPlanOf } from "../plan/ready.ts";
 import { withLeftOut } from "../unreadable.ts";
 import { chatOf } from "../../store/shapes/chat-key.ts";
 import { z } from "zod";
@@ -13,8 +14,6 @@ import { viewOf } from "../run/view.ts";
 import { type HelpFacts, nextStep } from "./next-step.ts";
 import { helpReply } from "./reply.ts";
 
-/** A plan older than this is not today's. */
-const PLAN_LIVES_MS = 12 * 3600_000;
 /** A roll is asked about while its owner may still remember. */
 const ASKED_FOR_MS = 14 * 86_400_000;
 /** The worst first. */
@@ -60,10 +59,8 @@ function factsOf(context: Context): HelpFacts {
 }
 
 function planOf({ stores, class: school, person, now }: Context): HelpFacts["plan"] {
-  const stored = stores.plans.latest(school.id, person.id);
-  if (!stored || now - stored.madeAt > PLAN_LIVES_MS) return null;
-  const run = stores.runs.latest(school.id, person.id);
-  if (run && run.startedAtMs >= stored.madeAt) return null;
+  const stored = waitingPlanOf(stores, school.id, person.id, now);
+  if (!stored) return null;
   return { number: stored.number, bellWarning: bellWarning(stored.plan, school, now) };
 }
 

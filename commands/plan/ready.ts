@@ -22,21 +22,32 @@ export interface ReadyPlan {
   readonly line: string;
 }
 
-/** An older plan is no invitation any more: the water has another temperature by then. */
-const STILL_READY_MS = 12 * 3600_000;
+/** An older plan is not today's any more, and no invitation: the water has another temperature by then. */
+const PLAN_LIVES_MS = 12 * 3600_000;
 
-/** This person's newest plan in their language, where no run of theirs is newer and it was made today; null otherwise. */
+/** This person's newest plan of today, in any class evening that runs past midnight too, where no run of theirs is newer. */
+export function waitingPlanOf(
+  { plans, runs }: Pick<Stores, "plans" | "runs">,
+  classId: number,
+  personId: string,
+  nowMs: number,
+): StoredPlan | undefined {
+  const newest = plans.latest(classId, personId);
+  if (!newest || nowMs - newest.madeAt > PLAN_LIVES_MS) return undefined;
+  const run = runs.latest(classId, personId);
+  return run && run.startedAtMs >= newest.madeAt ? undefined : newest;
+}
+
+/** The same in their language, for their panel. */
 export function readyPlanOf(
-  { plans, runs, members }: Pick<Stores, "plans" | "runs" | "members">,
+  stores: Pick<Stores, "plans" | "runs" | "members">,
   classId: number,
   personId: string,
   nowMs: number,
 ): ReadyPlan | null {
-  const newest = plans.latest(classId, personId);
-  if (!newest || newest.madeAt < nowMs - STILL_READY_MS) return null;
-  const run = runs.latest(classId, personId);
-  if (run && run.startedAtMs >= newest.madeAt) return null;
-  return speaking(members.languageOf(classId, personId), () => worded(newest));
+  const waiting = waitingPlanOf(stores, classId, personId, nowMs);
+  if (!waiting) return null;
+  return speaking(stores.members.languageOf(classId, personId), () => worded(waiting));
 }
 
 function worded({ number, plan: { sheet, steps, tenthsC, tank } }: StoredPlan): ReadyPlan {

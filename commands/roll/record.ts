@@ -43,7 +43,7 @@ function bodyOf(run: Run, missedCues: number): Omit<RollBody, "film"> {
       plannedSeconds: step.seconds,
       actualSeconds,
       startedAtMs: mark?.startedAtMs ?? null,
-      tenthsC: mark?.tenthsC ?? null,
+      tenthsC: readingsOf(run, index).at(-1)?.tenthsC ?? null,
       batch: step.batch,
     };
   });
@@ -73,16 +73,22 @@ function perFilm(ml: number | null | undefined, films: number): number | null {
   return ml == null ? null : Math.round((ml / films) * 10) / 10;
 }
 
+/** What was measured in the bath of a step, in order. */
+function readingsOf(run: Run, step: number): { readonly atMs: number; readonly tenthsC: number }[] {
+  return run.deviations.flatMap((each) =>
+    each.kind === "new-temperature" && each.step === step ? [{ atMs: each.atMs, tenthsC: each.tenthsC }] : [],
+  );
+}
+
 /** From the temperatures measured in the developer and from when it really was in the tank. */
 function dosePerMille(run: Run, seconds: number | null): number | null {
   const index = run.plan.steps.findIndex(({ kind }) => kind === "develop");
   const startedAtMs = run.marks.find(({ step }) => step === index)?.startedAtMs;
   if (seconds === null || startedAtMs === undefined) return null;
-  const readings = run.deviations.flatMap((each) =>
-    each.kind === "new-temperature" && each.step === index
-      ? [{ atSeconds: (each.atMs - startedAtMs) / 1000, tenthsC: each.tenthsC }]
-      : [],
-  );
+  const readings = readingsOf(run, index).map(({ atMs, tenthsC }) => ({
+    atSeconds: (atMs - startedAtMs) / 1000,
+    tenthsC,
+  }));
   const percent = dosePercent(run.plan, seconds, readings);
   return percent.ok ? Math.round(percent.value * 10) : null;
 }

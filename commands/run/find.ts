@@ -15,9 +15,15 @@ export function runsInReach(context: Context): Run[] {
   );
 }
 
-export function findRun(context: Context, text: string | undefined, verb: string): Run {
+/** `verb` and `rest`: the call that is made, for keys that say which run is meant. */
+export function findRun(
+  context: Context,
+  text: string | undefined,
+  verb: string,
+  rest: Readonly<Record<string, string>> = {},
+): Run {
   const { stores, person, role } = context;
-  if (text === undefined) return onlyRun(context, verb);
+  if (text === undefined) return onlyRun(context, verb, rest);
   const number = parseNumber("run", text);
   const run = number === undefined ? undefined : stores.runs.find(context.class.id, number);
   if (!run) {
@@ -30,12 +36,12 @@ export function findRun(context: Context, text: string | undefined, verb: string
   return run;
 }
 
-function onlyRun(context: Context, verb: string): Run {
+function onlyRun(context: Context, verb: string, rest: Readonly<Record<string, string>>): Run {
   const own = context.stores.runs.open(context.class.id, context.person.id);
   const [only] = own;
   if (!only) throw new UserError("ERR_NO_RUN", words.noRun());
   if (own.length > 1) {
-    const { text, actions } = words.whichRun(own, verb);
+    const { text, actions } = words.whichRun(own, verb, rest);
     throw new UserError("ERR_WHICH_RUN", text, actions);
   }
   return only;

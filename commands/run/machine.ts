@@ -98,11 +98,11 @@ function begin(run: Run, step: number, atMs: number): Run {
     // Nothing is timed here: the word that it is done closes the step.
     const done = [
       ...marks,
-      { step, plannedSeconds: null, startedAtMs: waitingSince(run, atMs), endedAtMs: atMs, tenthsC: null },
+      { step, plannedSeconds: null, startedAtMs: waitingSince(run, atMs), endedAtMs: atMs },
     ];
     return enter({ ...run, marks: done, deviations }, step + 1, atMs);
   }
-  const mark = { step, plannedSeconds: next.seconds, startedAtMs: atMs, endedAtMs: null, tenthsC: null };
+  const mark = { step, plannedSeconds: next.seconds, startedAtMs: atMs, endedAtMs: null };
   const phase = { kind: "running", step, startedAtMs: atMs, endsAtMs: atMs + next.seconds * 1000 } as const;
   return { ...run, marks: [...marks, mark], deviations, phase, schedule: run.schedule + 1 };
 }
@@ -188,9 +188,6 @@ function retemper(run: Run, event: Extract<RunEvent, { kind: "new-temperature" }
     toSeconds: Math.round((newEndMs - startedAtMs) / 1000),
     atMs: event.atMs,
   } as const;
-  const marks = run.marks.map((mark) =>
-    mark.step === step && mark.endedAtMs === null ? { ...mark, tenthsC: event.tenthsC } : mark,
-  );
   const phase = { ...run.phase, endsAtMs: newEndMs };
-  return ok({ ...run, phase, marks, deviations: [...run.deviations, note], schedule: run.schedule + 1 });
+  return ok({ ...run, phase, deviations: [...run.deviations, note], schedule: run.schedule + 1 });
 }

@@ -201,9 +201,15 @@ export function overReply(run: Run, rolls: readonly { readonly number: number }[
   };
 }
 
-export const whichRun = (runs: readonly Run[], verb: string): { text: string; actions: Action[] } => ({
+export const whichRun = (
+  runs: readonly Run[],
+  verb: string,
+  rest: Readonly<Record<string, string>>,
+): { text: string; actions: Action[] } => ({
   text: words().whichRun(runs.length, runs.map(nameOf).join("; ")),
-  actions: runs.slice(0, 5).map((run) => ({ label: nameOf(run), line: makeLine(verb, { run: run.number }) })),
+  actions: runs
+    .slice(0, 5)
+    .map((run) => ({ label: nameOf(run), line: makeLine(verb, { run: run.number, ...rest }) })),
 });
 
 export const noRun = (): string => words().noRun;

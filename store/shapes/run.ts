@@ -18,8 +18,6 @@ export const stepRecordSchema = z.object({
   plannedSeconds: z.int().nullable(),
   startedAtMs: z.int(),
   endedAtMs: z.int().nullable(),
-  /** Measured in the bath, where somebody measured it. */
-  tenthsC: z.int().nullable(),
 });
 export type StepRecord = z.output<typeof stepRecordSchema>;
 

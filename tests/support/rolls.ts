@@ -9,20 +9,18 @@ export function aNewRoll(over: Partial<NewRoll> = {}, body: Partial<RollBody> = 
     aRun({
       phase: { kind: "finished", atMs: START + 3_600_000 },
       marks: [
-        { step: 0, plannedSeconds: 540, startedAtMs: START, endedAtMs: START + 546_000, tenthsC: null },
+        { step: 0, plannedSeconds: 540, startedAtMs: START, endedAtMs: START + 546_000 },
         {
           step: 1,
           plannedSeconds: 30,
           startedAtMs: START + 546_000,
           endedAtMs: START + 580_000,
-          tenthsC: null,
         },
         {
           step: 3,
           plannedSeconds: 300,
           startedAtMs: START + 620_000,
           endedAtMs: START + 925_000,
-          tenthsC: null,
         },
       ],
     }),

@@ -6,6 +6,7 @@ import type { LineFault } from "../../../commands/speech/line.ts";
 import type { ReadyPlan } from "../../../commands/plan/ready.ts";
 import type { RunName } from "../../../store/shapes/run.ts";
 import type { PersonView } from "./view.ts";
+import type { RunView } from "../../../commands/run/run-view.ts";
 
 /*
  * What goes over the room's socket. What a page sends is checked by these schemas; what it gets is typed only, since
@@ -93,10 +94,7 @@ export interface RoomFacts {
 }
 
 /** A run with its owner, for the wall. */
-export interface WallRow extends PersonView {
-  readonly owner: string;
-  readonly ownerId: string;
-}
+export type WallRow = RunView;
 
 export type RefusalCode =
   | LineFault["code"]

@@ -1,9 +1,7 @@
 import { candidatesFor, pendingNeeds } from "../candidates.ts";
 import { z } from "zod";
-import { type Context, defineCommand, UserError } from "../../define.ts";
-import { mayActAs } from "../../../store/shapes/person.ts";
-import type { Run } from "../../../store/shapes/run.ts";
-import { parseNumber } from "../../speech/wording.ts";
+import { defineCommand, UserError } from "../../define.ts";
+import { findRun } from "../../run/find.ts";
 import { labelOf } from "../batch-words.ts";
 import { chooseBatch } from "../choose.ts";
 import { batchOption, completeBatch, findBatch } from "../options.ts";
@@ -24,7 +22,7 @@ export const batchTake = defineCommand({
   handle({ batch: text, run: runText }, context) {
     const { stores, now } = context;
     const batch = findBatch(context, text);
-    const run = findRun(context, runText);
+    const run = findRun(context, runText, "batch take", { batch: labelOf(batch) });
     const bath = pendingNeeds(stores, run).find(({ need }) => need.kind === batch.kind);
     if (!bath) throw new UserError("ERR_NO_BATH_TO_COME", words.noBathToCome(run.number, batch));
     const candidates = candidatesFor(stores, context.class.id, run.personId, now, run.id);
@@ -39,19 +37,3 @@ export const batchTake = defineCommand({
     return words.takenReply(changed, bath.index, labelOf(batch));
   },
 });
-
-function findRun(context: Context, text: string | undefined): Run {
-  const { stores, person, role } = context;
-  if (text === undefined) {
-    const [only, more] = stores.runs.open(context.class.id, person.id);
-    if (!only) throw new UserError("ERR_NO_RUN", words.noRun());
-    if (more) throw new UserError("ERR_WHICH_RUN", words.whichRun());
-    return only;
-  }
-  const number = parseNumber("run", text);
-  const run = number === undefined ? undefined : stores.runs.find(context.class.id, number);
-  if (!run) throw new UserError("ERR_UNKNOWN_RUN", words.unknownRun(text));
-  if (run.personId !== person.id && !mayActAs(role, "aide"))
-    throw new UserError("ERR_NOT_YOURS", words.notYours());
-  return run;
-}

@@ -1,3 +1,4 @@
+import { waitingPlanOf } from "../../plan/ready.ts";
 import { z } from "zod";
 import { Temporal } from "temporal-polyfill";
 import { defineCommand, UserError, type Context } from "../../define.ts";
@@ -14,8 +15,6 @@ import { parseClock } from "../periods.ts";
 import { stagesLeft, stagesOf, type Stages } from "../stages.ts";
 import { whoMay } from "../../who.ts";
 
-/** A plan older than this is not today's. */
-const PLAN_LIVES_MS = 12 * 3600_000;
 /** Where nobody says how long: a middling developing time. */
 const USUAL_DEVELOPING_SECONDS = 540;
 
@@ -87,10 +86,8 @@ function loadsUnderWay({ stores, class: { id }, now }: Context): Load[] {
 /** Each person's newest plan of today that no run has been started from since. */
 function loadsPlanned({ stores, class: { id }, now }: Context): Load[] {
   return stores.members.list(id).flatMap(({ personId, name }) => {
-    const stored = stores.plans.latest(id, personId);
-    if (!stored || stored.madeAt < now - PLAN_LIVES_MS) return [];
-    const run = stores.runs.latest(id, personId);
-    if (run && run.startedAtMs >= stored.madeAt) return [];
+    const stored = waitingPlanOf(stores, id, personId, now);
+    if (!stored) return [];
     const number = makeNumber("plan", stored.number);
     return [
       {

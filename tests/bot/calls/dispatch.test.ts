@@ -180,7 +180,16 @@ describe("answering", () => {
 
   test("completions come from the command", () => {
     const request = { ...call("try echo"), option: "word", typed: "la", others: {} };
+    // Who types in a class that is not known yet makes none.
+    expect(dispatch.onComplete(request)).toEqual([]);
+    expect(stores.classes.list()).toEqual([]);
+    dispatch.run(call("try echo", { word: "hi" }), START);
+    const written = (): unknown => stores.db.prepare("select total_changes() as n").get();
+    const before = written();
     expect(dispatch.onComplete(request)).toEqual([{ label: "la!", value: "la" }]);
+    const stranger = { ...request, person: { id: "room:new", name: "Somebody new" } };
+    expect(dispatch.onComplete(stranger)).toEqual([{ label: "la!", value: "la" }]);
+    expect(written()).toEqual(before);
     expect(dispatch.onComplete({ ...request, option: "count" })).toEqual([]);
   });
 });
@@ -198,6 +207,7 @@ describe("names that every object has", () => {
 });
 
 test("nothing is offered to whom the command would refuse", () => {
+  dispatch.run(call("try echo", { word: "hi" }), START);
   const asked = { ...call("try staff"), option: "word", typed: "a", others: {} };
   expect(dispatch.onComplete(asked)).toEqual([]);
   expect(dispatch.onComplete({ ...asked, role: "aide" })).toEqual([{ label: "a!", value: "a" }]);

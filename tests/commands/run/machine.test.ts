@@ -138,7 +138,7 @@ describe("corrections", () => {
       atMs: at(300),
     });
     expect(run.phase).toMatchObject({ startedAtMs: at(0), endsAtMs: at(500) });
-    expect(run.marks[0]?.tenthsC).toBe(215);
+    expect(run.deviations.at(-1)).toMatchObject({ kind: "new-temperature", step: 0, tenthsC: 215 });
   });
 
   test("once pour-out has begun a new temperature is too late", () => {
