@@ -53,7 +53,7 @@ describe("no barrier", needing("chromium"), () => {
     await page.getByRole("button", { name: "Door: code and people" }).click();
     await page.locator(".join-code img").waitFor();
     await at("door-sheet");
-    await page.getByRole("button", { name: "Close" }).click();
+    await page.getByRole("button", { name: "Close", exact: true }).click();
     await type(page, "/batch mix kind:fixer product:House Fix volume:2 l dilution:1+4");
     await page.locator(".entry.is-reply").last().waitFor();
     await type(page, "/batch status");

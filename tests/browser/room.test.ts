@@ -250,7 +250,7 @@ describe("the room's page", needing("chromium"), () => {
     await look("running");
     await page.getByRole("button", { name: "Menu" }).click();
     await look("menu");
-    await page.getByRole("button", { name: "Close" }).click();
+    await page.getByRole("button", { name: "Close", exact: true }).click();
     await page.getByRole("button", { name: "Forms" }).click();
     await look("forms");
     await page.locator(".form-pick").first().click();
