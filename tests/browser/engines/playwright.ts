@@ -25,6 +25,8 @@ export const FIREFOX: Engine = {
   },
 };
 
+const KEY_MS = 30;
+
 /** What Firefox says of the client's own hand on the page; of the page itself, Chromium would say the same. */
 const OF_THE_CLIENT = /blocked (a JavaScript eval|an inline style \(style-src-elem\))/;
 
@@ -69,7 +71,8 @@ function createHand(engine: EngineName, page: Page, complaints: readonly string[
       const element = await find(finder);
       await element.fill("");
       await element.focus();
-      await page.keyboard.type(text);
+      // No faster than the quickest of hands, since the room takes no more of one person.
+      await page.keyboard.type(text, { delay: KEY_MS });
     },
     press: (key) => page.keyboard.press(key),
     goto: async (url) => void (await page.goto(url)),

@@ -48,7 +48,10 @@ async function tap(hand: Hand, finder: string): Promise<void> {
       return await hand.click(finder);
     } catch (error) {
       // It moved, or was drawn anew, between looking and pressing.
-      if (performance.now() > end) throw error;
+      if (performance.now() > end) {
+        await shoot(hand, "not-pressed");
+        throw new Error(`${hand.engine}: can't press ${finder}`, { cause: error });
+      }
       await wait(LOOK_MS);
     }
   }
@@ -59,6 +62,17 @@ export const press = (hand: Hand, name: string): Promise<void> => tap(hand, keyN
 
 /** Presses what stands at a place of the page. */
 export const pressAt = (hand: Hand, selector: string): Promise<void> => tap(hand, elementAt(selector));
+
+/** The same, again until it has gone: a call that comes just then takes the press away. */
+export async function pressAway(hand: Hand, selector: string): Promise<void> {
+  await see(hand, selector);
+  while (await hand.ask(`${elementAt(selector)} !== null`)) {
+    if (await hand.ask(`${elementAt("dialog.cue")} !== null`)) await answerCall(hand);
+    const finder = `document.querySelector(${quote(`html:not([data-held]) ${selector}`)})`;
+    await hand.click(finder).catch(() => undefined);
+    await wait(LOOK_MS);
+  }
+}
 
 export async function fill(hand: Hand, label: string, text: string): Promise<void> {
   await until(hand, `${fieldNamed(label)} !== null`, `a field ${label}`);
