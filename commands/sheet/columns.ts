@@ -8,7 +8,9 @@ import {
   parseDuration,
   parseTemperature,
 } from "../speech/measure.ts";
-import { makeDilution, type Point, type Sheet } from "../../store/shapes/sheet.ts";
+import { makeDilution, pointSchema, sheetSchema, type Point, type Sheet } from "../../store/shapes/sheet.ts";
+import type { Result } from "../result.ts";
+import type { z } from "zod";
 import { inEach } from "../speech/language.ts";
 import { formatSeconds } from "../speech/wording.ts";
 import { de } from "./words/columns.de.ts";
@@ -39,47 +41,45 @@ interface Column {
 const good = (value: unknown): Cell => ({ ok: true, value });
 const BAD: Cell = { ok: false };
 
-function name(text: string, most: number): Cell {
-  return text.length <= most ? good(text.replace(/\s+/g, " ").trim()) : BAD;
+/** The value, where what keeps it takes it: its limits are written there alone. */
+const fitting = (shape: z.ZodType, value: unknown): Cell =>
+  shape.safeParse(value).success ? good(value) : BAD;
+
+const name = (text: string, shape: z.ZodType): Cell => fitting(shape, text.replace(/\s+/g, " ").trim());
+
+const whole = (text: string, shape: z.ZodType): Cell =>
+  /^\d{1,7}$/.test(text) ? fitting(shape, Number(text)) : BAD;
+
+function measured(read: Result<number, unknown>, shape: z.ZodType): Cell {
+  return read.ok ? fitting(shape, read.value) : BAD;
 }
 
-function whole(text: string, least: number, most: number): Cell {
-  const value = Number(text);
-  return /^\d{1,7}$/.test(text) && value >= least && value <= most ? good(value) : BAD;
-}
-
-function temperature(text: string): Cell {
-  const read = parseTemperature(text);
-  return read.ok && read.value >= 50 && read.value <= 450 ? read : BAD;
-}
+const of = sheetSchema.shape;
 
 /** What is said of each line. */
 export const POINT_COLUMNS: Readonly<Record<"tenthsC" | "exposureIndex" | "seconds" | "source", Column>> = {
   tenthsC: {
     name: "temperature",
     isRequired: true,
-    read: temperature,
+    read: (text) => measured(parseTemperature(text), pointSchema.shape.tenthsC),
     write: (_, point) => makeTemperature(point.tenthsC),
   },
   exposureIndex: {
     name: "exposure_index",
     isRequired: false,
-    read: (text) => whole(text, 1, 102_400),
+    read: (text) => whole(text, pointSchema.shape.exposureIndex),
     write: (_, point) => String(point.exposureIndex),
   },
   seconds: {
     name: "time",
     isRequired: true,
-    read(text) {
-      const read = parseDuration(text);
-      return read.ok && read.value >= 15 && read.value <= 10_800 ? read : BAD;
-    },
+    read: (text) => measured(parseDuration(text), pointSchema.shape.seconds),
     write: (_, point) => formatSeconds(point.seconds),
   },
   source: {
     name: "source",
     isRequired: true,
-    read: (text) => name(text, 200),
+    read: (text) => name(text, pointSchema.shape.source),
     write: (_, point) => point.source,
   },
 };
@@ -89,13 +89,13 @@ export const KEY_COLUMNS: Readonly<Record<"film" | "developer" | "dilution", Col
   film: {
     name: "film",
     isRequired: true,
-    read: (text) => name(text, 60),
+    read: (text) => name(text, of.film),
     write: (sheet) => sheet.film,
   },
   developer: {
     name: "developer",
     isRequired: true,
-    read: (text) => name(text, 60),
+    read: (text) => name(text, of.developer),
     write: (sheet) => sheet.developer,
   },
   dilution: {
@@ -118,7 +118,7 @@ export const SHEET_COLUMNS: Readonly<Record<Stated | AlsoStated, Column>> = {
   boxSpeed: {
     name: "film_speed",
     isRequired: true,
-    read: (text) => whole(text, 1, 102_400),
+    read: (text) => whole(text, of.boxSpeed),
     write: (sheet) => String(sheet.boxSpeed),
   },
   agitation: {
@@ -134,27 +134,27 @@ export const SHEET_COLUMNS: Readonly<Record<Stated | AlsoStated, Column>> = {
     name: "factor_per_10c",
     isRequired: false,
     read(text) {
-      const value = Number(pointDecimal(text));
-      return /^\d([.,]\d{1,6})?$/.test(text) && value >= 1 && value <= 6 ? good(value) : BAD;
+      if (!/^\d([.,]\d{1,6})?$/.test(text)) return BAD;
+      return fitting(of.factorPer10C, Number(pointDecimal(text)));
     },
     write: (sheet) => (sheet.factorPer10C === null ? "" : String(sheet.factorPer10C)),
   },
   minTenthsC: {
     name: "coldest",
     isRequired: false,
-    read: temperature,
+    read: (text) => measured(parseTemperature(text), of.minTenthsC),
     write: (sheet) => (sheet.minTenthsC === null ? "" : makeTemperature(sheet.minTenthsC)),
   },
   maxTenthsC: {
     name: "hottest",
     isRequired: false,
-    read: temperature,
+    read: (text) => measured(parseTemperature(text), of.maxTenthsC),
     write: (sheet) => (sheet.maxTenthsC === null ? "" : makeTemperature(sheet.maxTenthsC)),
   },
   minConcentrateMl: {
     name: "min_concentrate_ml",
     isRequired: false,
-    read: (text) => whole(text, 0, 100_000),
+    read: (text) => whole(text, of.minConcentrateMl),
     write: (sheet) => (sheet.minConcentrateMl === null ? "" : String(sheet.minConcentrateMl)),
   },
   tabularGrain: {
@@ -175,7 +175,7 @@ export const SHEET_COLUMNS: Readonly<Record<Stated | AlsoStated, Column>> = {
   sheetSource: {
     name: "sheet_source",
     isRequired: false,
-    read: (text) => name(text, 200),
+    read: (text) => name(text, of.source),
     write: (sheet) => sheet.source,
   },
 };

@@ -1,3 +1,4 @@
+import { agitationSchema } from "../../store/shapes/sheet.ts";
 import { simplifyParts } from "../../store/shapes/sheet.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { pointDecimal } from "./decimal.ts";
@@ -209,7 +210,8 @@ export function parseAgitation(text: string): Read<Agitation> {
 
 /** A burst fits into its cycle, or there is neither. */
 export function isScheme(initialSeconds: number, burstSeconds: number, cycleSeconds: number): boolean {
-  if (initialSeconds > 3600 || cycleSeconds > 3600) return false;
+  const { initialSeconds: initial, cycleSeconds: cycle } = agitationSchema.shape;
+  if (!initial.safeParse(initialSeconds).success || !cycle.safeParse(cycleSeconds).success) return false;
   return cycleSeconds === 0 ? burstSeconds === 0 : burstSeconds >= 1 && burstSeconds < cycleSeconds;
 }
 
