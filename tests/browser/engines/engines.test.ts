@@ -171,7 +171,7 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
       await see(hand, "dialog.cue");
       await answerCall(hand);
       // No browser lets a worker stay that came under a certificate nobody vouches for.
-      const ofTheCertificate = /certificate|service ?worker/i;
+      const ofTheCertificate = /certificate|service ?worker|fetching the script/i;
       expect((await hand.complaints()).filter((each) => !ofTheCertificate.test(each))).toEqual([]);
     });
   });
