@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startRoom, type RoomServer } from "../support/room-server.ts";
 import { findBarriers } from "./axe.ts";
 import { needing } from "../support/needs.ts";
-import { buildPage, launch, openPage, shoot } from "./browser.ts";
+import { buildPage, launch, openPage, settled, shoot } from "./browser.ts";
 
 let browser: Browser;
 let room: RoomServer;
@@ -43,6 +43,8 @@ describe("the tour", needing("chromium"), () => {
     }
     await shoot(page, "phone-tour-end");
     console.info(`the tour took ${Math.round((performance.now() - startedAt) / 1000)} s`);
+    await page.waitForTimeout(200);
+    await settled(page);
     await done.click();
     await page.getByRole("button", { name: "Join as student" }).waitFor();
     expect(room.stores.runs.open(1)).toEqual([]);
