@@ -35,7 +35,7 @@ export const rollBodySchema = z.object({
   reason: z.string().nullable(),
   missedCues: z.int(),
   /** Working developer and concentrate in it for this film, ml. */
-  developerMl: z.int().nullable().default(null),
+  developerMl: z.number().nullable().default(null),
   concentrateMl: z.number().nullable().default(null),
   isTabular: z.boolean().default(false),
   /** What the fault was put down to, by its code. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { recordRolls } from "../../../commands/roll/record.ts";
 import { advance, type RunEvent } from "../../../commands/run/machine.ts";
+import { rollBodySchema } from "../../../store/shapes/roll.ts";
 import type { Run } from "../../../store/shapes/run.ts";
 import { aPlan, aRun, aSheet, START } from "../../support/make.ts";
 
@@ -25,6 +26,27 @@ describe("what the log keeps of a run", () => {
       { index: 1, count: 2 },
       { index: 2, count: 2 },
     ]);
+  });
+
+  test("whatever the tank holds and however many share it, what is kept can be read back", () => {
+    for (const [rolls, ml, concentrateMl] of [
+      [3, 500, 250],
+      [2, 301, 3.5],
+      [7, 1000, 12.5],
+    ] as const) {
+      const [first] = aPlan().steps;
+      if (!first) throw new Error("a plan has steps");
+      const plan = aPlan({
+        rolls,
+        volumeMl: ml,
+        steps: [{ ...first, ml, concentrateMl }, ...aPlan().steps.slice(1)],
+      });
+      const kept = recordRolls(ended(aRun({ plan }), full, stop(540)), "Mina", NONE);
+      expect(kept).toHaveLength(rolls);
+      for (const { body } of kept) expect(rollBodySchema.parse(body)).toEqual(body);
+      const poured = kept.reduce((sum, { body }) => sum + (body.developerMl ?? 0), 0);
+      expect(Math.abs(poured - ml)).toBeLessThan(0.05 * rolls + 1e-9);
+    }
   });
 
   test("a run that is not over has no roll yet", () => {
