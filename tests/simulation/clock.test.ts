@@ -113,7 +113,7 @@ test("a computer that sleeps for 42 minutes calls at once when it wakes, and say
     await world.time.pass(5000);
     judge(world, true);
     const last = world.chat.shown.find(({ text }) => text.includes("Now: rinse"));
-    expect(last?.text).toMatch(/^\*\*34 min \d+ s late\*\*: this was for/);
+    expect(last?.text).toMatch(/^\*\*Now: rinse\.\*\* [^\n]+\n\*\*34 min \d+ s late\*\*: this was for/);
     expect(last?.askedMs).toBeLessThan(100_000 + 42 * MINUTE_MS + 1100);
   } finally {
     world.close();

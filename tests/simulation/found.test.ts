@@ -122,7 +122,9 @@ test("calls that were missed are spoken of also by one that comes on time", asyn
   room.away(180);
   await room.tick();
   expect(room.news("Mina")).toEqual([
-    expect.stringMatching(/^\*\*2 calls before this were missed\.\*\*\n\*\*5 s\*\* agitate.* 3:00 of 9:00\./),
+    expect.stringMatching(
+      /^\*\*Agitate 5 s\.\*\* .* 3:00 of 9:00\.\n\*\*2 calls before this were missed\.\*\*/,
+    ),
   ]);
 });
 
