@@ -25,5 +25,5 @@ export const board: BoardWords = {
   late: "zu spät",
   stayOn: "Diesen Bildschirm anlassen",
   toCome: (title) => `${title} kommt noch`,
-  staffOnly: "Die Tafel ist für das Personal. Bitte die Lehrkraft, sie zu öffnen.",
+  staffOnly: "Die Tafel ist für Lehrkraft und Hilfskräfte. Bitte die Lehrkraft, sie zu öffnen.",
 };

@@ -21,7 +21,7 @@ export const doorFaults: DoorFaultWords = {
     "Diese Seite wurde auf einem Weg geöffnet, dem der Raum nicht traut. Tippe die Adresse von Hand.",
   ERR_HOST: "Auf diese Adresse hört der Raum nicht. Frag nach der richtigen.",
   ERR_SIGNED_OUT: "Du bist abgemeldet. Komm noch einmal herein.",
-  ERR_FORBIDDEN: "Das darf nur das Personal.",
+  ERR_FORBIDDEN: "Das darf nur die Lehrkraft oder eine Hilfskraft.",
   ERR_NOT_UNDERSTOOD: "Das hat der Raum nicht verstanden. Lade die Seite neu.",
   ERR_NOT_FOUND: "Das gibt es hier nicht mehr.",
   ERR_BROKE: "Auf dem Rechner des Kurses ist etwas kaputtgegangen. Versuch es noch einmal.",
