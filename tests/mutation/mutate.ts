@@ -31,7 +31,8 @@ interface Report {
 beforeAll(() => {
   copy = mkdtempSync(join(tmpdir(), "sinkside-mutants-"));
   for (const part of PARTS) cpSync(join(root, part), join(copy, part), { recursive: true });
-  symlinkSync(join(root, "node_modules"), join(copy, "node_modules"));
+  // What is looked at by a process of its own is the built program's.
+  for (const part of ["node_modules", "dist"]) symlinkSync(join(root, part), join(copy, part));
   writeFileSync(
     join(copy, "mutants.config.mjs"),
     "export default { test: { include: ['tests/**/*.test.ts'], testTimeout: 60000 } };\n",
