@@ -1,3 +1,4 @@
+import { playNote } from "./play-note.ts";
 import { lengthMs, notesOf, type Sound, type Tone } from "./tones.ts";
 
 /* How a call is made heard and felt by the page itself. */
@@ -59,19 +60,4 @@ export function createAlarm(): Alarm {
     },
     buzz: (sound) => void navigator.vibrate?.(BUZZ[sound]),
   };
-}
-
-function playNote(context: AudioContext, hertz: number, at: number, seconds: number): void {
-  const oscillator = context.createOscillator();
-  const gain = context.createGain();
-  oscillator.type = "triangle";
-  oscillator.frequency.value = hertz;
-  // Eased in and out, since a hard edge clicks.
-  gain.gain.setValueAtTime(0, at);
-  gain.gain.linearRampToValueAtTime(0.6, at + 0.015);
-  gain.gain.setValueAtTime(0.6, at + seconds - 0.03);
-  gain.gain.linearRampToValueAtTime(0, at + seconds);
-  oscillator.connect(gain).connect(context.destination);
-  oscillator.start(at);
-  oscillator.stop(at + seconds + 0.02);
 }

@@ -1,3 +1,5 @@
+import { playNote } from "./play-note.ts";
+
 export type CallTone = "agitate" | "change";
 
 /* A tone for each tank of a device that is everybody's: who knows theirs need not look. */
@@ -43,25 +45,10 @@ export function createSinkTones(): SinkTones {
       if (!context || !isHeard()) return;
       let at = Math.max(context.currentTime + 0.02, freeAt);
       for (const [share, seconds] of SHAPES[tone]) {
-        note(context, pitchOf(tank) * share, at, seconds);
+        playNote(context, pitchOf(tank) * share, at, seconds);
         at += seconds + GAP_SECONDS;
       }
       freeAt = at + BETWEEN_CALLS_SECONDS;
     },
   };
-}
-
-function note(context: AudioContext, hertz: number, at: number, seconds: number): void {
-  const oscillator = context.createOscillator();
-  const gain = context.createGain();
-  oscillator.type = "triangle";
-  oscillator.frequency.value = hertz;
-  // Eased in and out, since a hard edge clicks.
-  gain.gain.setValueAtTime(0, at);
-  gain.gain.linearRampToValueAtTime(0.6, at + 0.015);
-  gain.gain.setValueAtTime(0.6, at + seconds - 0.03);
-  gain.gain.linearRampToValueAtTime(0, at + seconds);
-  oscillator.connect(gain).connect(context.destination);
-  oscillator.start(at);
-  oscillator.stop(at + seconds + 0.02);
 }
