@@ -66,8 +66,8 @@ function replyOf(
 }
 
 /** Two readings, two keys; none: the three that come nearest, and help. */
-function chooseReply(text: string, { wanted, isTorn }: Reading): Reply {
-  const offered = isTorn ? wanted.slice(0, 2) : [...new Set([...wanted, ...USUAL])].slice(0, 3);
+function chooseReply(text: string, { wanted, doubted, isTorn }: Reading): Reply {
+  const offered = isTorn ? wanted.slice(0, 2) : [...new Set([...doubted, ...USUAL])].slice(0, 3);
   return {
     text: isTorn ? words().torn : words().unread,
     fields: { wanted: null, offered: [...offered] },

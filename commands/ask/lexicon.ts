@@ -39,17 +39,21 @@ const WORDS = {
   STATUS: "status stand steht",
   PLAN: "plan plans",
 
+  CALENDAR:
+    "class lesson week weeks month year yesterday tomorrow friday monday stunde stunden woche wochen monat jahr gestern schule school unterricht letzte letztes letzten",
+
   // Doing
   START: "start starten starte begin beginnen beginne anfangen anfang fangen fang los loslegen starting go",
   TIMER: "timer clock uhr stoppuhr",
-  READY: "ready bereit",
+  READY: "ready bereit soweit",
   STOP: "stop stopp stoppen stoppe halt horauf horeauf",
   CANCEL:
-    "cancel abort quit abbrechen abbruch abbreche brich beenden beende aufhören terminate schluss giveup endit",
+    "cancel abort quit abbrechen abbruch abbreche brich beenden beende aufhören terminate schluss giveup endit kill",
   CALLING: "calling call rufen anrufen ruf",
   WAIT: "wait warte warten hold moment momentchen sec pause paused pausieren pausiere sekunde anhalten hangon",
   NOT: "not nicht dont didnt garnicht kein keine no nein nooo havent hasnt isnt doesnt",
   UNDO: "undo rückgängig widerruf* revert goback",
+  NOBODY: "nobody noone niemand keiner",
   OOPS: "oops ups hoppla whoops mist",
   WRONG:
     "wrong falsch falsche falschen mistake versehen versehentlich accident accidentally vertan verdrückt vertippt irrtum fehler schiefgelaufen schief",
@@ -58,9 +62,11 @@ const WORDS = {
   EARLY: "early früh zufrüh",
   PRESS: "press pressed tap tapped hit gedrückt drücken getippt tippen drückte button knopf taste",
   FORGOT: "forgot vergessen forgotten",
-  LOST: "lost verloren faden confused verwirrt",
+  LOST: "lost verloren faden confused verwirrt track",
   POURED:
     "poured pour eingegossen eingießen reingegossen eingefüllt gegossen reingekippt reingeschüttet gieße gieß pouring filled",
+  POUR: "pour pouring eingießen gieße gieß",
+  OUT: "out raus draußen heraus",
   POUROUT: "pourout ausgießen auskippen ausschütten rausgießen",
   IN: "in drin drinnen rein inside",
   FULL: "full voll",
@@ -87,7 +93,8 @@ const WORDS = {
   GOOD: "good gut okay ok ordnung brauchbar haltbar fit fresh frisch",
   USE: "use used using benutzen nehmen verwenden benutzt nutzen",
   WORKS: "work works geht funktioniert taugt wirkt does do schafft",
-  DEAD: "dead tot exhausted verbraucht worn hin kaputt expired abgelaufen spent leer erschöpft",
+  DEAD: "dead tot exhausted verbraucht worn hin kaputt expired abgelaufen spent leer erschöpft hinüber",
+  KEEPS: "keep keeps last lasts hält halten haltbar",
   OLD: "old alt",
   AGE: "age alter",
   MIXED: "mixed made make angesetzt gemacht gemischt angerührt wurde",
@@ -95,7 +102,7 @@ const WORDS = {
   HAS: "has have got hat using benutzt gehört",
 
   // Temperature
-  WARMER: "warmer hotter wärmer heißer warm hot heiß warmed",
+  WARMER: "warmer hotter wärmer heißer warm hot heiß warmed gestiegen risen",
   COLDER: "colder cooler kälter kühler cold kalt cool cooled abgekühlt",
   TEMPERATURE: "temperature temp temperatur thermometer grad degrees degree fahrenheit celsius",
   TOO: "too zu",
@@ -120,7 +127,8 @@ const WORDS = {
   SCRATCH: "scratch scratches scratched kratzer lines linien verkratzt",
   STAIN: "yellow brown gelb braun stain stained",
   FOGGED: "fog fogged foggy schleier grau grey gray verschleiert",
-  DRYMARKS: "drops wasserflecken trocknungsflecken watermarks tropfen",
+  DRYMARKS: "drops wasserflecken trocknungsflecken watermarks tropfen trockenflecken",
+  UNEVEN: "uneven unevenly patchy ungleichmäßig fleckig",
   DRAUF: "drauf",
   ALL: "all alle alles every",
   SHOW: "show zeig zeige anzeigen",
@@ -163,6 +171,9 @@ const WORDS = {
   YOU: "you du",
   HERE: "here hier da there",
   MILLILITRES: "ml millilitres milliliter liter litre menge amount",
+  AMI: "ami",
+  MORE: "more mehr",
+  HAPPENS: "happens passiert",
   ARE: "are gibt gibts exist habt there",
   LIST: "list liste overview übersicht",
 } as const;
@@ -172,7 +183,7 @@ export type Concept = keyof typeof WORDS;
 /** Frequent words that mean nothing here, so that none of them is taken for a slip of another. */
 const PLAIN =
   "a an and the this that these those it its is isnt be been am im i me my mine we our us she he her his they them your to of on at by with from up out off so or but if because just also very really please again some any one someone anyone somebody all says said did does has would will was were there here more most less than sure well lol haha " +
-  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn home house see seen come came want will wollen  like get let lets put dran wifi late date take home some same than them then";
+  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn house see seen went go wht cant ive sorry oh today shall down into about ever everything everyone them then track side other both too between difference usable wanna gonna gotta think know maybe still than half little number such same much thing things something anything lot great super weather nice feel come came want will wollen  like get let lets put dran wifi late date take home some same than them then für aufs ins am um über man meinem meines deine dein dir dich sich uns dies diese dieser dieses diesem jener kam kommt können konnte möchte möchten wollte wollten sollte nochmal mehr bloß nur eben halt denn dann ob kurz komplett habs ists sinds wars gibts gehts dauerts wo da unser unsere spät spater etwa ungefähr knapp zusammen guten schönen heute abend wetter wär wäre würde gern gerne glaub glaube weiß bleibt erwischt oh naja super nimm nehm take";
 
 const exact = new Map<string, Set<Concept>>();
 const endless: (readonly [stem: string, concept: Concept])[] = [];
@@ -193,6 +204,11 @@ const NONE: ReadonlySet<Concept> = new Set();
 /** Whether a word has a meaning here or is too common to be a name. */
 export function isCommon(word: string): boolean {
   return exact.has(word) || plainWords.has(word);
+}
+
+/** Whether a word means nothing that is known, not even as a slip: what it says is not understood. */
+export function isStrange(word: string): boolean {
+  return /^\p{L}{2}/u.test(word) && !isCommon(word) && conceptsOf(word).size === 0;
 }
 
 /** What a folded word may mean, slips forgiven. */

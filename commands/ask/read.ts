@@ -1,5 +1,5 @@
-import { conceptsOf, isCommon } from "./lexicon.ts";
-import { rules, type Intent, type Sign } from "./rules.ts";
+import { conceptsOf, isCommon, isStrange } from "./lexicon.ts";
+import { CHANGES, DOUBTS, rules, type Intent, type Rule, type Sign } from "./rules.ts";
 import { termOf, termWords, type Term } from "./terms.ts";
 import { findThings, type Names, type Things } from "./things.ts";
 import { isSlipOf } from "./tokens.ts";
@@ -12,6 +12,8 @@ import { isSlipOf } from "./tokens.ts";
 export interface Reading {
   /** What may be wanted, the likeliest first; empty where nothing was understood. */
   readonly wanted: readonly Intent[];
+  /** Changes that the words come near to and do not say for certain: offered, never taken as said. */
+  readonly doubted: readonly Intent[];
   /** Two readings that are as likely as each other. */
   readonly isTorn: boolean;
   readonly things: Things;
@@ -29,22 +31,36 @@ export function readSentence(text: string, names: Names): Reading {
   const terms = [...new Set(rest.flatMap(termIn))];
   const signs = signsOf(things, rest, terms);
   const weights = new Map<Intent, number>();
-  for (const { intent, needs, bars, weight } of rules) {
+  const doubted = new Set<Intent>();
+  for (const rule of rules) {
+    const { intent, needs, bars, weight } = rule;
     if (weight <= (weights.get(intent) ?? 0)) continue;
-    if (needs.every((sign) => signs.has(sign)) && !bars.some((sign) => signs.has(sign)))
-      weights.set(intent, weight);
+    if (!needs.every((sign) => signs.has(sign)) || bars.some((sign) => signs.has(sign))) continue;
+    if (isDoubtful(rule, signs)) doubted.add(intent);
+    else weights.set(intent, weight);
   }
+  const about = { things, terms, signs };
   // Whoever may be hurt comes before all else.
-  if (weights.has("harm")) return { wanted: ["harm"], isTorn: false, things, terms, signs };
+  if (weights.has("harm")) return { wanted: ["harm"], doubted: [], isTorn: false, ...about };
   const ranked = [...weights].sort((a, b) => b[1] - a[1]);
   const [best, second] = ranked;
   return {
     wanted: ranked.map(([intent]) => intent),
+    doubted: [...doubted].filter((intent) => !weights.has(intent)),
     isTorn: best !== undefined && second !== undefined && best[1] - second[1] < NEAR_WEIGHT,
-    things,
-    terms,
-    signs,
+    ...about,
   };
+}
+
+/** A rule that asks for much may be believed beside a word that is not known. */
+const FIRM_NEEDS = 3;
+
+function isDoubtful({ intent, needs }: Rule, signs: ReadonlySet<Sign>): boolean {
+  if (!CHANGES.has(intent)) return false;
+  return DOUBTS.some(
+    (doubt) =>
+      signs.has(doubt) && !needs.includes(doubt) && !(doubt === "STRANGE" && needs.length >= FIRM_NEEDS),
+  );
 }
 
 /** After these or at the end `in` means that a bath is in the tank; before other words it stands for a place. */
@@ -97,6 +113,7 @@ function signsOf(things: Things, rest: readonly string[], terms: readonly Term[]
     TERM: terms.length > 0,
     QUESTION: rest.includes("?"),
     SHORT: rest.length <= 3,
+    STRANGE: rest.some((word) => isStrange(word) && termOf(word) === undefined),
   };
   for (const [sign, isThere] of Object.entries(found)) if (isThere) signs.add(sign as Sign);
   return signs;

@@ -25,7 +25,13 @@ export function tokensOf(text: string): string[] {
 export function isSlipOf(typed: string, meant: string): boolean {
   const shorter = Math.min(typed.length, meant.length);
   if (shorter < 4 || Math.abs(typed.length - meant.length) > 2) return false;
-  if (typed[0] !== meant[0] && typed[1] !== meant[1]) return false;
+  // Another first letter makes another word, `lachen` for `machen`, unless the first two changed places or one is lost.
+  if (
+    typed[0] !== meant[0] &&
+    (typed[1] !== meant[0] || typed[0] !== meant[1]) &&
+    typed.length === meant.length
+  )
+    return false;
   const far = distance(typed, meant);
   // Of four letters one too many or too few may be a slip; another letter makes another word.
   if (shorter === 4 && typed.length === meant.length) return far === 2 && isTurnedRound(typed, meant);

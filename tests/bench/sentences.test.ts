@@ -2,13 +2,21 @@ import { performance } from "node:perf_hooks";
 import { expect, test } from "vitest";
 import { readSentence } from "../../commands/ask/read.ts";
 import { INTENTS } from "../../commands/ask/rules.ts";
+import { BLIND_DE } from "../commands/ask/blind.de.ts";
+import { BLIND_EN } from "../commands/ask/blind.en.ts";
 import { MORE_DE } from "../commands/ask/more.de.ts";
 import { MORE_EN } from "../commands/ask/more.en.ts";
 import { CLASS_NAMES, readAs } from "../commands/ask/read-as.ts";
 import { TYPED_DE } from "../commands/ask/typed.de.ts";
 import { TYPED_EN } from "../commands/ask/typed.en.ts";
 
-const ROWS = [...TYPED_EN, ...MORE_EN, ...TYPED_DE, ...MORE_DE];
+/** Where several readings would serve, the row stands under the first, or under the one that was read. */
+const BLIND = [...BLIND_EN, ...BLIND_DE].map(([accepted, sentence]) => {
+  const read = readAs(sentence);
+  const all = accepted.split(" ");
+  return [all.includes(read) ? read : (all[0] ?? "none"), sentence] as const;
+});
+const ROWS = [...TYPED_EN, ...MORE_EN, ...TYPED_DE, ...MORE_DE, ...BLIND];
 
 test("which sentences are taken for which", () => {
   const counts = new Map<string, number>();

@@ -4,6 +4,8 @@ import { join } from "node:path";
 import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { createRoom, type Room } from "../../support/room.ts";
+import { BLIND_DE } from "./blind.de.ts";
+import { BLIND_EN } from "./blind.en.ts";
 import { MORE_DE } from "./more.de.ts";
 import { MORE_EN } from "./more.en.ts";
 import { TYPED_DE } from "./typed.de.ts";
@@ -154,7 +156,7 @@ describe("no sentence changes anything", () => {
     await startDeveloping(room);
     room.says("Mina", "hello");
     const before = rowsIn(path);
-    for (const [, sentence] of [...TYPED_EN, ...MORE_EN, ...TYPED_DE, ...MORE_DE]) {
+    for (const [, sentence] of [...TYPED_EN, ...MORE_EN, ...BLIND_EN, ...TYPED_DE, ...MORE_DE, ...BLIND_DE]) {
       const { kind, reply } = room.asks("Mina", `ask ${sentence}`);
       expect(kind, sentence).toBe("done");
       expect(reply.text, sentence).not.toBe("");

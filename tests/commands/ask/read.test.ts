@@ -1,6 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { readSentence } from "../../../commands/ask/read.ts";
+import { CHANGES, type Intent } from "../../../commands/ask/rules.ts";
+import { BLIND_DE } from "./blind.de.ts";
+import { BLIND_EN } from "./blind.en.ts";
 import { MORE_DE } from "./more.de.ts";
 import { MORE_EN } from "./more.en.ts";
 import { CLASS_NAMES, readAs } from "./read-as.ts";
@@ -37,14 +40,65 @@ describe.each(TABLES)("%s", (_, rows) => {
   });
 });
 
-test("each language has at least 300 sentences, no two alike", () => {
-  for (const halves of [
-    [TYPED_EN, MORE_EN],
-    [TYPED_DE, MORE_DE],
+/*
+ * Written by somebody who had not seen the rules. What the reader made of them before it was mended by them: in English 154 of 183
+ * right, 5 among the keys, 13 wrong, 11 a change that was none; in German 157 of 185, 1, 15 and 12. 42 and 49 of them stand in
+ * the tables above as well, word for word.
+ */
+describe.each([
+  ["English", BLIND_EN],
+  ["German", BLIND_DE],
+] as const)("%s, written blind", (_, rows) => {
+  const reads = rows.map(([accepted, sentence]) => ({
+    accepted: accepted.split(" "),
+    sentence,
+    read: readAs(sentence),
+  }));
+
+  test("98 of 100 are read as what would serve", () => {
+    const wrong = reads.filter(({ accepted, read }) => !accepted.includes(read));
+    expect(wrong.length, JSON.stringify(wrong, null, 1)).toBeLessThanOrEqual(rows.length * 0.02);
+  });
+
+  test("nothing is read as a change that is none", () => {
+    const none = reads.filter(({ accepted }) => !accepted.some((each) => CHANGES.has(each as Intent)));
+    expect(none.length).toBeGreaterThan(100);
+    expect(none.filter(({ read }) => CHANGES.has(read as Intent))).toEqual([]);
+  });
+
+  test("whoever may be hurt gets first aid, and nobody else", () => {
+    expect(reads.filter(({ accepted, read }) => accepted.includes("harm") !== (read === "harm"))).toEqual([]);
+  });
+});
+
+describe("a change that is doubtful is offered, not read", () => {
+  test.each([
+    ["stop laughing", "stop"],
+    ["don't stop", "stop"],
+    ["noch nicht starten", "start"],
+    ["we started the tank yesterday", "start"],
+    ["nobody poured anything", "next"],
+  ] as const)("%s", (sentence, change) => {
+    const { wanted, doubted } = readSentence(sentence, CLASS_NAMES);
+    expect(wanted.filter((intent) => CHANGES.has(intent))).toEqual([]);
+    expect(doubted).toContain(change);
+  });
+
+  test("wherever a short sentence holds a word that nobody knows", () => {
+    for (const change of ["start", "stop", "next", "los", "abbrechen", "weiter", "oops", "begin"])
+      for (const strange of ["zebra", "giraffen", "qwxz", "lunchbox", "turnbeutel"])
+        for (const sentence of [`${change} ${strange}`, `${strange} ${change}`])
+          expect(CHANGES.has(readAs(sentence) as Intent), sentence).toBe(false);
+  });
+});
+
+test("each language has at least 500 different sentences", () => {
+  for (const tables of [
+    [TYPED_EN, MORE_EN, BLIND_EN],
+    [TYPED_DE, MORE_DE, BLIND_DE],
   ]) {
-    const sentences = halves.flat().map(([, sentence]) => sentence);
-    expect(new Set(sentences).size).toBe(sentences.length);
-    expect(sentences.length).toBeGreaterThanOrEqual(300);
+    const sentences = tables.flat().map(([, sentence]) => sentence);
+    expect(new Set(sentences).size).toBeGreaterThanOrEqual(500);
   }
 });
 
