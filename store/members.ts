@@ -1,27 +1,18 @@
-import { z } from "zod";
-import { type Role, ROLES } from "./shapes/person.ts";
+import type { Role } from "./shapes/person.ts";
 import { DEFAULT_LANGUAGE, type Language, languageOfTag } from "./shapes/language.ts";
 import type { Db } from "./open.ts";
 
-const rowSchema = z
-  .object({
-    class_id: z.int(),
-    person_id: z.string(),
-    name: z.string(),
-    role: z.enum(ROLES),
-    joined_at: z.int(),
-    seen_at: z.int(),
-  })
-  .transform((row) => ({
-    classId: row.class_id,
-    personId: row.person_id,
-    name: row.name,
-    role: row.role,
-    joinedAt: row.joined_at,
-    seenAt: row.seen_at,
-  }));
-export type Member = z.output<typeof rowSchema>;
-const foundSchema = rowSchema.optional();
+export interface Member {
+  readonly classId: number;
+  readonly personId: string;
+  readonly name: string;
+  readonly role: Role;
+  readonly joinedAt: number;
+  readonly seenAt: number;
+}
+
+/** Columns of a strict table hold what was written, and its check knows the roles; they are not examined with every call. */
+const COLUMNS = `class_id as "classId", person_id as "personId", name, role, joined_at as "joinedAt", seen_at as "seenAt"`;
 
 export interface MemberStore {
   /**
@@ -50,11 +41,15 @@ export interface MemberStore {
 }
 
 export function createMemberStore(db: Db): MemberStore {
-  const one = db.prepare<[number, string]>("select * from members where class_id = ? and person_id = ?");
-  const byName = db.prepare<[number, string]>(
-    "select * from members where class_id = ? and lower(name) = lower(?)",
+  const one = db.prepare<[number, string], Member>(
+    `select ${COLUMNS} from members where class_id = ? and person_id = ?`,
   );
-  const all = db.prepare<[number]>("select * from members where class_id = ? order by joined_at, person_id");
+  const byName = db.prepare<[number, string], Member>(
+    `select ${COLUMNS} from members where class_id = ? and lower(name) = lower(?)`,
+  );
+  const all = db.prepare<[number], Member>(
+    `select ${COLUMNS} from members where class_id = ? order by joined_at, person_id`,
+  );
   const insert = db.prepare<[number, string, string, string, number, number]>(
     "insert into members (class_id, person_id, name, role, joined_at, seen_at) values (?, ?, ?, ?, ?, ?)",
   );
@@ -87,10 +82,8 @@ export function createMemberStore(db: Db): MemberStore {
     "insert into direct_channels (person_id, refused_until) values (?, ?) on conflict do update set refused_until = excluded.refused_until",
   );
 
-  const find = (classId: number, personId: string): Member | undefined =>
-    foundSchema.parse(one.get(classId, personId));
-  const findByName = (classId: number, name: string): Member | undefined =>
-    foundSchema.parse(byName.get(classId, name));
+  const find: MemberStore["find"] = (classId, personId) => one.get(classId, personId);
+  const findByName: MemberStore["findByName"] = (classId, name) => byName.get(classId, name);
 
   function freeName(classId: number, personId: string, wanted: string): string {
     const base = wanted.slice(0, 60) || "Somebody";
@@ -123,7 +116,7 @@ export function createMemberStore(db: Db): MemberStore {
       languageOfTag(language.get(classId, personId)?.tag ?? "") ?? DEFAULT_LANGUAGE,
     hearLanguage: (classId, personId, heard) => void hear.run(heard, classId, personId, heard),
     chooseLanguage: (classId, personId, chosen) => void choose.run(chosen, classId, personId),
-    list: (classId) => z.array(rowSchema).parse(all.all(classId)),
+    list: (classId) => all.all(classId),
     lastClass: (personId) => last.get(personId)?.class_id,
     setRole: (classId, personId, to) => void role.run(to, classId, personId),
     remove: (classId, personId) => void drop.run(classId, personId),

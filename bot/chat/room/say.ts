@@ -37,7 +37,8 @@ export function sayInRoom(
   };
   const message = { classId, personId, authorId: say?.by ?? null, key: `d:${key}`, at: now, body };
   const { id, fresh } = stores.messages.add(message);
-  if (fresh && personId !== null) owePush(stores, { ...delivery, personId }, classId, now);
+  if (fresh && personId !== null && stores.pushes.hasPhone(classId, personId))
+    owePush(stores, { ...delivery, personId }, classId, now);
   return {
     outcome: { kind: "sent", ref: String(id) },
     classId,
@@ -48,7 +49,7 @@ export function sayInRoom(
 /** A call that is always of use is kept by push services for so long. */
 const KEPT_MS = 60 * 60_000;
 
-/** Said to the person's closed pages as well, where the class allows it and they asked for it: as surely as in the room. */
+/** Said to the closed pages of a person who asked for it as well, where the class allows it: as surely as in the room. */
 function owePush(
   { classes, pushes }: Pick<Stores, "classes" | "pushes">,
   delivery: Delivery & { readonly personId: string },

@@ -38,6 +38,8 @@ export function createPusher({ stores: { pushes }, log, subject, agentOf, now }:
   const underWay = new Map<number, Promise<void>>();
   let timer: NodeJS.Timeout | undefined;
   let isStopped = false;
+  /** Many calls of one turn of the loop are looked at once. */
+  let isLookPending = false;
 
   const load = async () => (await import("web-push")).default;
 
@@ -48,9 +50,25 @@ export function createPusher({ stores: { pushes }, log, subject, agentOf, now }:
     return pushes.keys() ?? keys();
   }
 
+  function wake(): void {
+    if (isLookPending) return;
+    isLookPending = true;
+    setImmediate(pump);
+  }
+
   function pump(): void {
-    if (isStopped) return;
+    isLookPending = false;
     clearTimeout(timer);
+    if (isStopped) return;
+    try {
+      look();
+    } catch (error) {
+      log.warn({ err: error }, "what is to be pushed could not be read");
+      timer = setTimeout(pump, RETRY_MS[1]).unref();
+    }
+  }
+
+  function look(): void {
     pushes.dropStale(now());
     const free = AT_ONCE - underWay.size;
     const ready = free > 0 ? pushes.ready(now(), AT_ONCE * 2).filter(({ id }) => !underWay.has(id)) : [];
@@ -112,7 +130,7 @@ export function createPusher({ stores: { pushes }, log, subject, agentOf, now }:
 
   return {
     keys,
-    wake: pump,
+    wake,
     async stop() {
       isStopped = true;
       clearTimeout(timer);
