@@ -29,7 +29,8 @@ import { rollFault } from "./roll/fault/command.ts";
 import { rollFind } from "./roll/find/command.ts";
 import { rollPhoto } from "./roll/photo/command.ts";
 import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
-import { sheetAdd, sheetExport, sheetImport, sheetList, sheetShow } from "./sheet/command.ts";
+import { sheetAdd, sheetExport, sheetList, sheetShow } from "./sheet/command.ts";
+import { sheetImport, sheetUndo } from "./sheet/import/command.ts";
 import { sheetJudge, sheetMove } from "./sheet/judge/command.ts";
 import { sheetTablet } from "./sheet/tablet/command.ts";
 import { tankMeasure } from "./tank/measure/command.ts";
@@ -58,6 +59,7 @@ const asked: readonly Command[] = [
   sheetShow,
   sheetList,
   sheetImport,
+  sheetUndo,
   sheetExport,
   mixDilute,
   mixTemper,

@@ -22,6 +22,7 @@ export const WHO = {
   "sheet export": "student",
   "sheet add": "aide",
   "sheet import": "aide",
+  "sheet undo": "aide",
   "sheet tablet": "aide",
   "sheet judge": "aide",
   "sheet move": "teacher",

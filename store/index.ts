@@ -6,6 +6,7 @@ import { createDigestStore, type DigestStore } from "./digests.ts";
 import { createHandoverStore, type HandoverStore } from "./handovers.ts";
 import { createFigureStore, type FigureStore } from "./figures.ts";
 import { createErasureStore, type ErasureStore } from "./erasures.ts";
+import { createImportStore, type ImportStore } from "./imports.ts";
 import { createMemberStore, type MemberStore } from "./members.ts";
 import { createMessageStore, type MessageStore } from "./messages.ts";
 import { createMineStore, type MineStore } from "./mine.ts";
@@ -35,6 +36,7 @@ export interface Stores {
   readonly classes: ClassStore;
   readonly members: MemberStore;
   readonly sheets: SheetStore;
+  readonly imports: ImportStore;
   readonly tanks: TankStore;
   readonly plans: PlanStore;
   readonly runs: RunStore;
@@ -83,6 +85,7 @@ export function openStores(path: string): OpenedStores {
     classes: createClassStore(db),
     members: createMemberStore(db),
     sheets: createSheetStore(db),
+    imports: createImportStore(db),
     tanks: createTankStore(db),
     plans: createPlanStore(db),
     runs,

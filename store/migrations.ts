@@ -131,4 +131,17 @@ export const MIGRATIONS: readonly string[] = [
   -- Whether a roll has a photo, under a name that says so.
   update messages set body = json_remove(json_set(body, '$.photo.isKept', body -> '$.photo.has'), '$.photo.has') where body -> '$.photo.has' is not null;
   `,
+  `
+  -- What each import changed of the data sheets, so that it can be taken back as a whole.
+  create table sheet_imports (
+    id integer primary key autoincrement,
+    class_id integer not null references classes (id) on delete cascade,
+    number integer not null,
+    person_id text,
+    at integer not null,
+    body text not null check (json_valid(body)),
+    taken_back_at integer,
+    unique (class_id, number)
+  ) strict;
+  `,
 ];

@@ -16,6 +16,7 @@ export const CLEARED = [
   "presses",
   "plans",
   "runs",
+  "imports",
   "erasures",
   "calls",
   "sessions",
@@ -83,6 +84,13 @@ const WALKS: Readonly<Record<Exclude<Cleared, "calls" | "sessions">, Walk>> = {
     at: "coalesce(phase ->> 'atMs', started_at)",
     isOver: `phase_kind in ('finished', 'stopped')
       and not exists (select 1 from cues where run_id = runs.id) and not exists (select 1 from outbox where run_id = runs.id)`,
+  },
+  // The newest stays, since no number comes twice.
+  imports: {
+    table: "sheet_imports",
+    at: "at",
+    isOver:
+      "exists (select 1 from sheet_imports newer where newer.class_id = sheet_imports.class_id and newer.number > sheet_imports.number)",
   },
   erasures: { table: "erasures", at: "coalesce(swept_at, asked_at)", isOver: "swept_at is not null" },
 };

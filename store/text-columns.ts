@@ -31,6 +31,7 @@ const json = (table: string, column: string): TextColumn => ({
 
 export const TEXT_COLUMNS: readonly TextColumn[] = [
   json("sheets", "body"),
+  json("sheet_imports", "body"),
   json("tanks", "body"),
   json("plans", "body"),
   json("runs", "body"),

@@ -19,6 +19,7 @@ const LONGEST_WAIT_MS = 3_600_000;
 /** README.md tells these to the operator. */
 const DELIVERIES_DAYS = 14;
 const ERASURES_DAYS = 365;
+const IMPORTS_DAYS = 365;
 const DEVICES_DAYS = 60;
 
 export interface Ages {
@@ -57,6 +58,7 @@ export function cutoffsAt(now: number, { messagesDays, runsDays }: Ages): Cutoff
     says: before(messagesDays),
     plans: before(runsDays),
     runs: before(runsDays),
+    imports: before(IMPORTS_DAYS),
     erasures: before(ERASURES_DAYS),
     sessions: before(DEVICES_DAYS),
   };

@@ -1,11 +1,10 @@
 import { z } from "zod";
-import { defineCommand, picks, UserError, type Context } from "../define.ts";
+import { defineCommand, UserError } from "../define.ts";
 import { numberIn, textIn, wholeIn } from "../speech/shaped.ts";
 import { agitationOption, durationIn, temperatureIn, volumeIn } from "../speech/quantity.ts";
 import { BATH_TENTHS_C } from "../../store/shapes/limits.ts";
 import { writeCsv } from "./csv.ts";
 import { addRow } from "./edit.ts";
-import { LONGEST_FILE, readSheets } from "./file.ts";
 import { matchSheets } from "./find.ts";
 import { writeJson } from "./json.ts";
 import { foldName } from "./names.ts";
@@ -19,11 +18,11 @@ import {
   sheetDilutionOption,
   sheetsOf,
 } from "./options.ts";
-import { mergeSheets } from "./merge.ts";
 import { insteadOf, pickSheet } from "./pick.ts";
 import { drawSheet } from "./picture.ts";
 import * as words from "./reply.ts";
-import { pointSchema, sheetSchema, type Sheet } from "../../store/shapes/sheet.ts";
+import { saveSheet } from "./save.ts";
+import { pointSchema, sheetSchema } from "../../store/shapes/sheet.ts";
 
 const yesNo = z.enum(["yes", "no"]);
 const { shape } = sheetSchema;
@@ -128,41 +127,6 @@ export const sheetList = defineCommand({
   },
 });
 
-export const sheetImport = defineCommand({
-  name: "sheet import",
-  summary: "Read sheets from a file: all of it, or nothing",
-  options: z.object({
-    file: z
-      .string()
-      .min(1)
-      .max(LONGEST_FILE)
-      .meta(picks("file"))
-      .describe("The text of the file, CSV or JSON; see what /sheet export gives"),
-    replace: z
-      .enum(["yes", "no"])
-      .default("no")
-      .describe("yes: times of the file take the place of other ones for the same film and bath"),
-  }),
-  who: "aide",
-  visibility: "private",
-  rest: "file",
-  handle({ file, replace }, context) {
-    const read = readSheets(file);
-    if (!read.ok) throw new UserError("ERR_FILE", words.importFaults(read.fault), [], { option: "file" });
-    const merged = mergeSheets(sheetsOf(context), read.value);
-    if (merged.faults.length > 0)
-      throw new UserError("ERR_SHEET_FAULTS", words.mergeFaults(merged.faults), [], { option: "file" });
-    if (merged.replaced.length > 0 && replace === "no")
-      throw new UserError("ERR_TWO_TIMES", words.wouldReplace(merged.replaced), [], {
-        option: "replace",
-      });
-    context.stores.atomically(() => {
-      for (const sheet of merged.sheets) saveSheet(context, sheet);
-    });
-    return words.imported(merged);
-  },
-});
-
 export const sheetExport = defineCommand({
   name: "sheet export",
   summary: "Take the class's sheets as a file",
@@ -182,11 +146,4 @@ export const sheetExport = defineCommand({
 
 function foldSpaces(name: string): string {
   return name.replace(/\s+/g, " ");
-}
-
-/** A sheet keeps the spelling it was first given, so that one film in two spellings is one sheet. */
-function saveSheet(context: Context, sheet: Sheet): void {
-  const known = matchSheets(sheetsOf(context), sheet)[0];
-  const named = known ? { ...sheet, film: known.film, developer: known.developer } : sheet;
-  context.stores.sheets.save(context.class.id, named, context.person.id, context.now);
 }

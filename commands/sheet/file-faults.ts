@@ -7,10 +7,18 @@ import { foldName } from "./names.ts";
 export type FileFault = { readonly line: number } & (
   | {
       readonly code:
-        "ERR_NO_SHEETS" | "ERR_QUOTES" | "ERR_TOO_MANY_CELLS" | "ERR_TOO_LONG" | "ERR_TOO_MANY_POINTS";
+        | "ERR_NO_SHEETS"
+        | "ERR_NO_TABLE"
+        | "ERR_QUOTES"
+        | "ERR_TOO_MANY_CELLS"
+        | "ERR_TOO_LONG"
+        | "ERR_TOO_MANY_POINTS";
     }
   | { readonly code: "ERR_COLUMN_UNKNOWN"; readonly name: string; readonly known: readonly string[] }
   | { readonly code: "ERR_COLUMN_TWICE" | "ERR_COLUMN_MISSING" | "ERR_CELL_EMPTY"; readonly name: string }
+  /** Neither the rows nor what was said beside them tells it. */
+  | { readonly code: "ERR_NOT_SAID"; readonly name: "film" | "developer" | "dilution" | "film_speed" }
+  | { readonly code: "ERR_FEW_CELLS"; readonly has: number; readonly wants: number }
   | { readonly code: "ERR_CELL"; readonly name: string; readonly text: string; readonly like: string }
   | { readonly code: "ERR_DIFFERS"; readonly name: string; readonly otherLine: number }
   | { readonly code: "ERR_SHEET_TWICE"; readonly otherLine: number }

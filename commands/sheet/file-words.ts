@@ -41,6 +41,9 @@ type FileText = { readonly [C in FileFault["code"]]: (fault: Extract<FileFault, 
 
 const FILE_FAULT_TEXT: FileText = {
   ERR_NO_SHEETS: () => words().file.noSheets,
+  ERR_NO_TABLE: () => words().file.noTable,
+  ERR_NOT_SAID: ({ name }) => words().file.notSaid[name],
+  ERR_FEW_CELLS: ({ has, wants }) => words().file.fewCells(has, wants),
   ERR_QUOTES: () => words().file.quotes,
   ERR_TOO_MANY_CELLS: () => words().file.tooManyCells,
   ERR_TOO_LONG: () => words().file.tooLong,

@@ -1,16 +1,14 @@
-import type { Action, FieldValue, Picture, Reply } from "../define.ts";
+import type { Action, Picture, Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
 import { makeDilution, type Point, type Sheet } from "../../store/shapes/sheet.ts";
 import { sayStored } from "./basis-words.ts";
 import { describeAgitation } from "./step-words.ts";
-import { formatDilution, formatNumber, formatSeconds, plain, quoted } from "../speech/wording.ts";
+import { formatDilution, formatNumber, plain, quoted } from "../speech/wording.ts";
 import type { EditFault } from "./edit.ts";
 import { editFault } from "./edit-words.ts";
-import type { FileFault } from "./file-faults.ts";
-import type { Merged } from "./merge.ts";
-import { sayFileFault, saySheetFault } from "./file-words.ts";
 import { noSheets, sheetName } from "./pick.ts";
+import { fieldsOf } from "./sheet-fields.ts";
 import { makeReuse } from "./reuse-text.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
@@ -99,60 +97,6 @@ export function listed(sheets: readonly Sheet[], filter: string | undefined): Re
   };
 }
 
-const MOST_FAULTS = 200;
-
-export function importFaults(faults: readonly FileFault[]): string {
-  const rest = faults.length - MOST_FAULTS;
-  return [
-    words().notImported(faults.length),
-    ...faults.slice(0, MOST_FAULTS).map((fault) => `- ${sayFileFault(fault)}`),
-    ...(rest > 0 ? [`- ${words().moreFaults(rest)}`] : []),
-  ].join("\n");
-}
-
-export function imported({ sheets, newSheets, newTimes, replaced }: Merged): Reply {
-  const parts = [
-    ...(newSheets > 0 ? [words().newSheets(newSheets)] : []),
-    ...(newTimes > 0 ? [words().newTimes(newTimes)] : []),
-    ...(replaced.length > 0 ? [words().replacedTimes(replaced.length)] : []),
-  ];
-  return {
-    text: parts.length === 0 ? words().nothingNew : words().imported(parts),
-    fields: { added: newSheets, times: newTimes, replaced: replaced.length, sheets: sheets.map(fieldsOf) },
-  };
-}
-
-const MOST_NAMED = 15;
-
-/** Every time that would go, with what would come in its place. */
-export function wouldReplace(replaced: Merged["replaced"]): string {
-  const lines = replaced
-    .slice(0, MOST_NAMED)
-    .map(({ sheet, before, after }) =>
-      words().replacedTime(
-        sheetName(sheet),
-        before.tenthsC,
-        before.exposureIndex,
-        formatSeconds(before.seconds),
-        formatSeconds(after.seconds),
-      ),
-    );
-  const rest = replaced.length - lines.length;
-  return [
-    words().wouldReplace(replaced.length),
-    ...lines.map((line) => `- ${line}`),
-    ...(rest > 0 ? [words().andMore(rest)] : []),
-  ].join("\n");
-}
-
-/** Old and new times of one sheet that can't both be true. */
-export function mergeFaults(faults: Merged["faults"]): string {
-  const lines = faults.flatMap(({ sheet, faults: each }) =>
-    each.map((fault) => `- ${sheetName(sheet)}: ${saySheetFault(fault)}`),
-  );
-  return words().nothingChanged(lines.slice(0, MOST_NAMED).join("\n"));
-}
-
 export function nothingToExport(film: string | undefined): string {
   return film === undefined ? noSheets() : words().noSheetFor(quoted(plain(film)));
 }
@@ -164,21 +108,5 @@ export function exported(sheets: readonly Sheet[], format: "csv" | "json", conte
     attachments: [
       { name: `sheets.${format}`, mediaType: format === "csv" ? "text/csv" : "application/json", content },
     ],
-  };
-}
-
-function fieldsOf(sheet: Sheet): { readonly [key: string]: FieldValue } {
-  return {
-    film: sheet.film,
-    developer: sheet.developer,
-    dilution: makeDilution(sheet.dilution),
-    boxSpeed: sheet.boxSpeed,
-    minTenthsC: sheet.minTenthsC,
-    maxTenthsC: sheet.maxTenthsC,
-    factorPer10C: sheet.factorPer10C,
-    minConcentrateMl: sheet.minConcentrateMl,
-    tabularGrain: sheet.tabularGrain,
-    source: sheet.source,
-    points: sheet.points.map((point) => ({ ...point })),
   };
 }

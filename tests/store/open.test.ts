@@ -28,6 +28,7 @@ const LANDED: readonly string[] = [
   "bc3518ec5d07",
   "9d88e31f4221",
   "c1f2e74eedb5",
+  "09cd21c1b9f4",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -102,6 +102,7 @@ const TAKEN_OUT = [
   "room_sessions.device",
   "runs.person_id",
   "says_shown.person_id",
+  "sheet_imports.person_id",
   "sheets.added_by",
   "sink_people.person_id",
   "sink_presses.call_id",

@@ -29,6 +29,7 @@ export const EVERY_COMMAND = {
     source: "invented",
   },
   "sheet import": { file: "x" },
+  "sheet undo": {},
   "sheet judge": { film: "Lantern 400", dilution: "1+1" },
   "sheet move": { film: "Lantern 400", dilution: "1+1", percent: 10 },
   "sheet tablet": { readings: "8:00 0.1 0.2 0.3 0.4 0.5 0.6" },

@@ -22,6 +22,16 @@ export const de: FileWords = {
   },
   file: {
     noSheets: "Es stehen keine Datenblätter darin.",
+    noTable:
+      "Ich erkenne keine Spalten. Schreib Temperaturen darüber, wie 18 °C und 20 °C, oder die Namen, die `/sheet export` schreibt.",
+    notSaid: {
+      film: "In der Tabelle steht nicht, welcher Film. Gib ihn daneben an: `film:`.",
+      developer: "In der Tabelle steht nicht, welcher Entwickler. Gib ihn daneben an: `developer:`.",
+      dilution: "In der Tabelle steht nicht, welche Verdünnung. Gib sie daneben an, wie `dilution:1+9`.",
+      film_speed: "Die Empfindlichkeit des Films steht nirgends. Gib sie daneben an, wie `speed:400`.",
+    },
+    fewCells: (has, wants) =>
+      `${has === 1 ? "1 Zelle" : `${has} Zellen`}, aber ${wants} Spalten. Schreib -, wo es keine Zeit gibt.`,
     quotes: 'Ein Anführungszeichen (") ist offen geblieben oder steht mitten in einer Zelle.',
     tooManyCells: "Mehr Zellen, als die erste Zeile Namen hat.",
     tooLong: "Die Datei ist zu lang. Lies sie in Teilen ein.",

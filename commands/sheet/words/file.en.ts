@@ -1,4 +1,4 @@
-import { formatSeconds, formatTenthsC, joinAnd } from "../../speech/wording.ts";
+import { countOf, formatSeconds, formatTenthsC, joinAnd } from "../../speech/wording.ts";
 
 export const en = {
   /** `9:00 at 20 °C, EI 400`. */
@@ -22,6 +22,16 @@ export const en = {
   },
   file: {
     noSheets: "there are no sheets in it.",
+    noTable:
+      "no columns can be told. Head them by temperatures, like 18 °C and 20 °C, or by the names that `/sheet export` writes.",
+    notSaid: {
+      film: "the table doesn't say the film. Give it beside it: `film:`.",
+      developer: "the table doesn't say the developer. Give it beside it: `developer:`.",
+      dilution: "the table doesn't say the dilution. Give it beside it, like `dilution:1+9`.",
+      film_speed: "the film's own speed isn't said. Give it beside it, like `speed:400`.",
+    },
+    fewCells: (has: number, wants: number) =>
+      `${countOf(has, "cell")} where the heads are ${wants}. Write - where there is no time.`,
     quotes: 'a quotation mark (") is left open or stands in the middle of a cell.',
     tooManyCells: "more cells than the first line has names.",
     tooLong: "the file is too long. Import it in parts.",

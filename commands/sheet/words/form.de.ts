@@ -35,11 +35,20 @@ export const forms: Forms = {
     options: { film: "Teil des Namens von Film oder Entwickler" },
   },
   "sheet import": {
-    summary: "Datenblätter aus einer Datei einlesen: alles oder nichts",
+    summary: "Zeiten aus einer eingefügten Tabelle oder einer Datei einlesen: alles oder nichts",
     options: {
+      file: "Eine Tabelle aus einem Datenblatt, oder der Text einer Datei, wie /sheet export sie schreibt",
+      film: "Welcher Film, wenn es nicht in der Tabelle steht",
+      developer: "Welcher Entwickler, wenn es nicht in der Tabelle steht",
+      dilution: "Welche Verdünnung, wenn es nicht in der Tabelle steht: 1+9",
+      speed: "Empfindlichkeit des Films, wenn er neu ist",
+      source: "Woher die Zeiten kommen",
       replace: "yes: Zeiten der Datei ersetzen andere für denselben Film im selben Bad",
-      file: "Text der Datei, CSV oder JSON; wie sie aussieht, zeigt /sheet export",
     },
+  },
+  "sheet undo": {
+    summary: "Alles Eingelesene zurücknehmen, das seitdem niemand geändert hat",
+    options: { import: "Welches Einlesen; weggelassen das letzte" },
   },
   "sheet export": {
     summary: "Die Datenblätter des Kurses als Datei mitnehmen",

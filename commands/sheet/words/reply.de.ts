@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatSeconds, formatTenthsC, joinAnd } from "../../speech/wording.ts";
+import { formatBothScales, formatMl, formatSeconds, formatTenthsC } from "../../speech/wording.ts";
 import type { ReplyWords } from "./reply.en.ts";
 
 const times = (count: number): string => `${count} ${count === 1 ? "Zeit" : "Zeiten"}`;
@@ -35,18 +35,6 @@ export const de: ReplyWords = {
   listed: (sheet, count) => `- ${sheet} (${times(count)})`,
   moreSheets: (count) => `… und ${count} weitere. Nenn einen Film, dann sind es weniger.`,
 
-  notImported: (faults) => `Es wurde nichts eingelesen. ${faults} Fehler in der Datei:`,
-  moreFaults: (count) => `… und ${count} weitere.`,
-  newSheets: (count) => `${count} ${count === 1 ? "neues Datenblatt" : "neue Datenblätter"}`,
-  newTimes: (count) => (count === 1 ? "1 neue Zeit" : `${count} neue Zeiten`),
-  replacedTimes: (count) => (count === 1 ? "1 Zeit ersetzt" : `${count} Zeiten ersetzt`),
-  nothingNew: "In der Datei steht nichts Neues: Alle ihre Zeiten gibt es schon.",
-  wouldReplace: (count) =>
-    `**Noch wurde nichts eingelesen.** ${count === 1 ? "1 Zeit gibt es schon; sie würde" : `${count} Zeiten gibt es schon; sie würden`} geändert. Ist das gewollt, schick es mit \`replace:yes\`.`,
-  replacedTime: (sheet, tenthsC, exposureIndex, before, after) =>
-    `${sheet} bei ${formatBothScales(tenthsC)}, EI ${exposureIndex}: aus ${before} würde ${after}`,
-  andMore: (count) => `… und ${count} weitere.`,
-  imported: (parts) => `Eingelesen: ${joinAnd(parts)}. \`/sheet list\` zeigt sie.`,
   noSheetFor: (film) => `Für ${film} gibt es kein Datenblatt. \`/sheet list\` zeigt, was es gibt.`,
   exported: (count, format) =>
     `${sheets(count)} als ${format}. \`/sheet import\` liest die Datei wieder ein.`,

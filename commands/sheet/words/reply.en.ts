@@ -1,11 +1,4 @@
-import {
-  countOf,
-  formatBothScales,
-  formatMl,
-  formatSeconds,
-  formatTenthsC,
-  joinAnd,
-} from "../../speech/wording.ts";
+import { countOf, formatBothScales, formatMl, formatSeconds, formatTenthsC } from "../../speech/wording.ts";
 
 export const en = {
   noSpeed: "The sheet is new: add the film's own speed, like `speed:400`.",
@@ -37,18 +30,6 @@ export const en = {
   listed: (sheet: string, times: number) => `- ${sheet} (${countOf(times, "time")})`,
   moreSheets: (count: number) => `… and ${count} more. Name a film to see fewer.`,
 
-  notImported: (faults: number) => `Nothing was imported. ${countOf(faults, "fault")} in the file:`,
-  moreFaults: (count: number) => `… and ${count} more.`,
-  newSheets: (count: number) => countOf(count, "new sheet"),
-  newTimes: (count: number) => countOf(count, "new time"),
-  replacedTimes: (count: number) => `${countOf(count, "time")} replaced`,
-  nothingNew: "Nothing in the file is new: every time of it is there already.",
-  wouldReplace: (count: number) =>
-    `**Nothing was imported yet.** ${count === 1 ? "1 time is" : `${count} times are`} there already and would become another. If that is meant, send it with \`replace:yes\`.`,
-  replacedTime: (sheet: string, tenthsC: number, exposureIndex: number, before: string, after: string) =>
-    `${sheet} at ${formatBothScales(tenthsC)}, EI ${exposureIndex}: ${before} would become ${after}`,
-  andMore: (count: number) => `… and ${count} more.`,
-  imported: (parts: readonly string[]) => `Imported: ${joinAnd(parts)}. See them with \`/sheet list\`.`,
   noSheetFor: (film: string) => `There is no sheet for ${film}. \`/sheet list\` shows what there is.`,
   exported: (count: number, format: string) =>
     `${countOf(count, "sheet")} as ${format}. \`/sheet import\` reads it back.`,

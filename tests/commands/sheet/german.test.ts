@@ -7,6 +7,7 @@ import { readSheets } from "../../../commands/sheet/file.ts";
 import { writeJson } from "../../../commands/sheet/json.ts";
 import { pickSheet } from "../../../commands/sheet/pick.ts";
 import { mergeSheets } from "../../../commands/sheet/merge.ts";
+import * as imports from "../../../commands/sheet/import/reply.ts";
 import * as replies from "../../../commands/sheet/reply.ts";
 import type { Point, Sheet } from "../../../store/shapes/sheet.ts";
 import { forms } from "../../../commands/sheet/words/form.de.ts";
@@ -101,8 +102,13 @@ describe("every call of /sheet in German", () => {
     expect(room.says("Iris", '/sheet show film:"Test 400"')).toContain("(eingetragen von Iris)\n");
     const sheets = [aSheet(), aSheet({ film: "Quay 100" })];
     const imported = (known: readonly Sheet[]): string =>
-      german(() => replies.imported(mergeSheets(known, sheets)).text);
-    expect(imported([])).toBe("Eingelesen: 2 neue Datenblätter und 2 neue Zeiten. `/sheet list` zeigt sie.");
+      german(() => imports.imported(mergeSheets(known, sheets)).text);
+    expect(imported([]).split("\n")).toEqual([
+      "Eingelesen: 2 neue Datenblätter und 2 neue Zeiten. `/sheet list` zeigt sie.",
+      "- Lantern 400 in House MQ 1+1, EI 400: 9:00 bei 20 °C",
+      "- Quay 100 in House MQ 1+1, EI 400: 9:00 bei 20 °C",
+      "Vergleich sie mit dem Papier.",
+    ]);
     expect(imported(sheets)).toBe("In der Datei steht nichts Neues: Alle ihre Zeiten gibt es schon.");
     expect(german(() => replies.listed(sheets, undefined).text)).toMatch(/^2 Datenblätter:\n/);
     expect(german(() => replies.exported(sheets.slice(1), "csv", "").text)).toMatch(
@@ -146,7 +152,7 @@ describe("the faults of a file in German", () => {
     expect(said(writeJson([aSheet()]).replace('"film": ', '"film" '))[0]).toMatch(
       /^Zeile 6: Das ist kein JSON \(ein Doppelpunkt fehlt\)\.$/,
     );
-    expect(german(() => replies.importFaults([{ code: "ERR_NO_SHEETS", line: 1 }]))).toMatch(
+    expect(german(() => imports.importFaults([{ code: "ERR_NO_SHEETS", line: 1 }]))).toMatch(
       /^Es wurde nichts eingelesen\. 1 Fehler in der Datei:\n- Zeile 1: /,
     );
   });
