@@ -159,6 +159,7 @@ export const ERRORS = {
   ERR_SILVER_DRAIN: ["staff", "fixer carries silver and is never poured away"],
   ERR_STOCK_HAS_NO_WATER: ["person", "stock is used as it is"],
   ERR_SUM: ["person", "concentrate and water do not make the total"],
+  ERR_TRAY_BATH: ["staff", "a bath for paper is not portioned"],
   ERR_TABULAR_ABOVE: ["staff", "tabular-grain film can't use a bath less than other film does"],
   ERR_TAKEN_BACK: ["staff", "the line was taken back already"],
   ERR_TOO_COOL_TO_REACH: ["person", "the hot tap is too cool for that temperature"],

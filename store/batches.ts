@@ -1,5 +1,12 @@
 import { z } from "zod";
-import { batchBodySchema, batchSchema, BATCH_KINDS, type Batch, type NewBatch } from "./shapes/batch.ts";
+import {
+  batchBodySchema,
+  batchSchema,
+  FILM_BATHS,
+  isForPaper,
+  type Batch,
+  type NewBatch,
+} from "./shapes/batch.ts";
 import { lineBodySchema, type LedgerLine, type LineBody } from "./shapes/ledger.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
@@ -10,13 +17,15 @@ const batchRow = z
     id: z.int(),
     class_id: z.int(),
     number: z.int(),
-    kind: z.enum(BATCH_KINDS),
+    kind: z.enum(FILM_BATHS),
+    medium: z.enum(["film", "paper"]),
     product: z.string(),
     mixed_at: z.int(),
     body: json(batchBodySchema),
   })
-  .transform(({ class_id, mixed_at, body, ...row }) => ({
+  .transform(({ class_id, mixed_at, body, kind, medium, ...row }) => ({
     ...row,
+    kind: medium === "paper" ? `paper-${kind}` : kind,
     ...body,
     classId: class_id,
     mixedAtMs: mixed_at,
@@ -83,9 +92,9 @@ export interface BatchStore {
 }
 
 export function createBatchStore(db: Db): BatchStore {
-  const insert = db.prepare<[number, number, string, string, number, string]>(
-    `insert into batches (class_id, number, kind, product, mixed_at, body)
-     values (?, (select coalesce(max(number), 0) + 1 from batches where class_id = ?), ?, ?, ?, ?) returning *`,
+  const insert = db.prepare<[number, number, string, string, string, number, string]>(
+    `insert into batches (class_id, number, kind, medium, product, mixed_at, body)
+     values (?, (select coalesce(max(number), 0) + 1 from batches where class_id = ?), ?, ?, ?, ?, ?) returning *`,
   );
   const byId = db.prepare<[number]>("select * from batches where id = ?");
   const byNumber = db.prepare<[number, number]>("select * from batches where class_id = ? and number = ?");
@@ -135,7 +144,8 @@ export function createBatchStore(db: Db): BatchStore {
   return {
     add({ classId, kind, product, mixedAtMs, ...body }) {
       const text = JSON.stringify(batchBodySchema.parse(body));
-      return batchRow.parse(insert.get(classId, classId, kind, product, mixedAtMs, text));
+      const [medium, does] = isForPaper(kind) ? ["paper", kind.slice("paper-".length)] : ["film", kind];
+      return batchRow.parse(insert.get(classId, classId, does, medium, product, mixedAtMs, text));
     },
     get: (id) => one(byId.get(id)),
     find: (classId, number) => one(byNumber.get(classId, number)),

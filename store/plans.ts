@@ -1,16 +1,16 @@
 import { z } from "zod";
-import { planSchema, type Plan } from "./shapes/plan.ts";
+import { anyPlanSchema, type AnyPlan } from "./shapes/tray.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 import { readableOne } from "./readable.ts";
 
 const rowSchema = z
-  .object({ number: z.int(), person_id: z.string(), body: json(planSchema), made_at: z.int() })
+  .object({ number: z.int(), person_id: z.string(), body: json(anyPlanSchema), made_at: z.int() })
   .transform((row) => ({ number: row.number, personId: row.person_id, plan: row.body, madeAt: row.made_at }));
 export type StoredPlan = z.output<typeof rowSchema>;
 
 export interface PlanStore {
-  add(classId: number, personId: string, plan: Plan, now: number): StoredPlan;
+  add(classId: number, personId: string, plan: AnyPlan, now: number): StoredPlan;
   find(classId: number, number: number): StoredPlan | undefined;
   /** The newest plan this person made. */
   latest(classId: number, personId: string): StoredPlan | undefined;

@@ -3,13 +3,13 @@ import { handoverBodySchema } from "./handovers.ts";
 import { runBodySchema } from "./runs.ts";
 import { batchSchema } from "./shapes/batch.ts";
 import { lineBodySchema } from "./shapes/ledger.ts";
-import { planSchema } from "./shapes/plan.ts";
 import { rollBodySchema } from "./shapes/roll.ts";
 import { phaseSchema } from "./shapes/run.ts";
 import { habitsSchema } from "./shapes/school.ts";
 import { sheetSchema } from "./shapes/sheet.ts";
 import { packSchema } from "./shapes/shelf.ts";
 import { tankSchema } from "./shapes/tank.ts";
+import { anyPlanSchema } from "./shapes/tray.ts";
 import type { UnreadableKind } from "./shapes/unreadable.ts";
 
 /* Where rows of each kind stand, and the shape what they hold must have. */
@@ -45,7 +45,7 @@ export const SOURCES: readonly Source[] = [
   {
     kind: "plan",
     sql: `${columns("number", "null", "person_id")} from plans where class_id = ? order by number`,
-    shape: planSchema,
+    shape: anyPlanSchema,
   },
   {
     kind: "run",

@@ -10,7 +10,20 @@ import { expect, test } from "vitest";
 const root = join(import.meta.dirname, "..");
 
 /** The nouns of `commands/`, each of which may lean on those before it. */
-const NOUNS = ["sheet", "tank", "plan", "mine", "batch", "roll", "mix", "run", "class", "help", "ask"];
+const NOUNS = [
+  "sheet",
+  "tank",
+  "plan",
+  "mine",
+  "batch",
+  "roll",
+  "mix",
+  "tray",
+  "run",
+  "class",
+  "help",
+  "ask",
+];
 /** What every rule of a noun may stand on. */
 const GROUND = [
   "store/",

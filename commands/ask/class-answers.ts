@@ -1,3 +1,4 @@
+import { isFilmPlan } from "../../store/shapes/tray.ts";
 import type { Action } from "../define.ts";
 import { makeLine } from "../speech/line.ts";
 import { formatMl, instant, makeNumber, plain } from "../speech/wording.ts";
@@ -70,7 +71,8 @@ export const wordAnswer: Answerer = ({ terms, things }) => {
 };
 
 export const amountAnswer: Answerer = (_, { plan }) => {
-  if (!plan) return says(words().mixTotal, { label: words().makePlan, line: "plan", weight: "main" });
+  if (!plan || !isFilmPlan(plan.plan))
+    return says(words().mixTotal, { label: words().makePlan, line: "plan", weight: "main" });
   const { volumeMl, sheet } = plan.plan;
   const { concentrateMl, waterMl } = splitVolume(volumeMl, sheet.dilution);
   const parts = waterMl === 0 ? words().stockOnly : words().parts(formatMl(concentrateMl), formatMl(waterMl));

@@ -1,3 +1,4 @@
+import { isFilmPlan } from "../../store/shapes/tray.ts";
 import type { Action } from "../define.ts";
 import { developSeconds } from "../plan/quick.ts";
 import { matchSheets } from "../sheet/find.ts";
@@ -68,7 +69,7 @@ function sheetsMeant({ things }: Reading, { sheets, plan }: Facts): readonly She
     const found = named(things.films);
     return found.length > 0 ? found : things.films.flatMap((film) => matchSheets(sheets, { film }));
   }
-  if (plan) {
+  if (plan && isFilmPlan(plan.plan)) {
     const { film, developer, dilution } = plan.plan.sheet;
     return matchSheets(sheets, { film, developer, dilution });
   }

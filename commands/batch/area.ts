@@ -1,4 +1,5 @@
 import type { Plan } from "../../store/shapes/plan.ts";
+import type { PaperSize } from "../../store/shapes/paper.ts";
 import { unitsOf } from "../plan/frames.ts";
 
 /*
@@ -24,6 +25,13 @@ export function areaOf(loads: readonly Load[]): number {
       sum + Math.round(unitsOf(format, frames, frame) * SQ_IN_PER_ROLL * films),
     0,
   );
+}
+
+const MM_PER_INCH = 25.4;
+
+/** Of sheets of paper, rounded for all of them together. */
+export function printsSqIn({ shortMm, longMm }: PaperSize, prints: number): number {
+  return Math.round((shortMm * longMm * prints) / MM_PER_INCH ** 2);
 }
 
 export function fromSquareMetres(squareMetres: number): number {

@@ -10,7 +10,7 @@ import {
 } from "../speech/wording.ts";
 
 import { USUAL_CLEARING_SECONDS } from "../plan/fix.ts";
-import type { Batch, BatchKind } from "../../store/shapes/batch.ts";
+import { isForPaper, type Batch, type BatchKind } from "../../store/shapes/batch.ts";
 import type { BatchState, Standing } from "./state.ts";
 import { de } from "./words/batch.de.ts";
 import { en } from "./words/batch.en.ts";
@@ -47,11 +47,11 @@ export function nameOf(batch: Pick<Batch, "number" | "product" | "dilution">): s
 export function leftWords(batch: Batch, { volumeMl, leftRolls }: BatchState): string {
   const ml = formatMl(Math.max(0, volumeMl));
   if (batch.usage === "once") return words().mlLeft(ml);
-  return leftRolls === null ? ml : words().rollsLeft(leftRolls);
+  return leftRolls === null ? ml : rollsLeftWords(leftRolls, batch.kind);
 }
 
-export function rollsLeftWords(rolls: number): string {
-  return words().rollsLeft(rolls);
+export function rollsLeftWords(rolls: number, kind: BatchKind): string {
+  return words().rollsLeft(rolls, isForPaper(kind));
 }
 
 /** `clears in about 0:52 (fresh 0:45)`; empty where nobody has tested. */
@@ -71,13 +71,13 @@ export function slowWords(seconds: number): string {
 }
 
 /** Why a bath must not be used, as a clause: `it has done its 40 rolls`. */
-export function wornWords(state: BatchState): string {
+export function wornWords({ kind }: Pick<Batch, "kind">, state: BatchState): string {
   const { worn } = words();
   const predicted = formatSeconds(state.predictedSeconds ?? 0);
   if (state.standing === "discarded") return worn.discarded;
   switch (state.exhaustedBy) {
     case "capacity":
-      return worn.capacity(formatRolls(state.usedSqIn));
+      return worn.capacity(formatRolls(state.usedSqIn, kind));
     case "volume":
       return worn.volume;
     case "silver":
@@ -110,8 +110,8 @@ export function unknownBatch(typed: string): string {
   return words().unknownBatch(plain(typed));
 }
 
-/** `12 rolls`, `2.25 rolls`. */
-export function formatRolls(sqIn: number): string {
+/** `12 rolls`, `2.25 rolls`; of a bath for paper `12 prints of 8x10 in`. */
+export function formatRolls(sqIn: number, kind: BatchKind): string {
   const rolls = Math.round((sqIn / SQ_IN_PER_ROLL) * 100) / 100;
-  return words().rolls(rolls);
+  return words().rolls(rolls, isForPaper(kind));
 }

@@ -1,11 +1,12 @@
-import type { Plan, Step } from "../../store/shapes/plan.ts";
+import type { Step } from "../../store/shapes/plan.ts";
+import { isTrayPlan, type AnyPlan, type TrayPlan } from "../../store/shapes/tray.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { foldName } from "../sheet/names.ts";
 import type { Dilution } from "../../store/shapes/sheet.ts";
-import { areaOf, SQ_IN_PER_ROLL } from "./area.ts";
+import { areaOf, printsSqIn, SQ_IN_PER_ROLL } from "./area.ts";
 import { loadOf } from "./bath.ts";
 import { clearingAt } from "./clearing.ts";
-import { kindOfStep, type Batch, type BatchKind } from "../../store/shapes/batch.ts";
+import { isFixer, kindOfStep, type Batch, type BatchKind } from "../../store/shapes/batch.ts";
 import type { BatchState, Standing } from "./state.ts";
 
 /* Which batch a bath of a plan is to come from. */
@@ -71,9 +72,10 @@ export type ChoiceFault =
     };
 
 /** What a step takes; undefined where it is no bath that comes from a batch. */
-export function needOf(plan: Plan, step: Step, isTabular: boolean): Need | undefined {
-  const kind = kindOfStep(step.kind);
+export function needOf(plan: AnyPlan, step: Step, isTabular: boolean): Need | undefined {
+  const kind = kindOfStep(step);
   if (!kind) return undefined;
+  if (isTrayPlan(plan)) return needOfPrints(plan, kind, isTabular);
   const isDeveloper = kind === "developer";
   return {
     kind,
@@ -86,6 +88,21 @@ export function needOf(plan: Plan, step: Step, isTabular: boolean): Need | undef
     ]),
     isTabular,
     films: plan.rolls,
+  };
+}
+
+/** A tray keeps its bath: what passes is counted in paper. */
+function needOfPrints(plan: TrayPlan, kind: BatchKind, isHeavy: boolean): Need {
+  const isDeveloper = kind === "paper-developer";
+  return {
+    kind,
+    product: isDeveloper ? plan.developer : null,
+    dilution: isDeveloper ? plan.dilution : null,
+    ml: 0,
+    concentrateMl: null,
+    areaSqIn: printsSqIn(plan.size, plan.prints),
+    isTabular: isHeavy,
+    films: plan.prints,
   };
 }
 
@@ -113,7 +130,7 @@ export function chooseBatch(
   const allowed = fitting.find((each) => each.isAllowed && each.state.standing !== "discarded");
   if (allowed) return ok(choiceOf(allowed));
   const onShelf = fitting.filter(({ state }) => state.standing !== "discarded");
-  if (onShelf.length === 0 && !(isKept && need.kind === "fixer")) return ok(null);
+  if (onShelf.length === 0 && !(isKept && isFixer(need.kind))) return ok(null);
   const tight = onShelf.find(({ state }) => state.standing === "ready");
   if (tight)
     return fail({ code: "ERR_BATCH_ROOM", batch: tight.batch, ...roomOf(tight, need), instead: null });

@@ -1,4 +1,5 @@
 import type { Stores } from "../../store/index.ts";
+import { isFixer } from "../../store/shapes/batch.ts";
 import { addCollected, collectedFrom, NOTHING } from "./silver.ts";
 import type { Collected } from "../../store/shapes/shelf.ts";
 
@@ -6,7 +7,7 @@ import type { Collected } from "../../store/shapes/shelf.ts";
 export function collectedNow(stores: Pick<Stores, "batches" | "handovers">, classId: number): Collected {
   const into = stores.batches
     .list(classId)
-    .filter(({ kind }) => kind === "fixer")
+    .filter(({ kind }) => isFixer(kind))
     .reduce((sum, batch) => addCollected(sum, collectedFrom(batch, stores.batches.lines(batch.id))), NOTHING);
   const out = stores.handovers.list(classId).reduce((sum, each) => addCollected(sum, each), NOTHING);
   return {

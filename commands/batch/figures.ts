@@ -24,11 +24,11 @@ export function figureFaultWords({ code, typed }: FigureFault): string {
   return words().fault[code](plain(typed));
 }
 
-/** sq in of film per litre, from `20 films/l`, `20 Filme/l`, `20/l`, `80 per gal` (US), `1600 sq in/l`, `1 m2/l`. */
+/** sq in of film per litre, from `20 films/l`, `20 Filme/l`, `50 prints/l` (of 8x10 in), `20/l`, `80 per gal` (US), `1600 sq in/l`, `1 m2/l`. */
 export function parseCapacity(text: string): Read {
   const typed = text.normalize("NFKC").trim().toLowerCase();
   const match =
-    /^(\d{1,6}(?:[.,]\d{1,4})?) ?(films?|filme|rolls?|sq ?in|m2)? ?(?:\/|per|a|je|pro)? ?(l|litres?|liters?|gal|gallons?)?$/.exec(
+    /^(\d{1,6}(?:[.,]\d{1,4})?) ?(films?|filme|rolls?|prints?|blatt|sq ?in|m2)? ?(?:\/|per|a|je|pro)? ?(l|litres?|liters?|gal|gallons?)?$/.exec(
       typed,
     );
   if (!match || (match[2] === undefined && match[3] === undefined))

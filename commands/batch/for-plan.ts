@@ -1,6 +1,7 @@
 import { candidatesFor, hasTabularFilm } from "./candidates.ts";
 import { UserError, type Context } from "../define.ts";
 import type { Plan, StepKind } from "../../store/shapes/plan.ts";
+import type { AnyPlan } from "../../store/shapes/tray.ts";
 import { parseNumber } from "../speech/wording.ts";
 import { labelOf } from "./batch-words.ts";
 import { chooseBatch, needOf, type Choice, type Need } from "./choose.ts";
@@ -73,9 +74,9 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
  * other developing time.
  * @throws UserError where there is none.
  */
-export function recheckPlan(context: Context, plan: Plan): Plan {
+export function recheckPlan(context: Context, plan: AnyPlan): AnyPlan {
   const isTabular = hasTabularFilm(context.stores, context.class.id, plan);
-  return plan.steps.reduce((current, step, index) => {
+  return plan.steps.reduce<AnyPlan>((current, step, index) => {
     const need = step.batch === null ? undefined : needOf(plan, step, isTabular);
     const number = step.batch === null ? undefined : parseNumber("batch", step.batch);
     if (!need || number === undefined) return current;
@@ -83,7 +84,7 @@ export function recheckPlan(context: Context, plan: Plan): Plan {
   }, plan);
 }
 
-function recheckStep(context: Context, plan: Plan, index: number, need: Need, number: number): Plan {
+function recheckStep(context: Context, plan: AnyPlan, index: number, need: Need, number: number): AnyPlan {
   const { stores, person, now, class: found } = context;
   if (!stores.batches.find(found.id, number)) return plan;
   const candidates = candidatesFor(stores, found.id, person.id, now);

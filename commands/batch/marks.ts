@@ -1,4 +1,4 @@
-import type { Batch } from "../../store/shapes/batch.ts";
+import { isForPaper, type Batch } from "../../store/shapes/batch.ts";
 import { countingLines, type LedgerLine } from "../../store/shapes/ledger.ts";
 import { stateOf, type BatchState } from "./state.ts";
 
@@ -31,6 +31,8 @@ const TRACKS: readonly (readonly Mark[])[] = [
 export const TIRED_PERCENT = 75;
 const TIRED_CLEARING_TIMES = 1.5;
 export const LAST_ROLLS = 2;
+/** Of 8x10 in: prints go through by the handful. */
+export const LAST_PRINTS = 5;
 export const SOON_MS = 2 * 24 * 3_600_000;
 const TEST_EVERY_MS = 14 * 24 * 3_600_000;
 const TEST_EVERY_SHARE = 0.25;
@@ -40,7 +42,7 @@ export function reachedMarks(batch: Batch, lines: readonly LedgerLine[], nowMs: 
   const state = stateOf(batch, lines, nowMs);
   if (state.standing === "discarded") return [];
   const arm = armOf(batch, lines, nowMs);
-  const marks: Reached[] = usageMarks(state).map((mark) => ({ mark, arm }));
+  const marks: Reached[] = usageMarks(batch, state).map((mark) => ({ mark, arm }));
   const leftMs = state.expiresAtMs === null ? Infinity : state.expiresAtMs - nowMs;
   if (leftMs <= SOON_MS && hasLongLife(batch)) marks.push({ mark: "out-of-date-soon", arm: state.topUps });
   if (leftMs <= 0) marks.push({ mark: "out-of-date", arm: state.topUps });
@@ -49,7 +51,7 @@ export function reachedMarks(batch: Batch, lines: readonly LedgerLine[], nowMs: 
   return marks;
 }
 
-function usageMarks(state: BatchState): Mark[] {
+function usageMarks({ kind }: Batch, state: BatchState): Mark[] {
   const { usedPercent, leftRolls, clearing, predictedSeconds } = state;
   const isSlow =
     clearing !== null &&
@@ -57,7 +59,8 @@ function usageMarks(state: BatchState): Mark[] {
     predictedSeconds >= TIRED_CLEARING_TIMES * clearing.freshSeconds;
   const marks: Mark[] = [];
   if ((usedPercent !== null && usedPercent >= TIRED_PERCENT) || isSlow) marks.push("tired");
-  if (leftRolls !== null && leftRolls <= LAST_ROLLS) marks.push("last-films");
+  if (leftRolls !== null && leftRolls <= (isForPaper(kind) ? LAST_PRINTS : LAST_ROLLS))
+    marks.push("last-films");
   if (state.exhaustedBy !== null || leftRolls === 0) marks.push("exhausted");
   return marks;
 }

@@ -73,7 +73,7 @@ function refusal(stores: Stores, run: Run, batch: Batch, need: Need, now: number
   const state = stateOf(batch, stores.batches.lines(batch.id), now);
   return new UserError(
     "ERR_BATCH_WORN",
-    wornAtPourWords(labelOf(batch), wornWords(state), instead),
+    wornAtPourWords(labelOf(batch), wornWords(batch, state), instead),
     instead === null ? [] : [takeAction(run.number, instead)],
   );
 }

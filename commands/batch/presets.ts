@@ -31,6 +31,13 @@ export const HOUSE_SOURCES = {
   "wash-aid": "from memory, check the maker's sheet",
   "wetting-agent": "fresh each week: common practice, no source",
   "working-developer": "diluted developer is mixed for the day: from memory, check the maker's sheet",
+  "paper-developer":
+    "50 prints of 8x10 in per litre on resin-coated paper, half that on fibre, a day in its tray: from memory, no published figure seen; check the maker's sheet; dark brown is exhausted",
+  "paper-stop":
+    "a day in its tray: common practice, no source; an indicator stop is exhausted when it turns blue or purple",
+  "paper-fixer":
+    "20 prints of 8x10 in per litre where the capacity is not known: Anchell, The Darkroom Cookbook, 3rd ed., p. 108; US Navy NAVEDTRA 14209 has 200 in a US gallon, 53 per litre; first of two baths to 2 g/l of silver: a print maker's page; a week in use: from memory",
+  "paper-wash-aid": "from memory, check the maker's sheet",
 } as const satisfies Record<BatchKind | "working-developer", string>;
 export type HouseSource = keyof typeof HOUSE_SOURCES;
 
@@ -42,6 +49,9 @@ export const OWN_FIRST = "as given when it was mixed; else ";
  * printers); a maker's sheet, from memory, allows film 8 to 10 g/l. The class may set its own.
  */
 const SILVER_CAP_MG_PER_LITRE = 4000;
+
+/** First of two fixing baths, for fibre prints that last; a single bath ends far earlier (PRINT_SILVER in tray/fixing.ts). */
+const PAPER_SILVER_CAP_MG_PER_LITRE = 2000;
 
 const PRESETS = {
   developer: {
@@ -89,6 +99,42 @@ const PRESETS = {
     tabularSqInPerLitre: null,
     silverCapMgPerLitre: null,
     source: HOUSE_SOURCES["wetting-agent"],
+  },
+  "paper-developer": {
+    usage: "again",
+    fullHours: DAY,
+    partHours: DAY,
+    capacitySqInPerLitre: films(50),
+    tabularSqInPerLitre: films(25),
+    silverCapMgPerLitre: null,
+    source: HOUSE_SOURCES["paper-developer"],
+  },
+  "paper-stop": {
+    usage: "again",
+    fullHours: DAY,
+    partHours: DAY,
+    capacitySqInPerLitre: null,
+    tabularSqInPerLitre: null,
+    silverCapMgPerLitre: null,
+    source: HOUSE_SOURCES["paper-stop"],
+  },
+  "paper-fixer": {
+    usage: "again",
+    fullHours: 7 * DAY,
+    partHours: 7 * DAY,
+    capacitySqInPerLitre: films(20),
+    tabularSqInPerLitre: null,
+    silverCapMgPerLitre: PAPER_SILVER_CAP_MG_PER_LITRE,
+    source: HOUSE_SOURCES["paper-fixer"],
+  },
+  "paper-wash-aid": {
+    usage: "again",
+    fullHours: DAY,
+    partHours: DAY,
+    capacitySqInPerLitre: null,
+    tabularSqInPerLitre: null,
+    silverCapMgPerLitre: null,
+    source: HOUSE_SOURCES["paper-wash-aid"],
   },
 } as const satisfies Record<BatchKind, Preset>;
 

@@ -1,6 +1,6 @@
 import type { Habits } from "../../store/shapes/school.ts";
 import { fixTime } from "../plan/fix.ts";
-import type { Plan } from "../../store/shapes/plan.ts";
+import { isTrayPlan, type AnyPlan } from "../../store/shapes/tray.ts";
 import type { Choice } from "./choose.ts";
 import { labelOf } from "./batch-words.ts";
 
@@ -8,17 +8,17 @@ import { labelOf } from "./batch-words.ts";
  * The plan with one step's bath from another batch, and fixed at least as long as that one needs. undefined where the
  * change would alter a time that can't be altered now: a developer that has done more films.
  */
-export function changeBatch(
-  plan: Plan,
+export function changeBatch<Of extends AnyPlan>(
+  plan: Of,
   index: number,
   choice: Choice,
   isTabular: boolean,
   habits: Habits,
-): Plan | undefined {
+): Of | undefined {
   const step = plan.steps[index];
   if (!step || (step.kind === "develop" && choice.filmsDone > 0)) return undefined;
   const changed = { ...step, batch: labelOf(choice.batch), isPouredBack: choice.batch.usage === "again" };
-  if (step.kind === "fix") {
+  if (step.kind === "fix" && !isTrayPlan(plan)) {
     const { seconds, basis } = fixTime(choice.clearingSeconds, isTabular, habits.fixMinSeconds, plan.tenthsC);
     if (seconds > (step.seconds ?? 0)) Object.assign(changed, { seconds, basis: [...basis] });
   }

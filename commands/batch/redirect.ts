@@ -36,7 +36,7 @@ export function redirectRuns(stores: Stores, batch: Batch, state: BatchState, no
           classId: run.classId,
           personId: run.personId,
           run: runNameOf(run),
-          say: () => ({ text: redirectedWords(batch.kind, label, wornWords(state), to) }),
+          say: () => ({ text: redirectedWords(batch.kind, label, wornWords(batch, state), to) }),
         },
         now,
       );

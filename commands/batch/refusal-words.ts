@@ -4,6 +4,7 @@ import { makeLine } from "../speech/line.ts";
 import { formatDilution, formatMl, makeNumber, plain } from "../speech/wording.ts";
 import { formatRolls, labelOf, nameOf, standingWord } from "./batch-words.ts";
 import { rollsIn, SQ_IN_PER_ROLL } from "./area.ts";
+import { isForPaper } from "../../store/shapes/batch.ts";
 import type { ChoiceFault } from "./choose.ts";
 import { de } from "./words/refusal.de.ts";
 import { en } from "./words/refusal.en.ts";
@@ -25,7 +26,7 @@ export function refusalWords(fault: ChoiceFault): string {
       const name = nameOf(fault.batch);
       const wrong =
         product === null
-          ? wrongKind(name, kind)
+          ? (isForPaper(fault.batch.kind) === isForPaper(kind) ? wrongKind : words().wrongMedium)(name, kind)
           : wrongProduct(name, plain(product), dilution && formatDilution(dilution));
       return `${wrong}${useWords(fault.instead)}`;
     }
@@ -47,7 +48,7 @@ function roomWords({
   needed,
 }: Extract<ChoiceFault, { code: "ERR_BATCH_ROOM" }>): [string, string] {
   if (batch.usage === "once") return [formatMl(Math.max(0, left)), formatMl(needed)];
-  const whole = (rolls: number): string => formatRolls(rolls * SQ_IN_PER_ROLL);
+  const whole = (rolls: number): string => formatRolls(rolls * SQ_IN_PER_ROLL, batch.kind);
   return [whole(rollsIn(left)), whole(Math.ceil(needed / SQ_IN_PER_ROLL))];
 }
 

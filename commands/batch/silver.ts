@@ -1,6 +1,6 @@
 import { SQ_IN_PER_ROLL } from "./area.ts";
 import { type Bath, bathOf } from "./bath.ts";
-import type { Batch } from "../../store/shapes/batch.ts";
+import { isForPaper, type Batch } from "../../store/shapes/batch.ts";
 import { countingLines, type LedgerLine } from "../../store/shapes/ledger.ts";
 import type { Collected } from "../../store/shapes/shelf.ts";
 
@@ -13,6 +13,11 @@ import type { Collected } from "../../store/shapes/shelf.ts";
  * litre come to 2.4 to 7.2 g/l; Harvard EHS has 3 to 4, printers' guidance 3 to 5, Weill Cornell EHS up to 12.
  */
 const MG_PER_ROLL = { low: 100, high: 300 } as const;
+/**
+ * The same for a print of 8x10 in: from memory, 25 to 75; with 20 in a litre it comes to 0.5 to 1.5 g/l, and 0.5 is where a
+ * print maker's page ends a single bath for prints that last.
+ */
+const MG_PER_PRINT = { low: 25, high: 75 } as const;
 const MOST_MG_PER_LITRE = 12_000;
 
 export const NOTHING: Collected = { ml: 0, lowMg: 0, highMg: 0, measuredMl: 0 };
@@ -36,12 +41,12 @@ export function collectedFrom(batch: Batch, lines: readonly LedgerLine[]): Colle
         : body.kind === "topped" && body.to === "silver"
           ? body.removedMl
           : 0;
-    return ml === 0 ? sum : addCollected(sum, silverIn(bathOf(batch, counting.slice(0, index)), ml));
+    return ml === 0 ? sum : addCollected(sum, silverIn(batch, bathOf(batch, counting.slice(0, index)), ml));
   }, NOTHING);
 }
 
 /** Silver in `ml` of a bath. */
-export function silverIn(bath: Bath, ml: number): Collected {
+export function silverIn({ kind }: Pick<Batch, "kind">, bath: Bath, ml: number): Collected {
   if (bath.silverMgPerLitre !== null) {
     const mg = Math.round((bath.silverMgPerLitre * ml) / 1000);
     return { ml, lowMg: mg, highMg: mg, measuredMl: ml };
@@ -49,5 +54,6 @@ export function silverIn(bath: Bath, ml: number): Collected {
   const rolls = bath.volumeMl > 0 ? (bath.heldSqIn / SQ_IN_PER_ROLL) * Math.min(1, ml / bath.volumeMl) : 0;
   const most = (MOST_MG_PER_LITRE * ml) / 1000;
   const mg = (each: number): number => Math.round(Math.min(most, each * rolls));
-  return { ml, lowMg: mg(MG_PER_ROLL.low), highMg: mg(MG_PER_ROLL.high), measuredMl: 0 };
+  const { low, high } = isForPaper(kind) ? MG_PER_PRINT : MG_PER_ROLL;
+  return { ml, lowMg: mg(low), highMg: mg(high), measuredMl: 0 };
 }

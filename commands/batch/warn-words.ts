@@ -11,7 +11,7 @@ import {
   rollsLeftWords,
   wornWords,
 } from "./batch-words.ts";
-import type { Batch } from "../../store/shapes/batch.ts";
+import { isFixer, type Batch } from "../../store/shapes/batch.ts";
 import type { Mark } from "./marks.ts";
 import { sourceWords } from "./source-words.ts";
 import type { BatchState } from "./state.ts";
@@ -41,7 +41,7 @@ function insteadWords(warning: Warning): string {
 }
 
 function awayWords({ batch }: Warning): string {
-  return batch.kind === "fixer" ? words().intoSilver : words().away;
+  return isFixer(batch.kind) ? words().intoSilver : words().away;
 }
 
 const CLASS_WORDS = {
@@ -52,7 +52,8 @@ const CLASS_WORDS = {
   },
   "last-films": (warning) => {
     const { batch, state } = warning;
-    const left = state.leftRolls === null ? leftWords(batch, state) : rollsLeftWords(state.leftRolls);
+    const left =
+      state.leftRolls === null ? leftWords(batch, state) : rollsLeftWords(state.leftRolls, batch.kind);
     return words().lastFilms(labelOf(batch), bathName(batch), left, mixWords(warning));
   },
   exhausted: (warning) => {
@@ -61,7 +62,7 @@ const CLASS_WORDS = {
     const next = insteadWords(warning);
     if (state.exhaustedBy === null)
       return words().notEnough(label, bath, formatMl(Math.max(0, state.volumeMl)), next);
-    return `${words().exhausted(label, bath, wornWords(state))} ${next} ${awayWords(warning)}`;
+    return `${words().exhausted(label, bath, wornWords(batch, state))} ${next} ${awayWords(warning)}`;
   },
   "out-of-date-soon": (warning) => {
     const { batch, state, now } = warning;
@@ -73,12 +74,14 @@ const CLASS_WORDS = {
   },
   "out-of-date": (warning) => {
     const { batch, state } = warning;
-    const why = wornWords({ ...state, exhaustedBy: null });
+    const why = wornWords(batch, { ...state, exhaustedBy: null });
     return `${words().outOfDate(labelOf(batch), bathName(batch), why)} ${insteadWords(warning)} ${awayWords(warning)}`;
   },
   "test-overdue": ({ batch, state }) => {
     const since =
-      state.testedAtMs === null ? null : formatRolls(state.loadSqIn - (state.testedLoadSqIn ?? 0));
+      state.testedAtMs === null
+        ? null
+        : formatRolls(state.loadSqIn - (state.testedLoadSqIn ?? 0), batch.kind);
     return words().testOverdue(labelOf(batch), bathName(batch), since);
   },
 } as const satisfies Record<Mark, (warning: Warning) => string>;
@@ -93,7 +96,11 @@ export function teacherWarning(mark: Mark, warning: Warning): { text: string; ac
   const { batch, state } = warning;
   const { mixed, fresh, toppedUp, figures: sayFigures } = words();
   const figures = [
-    mixed(instant(batch.mixedAtMs, "date"), formatMl(batch.volumeMl), formatRolls(state.usedSqIn)),
+    mixed(
+      instant(batch.mixedAtMs, "date"),
+      formatMl(batch.volumeMl),
+      formatRolls(state.usedSqIn, batch.kind),
+    ),
     state.clearing ? fresh(formatSeconds(state.clearing.freshSeconds)) : "",
     state.topUps > 0 ? toppedUp(state.topUps) : "",
   ].filter(Boolean);
@@ -105,7 +112,7 @@ function actionsFor(mark: Mark, { batch }: Warning): Action[] {
   const label = labelOf(batch);
   const actions: Action[] = [{ label: words().see(label), line: makeLine("batch status", { batch: label }) }];
   const isGone = mark === "exhausted" || mark === "out-of-date";
-  if (isGone && batch.kind === "fixer")
+  if (isGone && isFixer(batch.kind))
     actions.push({
       label: words().collect,
       line: makeLine("batch discard", { batch: label, to: "silver" }),

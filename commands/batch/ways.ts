@@ -13,6 +13,10 @@ export const WAYS = {
   fixer: ["silver", "supplier"],
   "wash-aid": ["drain", "waste", "supplier"],
   "wetting-agent": ["drain", "waste", "supplier"],
+  "paper-developer": ["drain", "waste", "supplier"],
+  "paper-stop": ["drain", "waste", "supplier"],
+  "paper-fixer": ["silver", "supplier"],
+  "paper-wash-aid": ["drain", "waste", "supplier"],
 } as const satisfies Record<BatchKind, readonly Destination[]>;
 
 export function mayGo(kind: BatchKind, to: Destination): boolean {

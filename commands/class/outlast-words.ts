@@ -1,9 +1,9 @@
 import { inEach } from "../speech/language.ts";
-import type { Plan } from "../../store/shapes/plan.ts";
 import { instant } from "../speech/wording.ts";
 import { sittingNow } from "./bell.ts";
 import type { SchoolClass } from "../../store/shapes/school.ts";
 import { outlast, type Outlast } from "./outlast.ts";
+import type { Staged } from "./stages.ts";
 import { de } from "./words/outlast.de.ts";
 import { en } from "./words/outlast.en.ts";
 
@@ -30,7 +30,7 @@ export function outlastWords({
 
 /** The same for a plan that is about to be started; empty outside the class's periods. */
 export function bellWarning(
-  plan: Pick<Plan, "steps" | "rolls">,
+  plan: Staged,
   { habits, zone }: Pick<SchoolClass, "habits" | "zone">,
   nowMs: number,
 ): string {

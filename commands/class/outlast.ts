@@ -1,5 +1,4 @@
-import type { Plan } from "../../store/shapes/plan.ts";
-import { stagesOf } from "./stages.ts";
+import { stagesOf, type Staged } from "./stages.ts";
 
 /* Whether a run begun now is done by the bell, and if not, what of it can be left for tomorrow. */
 
@@ -25,7 +24,7 @@ export interface Outlast {
   readonly latestAtMs: number;
 }
 
-export function outlast(plan: Pick<Plan, "steps" | "rolls">, pourInAtMs: number, bellAtMs: number): Outlast {
+export function outlast(plan: Staged, pourInAtMs: number, bellAtMs: number): Outlast {
   const { sinkSeconds, washSeconds, drySeconds, cutSeconds } = stagesOf(plan);
   const fixedAtMs = pourInAtMs + sinkSeconds * 1000;
   const hungAtMs = fixedAtMs + washSeconds * 1000;

@@ -1,4 +1,4 @@
-import type { Plan, Step } from "../../store/shapes/plan.ts";
+import type { Step } from "../../store/shapes/plan.ts";
 import type { Run } from "../../store/shapes/run.ts";
 
 /* A plan or a run as the darkroom sees it: so long at the sink, so long in the wash, so long drying. */
@@ -17,7 +17,13 @@ export interface Stages {
   readonly cutSeconds: number;
 }
 
-export function stagesOf(plan: Pick<Plan, "steps" | "rolls">): Stages {
+/** What has stages: a film's plan, or one for prints, which are not cut. */
+export interface Staged {
+  readonly steps: readonly Step[];
+  readonly rolls?: number;
+}
+
+export function stagesOf(plan: Staged): Stages {
   return sumStages(plan, (step) => step.seconds ?? 0);
 }
 
@@ -32,10 +38,7 @@ export function stagesLeft({ phase, plan }: Run, nowMs: number): Stages {
 }
 
 /** `leftOf` says how many seconds a step still takes; null where it is behind. */
-function sumStages(
-  { steps, rolls }: Pick<Plan, "steps" | "rolls">,
-  leftOf: (step: Step, at: number) => number | null,
-): Stages {
+function sumStages({ steps, rolls = 0 }: Staged, leftOf: (step: Step, at: number) => number | null): Stages {
   const sums = { sinkSeconds: 0, washSeconds: 0, drySeconds: 0, cutSeconds: 0 };
   const lastFix = steps.findLastIndex(({ kind }) => kind === "fix");
   for (const [at, step] of steps.entries()) {

@@ -15,6 +15,7 @@ import { makePlan } from "./process.ts";
 import { developSeconds } from "./quick.ts";
 import type { PlanRequest } from "./request.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
+import { isFilmPlan } from "../../store/shapes/tray.ts";
 import * as words from "./reply.ts";
 
 /** Offered where the tank named is none. */
@@ -153,7 +154,7 @@ export const planCurve = defineCommand({
       text === undefined
         ? stores.plans.latest(context.class.id, person.id)
         : stores.plans.find(context.class.id, number ?? 0);
-    if (!stored)
+    if (!stored || !isFilmPlan(stored.plan))
       throw new UserError("ERR_UNKNOWN_PLAN", text === undefined ? words.noPlanYet() : words.noPlan(text));
     return words.curveReply(stored.number, stored.plan);
   },

@@ -1,8 +1,11 @@
-import { speaking } from "../speech/language.ts";
+import { inEach, speaking } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
 import { formatDilution, formatSeconds, formatTenthsC, makeNumber } from "../speech/wording.ts";
 import type { Stores } from "../../store/index.ts";
 import type { StoredPlan } from "../../store/plans.ts";
+import { isTrayPlan } from "../../store/shapes/tray.ts";
+import { de } from "./words/ready.de.ts";
+import { en } from "./words/ready.en.ts";
 
 /* The plan that waits to be started, for its owner's panel. */
 
@@ -21,6 +24,8 @@ export interface ReadyPlan {
   /** What starts it. */
   readonly line: string;
 }
+
+const words = inEach({ en, de });
 
 /** An older plan is not today's any more, and no invitation: the water has another temperature by then. */
 const PLAN_LIVES_MS = 12 * 3600_000;
@@ -50,14 +55,17 @@ export function readyPlanOf(
   return speaking(stores.members.languageOf(classId, personId), () => worded(waiting));
 }
 
-function worded({ number, plan: { sheet, steps, tenthsC, tank } }: StoredPlan): ReadyPlan {
+function worded({ number, plan }: StoredPlan): ReadyPlan {
+  const { developer, dilution, film } = isTrayPlan(plan)
+    ? { ...plan, film: words().prints(plan.prints) }
+    : plan.sheet;
   return {
     plan: makeNumber("plan", number),
-    time: formatSeconds(steps.find(({ kind }) => kind === "develop")?.seconds ?? 0),
-    bath: `${sheet.developer} ${formatDilution(sheet.dilution)}`,
-    temperature: formatTenthsC(tenthsC),
-    film: sheet.film,
-    tank,
+    time: formatSeconds(plan.steps.find(({ kind }) => kind === "develop")?.seconds ?? 0),
+    bath: `${developer} ${formatDilution(dilution)}`,
+    temperature: formatTenthsC(plan.tenthsC),
+    film,
+    tank: plan.tank,
     line: makeLine("run start", { plan: number }),
   };
 }

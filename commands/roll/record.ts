@@ -1,14 +1,21 @@
 import { dosePercent } from "../plan/dose.ts";
 import { makeDilution } from "../../store/shapes/sheet.ts";
-import type { Run } from "../../store/shapes/run.ts";
+import {
+  isFilmRun,
+  type Deviation,
+  type FilmDeviation,
+  type FilmRun,
+  type Run,
+} from "../../store/shapes/run.ts";
 import type { NewRoll, RollBody } from "../../store/shapes/roll.ts";
 
-/** What the log keeps of a run that is over: one roll for each film in the tank. */
+/** What the log keeps of a run that is over: one roll for each film in the tank, none of prints. */
 export function recordRolls(
   run: Run,
   personName: string,
   cues: { readonly late: number; readonly missed: number },
 ): NewRoll[] {
+  if (!isFilmRun(run)) return [];
   if (run.phase.kind !== "finished" && run.phase.kind !== "stopped") return [];
   const { plan, phase } = run;
   const shared = {
@@ -31,7 +38,7 @@ export function recordRolls(
   }));
 }
 
-function bodyOf(run: Run, missedCues: number): Omit<RollBody, "film"> {
+function bodyOf(run: FilmRun, missedCues: number): Omit<RollBody, "film"> {
   const { plan } = run;
   const steps = plan.steps.map((step, index) => {
     const mark = run.marks.find((each) => each.step === index);
@@ -59,7 +66,7 @@ function bodyOf(run: Run, missedCues: number): Omit<RollBody, "film"> {
     developedSeconds: developing?.actualSeconds ?? null,
     dosePerMille: dosePerMille(run, developing?.actualSeconds ?? null),
     steps,
-    deviations: run.deviations,
+    deviations: run.deviations.filter(isOfFilm),
     reason: run.phase.kind === "stopped" ? run.phase.reason : null,
     missedCues,
     developerMl: perFilm(developer?.ml, plan.rolls),
@@ -68,6 +75,9 @@ function bodyOf(run: Run, missedCues: number): Omit<RollBody, "film"> {
     cause: null,
   };
 }
+
+const isOfFilm = (each: Deviation): each is FilmDeviation =>
+  each.kind !== "seen" && each.kind !== "washed-anew";
 
 function perFilm(ml: number | null | undefined, films: number): number | null {
   return ml == null ? null : Math.round((ml / films) * 10) / 10;
@@ -81,7 +91,7 @@ function readingsOf(run: Run, step: number): { readonly atMs: number; readonly t
 }
 
 /** From the temperatures measured in the developer and from when it really was in the tank. */
-function dosePerMille(run: Run, seconds: number | null): number | null {
+function dosePerMille(run: FilmRun, seconds: number | null): number | null {
   const index = run.plan.steps.findIndex(({ kind }) => kind === "develop");
   const startedAtMs = run.marks.find(({ step }) => step === index)?.startedAtMs;
   if (seconds === null || startedAtMs === undefined) return null;

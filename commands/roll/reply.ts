@@ -2,7 +2,7 @@ import type { Action, Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
 import { titleOf } from "../sheet/step-words.ts";
-import type { Deviation } from "../../store/shapes/run.ts";
+import type { FilmDeviation } from "../../store/shapes/run.ts";
 import {
   formatBothScales,
   formatSeconds,
@@ -92,7 +92,7 @@ function stepLine(step: Roll["body"]["steps"][number]): string {
   return `- ${words().step(name, took, planned)}`;
 }
 
-function deviationLine(deviation: Deviation, roll: Roll): string {
+function deviationLine(deviation: FilmDeviation, roll: Roll): string {
   const step = roll.body.steps[deviation.step];
   const name = step ? titleOf(step) : words().someStep;
   switch (deviation.kind) {

@@ -6,11 +6,13 @@ import { recheckPlan } from "../batch/for-plan.ts";
 import { type Completer, type Context, defineCommand, UserError } from "../define.ts";
 import { secondsLeftAt } from "../plan/retemper.ts";
 import { durationOption, temperatureOption } from "../speech/quantity.ts";
+import { timeAt } from "../tray/rate.ts";
 import { makeNumber, parseNumber } from "../speech/wording.ts";
 import { advance, type RunEvent } from "./machine.ts";
 import { setAsideNumber, withLeftOut } from "../unreadable.ts";
 import { findRun, isLostRun, runsInReach } from "./find.ts";
 import * as words from "./reply.ts";
+import { isTrayPlan } from "../../store/shapes/tray.ts";
 import { isOver, type Run } from "../../store/shapes/run.ts";
 import { findPlan, ownerOf, tankHolder } from "./starting.ts";
 
@@ -188,6 +190,10 @@ function leftAt(run: Run, tenthsC: number, left: number, atMs: number): number {
       ? [{ atSeconds: secondsIn(each.atMs), tenthsC: each.tenthsC }]
       : [],
   );
+  if (isTrayPlan(plan)) {
+    const before = earlier.at(-1)?.tenthsC ?? plan.tenthsC;
+    return Math.ceil(timeAt(left, before, tenthsC, plan.factorPer10C));
+  }
   const result = secondsLeftAt(plan, secondsIn(atMs), tenthsC, earlier);
   if (!result.ok) throw new UserError(result.fault.code, words.temperatureRefused(result.fault));
   return result.value;

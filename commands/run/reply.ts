@@ -9,6 +9,7 @@ import { makeNumber, plain } from "../speech/wording.ts";
 import { EARLY_MS, withoutWeight } from "./doing.ts";
 import type { RunFault } from "./machine.ts";
 import { currentStep, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
+import { isTrayPlan } from "../../store/shapes/tray.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 import type { Titled } from "./words/titled.ts";
@@ -192,7 +193,9 @@ export function overReply(run: Run, rolls: readonly { readonly number: number }[
   const first = rolls[0];
   const head =
     run.phase.kind === "finished"
-      ? words().doneWithRolls(nameOf(run), run.plan.rolls)
+      ? isTrayPlan(run.plan)
+        ? words().doneWithPrints(nameOf(run), run.plan.prints)
+        : words().doneWithRolls(nameOf(run), run.plan.rolls)
       : words().stoppedNow(nameOf(run));
   return {
     text: `${head} ${kept}`.trim(),

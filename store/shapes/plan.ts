@@ -19,6 +19,8 @@ export type StepKind = (typeof STEP_KINDS)[number];
 
 export const stepSchema = z.object({
   kind: z.enum(STEP_KINDS),
+  /** `paper`: a print goes through a tray; absent: a film in a tank. */
+  medium: z.literal("paper").optional(),
   /** Which of several alike: rinse 1, rinse 2. 0 where there is one only. */
   ordinal: z.int().min(0),
   /** null: the step waits for a person's word, not for the clock (cut and sleeve). */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { deviationSchema } from "./run.ts";
+import { filmDeviationSchema } from "./run.ts";
 import { STEP_KINDS } from "./plan.ts";
 
 /* A roll in the log: one film of a run, as planned and as it really went. */
@@ -31,7 +31,7 @@ export const rollBodySchema = z.object({
   /** The dose of development really given, in thousandths of the plan's; null where the film was not developed. */
   dosePerMille: z.int().nullable().default(null),
   steps: z.array(rollStepSchema),
-  deviations: z.array(deviationSchema),
+  deviations: z.array(filmDeviationSchema),
   reason: z.string().nullable(),
   missedCues: z.int(),
   /** Working developer and concentrate in it for this film, ml. */

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { planSchema, type Step } from "./plan.ts";
+import type { Plan, Step } from "./plan.ts";
+import { anyPlanSchema, isFilmPlan, isTrayPlan, type TrayPlan } from "./tray.ts";
 
 /* What a run is. How it changes is in machine.ts; when it speaks, in cues.ts. */
 
@@ -22,7 +23,7 @@ export const stepRecordSchema = z.object({
 export type StepRecord = z.output<typeof stepRecordSchema>;
 
 /** What went otherwise than planned, and is kept for the log. */
-export const deviationSchema = z.discriminatedUnion("kind", [
+export const filmDeviationSchema = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("moved"), step: z.int(), bySeconds: z.int(), atMs: z.int() }),
   z.object({
     kind: z.literal("new-temperature"),
@@ -35,6 +36,23 @@ export const deviationSchema = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("cut-short"), step: z.int(), bySeconds: z.int(), atMs: z.int() }),
   z.object({ kind: z.literal("overrun"), step: z.int(), bySeconds: z.int(), atMs: z.int() }),
 ]);
+export type FilmDeviation = z.output<typeof filmDeviationSchema>;
+
+/** The same, and what befalls prints alone. */
+export const deviationSchema = z.discriminatedUnion("kind", [
+  ...filmDeviationSchema.options,
+  /** The image was seen to appear: by the factor that sets the end of developing. */
+  z.object({
+    kind: z.literal("seen"),
+    step: z.int(),
+    afterSeconds: z.int(),
+    fromSeconds: z.int(),
+    toSeconds: z.int(),
+    atMs: z.int(),
+  }),
+  /** A wet print came into the wash: it began again for all in it. */
+  z.object({ kind: z.literal("washed-anew"), step: z.int(), afterSeconds: z.int(), atMs: z.int() }),
+]);
 export type Deviation = z.output<typeof deviationSchema>;
 
 export const runSchema = z.object({
@@ -42,7 +60,7 @@ export const runSchema = z.object({
   number: z.int(),
   classId: z.int(),
   personId: z.string(),
-  plan: planSchema,
+  plan: anyPlanSchema,
   /** The class's call to get ready, before pour-out; kept, so that a changed habit doesn't move a running film. */
   warnSeconds: z.int().min(0),
   startedAtMs: z.int(),
@@ -53,12 +71,24 @@ export const runSchema = z.object({
   deviations: z.array(deviationSchema),
 });
 export type Run = z.output<typeof runSchema>;
+/** A film in a tank. */
+export type FilmRun = Run & { readonly plan: Plan };
+/** Prints along a line of trays. */
+export type TrayRun = Run & { readonly plan: TrayPlan };
 
-/** A run as whatever speaks of it names it: by the number said aloud, with its tank where it has one. */
-export const runNameSchema = z.object({ number: z.int().min(1), tank: z.int().positive().nullable() });
+export const isFilmRun = (run: Run): run is FilmRun => isFilmPlan(run.plan);
+export const isTrayRun = (run: Run): run is TrayRun => isTrayPlan(run.plan);
+
+/** A run as whatever speaks of it names it: by the number said aloud, with its tank or its line of trays where it has one. */
+export const runNameSchema = z.object({
+  number: z.int().min(1),
+  tank: z.int().positive().nullable(),
+  trays: z.int().positive().optional(),
+});
 export type RunName = z.output<typeof runNameSchema>;
 
-export const runNameOf = ({ number, plan: { tank } }: Run): RunName => ({ number, tank });
+export const runNameOf = ({ number, plan }: Run): RunName =>
+  isTrayPlan(plan) ? { number, tank: null, trays: plan.line } : { number, tank: plan.tank };
 
 export function isOver(run: Run): boolean {
   return run.phase.kind === "finished" || run.phase.kind === "stopped";

@@ -29,6 +29,7 @@ const LANDED: readonly string[] = [
   "9d88e31f4221",
   "c1f2e74eedb5",
   "09cd21c1b9f4",
+  "3678fb3a4a18",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

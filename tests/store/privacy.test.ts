@@ -17,6 +17,7 @@ const ID = "room:zarquilla öhrwurm";
 /** Text columns that hold no person's name: each with its reason. */
 const NAMELESS: Readonly<Record<string, string>> = {
   "batches.kind": "a word of ours",
+  "batches.medium": "a word of ours",
   "batches.product": "a product",
   "boards.channel_ref": "a channel's number",
   "boards.ref": "a message's number",

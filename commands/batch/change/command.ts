@@ -7,7 +7,7 @@ import { CLEARING_SECONDS } from "../../../store/shapes/limits.ts";
 import { parseNumber } from "../../speech/wording.ts";
 import { setAsideNumber } from "../../unreadable.ts";
 import { SQ_IN_PER_ROLL } from "../area.ts";
-import type { Batch } from "../../../store/shapes/batch.ts";
+import { isFixer, type Batch } from "../../../store/shapes/batch.ts";
 import * as words from "./reply.ts";
 import { DESTINATIONS, LINE_PARTS, type Destination, type LineBody } from "../../../store/shapes/ledger.ts";
 import { mayGo } from "../ways.ts";
@@ -57,7 +57,7 @@ export const batchTest = defineCommand({
     const batch = standing(context, text);
     if (clearing === undefined && ph === undefined && silver === undefined && note === "")
       throw new UserError("ERR_NO_READING", words.noReading());
-    if (clearing !== undefined && batch.kind !== "fixer")
+    if (clearing !== undefined && !isFixer(batch.kind))
       throw new UserError("ERR_NOT_A_FIXER", words.notAFixer(batch));
     const before = readState(context, batch);
     write(context, batch, {
@@ -139,7 +139,7 @@ export const batchDiscard = defineCommand({
 /** @throws UserError where a bath of this kind must not go there. */
 function checkWay(batch: Batch, to: Destination): void {
   if (mayGo(batch.kind, to)) return;
-  if (batch.kind === "fixer") throw new UserError("ERR_SILVER_DRAIN", words.silverDrain(batch));
+  if (isFixer(batch.kind)) throw new UserError("ERR_SILVER_DRAIN", words.silverDrain(batch));
   throw new UserError("ERR_NOT_INTO_SILVER", words.notIntoSilver(batch));
 }
 

@@ -1,7 +1,7 @@
 import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { formatMl, formatNumber, formatSeconds, plain } from "../../speech/wording.ts";
-import type { Batch } from "../../../store/shapes/batch.ts";
+import { isFixer, type Batch } from "../../../store/shapes/batch.ts";
 import {
   clearingWords,
   labelOf,
@@ -38,7 +38,7 @@ export const nothingToCorrect = (): string => words().fault.nothingToCorrect;
 export const belowZeroMl = (batch: Batch, ml: number): string =>
   words().fault.belowZeroMl(labelOf(batch), formatMl(Math.max(0, ml)));
 export const belowZeroRolls = (batch: Batch, sqIn: number): string =>
-  words().fault.belowZeroRolls(labelOf(batch), formatRolls(sqIn));
+  words().fault.belowZeroRolls(labelOf(batch), formatRolls(sqIn, batch.kind));
 export const quarters = (): string => words().fault.quarters;
 export const noSuchLine = (batch: Batch, line: number, lines: number): string =>
   words().fault.noSuchLine(labelOf(batch), line, lines);
@@ -54,7 +54,7 @@ function reply(batch: Batch, state: BatchState, lines: readonly string[]): Reply
 const summary = (batch: Batch, state: BatchState): string =>
   state.standing === "ready"
     ? words().fit(nameOf(batch), [leftWords(batch, state), clearingWords(state)].filter(Boolean).join(", "))
-    : words().unfit(nameOf(batch), standingWord(state.standing), wornWords(state));
+    : words().unfit(nameOf(batch), standingWord(state.standing), wornWords(batch, state));
 
 export function testedReply(
   batch: Batch,
@@ -93,7 +93,7 @@ export function toppedReply(batch: Batch, before: BatchState, after: BatchState)
   return reply(batch, after, [
     words().topped(labelOf(batch), formatMl(after.volumeMl), formatMl(Math.max(0, before.volumeMl))),
     summary(batch, after),
-    batch.kind === "fixer" ? words().testNext : "",
+    isFixer(batch.kind) ? words().testNext : "",
     words().noRevival,
   ]);
 }
@@ -113,7 +113,7 @@ export function correctedReply(batch: Batch, before: BatchState, after: BatchSta
 
 export function allowedReply(batch: Batch, state: BatchState, name: string): Reply {
   return reply(batch, state, [
-    words().allowed(plain(name), labelOf(batch), wornWords(state)),
-    batch.kind === "fixer" ? words().fixLonger : "",
+    words().allowed(plain(name), labelOf(batch), wornWords(batch, state)),
+    isFixer(batch.kind) ? words().fixLonger : "",
   ]);
 }

@@ -7,6 +7,7 @@ import { CLEARING_SECONDS } from "../../../store/shapes/limits.ts";
 import type { Dilution } from "../../../store/shapes/sheet.ts";
 import {
   BATCH_KINDS,
+  isForPaper,
   batchSchema,
   USAGES,
   type BatchKind,
@@ -43,8 +44,12 @@ export const batchMix = defineCommand({
       .optional()
       .describe("Fixer: how long a scrap of film takes to clear, like 45 s"),
     bottle: volumeIn(shape.bottleMl).optional().describe("What its bottle holds, if more than is in it"),
-    capacity: capacityOption.optional().describe("Film it takes, like 20 films/l or 1600 sq in/l"),
-    tabular: capacityOption.optional().describe("The same for tabular-grain film, if lower: 10 films/l"),
+    capacity: capacityOption
+      .optional()
+      .describe("What it takes, like 20 films/l, 50 prints/l (8x10 in) or 1600 sq in/l"),
+    tabular: capacityOption
+      .optional()
+      .describe("The same for tabular-grain film (or fibre paper), if lower: 10 films/l"),
     silver: z.coerce
       .number()
       .min(0.1)
@@ -117,6 +122,7 @@ function draftOf(
 ): Omit<NewBatch, "classId" | "product" | "dilution" | "mixedAtMs"> {
   if (input.bottle !== undefined && input.bottle < input.volume)
     throw new UserError("ERR_BOTTLE_TOO_SMALL", words.bottleTooSmall(input.bottle, input.volume));
+  if (input.use === "once" && isForPaper(input.kind)) throw new UserError("ERR_TRAY_BATH", words.trayBath());
   const capacity = input.capacity ?? preset.capacitySqInPerLitre;
   // A developer with a capacity is one that is poured back.
   const usage = input.use ?? (input.capacity === undefined ? preset.usage : "again");

@@ -7,14 +7,18 @@ export const de: MixWords = {
     `In eine Flasche mit ${bottle} passen keine ${volume}. Notiere jede Flasche als eigenen Ansatz: jede altert für sich.`,
   tabularAbove:
     "Flachkristallfilm belastet ein Fixierbad mehr als anderer Film: seine Ergiebigkeit kann nicht höher sein. Gib auch `capacity:` an.",
+  trayBath:
+    "Ein Bad für Papier liegt in der Schale, für viele Abzüge: Lass `use:once` weg. Gezählt wird in Blatt, was hindurchgeht.",
   mixed: (label, ml, bath, kind, date) =>
     `**${label}**: schreib das auf die Flasche. ${ml} ${bath}, ${batch.kind[kind]}, angesetzt am ${date}.`,
   sum: (concentrate, water, isStock) =>
     `**${water} Wasser, dann ${concentrate} ${isStock ? "Stammlösung" : "Konzentrat"}**.`,
   powder: (ml) => `Pulver zu ${ml} Stammlösung, wie es auf der Packung steht.`,
-  goodFor: (rolls) => `reicht für ${batch.rolls(rolls)}`,
-  orTabular: (rolls) =>
-    `oder ${rolls} ${rolls === 1 ? "Film mit Flachkristallen" : "Filme mit Flachkristallen"}`,
+  goodFor: (rolls, ofPaper) => `reicht für ${batch.rolls(rolls, ofPaper)}`,
+  orTabular: (rolls, ofPaper) =>
+    ofPaper
+      ? `oder ${batch.rolls(rolls, ofPaper)} Barytpapier`
+      : `oder ${rolls} ${rolls === 1 ? "Film mit Flachkristallen" : "Filme mit Flachkristallen"}`,
   until: (date) => `haltbar bis ${date}`,
   partFull: (life) => ` (angebrochen: ${life})`,
   freshTested: (fresh) => `Frisch klärt es Film in ${fresh}; beim Doppelten ist es verbraucht.`,

@@ -1,4 +1,3 @@
-import { countOf } from "../../speech/wording.ts";
 import type { BatchKind } from "../../../store/shapes/batch.ts";
 import { en as batch } from "../words/batch.en.ts";
 
@@ -8,13 +7,16 @@ export const en = {
     `A bottle of ${bottle} can't hold ${volume}. Note each bottle as a batch of its own: each ages by itself.`,
   tabularAbove:
     "Tabular-grain film loads a fixer more than other film: its capacity can't be above the plain one. Give `capacity:` too.",
+  trayBath:
+    "A bath for paper lies in a tray for many prints: leave out `use:once`. What passes through it is counted in sheets.",
   mixed: (label: string, ml: string, bath: string, kind: BatchKind, date: string) =>
     `**${label}**: write it on the bottle. ${ml} of ${bath}, ${batch.kind[kind]}, mixed ${date}.`,
   sum: (concentrate: string, water: string, isStock: boolean) =>
     `**${water} of water, then ${concentrate} of ${isStock ? "stock" : "concentrate"}**.`,
   powder: (ml: string) => `Powder to ${ml} of stock, as its pack says.`,
-  goodFor: (rolls: number) => `good for ${countOf(rolls, "roll")}`,
-  orTabular: (rolls: number) => `or ${countOf(rolls, "roll")} of tabular-grain film`,
+  goodFor: (rolls: number, ofPaper: boolean) => `good for ${batch.rolls(rolls, ofPaper)}`,
+  orTabular: (rolls: number, ofPaper: boolean) =>
+    `or ${batch.rolls(rolls, ofPaper)} of ${ofPaper ? "fibre paper" : "tabular-grain film"}`,
   until: (date: string) => `until ${date}`,
   partFull: (life: string) => ` (once part-full: ${life})`,
   freshTested: (fresh: string) => `Fresh it clears film in ${fresh}; at twice that it is exhausted.`,

@@ -2,7 +2,7 @@ import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { formatMl, formatSeconds, instant } from "../../speech/wording.ts";
 import { rollsIn } from "../area.ts";
-import type { Batch } from "../../../store/shapes/batch.ts";
+import { isForPaper, type Batch } from "../../../store/shapes/batch.ts";
 import { bathName, capital, labelOf, slowWords } from "../batch-words.ts";
 import { fieldsOf } from "../fields.ts";
 import { formatShelfLife } from "../figures.ts";
@@ -19,6 +19,7 @@ const words = inEach({ en, de });
 export const notYet = (): string => words().notYet;
 export const bottleTooSmall = (bottleMl: number, volumeMl: number): string =>
   words().bottleTooSmall(formatMl(bottleMl), formatMl(volumeMl));
+export const trayBath = (): string => words().trayBath;
 export const tabularAbove = (): string => words().tabularAbove;
 
 export function mixedReply(
@@ -56,10 +57,11 @@ function sumWords({ volumeMl, dilution }: Batch, pack: Pack | null): string {
 
 function limitWords(batch: Batch, state: BatchState): string {
   const { goodFor, orTabular, until, partFull } = words();
+  const ofPaper = isForPaper(batch.kind);
   const { tabularSqInPerLitre: tabular, partHours } = batch;
   const good = [
-    state.leftRolls !== null && batch.usage === "again" ? goodFor(state.leftRolls) : "",
-    tabular === null ? "" : orTabular(rollsIn((tabular * batch.volumeMl) / 1000)),
+    state.leftRolls !== null && batch.usage === "again" ? goodFor(state.leftRolls, ofPaper) : "",
+    tabular === null ? "" : orTabular(rollsIn((tabular * batch.volumeMl) / 1000), ofPaper),
     state.expiresAtMs === null ? "" : until(instant(state.expiresAtMs, "date")),
   ].filter(Boolean);
   const part =

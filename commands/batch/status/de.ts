@@ -21,8 +21,8 @@ export const de: StatusWords = {
     `Es ${clears}${last === null ? "" : `, letzte Probe am ${last.date}: ${last.seconds}`}.`,
   keeps: (date, isPartFull) => `Es hält bis ${date}${isPartFull ? ", weil die Flasche angebrochen ist" : ""}`,
   tooEarly: (keeps) => `${keeps}. Wie lange es reicht, zeigt sich nach zwei Wochen Gebrauch.`,
-  usedUp: (rollsPerWeek, weeks, date) =>
-    `Beim Verbrauch dieses Kurses (${rollsPerWeek} Filme je Woche, aus ${weeks} Wochen) reicht es bis ${date}`,
+  usedUp: (rollsPerWeek, ofPaper, weeks, date) =>
+    `Beim Verbrauch dieses Kurses (${rollsPerWeek} ${ofPaper ? "Blatt 20x25 cm" : "Filme"} je Woche, aus ${weeks} Wochen) reicht es bis ${date}`,
   between: (earliest, latest) => `, in acht von zehn Fällen zwischen ${earliest} und ${latest}`,
   keepsAndUsedUp: (keeps, usedUp) => `${keeps}; ${usedUp.charAt(0).toLowerCase()}${usedUp.slice(1)}.`,
   page: (page, pages) => `Seite ${page} von ${pages}.`,

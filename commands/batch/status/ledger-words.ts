@@ -2,6 +2,7 @@ import { inEach } from "../../speech/language.ts";
 import { nameWords, somebody } from "../../mine/name-words.ts";
 import { formatMl, formatNumber, formatSeconds, instant, makeNumber, plain } from "../../speech/wording.ts";
 import { formatRolls } from "../batch-words.ts";
+import { isForPaper, type BatchKind } from "../../../store/shapes/batch.ts";
 import type { LedgerLine } from "../../../store/shapes/ledger.ts";
 import { de } from "./ledger.de.ts";
 import { en } from "./ledger.en.ts";
@@ -14,7 +15,7 @@ const signed = (value: number, size: string): string =>
   value === 0 ? "" : `${value > 0 ? "+" : "-"}${size}`;
 
 /** One line of a ledger in words, without its number and date. `positionOf`: a line's number by its id. */
-export function lineWords(line: LedgerLine, positionOf: (id: number) => number): string {
+export function lineWords(line: LedgerLine, kind: BatchKind, positionOf: (id: number) => number): string {
   const { body } = line;
   const { clears, to, ...say } = words();
   const by = nameWords(line.personName);
@@ -24,8 +25,11 @@ export function lineWords(line: LedgerLine, positionOf: (id: number) => number):
     case "mixed":
       return say.mixed(join([formatMl(body.volumeMl), cleared(body.clearingSeconds)]), by);
     case "used": {
-      const rolls = formatRolls(body.areaSqIn);
-      const what = [body.isTabular ? say.tabular(rolls) : rolls, body.ml > 0 ? formatMl(body.ml) : ""];
+      const rolls = formatRolls(body.areaSqIn, kind);
+      const what = [
+        body.isTabular ? (isForPaper(kind) ? say.fibre : say.tabular)(rolls) : rolls,
+        body.ml > 0 ? formatMl(body.ml) : "",
+      ];
       const run = body.runNumber === null ? null : makeNumber("run", body.runNumber);
       return say.used(join(what), run, by, body.allowedBy === null ? null : positionOf(body.allowedBy));
     }
@@ -48,7 +52,7 @@ export function lineWords(line: LedgerLine, positionOf: (id: number) => number):
       const what = [
         body.reverses === null ? "" : say.countsNoMore(positionOf(body.reverses)),
         signed(body.ml, formatMl(Math.abs(body.ml))),
-        signed(body.areaSqIn, formatRolls(Math.abs(body.areaSqIn))),
+        signed(body.areaSqIn, formatRolls(Math.abs(body.areaSqIn), kind)),
       ];
       return say.corrected(join(what), said(body.reason), by);
     }
@@ -62,9 +66,9 @@ export function lineWords(line: LedgerLine, positionOf: (id: number) => number):
 }
 
 /** `14. 31 May, used: 1 roll (R7, Mina)`; a line taken back is struck through. */
-export function numberedLine(line: LedgerLine, lines: readonly LedgerLine[]): string {
+export function numberedLine(line: LedgerLine, kind: BatchKind, lines: readonly LedgerLine[]): string {
   const positionOf = (id: number): number => lines.findIndex((each) => each.id === id) + 1;
-  const text = `${instant(line.atMs, "date")}, ${lineWords(line, positionOf)}`;
+  const text = `${instant(line.atMs, "date")}, ${lineWords(line, kind, positionOf)}`;
   const isTakenBack = lines.some(({ body }) => body.kind === "corrected" && body.reverses === line.id);
   return `${positionOf(line.id)}. ${isTakenBack ? `~~${text}~~` : text}`;
 }

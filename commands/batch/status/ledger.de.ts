@@ -4,6 +4,7 @@ export const de: LedgerWords = {
   clears: (seconds) => `klärt in ${seconds}`,
   mixed: (what, by) => `angesetzt: ${what} (${by})`,
   tabular: (rolls) => `${rolls} mit Flachkristallen`,
+  fibre: (prints) => `${prints} Barytpapier`,
   used: (what, run, by, allowedByLine) =>
     `benutzt: ${what} (${run === null ? "" : `${run}, `}${by}${allowedByLine === null ? "" : `, verbraucht, erlaubt in Zeile ${allowedByLine}`})`,
   silver: (gramsPerLitre) => `Silber ${gramsPerLitre} g/l`,

@@ -6,6 +6,7 @@ export const en = {
   clears: (seconds: string) => `clears in ${seconds}`,
   mixed: (what: string, by: string) => `mixed ${what} (${by})`,
   tabular: (rolls: string) => `${rolls} of tabular-grain film`,
+  fibre: (prints: string) => `${prints} of fibre paper`,
   used: (what: string, run: string | null, by: string, allowedByLine: number | null) =>
     `used: ${what} (${run === null ? "" : `${run}, `}${by}${allowedByLine === null ? "" : `, exhausted, allowed by line ${allowedByLine}`})`,
   silver: (gramsPerLitre: string) => `silver ${gramsPerLitre} g/l`,

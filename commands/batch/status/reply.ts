@@ -12,7 +12,7 @@ import {
   stateLine,
   wornWords,
 } from "../batch-words.ts";
-import type { Batch } from "../../../store/shapes/batch.ts";
+import { isFixer, isForPaper, type Batch } from "../../../store/shapes/batch.ts";
 import { fieldsOf } from "../fields.ts";
 import type { Forecast, UseRate } from "../forecast.ts";
 import type { LedgerLine } from "../../../store/shapes/ledger.ts";
@@ -64,16 +64,16 @@ export function oneReply({ batch, state, forecast }: Shown, pace: UseRate | null
   const head =
     state.standing === "ready"
       ? words().one(leftWords(batch, state), nameOf(batch), batch.kind)
-      : words().oneWorn(labelOf(batch), standingWord(state.standing), nameOf(batch), wornWords(state));
+      : words().oneWorn(labelOf(batch), standingWord(state.standing), nameOf(batch), wornWords(batch, state));
   const lines = [
     head,
     words().inBottle(
       formatMl(Math.max(0, state.volumeMl)),
-      formatRolls(state.usedSqIn),
+      formatRolls(state.usedSqIn, batch.kind),
       instant(batch.mixedAtMs, "date"),
     ),
     testWords(batch, state),
-    state.standing === "ready" ? forecastWords(state, forecast, pace) : "",
+    state.standing === "ready" ? forecastWords(batch, state, forecast, pace) : "",
     words().limits(sourceWords(batch.source)),
   ];
   return {
@@ -88,8 +88,9 @@ export function oneReply({ batch, state, forecast }: Shown, pace: UseRate | null
 }
 
 function testWords(batch: Batch, state: BatchState): string {
-  if (batch.kind !== "fixer") return "";
+  if (!isFixer(batch.kind)) return "";
   const clears = clearingWords(state);
+  if (clears === "" && batch.kind !== "fixer") return "";
   if (clears === "") return words().neverTested;
   const { testedAtMs, testedSeconds } = state;
   return words().tested(
@@ -100,7 +101,7 @@ function testWords(batch: Batch, state: BatchState): string {
   );
 }
 
-function forecastWords(state: BatchState, forecast: Forecast, pace: UseRate | null): string {
+function forecastWords({ kind }: Batch, state: BatchState, forecast: Forecast, pace: UseRate | null): string {
   const { keeps: sayKeeps, tooEarly, usedUp, between, keepsAndUsedUp } = words();
   const keeps =
     state.expiresAtMs === null ? null : sayKeeps(instant(state.expiresAtMs, "date"), state.isPartFull);
@@ -110,7 +111,7 @@ function forecastWords(state: BatchState, forecast: Forecast, pace: UseRate | nu
     forecast.earliestMs === null || forecast.latestMs === null
       ? ""
       : between(instant(forecast.earliestMs, "date"), instant(forecast.latestMs, "date"));
-  const used = `${usedUp(formatNumber(pace.rollsPerWeek, 1), pace.weeks, instant(forecast.usedUpAtMs, "date"))}${range}`;
+  const used = `${usedUp(formatNumber(pace.rollsPerWeek, 1), isForPaper(kind), pace.weeks, instant(forecast.usedUpAtMs, "date"))}${range}`;
   return forecast.ends === "used-up" || keeps === null ? `${used}.` : keepsAndUsedUp(keeps, used);
 }
 
@@ -130,7 +131,7 @@ export function ledgerReply(
   return {
     text: [
       `**${stateLine(batch, state)}**`,
-      ...shown.map((line) => numberedLine(line, lines)),
+      ...shown.map((line) => numberedLine(line, batch.kind, lines)),
       pages > 1 ? words().page(page, pages) : "",
     ]
       .filter(Boolean)

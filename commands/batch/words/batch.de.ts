@@ -1,7 +1,11 @@
 import { formatNumber } from "../../speech/wording.ts";
 import type { BatchWords } from "./batch.en.ts";
 
-const rolls = (count: number): string => `${formatNumber(count)} ${count === 1 ? "Film" : "Filme"}`;
+/** Ein Blatt 8x10 Zoll (20x25 cm) ist so viel wie ein Film. */
+const rolls = (count: number, ofPaper: boolean): string =>
+  ofPaper
+    ? `${formatNumber(count)} Blatt 20x25 cm`
+    : `${formatNumber(count)} ${count === 1 ? "Film" : "Filme"}`;
 
 export const de: BatchWords = {
   kind: {
@@ -10,6 +14,10 @@ export const de: BatchWords = {
     fixer: "Fixierbad",
     "wash-aid": "Wässerungshilfe",
     "wetting-agent": "Netzmittel",
+    "paper-developer": "Papierentwickler",
+    "paper-stop": "Papier-Stoppbad",
+    "paper-fixer": "Papierfixierbad",
+    "paper-wash-aid": "Papier-Wässerungshilfe",
   },
   standing: {
     ready: "bereit",
@@ -18,7 +26,7 @@ export const de: BatchWords = {
     discarded: "entsorgt",
   },
   rolls,
-  rollsLeft: (count) => `noch ${rolls(count)}`,
+  rollsLeft: (count, ofPaper) => `noch ${rolls(count, ofPaper)}`,
   mlLeft: (ml) => `noch ${ml}`,
   clears: (seconds, isAbout, fresh) =>
     `klärt in ${isAbout ? "etwa " : ""}${seconds}${fresh === null ? "" : ` (frisch ${fresh})`}`,

@@ -4,6 +4,9 @@ import type { Standing } from "../state.ts";
 
 /* The words for a batch, shared by everything that speaks of one. */
 
+/** A sheet of 8x10 in is as much as a roll. */
+const prints = (count: number): string => `${countOf(count, "print")} of 8x10 in`;
+
 export const en = {
   kind: {
     developer: "developer",
@@ -11,6 +14,10 @@ export const en = {
     fixer: "fixer",
     "wash-aid": "wash aid",
     "wetting-agent": "wetting agent",
+    "paper-developer": "paper developer",
+    "paper-stop": "paper stop bath",
+    "paper-fixer": "paper fixer",
+    "paper-wash-aid": "paper wash aid",
   } satisfies Record<BatchKind, string> as Record<BatchKind, string>,
   standing: {
     ready: "ready",
@@ -19,8 +26,8 @@ export const en = {
     discarded: "discarded",
   } satisfies Record<Standing, string> as Record<Standing, string>,
   /** Quarters of a roll come from sheet film. */
-  rolls: (rolls: number) => countOf(rolls, "roll"),
-  rollsLeft: (rolls: number) => `${countOf(rolls, "roll")} left`,
+  rolls: (rolls: number, ofPaper: boolean) => (ofPaper ? prints(rolls) : countOf(rolls, "roll")),
+  rollsLeft: (rolls: number, ofPaper: boolean) => `${ofPaper ? prints(rolls) : countOf(rolls, "roll")} left`,
   mlLeft: (ml: string) => `${ml} left`,
   clears: (seconds: string, isAbout: boolean, fresh: string | null) =>
     `clears in ${isAbout ? "about " : ""}${seconds}${fresh === null ? "" : ` (fresh ${fresh})`}`,

@@ -3,7 +3,7 @@ import { countOf } from "../../speech/wording.ts";
 export const en = {
   fault: {
     ERR_NO_CAPACITY: (typed: string) =>
-      `I can't read "${typed}" as a capacity. Write it like 20 films/l, 1600 sq in/l or 1 m2/l.`,
+      `I can't read "${typed}" as a capacity. Write it like 20 films/l, 50 prints/l (of 8x10 in), 1600 sq in/l or 1 m2/l.`,
     ERR_CAPACITY_RANGE: (typed: string) =>
       `${typed} is no bath's capacity: it lies between 0.25 and 100 films a litre (20 to 8000 sq in/l). Read the label again.`,
     ERR_NO_SHELF_LIFE: (typed: string) =>

@@ -11,6 +11,13 @@ export const en = {
       "Gloves and goggles on, fan on: acid fixer gives off sulfur dioxide. With asthma, let somebody else mix it.",
     "wash-aid": "Gloves and goggles on, fan on.",
     "wetting-agent": null,
+    "paper-developer":
+      "Gloves and goggles on: developer can make the skin allergic for life. Tongs in its tray.",
+    "paper-stop":
+      "**Acid into water, never water into acid.** Gloves and goggles on, fan on. Never near fixer or household bleach: that gives off harmful gas.",
+    "paper-fixer":
+      "Gloves and goggles on, fan on: acid fixer gives off sulfur dioxide, an open tray more than a bottle. With asthma, let somebody else mix it.",
+    "paper-wash-aid": "Gloves and goggles on, fan on.",
   } satisfies Record<BatchKind, string | null> as Record<BatchKind, string | null>,
   powder:
     "Powder: no draught, keep your face away from the bag, stir it in slowly. Not near anyone pregnant.",

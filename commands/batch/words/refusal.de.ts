@@ -1,3 +1,4 @@
+import { isForPaper } from "../../../store/shapes/batch.ts";
 import { de as batch } from "./batch.de.ts";
 import type { RefusalWords } from "./refusal.en.ts";
 
@@ -6,6 +7,10 @@ export const de: RefusalWords = {
     `Brauchbar angesetzt ist nichts davon: ${product ?? batch.kind[kind]}. Bitte eine Hilfskraft oder die Lehrkraft, etwas anzusetzen (\`/batch mix\`); was da ist, zeigt \`/batch status\`.`,
   unknown: (typed) => `Einen Ansatz ${typed} gibt es im Regal nicht. Die Flaschen zeigt \`/batch status\`.`,
   wrongKind: (name, kind) => `${name} ist hier das falsche Bad: gebraucht wird ${batch.kind[kind]}. `,
+  wrongMedium: (name, kind) =>
+    isForPaper(kind)
+      ? `**${name} ist ein Bad für Film**: Papier kommt nie hinein. Gebraucht wird ${batch.kind[kind]}. `
+      : `**${name} ist ein Bad für Papier**: Film kommt nie hinein. Gebraucht wird ${batch.kind[kind]}. `,
   wrongProduct: (name, product, dilution) =>
     `${name} ist hier das falsche Bad: gebraucht wird ${product}${dilution === null ? "" : ` ${dilution} oder Stammlösung`}. `,
   worn: (label, standing) => `**${label} ist ${standing}**: nicht mehr nehmen. `,

@@ -1,4 +1,4 @@
-import type { BatchKind } from "../../../store/shapes/batch.ts";
+import { isForPaper, type BatchKind } from "../../../store/shapes/batch.ts";
 import { en as batch } from "./batch.en.ts";
 
 /* Why a bath can't be used, and what to use instead. */
@@ -11,6 +11,10 @@ export const en = {
     `There is no bottle ${typed} on the shelf. See the bottles with \`/batch status\`.`,
   wrongKind: (name: string, kind: BatchKind) =>
     `${name} is not the bath for this: it needs ${batch.kind[kind]}. `,
+  wrongMedium: (name: string, kind: BatchKind) =>
+    isForPaper(kind)
+      ? `**${name} is a bath for film**: paper never goes into it. This needs ${batch.kind[kind]}. `
+      : `**${name} is a bath for paper**: film never goes into it. This needs ${batch.kind[kind]}. `,
   wrongProduct: (name: string, product: string, dilution: string | null) =>
     `${name} is not the bath for this: it needs ${product}${dilution === null ? "" : ` ${dilution} or stock`}. `,
   worn: (label: string, standing: string) => `**${label} is ${standing}**: it is not used any more. `,

@@ -11,5 +11,12 @@ export const de: SourceWords = {
     "wetting-agent": "jede Woche frisch: übliche Praxis, ohne Quelle",
     "working-developer":
       "verdünnter Entwickler wird für den Tag angesetzt: aus dem Gedächtnis, sieh im Blatt des Herstellers nach",
+    "paper-developer":
+      "50 Blatt 20x25 cm je Liter auf PE-Papier, halb so viele auf Barytpapier, einen Tag in der Schale: aus dem Gedächtnis, eine veröffentlichte Zahl ist nicht bekannt; sieh im Blatt des Herstellers nach; dunkelbraun ist verbraucht",
+    "paper-stop":
+      "einen Tag in der Schale: übliche Praxis, ohne Quelle; ein Stoppbad mit Indikator ist verbraucht, wenn es blau oder violett wird",
+    "paper-fixer":
+      "20 Blatt 20x25 cm je Liter, wo die Ergiebigkeit nicht bekannt ist: Anchell, The Darkroom Cookbook, 3. Aufl., S. 108; US Navy NAVEDTRA 14209 nennt 200 je US-Gallone, 53 je Liter; das erste von zwei Bädern bis 2 g/l Silber: die Seite eines Printers; eine Woche in Gebrauch: aus dem Gedächtnis",
+    "paper-wash-aid": "aus dem Gedächtnis, sieh im Blatt des Herstellers nach",
   },
 };

@@ -9,6 +9,10 @@ const NEW: Record<BatchKind, string> = {
   fixer: "neues Fixierbad",
   "wash-aid": "neue Wässerungshilfe",
   "wetting-agent": "neues Netzmittel",
+  "paper-developer": "neuen Papierentwickler",
+  "paper-stop": "neues Papier-Stoppbad",
+  "paper-fixer": "neues Papierfixierbad",
+  "paper-wash-aid": "neue Papier-Wässerungshilfe",
 };
 const OTHER: Record<BatchKind, string> = {
   developer: "ein anderer Entwickler",
@@ -16,6 +20,10 @@ const OTHER: Record<BatchKind, string> = {
   fixer: "ein anderes Fixierbad",
   "wash-aid": "eine andere Wässerungshilfe",
   "wetting-agent": "ein anderes Netzmittel",
+  "paper-developer": "ein anderer Papierentwickler",
+  "paper-stop": "ein anderes Papier-Stoppbad",
+  "paper-fixer": "ein anderes Papierfixierbad",
+  "paper-wash-aid": "eine andere Papier-Wässerungshilfe",
 };
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

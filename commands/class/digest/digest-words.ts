@@ -1,6 +1,6 @@
 import { inEach } from "../../speech/language.ts";
 import { formatMl, formatNumber, instant, joinAnd, plain } from "../../speech/wording.ts";
-import type { Batch, BatchKind } from "../../../store/shapes/batch.ts";
+import { isForPaper, type Batch, type BatchKind } from "../../../store/shapes/batch.ts";
 import { labelOf, leftWords, nameOf, standingWord, stateLine } from "../../batch/batch-words.ts";
 import type { Mark } from "../../batch/marks.ts";
 import type { Collected } from "../../../store/shapes/shelf.ts";
@@ -87,7 +87,12 @@ function tiredLabel({ batch, state, marks }: PeriodFacts["tired"][number]): stri
 
 function shortWords({ kind, product, leftRolls, expected }: Shortage): string {
   const { developer, kind: kindWord, short } = words();
-  return short(kind === "developer" ? developer(plain(product)) : kindWord(kind), leftRolls, expected);
+  return short(
+    kind === "developer" ? developer(plain(product)) : kindWord(kind),
+    leftRolls,
+    expected,
+    isForPaper(kind),
+  );
 }
 
 export function weekWords(facts: WeekFacts, late: Lateness): string {

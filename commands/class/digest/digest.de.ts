@@ -21,13 +21,13 @@ export const de: DigestWords = {
   noneReady: "Nichts Angesetztes ist bereit.",
   developer: (product) => `${product} (Entwickler)`,
   kind: (kind) => batch.kind[kind],
-  short: (name, leftRolls, expected) => {
-    const left = leftRolls === 0 ? "nichts bereit" : batch.rollsLeft(leftRolls);
-    const wanted = expected === null ? "" : `, bis zu ${batch.rolls(expected)} erwartet`;
+  short: (name, leftRolls, expected, ofPaper) => {
+    const left = leftRolls === 0 ? "nichts bereit" : batch.rollsLeft(leftRolls, ofPaper);
+    const wanted = expected === null ? "" : `, bis zu ${batch.rolls(expected, ofPaper)} erwartet`;
     return `${name} (${left}${wanted})`;
   },
   developed: (rolls, stopped) =>
-    `**${batch.rolls(rolls)}** in den letzten sieben Tagen entwickelt${stopped > 0 ? `, ${stopped} abgebrochen` : ""}.`,
+    `**${batch.rolls(rolls, false)}** in den letzten sieben Tagen entwickelt${stopped > 0 ? `, ${stopped} abgebrochen` : ""}.`,
   toSilver: (ml) => `${ml} Fixierbad in die Silbersammlung`,
   toDrain: (ml) => `${ml} in den Ausguss, wie es die Regeln am Ort erlauben`,
   toSupplier: (ml) => `${ml} zurück an den Lieferanten`,

@@ -25,9 +25,9 @@ export const en = {
   noneReady: "Nothing mixed is ready.",
   developer: (product: string) => `${product} (developer)`,
   kind: (kind: BatchKind) => batch.kind[kind],
-  short: (name: string, leftRolls: number, expected: number | null) => {
-    const left = leftRolls === 0 ? "none ready" : `${countOf(leftRolls, "roll")} left`;
-    const wanted = expected === null ? "" : ` and up to ${countOf(expected, "roll")} expected`;
+  short: (name: string, leftRolls: number, expected: number | null, ofPaper: boolean) => {
+    const left = leftRolls === 0 ? "none ready" : batch.rollsLeft(leftRolls, ofPaper);
+    const wanted = expected === null ? "" : ` and up to ${batch.rolls(expected, ofPaper)} expected`;
     return `${name}, ${left}${wanted}`;
   },
   developed: (rolls: number, stopped: number) =>

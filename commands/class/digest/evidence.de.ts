@@ -3,7 +3,7 @@ import type { EvidenceWords } from "./evidence.en.ts";
 
 export const de: EvidenceWords = {
   share: (label, fault, faulty, rolls, otherFaulty, others) =>
-    `**${faulty} von ${rolls} ${rolls === 1 ? "Film" : "Filmen"} durch ${label} ${faulty === 1 ? "zeigt" : "zeigen"} „${fault}“**; sonst sind es in diesen Wochen ${otherFaulty} von ${batch.rolls(others).replace("Filme", "Filmen")}.`,
+    `**${faulty} von ${rolls} ${rolls === 1 ? "Film" : "Filmen"} durch ${label} ${faulty === 1 ? "zeigt" : "zeigen"} „${fault}“**; sonst sind es in diesen Wochen ${otherFaulty} von ${batch.rolls(others, false).replace("Filme", "Filmen")}.`,
   locale: "de-DE",
   rarest: "in weniger als einem von einer Million Fällen",
   rare: (odds) => `in etwa einem von ${odds} Fällen`,

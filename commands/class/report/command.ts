@@ -1,3 +1,4 @@
+import { isFixer } from "../../../store/shapes/batch.ts";
 import { z } from "zod";
 import { collectedFrom, NOTHING } from "../../batch/silver.ts";
 import type { Collected } from "../../../store/shapes/shelf.ts";
@@ -53,7 +54,7 @@ export const classReport = defineCommand({
 function silverOf({ stores, class: { id } }: Context, fromMs: number, untilMs: number): Collected {
   return stores.batches
     .list(id)
-    .filter(({ kind }) => kind === "fixer")
+    .filter(({ kind }) => isFixer(kind))
     .map((batch) => {
       const lines = stores.batches.lines(batch.id);
       const all = collectedFrom(

@@ -9,6 +9,8 @@ import { makeNumber } from "../../speech/wording.ts";
 import { nextSitting, sittingNow } from "../bell.ts";
 import { answerFit, type Load } from "./answer.ts";
 import * as words from "./reply.ts";
+import { isFilmRun } from "../../../store/shapes/run.ts";
+import { isFilmPlan } from "../../../store/shapes/tray.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
 import { periodFaultWords } from "../period-words.ts";
 import { parseClock } from "../periods.ts";
@@ -71,23 +73,26 @@ function bellOf(typed: string, { class: { zone }, now }: Context): number {
 }
 
 function loadsUnderWay({ stores, class: { id }, now }: Context): Load[] {
-  return stores.runs.open(id).map((run) => {
-    const hasBegun = run.phase.kind === "running" || (run.phase.kind === "waiting" && run.phase.step > 0);
-    return {
-      id: makeNumber("run", run.number),
-      label: `${nameOf(stores, id, run.personId)} (${makeNumber("run", run.number)})`,
-      stages: stagesLeft(run, now),
-      films: run.plan.rolls,
-      isUnderWay: hasBegun,
-    };
-  });
+  return stores.runs
+    .open(id)
+    .filter(isFilmRun)
+    .map((run) => {
+      const hasBegun = run.phase.kind === "running" || (run.phase.kind === "waiting" && run.phase.step > 0);
+      return {
+        id: makeNumber("run", run.number),
+        label: `${nameOf(stores, id, run.personId)} (${makeNumber("run", run.number)})`,
+        stages: stagesLeft(run, now),
+        films: run.plan.rolls,
+        isUnderWay: hasBegun,
+      };
+    });
 }
 
 /** Each person's newest plan of today that no run has been started from since. */
 function loadsPlanned({ stores, class: { id }, now }: Context): Load[] {
   return stores.members.list(id).flatMap(({ personId, name }) => {
     const stored = waitingPlanOf(stores, id, personId, now);
-    if (!stored) return [];
+    if (!stored || !isFilmPlan(stored.plan)) return [];
     const number = makeNumber("plan", stored.number);
     return [
       {

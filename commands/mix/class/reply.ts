@@ -56,16 +56,16 @@ function itemWords(item: MixItem): string {
           readyWords(item),
           item.readyFrom.map((number) => makeNumber("batch", number)),
         );
-  const need = item.needMl === null ? formatRolls(item.needSqIn ?? 0) : formatMl(item.needMl);
+  const need = item.needMl === null ? formatRolls(item.needSqIn ?? 0, kind) : formatMl(item.needMl);
   if (mixMl === 0) return words().nothingToMix(name, need, ready);
   return [words().mix(name, need, ready, mixMl, recipeWords(item)), bottleWords(item), shelfWords(item)].join(
     " ",
   );
 }
 
-function readyWords({ readyMl, readySqIn }: MixItem): string {
+function readyWords({ kind, readyMl, readySqIn }: MixItem): string {
   if (readyMl !== null) return formatMl(readyMl);
-  return readySqIn === null ? words().enough : formatRolls(readySqIn);
+  return readySqIn === null ? words().enough : formatRolls(readySqIn, kind);
 }
 
 function recipeWords({ isPowder, concentrateMl, waterMl, mixMl, product, dilution }: MixItem): string {

@@ -1,6 +1,6 @@
 import papa from "papaparse";
 import { z } from "zod";
-import { deviationSchema } from "../../../store/shapes/run.ts";
+import { filmDeviationSchema } from "../../../store/shapes/run.ts";
 import { OUTCOMES, rollStepSchema, type Roll } from "../../../store/shapes/roll.ts";
 
 /*
@@ -53,7 +53,7 @@ export const recordSchema = z.strictObject({
   concentrate_ml: z.int().nullable(),
   tabular_grain: z.boolean(),
   steps: z.array(rollStepSchema),
-  deviations: z.array(deviationSchema),
+  deviations: z.array(filmDeviationSchema),
 });
 export type LogRecord = z.output<typeof recordSchema>;
 

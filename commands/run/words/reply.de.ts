@@ -45,6 +45,8 @@ export const de: ReplyWords = {
   yesStop: "Ja, abbrechen",
   doneWithRolls: (name, rolls) =>
     `**${name}** ist fertig. ${rolls === 1 ? "1 Film" : `${rolls} Filme`} mit Negativen, bereit für den Kontaktbogen.`,
+  doneWithPrints: (name, prints) =>
+    `**${name}** ist fertig: ${prints === 1 ? "1 Abzug" : `${prints} Abzüge`} fixiert und gewässert, zum Trocknen gelegt.`,
   stoppedNow: (name) => `**${name}** ist abgebrochen.`,
   keptAs: (labels) => `Im Filmbuch als ${labels}.`,
   showRoll: "Film zeigen",

@@ -45,6 +45,8 @@ export const en = {
   yesStop: "Yes, stop it",
   doneWithRolls: (name: string, rolls: number) =>
     `**${name}** is finished. ${countOf(rolls, "roll")} of negatives, ready for the contact sheet.`,
+  doneWithPrints: (name: string, prints: number) =>
+    `**${name}** is finished: ${countOf(prints, "print")} fixed and washed, lying to dry.`,
   stoppedNow: (name: string) => `**${name}** is stopped.`,
   keptAs: (labels: string) => `In the log as ${labels}.`,
   showRoll: "Show the roll",

@@ -27,7 +27,7 @@ test("mixed loads add up: two 135, one 120 and six sheets are four and a half ro
     { format: "4x5", films: 6 },
   ] as const;
   expect(areaOf(loads)).toBe(360);
-  expect(formatRolls(areaOf(loads))).toBe("4.5 rolls");
+  expect(formatRolls(areaOf(loads), "fixer")).toBe("4.5 rolls");
   expect(rollsIn(areaOf(loads))).toBe(4);
 });
 

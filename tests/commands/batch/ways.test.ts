@@ -19,8 +19,8 @@ const FIXER = "/batch mix kind:fixer product:Pier Fix dilution:1+4 volume:1 l";
 
 describe("where a used bath may go", () => {
   test("the silver collection takes fixer only (acid into fixer: Anchell p. 171), fixer never the drain (Rutgers, Cornell)", () => {
-    expect(BATCH_KINDS.filter((kind) => mayGo(kind, "silver"))).toEqual(["fixer"]);
-    expect(BATCH_KINDS.filter((kind) => !mayGo(kind, "drain"))).toEqual(["fixer"]);
+    expect(BATCH_KINDS.filter((kind) => mayGo(kind, "silver"))).toEqual(["fixer", "paper-fixer"]);
+    expect(BATCH_KINDS.filter((kind) => !mayGo(kind, "drain"))).toEqual(["fixer", "paper-fixer"]);
     for (const kind of BATCH_KINDS) expect(WAYS[kind].length, kind).toBeGreaterThan(1);
   });
 
