@@ -19,7 +19,6 @@ const kinds = [
 const cutoffs = Object.fromEntries(kinds.map((kind) => [kind, before]));
 const stores = openStores(path);
 
-process.stdout.write("ready\n");
 let made = 0;
 for (const kind of kinds) {
   let after = 0;
