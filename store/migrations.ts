@@ -132,7 +132,6 @@ export const MIGRATIONS: readonly string[] = [
   update messages set body = json_remove(json_set(body, '$.photo.isKept', body -> '$.photo.has'), '$.photo.has') where body -> '$.photo.has' is not null;
   `,
   `
-<<<<<<< HEAD
   -- What each import changed of the data sheets, so that it can be taken back as a whole.
   create table sheet_imports (
     id integer primary key autoincrement,
@@ -144,9 +143,9 @@ export const MIGRATIONS: readonly string[] = [
     taken_back_at integer,
     unique (class_id, number)
   ) strict;
-=======
+  `,
+  `
   -- What a bath is for: paper never goes through film's, nor film through paper's.
   alter table batches add column medium text not null default 'film' check (medium in ('film', 'paper'));
->>>>>>> 5ac9817 (Keep paper's chemistry in the same ledger, apart from film's; let a run go through trays)
   `,
 ];
