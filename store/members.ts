@@ -31,6 +31,8 @@ export interface MemberStore {
   list(classId: number): Member[];
   /** Where this person was last seen: which class a private message speaks of. */
   lastClass(personId: string): number | undefined;
+  /** All classes this person is in, where they were seen last in front. */
+  classesOf(personId: string): { readonly classId: number; readonly seenAt: number }[];
   setRole(classId: number, personId: string, role: Role): void;
   remove(classId: number, personId: string): void;
   directChannel(personId: string): string | null;
@@ -71,6 +73,9 @@ export function createMemberStore(db: Db): MemberStore {
   const drop = db.prepare<[number, string]>("delete from members where class_id = ? and person_id = ?");
   const last = db.prepare<[string], { class_id: number }>(
     "select class_id from members where person_id = ? order by seen_at desc limit 1",
+  );
+  const each = db.prepare<[string], { classId: number; seenAt: number }>(
+    "select class_id as classId, seen_at as seenAt from members where person_id = ? order by seen_at desc, class_id",
   );
   const direct = db.prepare<[string], { channel_ref: string | null; refused_until: number }>(
     "select channel_ref, refused_until from direct_channels where person_id = ?",
@@ -118,6 +123,7 @@ export function createMemberStore(db: Db): MemberStore {
     chooseLanguage: (classId, personId, chosen) => void choose.run(chosen, classId, personId),
     list: (classId) => all.all(classId),
     lastClass: (personId) => last.get(personId)?.class_id,
+    classesOf: (personId) => each.all(personId),
     setRole: (classId, personId, to) => void role.run(to, classId, personId),
     remove: (classId, personId) => void drop.run(classId, personId),
     directChannel: (personId) => direct.get(personId)?.channel_ref ?? null,

@@ -13,7 +13,7 @@ export interface CommandCall {
   readonly options: Readonly<Record<string, unknown>>;
   readonly person: { readonly id: string; readonly name: string };
   readonly role: Role;
-  /** From a terminal: the role holds for this call and is not kept of the person. */
+  /** From a terminal or a message: the role holds for this call and is not kept of the person. */
   readonly isVisit?: boolean;
   readonly place: Place;
   /** As the chat tells it of this person; absent where it says nothing. */

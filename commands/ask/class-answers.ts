@@ -6,7 +6,7 @@ import { splitVolume } from "../plan/volume.ts";
 import type { Batch, BatchKind } from "../../store/shapes/batch.ts";
 import { lookOf } from "./looks.ts";
 import type { Reading } from "./read.ts";
-import { says, shows, type Answerer } from "./shape.ts";
+import { says, shows, type Answer, type Answerer } from "./shape.ts";
 import { aidWords, askWords as words, termText } from "./words.ts";
 
 /* Answers about what the class shares, what a word means, and first aid. */
@@ -80,7 +80,7 @@ export const amountAnswer: Answerer = (_, { plan }) => {
 };
 
 /** All that fits is said, the eye first. */
-export const harmAnswer: Answerer = ({ signs }) => {
+export const harmAnswer = ({ signs }: Pick<Reading, "signs">): Answer => {
   const has = (...wanted: Parameters<typeof signs.has>[0][]): boolean =>
     wanted.some((sign) => signs.has(sign));
   const { eye, swallowed, breathed, skin, spilt, hurt, call } = aidWords();

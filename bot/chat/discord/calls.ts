@@ -19,9 +19,12 @@ import { discordWords } from "./words/discord.ts";
 import type { CommandMap } from "./options.ts";
 import { type DiscordMember, type DiscordSettings, makePersonId } from "./settings.ts";
 import { readPicks } from "./picked.ts";
+import { readChoice } from "./choose-class.ts";
 import type { CommandCall, Picked, Place } from "../port.ts";
 
 /* What the platform sends, as calls of commands. */
+
+const MANAGING = PermissionFlagsBits.ManageGuild | PermissionFlagsBits.Administrator;
 
 /** A call that still lacks its answer. */
 export type OpenCall = Omit<CommandCall, "answer">;
@@ -77,14 +80,7 @@ export function createCallReader(settings: CallSettings) {
     }
     // A member may come without; who has no permission told is no manager.
     const permissions = BigInt(member.permissions ?? 0);
-    const managing = PermissionFlagsBits.ManageGuild | PermissionFlagsBits.Administrator;
-    const role = settings.roleOf({
-      personId,
-      guildId,
-      roleIds: member.roles,
-      roleNames: settings.roleNames(guildId, member.roles),
-      managesServer: (permissions & managing) !== 0n,
-    });
+    const role = roleIn(guildId, personId, member.roles, permissions);
     const channelRef = interaction.channel?.id ?? interaction.channel_id ?? null;
     const place: Place = {
       classKey: makeChatKey("discord", guildId),
@@ -96,8 +92,23 @@ export function createCallReader(settings: CallSettings) {
     return { person, language, role, place };
   }
 
+  function roleIn(guildId: string, personId: string, roleIds: readonly string[], permissions: bigint): Role {
+    const roleNames = settings.roleNames(guildId, roleIds);
+    const managesServer = (permissions & MANAGING) !== 0n;
+    return settings.roleOf({ personId, guildId, roleIds, roleNames, managesServer });
+  }
+
+  /** Who has chosen one of their classes. */
+  function callerIn(interaction: APIInteraction, classKey: string): DiscordCaller | undefined {
+    const caller = readCaller(interaction);
+    const chosen =
+      caller && directory.placesOf(caller.person.id).find((each) => each.place.classKey === classKey);
+    return chosen && { ...caller, role: chosen.role, place: chosen.place };
+  }
+
   return {
     readCaller,
+    roleIn,
 
     /** Undefined for what is no call of ours: other kinds of interaction, other components. */
     readCall(interaction: APIInteraction): ReadCall | undefined {
@@ -105,10 +116,11 @@ export function createCallReader(settings: CallSettings) {
       if (asked === undefined) return undefined;
       const words = discordWords(languageOfInteraction(interaction));
       if (asked === "oldButton") return { kind: "sentence", text: words.oldButton };
-      const caller = readCaller(interaction);
+      const caller =
+        asked.classKey === undefined ? readCaller(interaction) : callerIn(interaction, asked.classKey);
       if (!caller) return { kind: "sentence", text: words.noClass };
       const command = commands.find(({ name }) => name === asked.name);
-      const { file, picked, ...line } = asked;
+      const { file, picked, classKey: _chosen, ...line } = asked;
       const place = { ...caller.place, picked };
       return { kind: "call", command, file, call: { callId: interaction.id, ...line, ...caller, place } };
     },
@@ -155,6 +167,8 @@ export function createCallReader(settings: CallSettings) {
     if (interaction.type !== InteractionType.MessageComponent) return undefined;
     if (interaction.data.component_type !== ComponentType.Button) return undefined;
     const line = interaction.data.custom_id;
+    const chosen = readChoice(line);
+    if (chosen) return chosen;
     const parsed = parseLine(line, forms);
     return parsed.ok ? parsed.value : "oldButton";
   }
@@ -173,6 +187,8 @@ interface Asked {
   readonly options: Record<string, unknown>;
   readonly picked?: Picked | undefined;
   readonly file?: APIAttachment;
+  /** The class it is about, where that was asked. */
+  readonly classKey?: string;
 }
 
 function nameOfChannel(channel: object | undefined): string | undefined {

@@ -1,3 +1,4 @@
+import { parseChatKey } from "../../../store/shapes/chat-key.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { Directory } from "./settings.ts";
 import type { Clock } from "../../process/clock.ts";
@@ -17,6 +18,14 @@ export function createDirectory(stores: Stores, clock: Clock): Directory {
       const place = { classKey: found.key, className: found.name, channelRef: classes.channelRef(found.id) };
       return { place, role };
     },
+    placesOf: (personId) =>
+      members.classesOf(personId).flatMap(({ classId, seenAt }) => {
+        const found = classes.get(classId);
+        if (!found || parseChatKey(found.key).chat !== "discord") return [];
+        const place = { classKey: found.key, className: found.name, channelRef: classes.channelRef(classId) };
+        const role = members.find(classId, personId)?.role ?? "student";
+        return [{ place, role, seenAt, language: members.languageOf(classId, personId) }];
+      }),
     directChannel: (personId) => members.directChannel(personId),
     isDirectRefused: (personId) => members.directRefusedUntil(personId) > clock.now(),
     saveDirectChannel: (personId, channelId) => members.saveDirectChannel(personId, channelId),

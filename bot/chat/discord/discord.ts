@@ -1,4 +1,4 @@
-import type { APIInteraction } from "discord.js";
+import type { APIInteraction, GatewayMessageCreateDispatchData } from "discord.js";
 import { createBoard } from "./board.ts";
 import { createCallReader } from "./calls.ts";
 import { createDirectChannels } from "./direct.ts";
@@ -14,6 +14,7 @@ import { createRegistration } from "./registration.ts";
 import { createDiscordPace, PER_SECOND } from "./pace.ts";
 import { createDiscordRest } from "./rest.ts";
 import { createSender } from "./send.ts";
+import { createSentenceHandler } from "./sentences.ts";
 import {
   DISCORD_API,
   DISCORD_TIMES,
@@ -63,6 +64,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     retryMs,
     signal: ending.signal,
   });
+  let sentences: ReturnType<typeof createSentenceHandler> | undefined;
   let interactions: ReturnType<typeof createInteractionHandler> | undefined;
   const gateway = createDiscordGateway({
     token,
@@ -75,6 +77,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     admit,
     ...(shard ? { shard } : {}),
     onInteraction: (interaction) => void receive(interaction),
+    onMessage: (message) => void hear(message),
     onReady(applicationId, guildIds, name) {
       const about = { as: name, servers: guildIds.length, invite: inviteUrl(applicationId) };
       log.info(about, "connected to Discord");
@@ -90,7 +93,16 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     const isHanded = userId !== undefined && (await shard?.handOver?.(interaction, makePersonId(userId)));
     if (!isHanded) await interactions?.handle(interaction);
   }
-  shard?.onHanded?.((interaction) => void interactions?.handle(interaction as APIInteraction));
+  async function hear(message: GatewayMessageCreateDispatchData): Promise<void> {
+    if (!sentences?.isForBot(message)) return;
+    const isDirect = message.guild_id === undefined;
+    const isHanded = isDirect && (await shard?.handOver?.(message, makePersonId(message.author.id)));
+    if (!isHanded) await sentences.handle(message);
+  }
+  shard?.onHanded?.((handed) => {
+    if ("token" in handed) void interactions?.handle(handed as APIInteraction);
+    else void sentences?.handle(handed as GatewayMessageCreateDispatchData);
+  });
 
   const { missingPermissions, ownId } = gateway;
   const says = { log, renderPicture: settings.renderPicture, sayPaths: map.sayPaths, rest, direct };
@@ -121,6 +133,15 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
         fetchFile,
         photoOf,
         tellReach: createReach({ ...says, directory: settings.directory, missingPermissions }),
+      });
+      sentences = createSentenceHandler({
+        ...says,
+        ...gateway,
+        clock: settings.clock,
+        commands,
+        directory: settings.directory,
+        reader,
+        handlers,
       });
       await gateway.start();
     },

@@ -9,7 +9,9 @@ import {
   Partials,
   PermissionsBitField,
   RateLimitError,
+  Options,
   type APIInteraction,
+  type GatewayMessageCreateDispatchData,
   type PermissionsString,
 } from "discord.js";
 import { NEEDED_PERMISSIONS } from "./invite.ts";
@@ -29,6 +31,8 @@ export interface GatewaySettings {
   admit?(method: string, path: string): Promise<Admitted>;
   readonly shard?: DiscordShard;
   onInteraction(interaction: APIInteraction): void;
+  /** Anything written in a channel that the bot sees; its words only where they are for the bot. */
+  onMessage(message: GatewayMessageCreateDispatchData): void;
   /** At each first connection: the servers the bot is in. */
   onReady(applicationId: string, guildIds: readonly string[], name: string): void;
   onGuild(applicationId: string, guildId: string): void;
@@ -50,7 +54,10 @@ const FATAL_CLOSINGS: Readonly<Record<number, string>> = {
 
 const LONGEST_RETRY_MS = 60_000;
 
-/** The connection on which the platform reports what people do. It asks for servers only, for no privileged intent. */
+/** Without the privileged one, words come only of messages that name the bot or are written to it alone. */
+const INTENTS = [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages];
+
+/** The connection on which the platform reports what people do. It asks for no privileged intent. */
 export function createDiscordGateway(settings: GatewaySettings) {
   const { log, signal, retryMs } = settings;
   let client: Client<true> | undefined;
@@ -59,7 +66,9 @@ export function createDiscordGateway(settings: GatewaySettings) {
   function createClient(): Client {
     const { shard } = settings;
     const made = new Client({
-      intents: [GatewayIntentBits.Guilds],
+      intents: INTENTS,
+      // What people write is answered and not kept.
+      makeCache: Options.cacheWithLimits({ ...Options.DefaultMakeCacheSettings, MessageManager: 0 }),
       partials: [Partials.Channel],
       allowedMentions: { parse: [] },
       waitGuildTimeout: settings.guildWaitMs,
@@ -84,6 +93,7 @@ export function createDiscordGateway(settings: GatewaySettings) {
     });
     // Straight from the socket: the client itself would hold commands back until it has all servers' data.
     made.ws.on(GatewayDispatchEvents.InteractionCreate, settings.onInteraction);
+    made.ws.on(GatewayDispatchEvents.MessageCreate, settings.onMessage);
     made.on(Events.ClientReady, (ready) => {
       client = ready;
       settings.onReady(ready.application.id, [...ready.guilds.cache.keys()], ready.user.username);
@@ -138,6 +148,13 @@ export function createDiscordGateway(settings: GatewaySettings) {
     roleNames: (guildId: string, roleIds: readonly string[]): string[] => {
       const roles = latest?.guilds.cache.get(guildId)?.roles.cache;
       return roleIds.flatMap((id) => roles?.get(id)?.name ?? []);
+    },
+    /** What a member may do on a server: a message does not tell it, as a command does. */
+    permissionsOf(guildId: string, userId: string, roleIds: readonly string[]): bigint {
+      const guild = latest?.guilds.cache.get(guildId);
+      if (guild?.ownerId === userId) return PermissionsBitField.All;
+      const roles = [guildId, ...roleIds].flatMap((id) => guild?.roles.cache.get(id) ?? []);
+      return roles.reduce((sum, { permissions }) => sum | permissions.bitfield, 0n);
     },
     missingPermissions(channelId: string): string[] {
       const channel = latest?.channels.cache.get(channelId);

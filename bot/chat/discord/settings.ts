@@ -1,14 +1,26 @@
 import { makeChatKey, parseChatKey } from "../../../store/shapes/chat-key.ts";
 import type { Command } from "../../../commands/define.ts";
+import type { Language } from "../../../store/shapes/language.ts";
 import type { Role } from "../../../store/shapes/person.ts";
 import type { Photo } from "../../../store/shapes/photo.ts";
 import type { Log } from "../../process/log.ts";
 import type { Place } from "../port.ts";
 
+/** A class somebody is in. */
+export interface KnownPlace {
+  readonly place: Place;
+  readonly role: Role;
+  /** Of the person there, ms since the epoch. */
+  readonly seenAt: number;
+  readonly language: Language;
+}
+
 /** What is kept between calls. Person ids carry the chat in front: `discord:81384788765712384`. */
 export interface Directory {
   /** The class a person was last seen in, and as what: a direct message carries neither. */
   lastPlace(personId: string): { readonly place: Place; readonly role: Role } | null;
+  /** Every class of theirs on this chat, where they were seen last in front. */
+  placesOf(personId: string): readonly KnownPlace[];
   directChannel(personId: string): string | null;
   /** True while this person is not to be tried alone. How long a refusal is remembered is the directory's matter. */
   isDirectRefused(personId: string): boolean;

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { createDiscord, type Directory, type DiscordSettings } from "../../../bot/chat/discord/discord.ts";
+import type { KnownPlace } from "../../../bot/chat/discord/settings.ts";
 import type {
   ChatHandlers,
   CommandCall,
@@ -74,18 +75,26 @@ export const TEST_COMMANDS = [
 
 export interface MemoryDirectory extends Directory {
   readonly places: Map<string, { place: Place; role: Role }>;
+  /** Of somebody in several classes; else theirs is that of `places`. */
+  readonly classes: Map<string, readonly KnownPlace[]>;
   readonly channels: Map<string, string>;
   readonly refused: Set<string>;
 }
 
 export function createMemoryDirectory(): MemoryDirectory {
   const places: MemoryDirectory["places"] = new Map();
+  const classes: MemoryDirectory["classes"] = new Map();
   const channels: MemoryDirectory["channels"] = new Map();
   const refused: MemoryDirectory["refused"] = new Set();
   return {
     places,
+    classes,
     channels,
     refused,
+    placesOf(personId) {
+      const last = places.get(personId);
+      return classes.get(personId) ?? (last ? [{ ...last, seenAt: Date.now(), language: "en" }] : []);
+    },
     lastPlace: (personId) => places.get(personId) ?? null,
     directChannel: (personId) => channels.get(personId) ?? null,
     isDirectRefused: (personId) => refused.has(personId),

@@ -11,8 +11,9 @@ import { createLedger, type LedgerSettings } from "./ledger.ts";
 import { createLimits, PUBLISHED_LIMITS, type LimitSettings } from "./limits.ts";
 import { createRoutes, limit, type Route } from "./routes.ts";
 import { createSocketSide } from "./socket.ts";
+import { createTyping } from "./typing.ts";
 import { createTrips, type Trip } from "./trip.ts";
-import { createWorld, writeGuild, writeGuildChannel, type User } from "./world.ts";
+import { createWorld, writeGuild, writeGuildChannel, writeRole, type User } from "./world.ts";
 
 export interface GatewaySettings extends LedgerSettings {
   readonly token: string;
@@ -38,6 +39,8 @@ const DEFAULTS: GatewaySettings = {
   keepsNonce: false,
   now: () => Date.now(),
 };
+
+const MESSAGES = "/channels/{channel_id}/messages";
 
 export interface Seen extends Asked {
   readonly at: number;
@@ -91,6 +94,7 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
     now,
     () => `http://${address()}`,
   );
+  const typing = createTyping(world, socket, nextId, now);
   const routes = createRoutes({
     ...settings,
     world,
@@ -151,6 +155,8 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
     ];
     if (wrong.length > 0) return note(asked, wrong);
     const answer = route.handle(asked, params);
+    if (route.method === "POST" && route.path === MESSAGES && answer.status === 200)
+      typing.echo(answer.body as { id: string; channel_id: string });
     const own = openapi.answer(asked.method, route.path, answer.status, answer.body);
     for (const each of own)
       violations.push(`answer ${answer.status} to ${asked.method} ${route.path}: ${each}`);
@@ -214,6 +220,14 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
     /** Resolves with the answer once the person sees one. */
     slash: (user: User, name: string, options: Given = {}, where: Where = {}) =>
       answered(interactions.slash(user, name, options, where)),
+    /** Writes a message; resolves with what the bot has said to it. */
+    async write(user: User, text: string, where: Where = {}) {
+      const id = typing.write(user, text, where);
+      await until(() => ledger.messages.some(({ replyTo }) => replyTo === id), `an answer to “${text}”`);
+      return ledger.messages.filter(({ replyTo }) => replyTo === id);
+    },
+    /** The same without waiting; the message's id. */
+    beginWriting: (user: User, text: string, where: Where = {}) => typing.write(user, text, where),
     press: (user: User, line: string) => answered(interactions.press(user, line)),
     /** Types into one option; `others` are filled in already. */
     complete: (
@@ -235,6 +249,12 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
       const added = world.addChannel({ guildId, name, denied });
       socket.dispatch("CHANNEL_CREATE", writeGuildChannel(added, world.bot.id));
       return added;
+    },
+    /** Somebody makes one more role on a server; its id. */
+    addRole(guildId: string, name: string, permissions: bigint): string {
+      const id = nextId();
+      socket.dispatch("GUILD_ROLE_CREATE", { guild_id: guildId, role: writeRole(id, name, permissions) });
+      return id;
     },
     /** The same without waiting. */
     begin: interactions.slash,

@@ -17,6 +17,8 @@ export interface StoredMessage {
   /** The interaction it answers. */
   readonly interactionId: string | undefined;
   readonly isPrivate: boolean;
+  /** The person's message that it is shown under. */
+  readonly replyTo: string | undefined;
   content: string;
   components: NonNullable<APIMessage["components"]>;
   files: readonly StoredFile[];
@@ -33,8 +35,13 @@ export interface MessageBody {
   readonly nonce?: string | number;
   readonly enforce_nonce?: boolean;
   readonly flags?: number;
+  readonly message_reference?: { readonly message_id: string; readonly fail_if_not_exists?: boolean };
   readonly attachments?: readonly { id: number | string; description?: string }[];
-  readonly allowed_mentions?: { parse?: readonly string[]; users?: readonly string[] };
+  readonly allowed_mentions?: {
+    parse?: readonly string[];
+    users?: readonly string[];
+    replied_user?: boolean;
+  };
 }
 
 export interface LedgerSettings {
@@ -93,6 +100,7 @@ export function createLedger(
         nonce: body.nonce === undefined ? undefined : String(body.nonce),
         interactionId,
         isPrivate: ((body.flags ?? 0) & 64) !== 0,
+        replyTo: body.message_reference?.message_id,
         content,
         components: body.components ?? [],
         files,
@@ -118,7 +126,7 @@ export function createLedger(
       return {
         id: message.id,
         channel_id: message.channelId,
-        type: message.interactionId === undefined ? 0 : 20,
+        type: message.replyTo !== undefined ? 19 : message.interactionId === undefined ? 0 : 20,
         author: writeUser(world.bot, true),
         application_id: world.applicationId,
         content: message.content,

@@ -171,7 +171,7 @@ export function writeGuildChannel(channel: Channel, botId: string): APIChannel {
   } as APIChannel;
 }
 
-const writeRole = (id: string, name: string, permissions: bigint): APIRole => ({
+export const writeRole = (id: string, name: string, permissions: bigint): APIRole => ({
   id,
   name,
   permissions: String(permissions),

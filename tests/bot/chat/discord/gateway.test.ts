@@ -17,7 +17,8 @@ afterEach(async () => {
 
 test("no privileged intent is asked for: servers only", async () => {
   await stage.start();
-  expect(stage.gateway.socket.state.intents).toBe(1);
+  // Servers, and messages in them and to the bot alone. Source: Discord's documentation, "List of Intents".
+  expect(stage.gateway.socket.state.intents).toBe((1 << 0) | (1 << 9) | (1 << 12));
 });
 
 test("each server gets its commands, also one the bot is invited to later", async () => {
