@@ -1,24 +1,9 @@
 import type { Db } from "./open.ts";
+import type { NameForms, Redaction } from "./redaction.ts";
+import { tracesOf, withdrawShown } from "./shown.ts";
 import { TEXT_COLUMNS, type TextColumn } from "./text-columns.ts";
 
 /* Taking a person or a class out of the store, to the last byte. */
-
-/** The ways in which a person may be named in a text. */
-export interface NameForms {
-  /** In any case. */
-  readonly whole: readonly string[];
-  /** As written: a first name may be a common word. */
-  readonly parts: readonly string[];
-}
-
-/** How names are taken out of what others wrote; the words for it are not the store's. */
-export interface Redaction {
-  /** The forms of `names` that nobody of `others` goes by, too. */
-  formsOf(names: readonly string[], others: readonly string[]): NameForms;
-  inText(text: string, forms: NameForms): string;
-  /** In every text inside a JSON value. */
-  inJson(value: unknown, forms: NameForms): unknown;
-}
 
 /** The name under which what an erased person did goes on. */
 export const NAMELESS = "Somebody";
@@ -26,7 +11,8 @@ export const NAMELESS = "Somebody";
 export interface PrivacyStore {
   /**
    * Takes a person out of a class: their plans, runs, messages, sessions and photos go; their rolls stay in the log without
-   * name and note; the ledger's lines stay without name; what others wrote loses the name. Inside `atomically` only.
+   * name and note; the ledger's lines stay without name; what others wrote loses the name, and what others were shown of
+   * them goes. Inside `atomically` only.
    */
   erasePerson(classId: number, personId: string, redaction: Redaction): void;
   /** Takes a class out with everything in it; inside `atomically` only. */
@@ -63,6 +49,7 @@ function erasePerson(db: Db, classId: number, personId: string, redaction: Redac
   const { own, others } = namesIn(db, classId, personId);
   const names = redaction.formsOf(own, others);
   const ids = { classId, personId };
+  const traces = tracesOf(db, ids, own);
   const run = (sql: string): void => void db.prepare(sql).run(ids);
   run("delete from plans where class_id = @classId and person_id = @personId");
   run(
@@ -105,6 +92,7 @@ function erasePerson(db: Db, classId: number, personId: string, redaction: Redac
   );
   run("delete from members where class_id = @classId and person_id = @personId");
   run("delete from calls where substr(call_id, 1, length(@personId) + 1) = @personId || ':'");
+  withdrawShown(db, classId, traces, names, redaction);
   for (const column of TEXT_COLUMNS) redactColumn(db, column, classId, names, redaction);
   forgetStrangers(db);
 }

@@ -1,7 +1,7 @@
-import type { NameForms, Redaction } from "../../store/privacy.ts";
+import type { NameForms, Redaction, Traces } from "../../store/redaction.ts";
 import { inEach } from "../speech/language.ts";
 import { escapeXml } from "../speech/svg.ts";
-import { plain } from "../speech/wording.ts";
+import { makeNumber, plain } from "../speech/wording.ts";
 import { de } from "./words/name.de.ts";
 import { en } from "./words/name.en.ts";
 
@@ -52,10 +52,19 @@ const ALSO_WORDS = new Set(
 );
 
 function wordPattern(name: string, flags: string): RegExp {
+  return new RegExp(`(?<![\\p{L}\\p{N}])${sourceOf(name)}(?![\\p{L}\\p{N}])`, flags);
+}
+
+/** Undefined where there is nothing to look for. */
+function patternOf(names: readonly string[], flags: string): RegExp | undefined {
+  if (names.length === 0) return undefined;
+  return new RegExp(`(?<![\\p{L}\\p{N}])(?:${names.map(sourceOf).join("|")})(?![\\p{L}\\p{N}])`, flags);
+}
+
+function sourceOf(name: string): string {
   const escaped = name.replace(/[\\^$.*+?()[\]{}|]/g, "\\$&");
   // With the endings that names take: `Minas Dose`, `Bens`, `den Müllern`.
-  const ending = [...name].length > 2 ? "(?:s|es|n|en|ns)?" : "";
-  return new RegExp(`(?<![\\p{L}\\p{N}])${escaped}${ending}(?![\\p{L}\\p{N}])`, flags);
+  return [...name].length > 2 ? `${escaped}(?:s|es|n|en|ns)?` : escaped;
 }
 
 /** Every text inside a JSON value; keys are the program's own. */
@@ -66,4 +75,52 @@ export function redactJson(value: unknown, names: NameForms): unknown {
   return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, redactJson(each, names)]));
 }
 
-export const redaction: Redaction = { formsOf: namesOf, inText: redactText, inJson: redactJson };
+/** Shorter words may be anybody's: by them alone nothing is taken for a quotation. */
+const LEAST_QUOTED = 12;
+
+/** A number said aloud, by its letter: whose it is, the numbers say. */
+const SAID = /(?<![\p{L}\p{N}])([LRP])(\d{1,9})(?![\p{L}\p{N}])/giu;
+
+/** Whether a JSON value tells of somebody: by a name, by a number of theirs said aloud, or in words written of their rolls. */
+export function tellsOf(
+  { names, texts, plans, runs, rolls }: Traces,
+  { parts }: NameForms,
+): (value: unknown) => boolean {
+  const isWord = (part: string): boolean => ALSO_WORDS.has(part.toLowerCase());
+  const patterns = [
+    patternOf([...withMarkup(names), ...parts.filter((part) => !isWord(part))], "iu"),
+    patternOf(parts.filter(isWord), "u"),
+  ].flatMap((pattern) => pattern ?? []);
+  const quoted = withMarkup(texts.filter((text) => [...text].length >= LEAST_QUOTED)).map((text) =>
+    text.toLowerCase(),
+  );
+  const numbers = new Set([
+    ...plans.map((number) => makeNumber("plan", number)),
+    ...runs.map((number) => makeNumber("run", number)),
+    ...rolls.map((number) => makeNumber("roll", number)),
+  ]);
+  const named = [...withMarkup(names), ...parts].map((name) => name.toLowerCase());
+  // Evenings of answers are read: what a plain search settles is not asked of patterns.
+  function inText(text: string): boolean {
+    const lower = text.toLowerCase();
+    if (quoted.some((each) => lower.includes(each))) return true;
+    if (named.some((each) => lower.includes(each)) && patterns.some((pattern) => pattern.test(text)))
+      return true;
+    for (const [said] of /[lrp]\d/.test(lower) ? text.matchAll(SAID) : [])
+      if (numbers.has(said.toUpperCase())) return true;
+    return false;
+  }
+  return function tells(value: unknown): boolean {
+    if (typeof value === "string") return inText(value);
+    if (typeof value !== "object" || value === null) return false;
+    return Object.values(value).some(tells);
+  };
+}
+
+export const redaction: Redaction = {
+  formsOf: namesOf,
+  inText: redactText,
+  inJson: redactJson,
+  tellsOf,
+  withdrawn: () => words().withdrawn,
+};

@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomSession } from "../../../store/room.ts";
@@ -31,9 +32,13 @@ export function addFileRoutes(app: FastifyInstance, { stores, sessionOf, renderP
     const [, index, ending] = /^(\d{1,3})\.(svg|png)$/.exec(request.params.file) ?? [];
     const picture = bodyFor(request, request.params.id)?.pictures[Number(index)];
     if (!picture) return refuse(reply, 404, "ERR_NOT_FOUND");
+    const tag = `"${createHash("sha256").update(picture.svg).digest("base64url").slice(0, 22)}"`;
     void reply
       .header("content-security-policy", NOTHING_ALLOWED)
-      .header("cache-control", "private, max-age=86400, immutable");
+      // Asked for again each time: what was taken out of the feed is not to be seen from a cache.
+      .header("cache-control", "private, no-cache")
+      .header("etag", tag);
+    if (request.headers["if-none-match"] === tag) return reply.code(304).send();
     if (ending === "png") {
       const drawn = pictures.draw(picture.svg, sessionOf(request)?.personId ?? "", performance.now());
       return drawn === "fast"

@@ -24,7 +24,7 @@ export const de: MineWords = {
   exported: "Hier ist alles, was ich in diesem Kurs von dir behalte, als eine Datei.",
   wrongName: "**So heißt du bei mir nicht. Nichts ist gelöscht.**",
   finalErase:
-    "**Das lässt sich nicht zurücknehmen.** Deine Pläne, Läufe, Nachrichten, Notizen und Fotos sind sofort weg. Deine Filme bleiben ohne deinen Namen im Filmbuch, damit die Zahlen des Kurses stimmen; ebenso die Zeilen einer Flasche. Was der Chat selbst behält, kann ich nicht löschen, und ältere Sicherungskopien verschwinden, wenn sie ersetzt werden.",
+    "**Das lässt sich nicht zurücknehmen.** Deine Pläne, Läufe, Nachrichten, Notizen und Fotos sind sofort weg, auch aus Antworten, die andere bekommen haben. Deine Filme bleiben ohne deinen Namen im Filmbuch, damit die Zahlen des Kurses stimmen; ebenso die Zeilen einer Flasche. Was der Chat selbst behält, kann ich nicht löschen, und ältere Sicherungskopien verschwinden, wenn sie ersetzt werden.",
   toErase: (name) => `Willst du das, tippe \`/mine erase name:${name}\`.`,
   takeAlongFirst: "Erst mitnehmen",
   erased: (rolls) =>

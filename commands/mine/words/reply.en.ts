@@ -22,7 +22,7 @@ export const en = {
   exported: "Here is everything I keep of you in this class, as one file.",
   wrongName: "**That is not your name as I have it. Nothing is erased.**",
   finalErase:
-    "**This can't be taken back.** Your plans, runs, messages, notes and photos go at once. Your rolls stay in the log without your name, so that the class's figures still add up; so do a bottle's lines. What the chat itself keeps is not mine to erase, and older backups go when they are replaced.",
+    "**This can't be taken back.** Your plans, runs, messages, notes and photos go at once, and so do the answers in which others were shown them. Your rolls stay in the log without your name, so that the class's figures still add up; so do a bottle's lines. What the chat itself keeps is not mine to erase, and older backups go when they are replaced.",
   toErase: (name: string) => `To do it, type \`/mine erase name:${name}\`.`,
   takeAlongFirst: "Take it along first",
   erased: (rolls: number) =>
