@@ -23,6 +23,7 @@ import { createPushStore, type PushStore } from "./pushes.ts";
 import { createReturnCodeStore, type ReturnCodeStore } from "./return-codes.ts";
 import { createRoomStore, type RoomStore } from "./room.ts";
 import { createSayStore, type SayStore } from "./says.ts";
+import { createShareStore, type ShareStore } from "./shares.ts";
 import { createShelfStore, type ShelfStore } from "./shelf.ts";
 import { createSheetStore, type SheetStore } from "./sheets.ts";
 import { createShardStore, type ShardStore } from "./shards.ts";
@@ -62,6 +63,7 @@ export interface Stores {
   readonly retention: RetentionStore;
   readonly unreadable: UnreadableStore;
   readonly calls: CallStore;
+  readonly shares: ShareStore;
   /** The only transaction there is. `work` must not await; one inside another is a savepoint. */
   atomically<T>(work: () => T): T;
   readonly figures: FigureStore;
@@ -111,6 +113,7 @@ export function openStores(path: string): OpenedStores {
     retention: createRetentionStore(db),
     unreadable: createUnreadableStore(db),
     calls: createCallStore(db),
+    shares: createShareStore(db),
     atomically: <T>(work: () => T) => transaction.immediate(work) as T,
     figures: createFigureStore(db),
     upkeep: createUpkeepStore(db),

@@ -3,6 +3,7 @@ import { FIRST_TABLES } from "./first-tables.ts";
 import { PUSH_TABLES } from "./push-tables.ts";
 import { SEARCH_TABLES } from "./search-tables.ts";
 import { SET_ASIDE_TABLE } from "./set-aside-table.ts";
+import { SHARES_TABLE } from "./share-table.ts";
 import { SINK_TABLES } from "./sink-tables.ts";
 
 /**
@@ -148,4 +149,5 @@ export const MIGRATIONS: readonly string[] = [
   -- What a bath is for: paper never goes through film's, nor film through paper's.
   alter table batches add column medium text not null default 'film' check (medium in ('film', 'paper'));
   `,
+  SHARES_TABLE,
 ];

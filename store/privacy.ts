@@ -71,6 +71,7 @@ function erasePerson(db: Db, classId: number, personId: string, redaction: Redac
   run("delete from runs where class_id = @classId and person_id = @personId");
   run("delete from set_aside where class_id = @classId and person_id = @personId");
   run("delete from room_sessions where class_id = @classId and person_id = @personId");
+  run("delete from shares where class_id = @classId and person_id = @personId");
   run("update sheets set added_by = null where class_id = @classId and added_by = @personId");
   run("update sheet_imports set person_id = null where class_id = @classId and person_id = @personId");
   for (const table of ["shelf", "handovers"])

@@ -56,7 +56,7 @@ export function createDispatch({
     commands.flatMap((command) => [command.name, ...(command.was ?? [])].map((name) => [name, command])),
   );
 
-  const shares = createShares();
+  const shares = createShares(stores.shares);
 
   function askedOf({ name, person, role, place, file }: PlainCall): Asked {
     return {
@@ -160,7 +160,9 @@ export function createDispatch({
             "ERR_SHARE",
             speaking(languageAfterFault(call), () => words().shareSpent(spent)),
           );
-        return work(call, now);
+        const worked = work(call, now);
+        shares.keep(now);
+        return worked;
       });
       if (!answered)
         return { kind: "repeat", code: "ERR_REPEAT", reply: { text: "" }, visibility: "private" };

@@ -30,6 +30,7 @@ const LANDED: readonly string[] = [
   "c1f2e74eedb5",
   "09cd21c1b9f4",
   "3678fb3a4a18",
+  "6eb381a5f9e5",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -65,6 +65,7 @@ const NAMELESS: Readonly<Record<string, string>> = {
   "sheets.film": "a film",
   "sheets.developer": "a developer",
   "sheets.dilution": "numbers",
+  "shares.kind": "a word of ours",
   "shelf.product": "a product",
 };
 
@@ -104,6 +105,7 @@ const TAKEN_OUT = [
   "runs.person_id",
   "says_shown.person_id",
   "sheet_imports.person_id",
+  "shares.person_id",
   "sheets.added_by",
   "sink_people.person_id",
   "sink_presses.call_id",

@@ -1,23 +1,25 @@
 import { expect, test } from "vitest";
-import { createDispatch, type PlainCall } from "../../../bot/calls/dispatch.ts";
+import { createDispatch } from "../../../bot/calls/dispatch.ts";
 import { createShares, SHARES } from "../../../bot/calls/shares.ts";
 import { commands } from "../../../commands/index.ts";
-import { openStores } from "../../../store/index.ts";
-import { createFakeClock } from "../../support/clock.ts";
+import { redaction } from "../../../commands/mine/redact.ts";
+import { openStores, type OpenedStores } from "../../../store/index.ts";
+import { createFakeClock, type FakeClock } from "../../support/clock.ts";
 import { createMemoryLog } from "../../support/room.ts";
 
 const DAY_SECONDS = 24 * 3600;
 
-test("one student who writes without end is stopped with a sentence; others, and a film under way, are not", async () => {
-  const stores = openStores(":memory:");
-  const clock = createFakeClock();
+type Said = { code: string | null; text: string };
+
+/** A process on this store: asked, it answers. */
+function aProcess(stores: OpenedStores, clock: FakeClock): (over: object) => Promise<Said> {
   const dispatch = createDispatch({ commands, stores, clock, log: createMemoryLog() });
   let count = 0;
-  const ask = async (over: Partial<PlainCall>): Promise<{ code: string | null; text: string }> => {
-    let said = { code: null as string | null, text: "" };
+  return async (over) => {
+    let said: Said = { code: null, text: "" };
     count += 1;
     await dispatch.onCommand({
-      callId: `c${count}`,
+      callId: `c${count} ${clock.now()}`,
       name: "help",
       options: {},
       person: { id: "room:mina", name: "Mina" },
@@ -30,9 +32,16 @@ test("one student who writes without end is stopped with a sentence; others, and
     } as never);
     return said;
   };
-  const long = { name: "roll find", options: { words: "x".repeat(900_000) } };
+}
+
+const LONG = { name: "roll find", options: { words: "x".repeat(900_000) } };
+
+test("one student who writes without end is stopped with a sentence; others, and a film under way, are not", async () => {
+  const stores = openStores(":memory:");
+  const clock = createFakeClock();
+  const ask = aProcess(stores, clock);
   const codes: (string | null)[] = [];
-  for (let index = 0; index < 12; index += 1) codes.push((await ask(long)).code);
+  for (let index = 0; index < 12; index += 1) codes.push((await ask(LONG)).code);
   expect(codes.filter((code) => code === "ERR_SHARE").length).toBeGreaterThan(0);
   expect((await ask({})).text).toMatch(/far more today than a day's work needs.*Nothing was changed/);
   expect((await ask({ language: "de", person: { id: "room:ben", name: "Ben" } } as never)).code).toBeNull();
@@ -41,8 +50,38 @@ test("one student who writes without end is stopped with a sentence; others, and
   expect((await ask({})).code).toBeNull();
 });
 
+test("a start goes on counting, until the day is over; of the erased nothing is counted", async () => {
+  const stores = openStores(":memory:");
+  const clock = createFakeClock();
+  const before = aProcess(stores, clock);
+  await before({});
+  for (let index = 0; index < 9; index += 1) await before(LONG);
+  // What the last call wrote is kept with the next one of anybody.
+  await before({ person: { id: "room:ben", name: "Ben" } });
+  clock.advance(1);
+  const after = aProcess(stores, clock);
+  expect((await after({})).code).toBe("ERR_SHARE");
+  expect((await after({ person: { id: "room:ben", name: "Ben" } })).code).toBeNull();
+  stores.privacy.erasePerson(1, "room:mina", redaction);
+  await after({ person: { id: "room:ben", name: "Ben" } });
+  expect(peopleCounted(stores)).toEqual(["", "room:ben"]);
+  clock.advance(DAY_SECONDS);
+  const nextDay = aProcess(stores, clock);
+  expect((await nextDay({})).code).toBeNull();
+  await nextDay({ person: { id: "room:ben", name: "Ben" } });
+  const days = stores.db.prepare<[], { day: number }>("select distinct day from shares").all();
+  expect(days).toHaveLength(1);
+});
+
+const peopleCounted = ({ db }: OpenedStores): string[] =>
+  db
+    .prepare<[], { id: string }>("select distinct person_id as id from shares order by id")
+    .all()
+    .map(({ id }) => id);
+
 test("photos have a share of their own, and so has a class; staff are bound by the class's only", () => {
-  const shares = createShares();
+  const stores = openStores(":memory:");
+  const shares = createShares(stores.shares);
   const asked = {
     classKey: "room:1",
     personId: "room:mina",
