@@ -1,11 +1,13 @@
 import { makeAsk } from "./ask/command.ts";
 import { batchAllow, batchCorrect, batchDiscard, batchTest, batchTopup } from "./batch/change/command.ts";
 import { batchMix } from "./batch/mix/command.ts";
+import { batchPair, batchRotate } from "./batch/pair/command.ts";
 import { batchShelf, batchRestock } from "./batch/shelf/command.ts";
 import { batchLedger, batchStatus } from "./batch/status/command.ts";
 import { batchTake } from "./batch/take/command.ts";
 import { batchHandover, batchWaste } from "./batch/waste/command.ts";
 import { caution } from "./caution/command.ts";
+import { classBaths } from "./class/baths/command.ts";
 import { classPeriods } from "./class/periods/command.ts";
 import { classBoard } from "./class/board/command.ts";
 import { classDigest } from "./class/digest/command.ts";
@@ -72,12 +74,15 @@ const asked: readonly Command[] = [
   batchLedger,
   batchCorrect,
   batchAllow,
+  batchPair,
+  batchRotate,
   batchTake,
   batchWaste,
   batchHandover,
   batchShelf,
   batchRestock,
   classSetup,
+  classBaths,
   classPeriods,
   classDigest,
   classRole,

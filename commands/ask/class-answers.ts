@@ -2,7 +2,7 @@ import { isFilmPlan } from "../../store/shapes/tray.ts";
 import type { Action } from "../define.ts";
 import { makeLine } from "../speech/line.ts";
 import { formatMl, instant, makeNumber, plain } from "../speech/wording.ts";
-import { splitVolume } from "../plan/volume.ts";
+import { minusMl } from "../speech/tenths.ts";
 import type { Batch, BatchKind } from "../../store/shapes/batch.ts";
 import { lookOf } from "./looks.ts";
 import type { Reading } from "./read.ts";
@@ -73,8 +73,9 @@ export const wordAnswer: Answerer = ({ terms, things }) => {
 export const amountAnswer: Answerer = (_, { plan }) => {
   if (!plan || !isFilmPlan(plan.plan))
     return says(words().mixTotal, { label: words().makePlan, line: "plan", weight: "main" });
-  const { volumeMl, sheet } = plan.plan;
-  const { concentrateMl, waterMl } = splitVolume(volumeMl, sheet.dilution);
+  const { volumeMl, steps } = plan.plan;
+  const concentrateMl = steps.find(({ kind }) => kind === "develop")?.concentrateMl ?? volumeMl;
+  const waterMl = minusMl(volumeMl, concentrateMl);
   const parts = waterMl === 0 ? words().stockOnly : words().parts(formatMl(concentrateMl), formatMl(waterMl));
   return says(words().amountOf(makeNumber("plan", plan.number), formatMl(volumeMl), parts));
 };

@@ -65,6 +65,12 @@ export function clearingWords({ clearing, predictedSeconds, testedLoadSqIn, load
   );
 }
 
+/** `at 88 % of its strength`; empty for a bath that nothing has thinned. */
+export function strengthWords({ strength }: Pick<BatchState, "strength">): string {
+  const percent = Math.round(strength * 100);
+  return percent >= 100 ? "" : words().strength(percent);
+}
+
 /** A word on a clearing time that no fresh fixer has; empty for a usual one. */
 export function slowWords(seconds: number): string {
   return seconds > USUAL_CLEARING_SECONDS ? words().slow(formatSeconds(seconds)) : "";
@@ -96,6 +102,7 @@ export function stateLine(batch: Batch, state: BatchState): string {
   const parts = [
     state.standing === "ready" ? "" : standingWord(state.standing).toUpperCase(),
     leftWords(batch, state),
+    strengthWords(state),
     clearingWords(state),
   ];
   return `${nameOf(batch)}: ${parts.filter(Boolean).join(", ")}`;

@@ -8,7 +8,8 @@ import {
   type Clearing,
 } from "./clearing.ts";
 import { minusMl, plusMl } from "../speech/tenths.ts";
-import { countingLines, type LedgerLine } from "../../store/shapes/ledger.ts";
+import { SQ_IN_PER_ROLL } from "./area.ts";
+import { countingLines, type Carry, type LedgerLine } from "../../store/shapes/ledger.ts";
 
 /* The bath itself, line by line: what is in the bottle and what it has been through. */
 
@@ -28,6 +29,11 @@ export interface Bath {
   readonly loadSqIn: number;
   /** The same without that weighting: film whose silver is in this bath, sq in. */
   readonly heldSqIn: number;
+  /** Share of its strength as mixed: what film carries in thins it. */
+  readonly strength: number;
+  /** Carried in and out with the film so far, ml. */
+  readonly carriedInMl: number;
+  readonly carriedOutMl: number;
   readonly clearing: Clearing | null;
   readonly testedSeconds: number | null;
   readonly testedAtMs: number | null;
@@ -49,6 +55,9 @@ const EMPTY: Bath = {
   films: 0,
   loadSqIn: 0,
   heldSqIn: 0,
+  strength: 1,
+  carriedInMl: 0,
+  carriedOutMl: 0,
   clearing: null,
   testedSeconds: null,
   testedAtMs: null,
@@ -74,23 +83,14 @@ function apply(batch: Batch, bath: Bath, { body, atMs }: LedgerLine): Bath {
       const clearing = freshClearing(seconds, batch.capacitySqInPerLitre);
       return { ...bath, volumeMl, clearing, ...tested(bath, seconds, atMs) };
     }
-    case "used": {
-      const { areaSqIn, isTabular } = body;
-      return {
-        ...bath,
-        volumeMl: minusMl(bath.volumeMl, body.ml),
-        usedMl: plusMl(bath.usedMl, body.ml),
-        usedSqIn: bath.usedSqIn + areaSqIn,
-        tabularSqIn: bath.tabularSqIn + (isTabular ? areaSqIn : 0),
-        films: bath.films + body.films,
-        loadSqIn: bath.loadSqIn + loadOf(batch, areaSqIn, isTabular),
-        heldSqIn: bath.heldSqIn + areaSqIn,
-      };
-    }
+    case "used":
+      return keepLoad(batch, use(batch, bath, body), body.carry ?? null);
     case "tested":
       return test(batch, bath, body, atMs);
     case "topped":
-      return topUp(bath, body.addedMl, body.removedMl);
+      return body.isReplenisher && batch.replenishMlPerRoll
+        ? replenish(bath, body, batch.replenishMlPerRoll)
+        : topUp(bath, body.addedMl, body.removedMl);
     case "discarded":
       return { ...takeOut(bath, body.ml), discardedAtMs: body.isAll ? atMs : bath.discardedAtMs };
     case "corrected":
@@ -105,6 +105,46 @@ function apply(batch: Batch, bath: Bath, { body, atMs }: LedgerLine): Bath {
       return bath;
   }
 }
+
+function use(batch: Batch, bath: Bath, body: Extract<LedgerLine["body"], { kind: "used" }>): Bath {
+  const { areaSqIn, isTabular } = body;
+  // A second fixing bath is spared: what silver it gets comes over with the film.
+  const isSpared = body.place === 2;
+  return {
+    ...bath,
+    volumeMl: minusMl(bath.volumeMl, body.ml),
+    usedMl: plusMl(bath.usedMl, body.ml),
+    usedSqIn: bath.usedSqIn + areaSqIn,
+    tabularSqIn: bath.tabularSqIn + (isTabular ? areaSqIn : 0),
+    films: bath.films + body.films,
+    loadSqIn: bath.loadSqIn + (isSpared ? 0 : loadOf(batch, areaSqIn, isTabular)),
+    heldSqIn: bath.heldSqIn + (isSpared ? 0 : areaSqIn),
+  };
+}
+
+/** Replenisher is asked for by the film that went through: what is carried away of the bath takes none of that off. */
+function keepLoad(batch: Batch, bath: Bath, carry: Carry | null): Bath {
+  const after = carryOver(bath, carry);
+  return batch.replenishMlPerRoll ? { ...after, loadSqIn: bath.loadSqIn } : after;
+}
+
+/** What film brought in mixes with the bath, and then its share of all that goes away with the film. */
+export function carryOver<T extends Pick<Bath, CarriedKey>>(bath: T, carry: Carry | null): T {
+  const { volumeMl, strength } = bath;
+  if (carry === null || volumeMl <= 0) return bath;
+  const whole = volumeMl + carry.inMl;
+  const stays = Math.max(0, whole - carry.outMl) / whole;
+  return {
+    ...bath,
+    volumeMl: minusMl(plusMl(volumeMl, carry.inMl), carry.outMl),
+    strength: (strength * volumeMl + carry.inStrength * carry.inMl) / whole,
+    loadSqIn: (bath.loadSqIn + carry.loadSqIn) * stays,
+    heldSqIn: (bath.heldSqIn + carry.loadSqIn) * stays,
+    carriedInMl: plusMl(bath.carriedInMl, carry.inMl),
+    carriedOutMl: plusMl(bath.carriedOutMl, carry.outMl),
+  };
+}
+type CarriedKey = "volumeMl" | "strength" | "loadSqIn" | "heldSqIn" | "carriedInMl" | "carriedOutMl";
 
 /** What an area of film means for this bath, in plain film's sq in. */
 export function loadOf(
@@ -163,7 +203,20 @@ function topUp(bath: Bath, addedMl: number, removedMl: number): Bath {
       : bath.clearing;
   const share = volumeMl > 0 ? Math.max(0, kept.volumeMl) / volumeMl : 1;
   const silverMgPerLitre = bath.silverMgPerLitre === null ? null : Math.round(bath.silverMgPerLitre * share);
-  return { ...kept, volumeMl, clearing, silverMgPerLitre, topUps: bath.topUps + 1 };
+  // Fresh bath comes at full strength.
+  const strength = bath.strength * share + 1 - share;
+  return { ...kept, volumeMl, clearing, silverMgPerLitre, strength, topUps: bath.topUps + 1 };
+}
+
+/** Replenisher makes good what so much film has used, and never more than what went through. */
+function replenish(
+  bath: Bath,
+  { addedMl, removedMl }: { addedMl: number; removedMl: number },
+  mlPerRoll: number,
+): Bath {
+  const kept = takeOut(bath, removedMl);
+  const loadSqIn = Math.max(0, kept.loadSqIn - (addedMl / mlPerRoll) * SQ_IN_PER_ROLL);
+  return { ...kept, volumeMl: kept.volumeMl + addedMl, loadSqIn, topUps: bath.topUps + 1 };
 }
 
 function noteLevel(batch: Batch, bath: Bath, { atMs }: LedgerLine): Bath {

@@ -1,4 +1,5 @@
 import { loadOf } from "./bath.ts";
+import { placeIn } from "./pairs.ts";
 import { needOf, takenMl, type Candidate, type Need } from "./choose.ts";
 import { labelOf } from "./batch-words.ts";
 import { openAllowance } from "../../store/shapes/ledger.ts";
@@ -44,6 +45,7 @@ export function candidatesFor(
     .open(classId)
     .filter(({ id }) => id !== except)
     .flatMap((run) => pendingNeeds(stores, run));
+  const pairs = stores.classes.get(classId)?.habits.fixPairs ?? [];
   return stores.batches.standing(classId).map((batch) => {
     const lines = stores.batches.lines(batch.id);
     const own = promised.filter(({ label }) => label === labelOf(batch)).map(({ need }) => need);
@@ -52,6 +54,7 @@ export function candidatesFor(
       state: stateOf(batch, lines, now),
       reservedMl: own.reduce((sum, need) => sum + takenMl(batch, need), 0),
       reservedSqIn: own.reduce((sum, need) => sum + loadOf(batch, need.areaSqIn, need.isTabular), 0),
+      place: placeIn(pairs, batch.number),
       isAllowed: personId !== null && openAllowance(lines, personId) !== undefined,
     };
   });

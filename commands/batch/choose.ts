@@ -7,6 +7,7 @@ import { areaOf, printsSqIn, SQ_IN_PER_ROLL } from "./area.ts";
 import { loadOf } from "./bath.ts";
 import { clearingAt } from "./clearing.ts";
 import { isFixer, kindOfStep, type Batch, type BatchKind } from "../../store/shapes/batch.ts";
+import type { Place } from "../../store/shapes/ledger.ts";
 import type { BatchState, Standing } from "./state.ts";
 
 /* Which batch a bath of a plan is to come from. */
@@ -22,6 +23,8 @@ export interface Need {
   readonly areaSqIn: number;
   readonly isTabular: boolean;
   readonly films: number;
+  /** Which of two fixing baths; null: the only one. */
+  readonly place: Place | null;
 }
 
 export interface Candidate {
@@ -31,6 +34,8 @@ export interface Candidate {
   readonly reservedMl: number;
   /** In plain film's sq in. */
   readonly reservedSqIn: number;
+  /** It stands as first or second of two fixing baths; null: in no pair. */
+  readonly place: Place | null;
   /** This person may use it worn out as it is. */
   readonly isAllowed: boolean;
 }
@@ -48,7 +53,12 @@ export interface Choice {
 }
 
 export type ChoiceFault =
-  | { readonly code: "ERR_NO_BATCH_READY"; readonly kind: BatchKind; readonly product: string | null }
+  | {
+      readonly code: "ERR_NO_BATCH_READY";
+      readonly kind: BatchKind;
+      readonly product: string | null;
+      readonly place: Place | null;
+    }
   | { readonly code: "ERR_UNKNOWN_BATCH"; readonly typed: string }
   | {
       readonly code: "ERR_WRONG_BATCH";
@@ -88,6 +98,7 @@ export function needOf(plan: AnyPlan, step: Step, isTabular: boolean): Need | un
     ]),
     isTabular,
     films: plan.rolls,
+    place: placeOf(step),
   };
 }
 
@@ -103,7 +114,13 @@ function needOfPrints(plan: TrayPlan, kind: BatchKind, isHeavy: boolean): Need {
     areaSqIn: printsSqIn(plan.size, plan.prints),
     isTabular: isHeavy,
     films: plan.prints,
+    place: null,
   };
+}
+
+/** First or second of two fixing baths; null: the only one, or no fixing bath. */
+export function placeOf({ kind, ordinal }: Pick<Step, "kind" | "ordinal">): Place | null {
+  return kind === "fix" && (ordinal === 1 || ordinal === 2) ? ordinal : null;
 }
 
 /** ml that leave the bottle for good: of stock only the concentrate's part, nothing where it is poured back. */
@@ -123,7 +140,7 @@ export function chooseBatch(
   named: number | null,
   isKept: boolean,
 ): Result<Choice | null, ChoiceFault> {
-  const fitting = candidates.filter(({ batch }) => isFit(batch, need)).sort(byTurn(need));
+  const fitting = candidates.filter((each) => isFit(each, need)).sort(byTurn(need));
   const best = fitting.find((each) => each.state.standing === "ready" && hasRoom(each, need));
   if (named !== null) return judgeNamed(need, candidates, named, best?.batch.number ?? null);
   if (best) return ok(choiceOf(best));
@@ -134,7 +151,7 @@ export function chooseBatch(
   const tight = onShelf.find(({ state }) => state.standing === "ready");
   if (tight)
     return fail({ code: "ERR_BATCH_ROOM", batch: tight.batch, ...roomOf(tight, need), instead: null });
-  return fail({ code: "ERR_NO_BATCH_READY", kind: need.kind, product: need.product });
+  return fail({ code: "ERR_NO_BATCH_READY", kind: need.kind, product: need.product, place: need.place });
 }
 
 function judgeNamed(
@@ -147,7 +164,7 @@ function judgeNamed(
   if (!found) return fail({ code: "ERR_UNKNOWN_BATCH", typed: `B${named}` });
   const { batch, state } = found;
   const instead = best === named ? null : best;
-  if (!isFit(batch, need)) return fail({ code: "ERR_WRONG_BATCH", batch, need, instead });
+  if (!isFit(found, need)) return fail({ code: "ERR_WRONG_BATCH", batch, need, instead });
   if (state.standing === "discarded" || (state.standing !== "ready" && !found.isAllowed))
     return fail({ code: "ERR_BATCH_WORN", batch, standing: state.standing, instead });
   if (!found.isAllowed && !hasRoom(found, need))
@@ -155,8 +172,8 @@ function judgeNamed(
   return ok(choiceOf(found));
 }
 
-export function isFit(batch: Batch, need: Need): boolean {
-  if (batch.kind !== need.kind) return false;
+export function isFit({ batch, place }: Pick<Candidate, "batch" | "place">, need: Need): boolean {
+  if (batch.kind !== need.kind || place !== need.place) return false;
   if (need.product !== null && foldName(batch.product) !== foldName(need.product)) return false;
   return need.dilution === null || batch.dilution.waterParts === 0 || isSame(batch.dilution, need.dilution);
 }

@@ -6,6 +6,7 @@ import { stateOf } from "./state.ts";
 import { classWarning, teacherWarning, type Warning } from "./warn-words.ts";
 import { owe, oweTeachers } from "../owe.ts";
 import type { NewLedgerLine } from "../../store/batches.ts";
+import { placeIn } from "./pairs.ts";
 import { candidatesFor } from "./candidates.ts";
 import type { Stores } from "../../store/index.ts";
 import { redirectRuns, rescueRuns } from "./redirect.ts";
@@ -37,14 +38,23 @@ export function warnOf(stores: Stores, batch: Batch, now: number): number {
   );
   for (const { mark, arm } of remember) stores.batches.mark(batch.id, mark, arm, now);
   for (const reached of say)
-    oweWarning(stores, { batch, state, instead: insteadOf(stores, batch, now), now }, reached);
+    oweWarning(
+      stores,
+      { batch, state, instead: insteadOf(stores, batch, now), isFirstOfTwo: isFirst(stores, batch), now },
+      reached,
+    );
   return say.length;
+}
+
+function isFirst(stores: Stores, { classId, number }: Batch): boolean {
+  return placeIn(stores.classes.get(classId)?.habits.fixPairs ?? [], number) === 1;
 }
 
 function insteadOf(stores: Stores, batch: Batch, now: number): Batch | null {
   const others = candidatesFor(stores, batch.classId, null, now).filter(
     (each) =>
       each.batch.id !== batch.id &&
+      each.place === null &&
       each.batch.kind === batch.kind &&
       each.state.standing === "ready" &&
       each.state.leftRolls !== 0 &&

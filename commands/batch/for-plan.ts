@@ -1,8 +1,12 @@
 import { candidatesFor, hasTabularFilm } from "./candidates.ts";
 import { UserError, type Context } from "../define.ts";
-import type { Plan, StepKind } from "../../store/shapes/plan.ts";
+import { bathKeyOf, type BathKey, type BathLabels } from "../plan/request.ts";
+import type { Batch } from "../../store/shapes/batch.ts";
+import type { Plan } from "../../store/shapes/plan.ts";
+import type { FixPair } from "../../store/shapes/school.ts";
 import type { AnyPlan } from "../../store/shapes/tray.ts";
-import { parseNumber } from "../speech/wording.ts";
+import { makeNumber, parseNumber } from "../speech/wording.ts";
+import { SQ_IN_PER_ROLL } from "./area.ts";
 import { labelOf } from "./batch-words.ts";
 import { chooseBatch, needOf, type Choice, type Need } from "./choose.ts";
 import { changeBatch } from "./rebatch.ts";
@@ -11,21 +15,23 @@ import { refusalWords } from "./refusal-words.ts";
 /* The bottles of a plan: chosen when it is made, looked at again when it starts. */
 
 export interface Baths {
-  readonly batches: Partial<Record<StepKind, string>>;
+  readonly batches: BathLabels;
   /** Of the fixer, as expected at its turn; null: not tested. */
   readonly clearingSeconds: number | null;
   /** The same when it was fresh; null: not known. */
   readonly freshClearingSeconds: number | null;
   readonly filmsDone: number;
-  /** Steps whose bath goes back into its bottle. */
-  readonly pouredBack: readonly StepKind[];
+  /** Baths that go back into their bottles, and the ml of replenisher that film then asks of each; 0: none. */
+  readonly pouredBack: ReadonlyMap<BathKey, number>;
 }
 
 /** The plan's steps know whether their bath is poured back. */
 export function withBottles(plan: Plan, { pouredBack }: Baths): Plan {
-  const steps = plan.steps.map((step) =>
-    pouredBack.includes(step.kind) ? { ...step, isPouredBack: true } : step,
-  );
+  const steps = plan.steps.map((step) => {
+    const replenishMl = pouredBack.get(bathKeyOf(step));
+    if (replenishMl === undefined) return step;
+    return { ...step, isPouredBack: true, ...(replenishMl > 0 ? { replenishMl } : {}) };
+  });
   return { ...plan, steps };
 }
 
@@ -38,19 +44,21 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
   const isTabular = hasTabularFilm(stores, context.class.id, plan);
   const candidates = candidatesFor(stores, context.class.id, person.id, now);
   const kept = new Set(stores.batches.list(context.class.id).map(({ kind }) => kind));
-  const batches: Partial<Record<StepKind, string>> = {};
+  const batches: BathLabels = {};
   let clearingSeconds: number | null = null;
   let freshClearingSeconds: number | null = null;
   let filmsDone = 0;
-  const pouredBack: StepKind[] = [];
+  const pouredBack = new Map<BathKey, number>();
+  const { fixPairs } = context.class.habits;
   for (const step of plan.steps) {
     const need = needOf(plan, step, isTabular);
     if (!need) continue;
-    const text = named[step.kind];
+    const key = bathKeyOf(step);
+    const text = named[key] ?? partnerOf(fixPairs, key, batches);
     const number = text === undefined ? undefined : parseNumber("batch", text);
     if (text !== undefined && !kept.has(need.kind)) {
       // The class keeps no batches of this kind: whatever its bottle is called is good enough.
-      batches[step.kind] = text;
+      batches[key] = text;
       continue;
     }
     if (text !== undefined && number === undefined)
@@ -58,15 +66,27 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
     const chosen = chooseBatch(need, candidates, number ?? null, kept.has(need.kind));
     if (!chosen.ok) throw new UserError(chosen.fault.code, refusalWords(chosen.fault));
     if (!chosen.value) continue;
-    batches[step.kind] = labelOf(chosen.value.batch);
-    if (chosen.value.batch.usage === "again") pouredBack.push(step.kind);
-    if (need.kind === "fixer") {
+    batches[key] = labelOf(chosen.value.batch);
+    if (chosen.value.batch.usage === "again") pouredBack.set(key, replenishFor(chosen.value.batch, need));
+    if (need.kind === "fixer" && need.place !== 2) {
       clearingSeconds = chosen.value.clearingSeconds;
       freshClearingSeconds = chosen.value.freshSeconds;
     }
     if (need.kind === "developer") filmsDone = chosen.value.filmsDone;
   }
   return { batches, clearingSeconds, freshClearingSeconds, filmsDone, pouredBack };
+}
+
+/** The second bath is the one that stands behind the first. */
+function partnerOf(pairs: readonly FixPair[], key: BathKey, batches: BathLabels): string | undefined {
+  const first = key === "fix-2" ? parseNumber("batch", batches.fix ?? "") : undefined;
+  const pair = first === undefined ? undefined : pairs.find((each) => each.first === first);
+  return pair && makeNumber("batch", pair.second);
+}
+
+/** ml of replenisher for the film of one load. */
+function replenishFor({ replenishMlPerRoll }: Batch, { areaSqIn }: Need): number {
+  return Math.round(((replenishMlPerRoll ?? 0) * areaSqIn) / SQ_IN_PER_ROLL);
 }
 
 /**

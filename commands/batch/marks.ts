@@ -11,6 +11,7 @@ export const MARKS = [
   "out-of-date-soon",
   "out-of-date",
   "test-overdue",
+  "replenish-due",
 ] as const;
 export type Mark = (typeof MARKS)[number];
 
@@ -25,6 +26,7 @@ const TRACKS: readonly (readonly Mark[])[] = [
   ["tired", "last-films", "exhausted"],
   ["out-of-date-soon", "out-of-date"],
   ["test-overdue"],
+  ["replenish-due"],
 ];
 
 // House rules, no source: they only decide when to speak, never whether a bath may be used.
@@ -34,6 +36,8 @@ export const LAST_ROLLS = 2;
 /** Of 8x10 in: prints go through by the handful. */
 export const LAST_PRINTS = 5;
 export const SOON_MS = 2 * 24 * 3_600_000;
+/** Thinned to this share of its strength by what film carried in. */
+const TIRED_STRENGTH = 0.8;
 const TEST_EVERY_MS = 14 * 24 * 3_600_000;
 const TEST_EVERY_SHARE = 0.25;
 
@@ -48,6 +52,8 @@ export function reachedMarks(batch: Batch, lines: readonly LedgerLine[], nowMs: 
   if (leftMs <= 0) marks.push({ mark: "out-of-date", arm: state.topUps });
   if (state.standing === "ready" && isTestOverdue(batch, state, nowMs))
     marks.push({ mark: "test-overdue", arm: state.tests });
+  if (state.standing === "ready" && (state.replenishMl ?? 0) > 0)
+    marks.push({ mark: "replenish-due", arm: state.topUps });
   return marks;
 }
 
@@ -58,7 +64,8 @@ function usageMarks({ kind }: Batch, state: BatchState): Mark[] {
     predictedSeconds !== null &&
     predictedSeconds >= TIRED_CLEARING_TIMES * clearing.freshSeconds;
   const marks: Mark[] = [];
-  if ((usedPercent !== null && usedPercent >= TIRED_PERCENT) || isSlow) marks.push("tired");
+  if ((usedPercent !== null && usedPercent >= TIRED_PERCENT) || isSlow || state.strength <= TIRED_STRENGTH)
+    marks.push("tired");
   if (leftRolls !== null && leftRolls <= (isForPaper(kind) ? LAST_PRINTS : LAST_ROLLS))
     marks.push("last-films");
   if (state.exhaustedBy !== null || leftRolls === 0) marks.push("exhausted");

@@ -10,6 +10,7 @@ import { stepAt, type StepRecord, type Run } from "../../store/shapes/run.ts";
 import { parseNumber } from "../speech/wording.ts";
 import { candidatesFor, hasTabularFilm } from "./candidates.ts";
 import type { Stores } from "../../store/index.ts";
+import { carryInto } from "./carry.ts";
 import { enterLine } from "./enter.ts";
 
 /**
@@ -60,6 +61,8 @@ function recordPour(
       areaSqIn: need.areaSqIn,
       isTabular: need.isTabular,
       films: need.films,
+      carry: carryInto(stores, run, mark.step, batch, need, now),
+      place: need.place,
       allowedBy: allowance?.id ?? null,
     },
   } as const;

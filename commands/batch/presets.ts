@@ -15,6 +15,7 @@ export interface Preset {
   readonly capacitySqInPerLitre: number | null;
   readonly tabularSqInPerLitre: number | null;
   readonly silverCapMgPerLitre: number | null;
+  readonly replenishMlPerRoll: number | null;
   readonly source: string;
 }
 
@@ -61,6 +62,7 @@ const PRESETS = {
     capacitySqInPerLitre: null,
     tabularSqInPerLitre: null,
     silverCapMgPerLitre: null,
+    replenishMlPerRoll: null,
     source: HOUSE_SOURCES.developer,
   },
   stop: {
@@ -70,6 +72,7 @@ const PRESETS = {
     capacitySqInPerLitre: films(12),
     tabularSqInPerLitre: null,
     silverCapMgPerLitre: null,
+    replenishMlPerRoll: null,
     source: HOUSE_SOURCES.stop,
   },
   fixer: {
@@ -80,6 +83,7 @@ const PRESETS = {
     // T-MAX films take 50 to 70 % of the capacity (practitioner's page): the lower end.
     tabularSqInPerLitre: films(10),
     silverCapMgPerLitre: SILVER_CAP_MG_PER_LITRE,
+    replenishMlPerRoll: null,
     source: HOUSE_SOURCES.fixer,
   },
   "wash-aid": {
@@ -89,6 +93,7 @@ const PRESETS = {
     capacitySqInPerLitre: null,
     tabularSqInPerLitre: null,
     silverCapMgPerLitre: null,
+    replenishMlPerRoll: null,
     source: HOUSE_SOURCES["wash-aid"],
   },
   "wetting-agent": {
@@ -98,6 +103,7 @@ const PRESETS = {
     capacitySqInPerLitre: null,
     tabularSqInPerLitre: null,
     silverCapMgPerLitre: null,
+    replenishMlPerRoll: null,
     source: HOUSE_SOURCES["wetting-agent"],
   },
   "paper-developer": {
@@ -107,6 +113,7 @@ const PRESETS = {
     capacitySqInPerLitre: films(50),
     tabularSqInPerLitre: films(25),
     silverCapMgPerLitre: null,
+    replenishMlPerRoll: null,
     source: HOUSE_SOURCES["paper-developer"],
   },
   "paper-stop": {
@@ -116,6 +123,7 @@ const PRESETS = {
     capacitySqInPerLitre: null,
     tabularSqInPerLitre: null,
     silverCapMgPerLitre: null,
+    replenishMlPerRoll: null,
     source: HOUSE_SOURCES["paper-stop"],
   },
   "paper-fixer": {
@@ -125,6 +133,7 @@ const PRESETS = {
     capacitySqInPerLitre: films(20),
     tabularSqInPerLitre: null,
     silverCapMgPerLitre: PAPER_SILVER_CAP_MG_PER_LITRE,
+    replenishMlPerRoll: null,
     source: HOUSE_SOURCES["paper-fixer"],
   },
   "paper-wash-aid": {
@@ -134,6 +143,7 @@ const PRESETS = {
     capacitySqInPerLitre: null,
     tabularSqInPerLitre: null,
     silverCapMgPerLitre: null,
+    replenishMlPerRoll: null,
     source: HOUSE_SOURCES["paper-wash-aid"],
   },
 } as const satisfies Record<BatchKind, Preset>;
@@ -161,6 +171,7 @@ export function presetFrom(earlier: Batch): Preset {
     capacitySqInPerLitre,
     tabularSqInPerLitre,
     silverCapMgPerLitre,
+    replenishMlPerRoll: earlier.replenishMlPerRoll ?? null,
     source,
   };
 }

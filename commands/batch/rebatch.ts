@@ -1,5 +1,5 @@
 import type { Habits } from "../../store/shapes/school.ts";
-import { fixTime } from "../plan/fix.ts";
+import { fixTime, inEachBath } from "../plan/fix.ts";
 import { isTrayPlan, type AnyPlan } from "../../store/shapes/tray.ts";
 import type { Choice } from "./choose.ts";
 import { labelOf } from "./batch-words.ts";
@@ -19,7 +19,13 @@ export function changeBatch<Of extends AnyPlan>(
   if (!step || (step.kind === "develop" && choice.filmsDone > 0)) return undefined;
   const changed = { ...step, batch: labelOf(choice.batch), isPouredBack: choice.batch.usage === "again" };
   if (step.kind === "fix" && !isTrayPlan(plan)) {
-    const { seconds, basis } = fixTime(choice.clearingSeconds, isTabular, habits.fixMinSeconds, plan.tenthsC);
+    const { seconds: all, basis } = fixTime(
+      choice.clearingSeconds,
+      isTabular,
+      habits.fixMinSeconds,
+      plan.tenthsC,
+    );
+    const seconds = inEachBath(all, step.ordinal > 0 ? 2 : 1);
     if (seconds > (step.seconds ?? 0)) Object.assign(changed, { seconds, basis: [...basis] });
   }
   return { ...plan, steps: plan.steps.map((each, at) => (at === index ? changed : each)) };

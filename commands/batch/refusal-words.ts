@@ -18,6 +18,7 @@ export function refusalWords(fault: ChoiceFault): string {
   const { noneReady, unknown, wrongKind, wrongProduct, worn, noRoom, mayBeAllowed } = words();
   switch (fault.code) {
     case "ERR_NO_BATCH_READY":
+      if (fault.place !== null) return words().nonePaired(fault.place);
       return noneReady(fault.kind, fault.product === null ? null : plain(fault.product));
     case "ERR_UNKNOWN_BATCH":
       return unknown(plain(fault.typed));

@@ -1,6 +1,6 @@
 import { ML_PER_FILM } from "../plan/volume.ts";
 import { rollsIn, SQ_IN_PER_ROLL } from "./area.ts";
-import { bathOf, densityOf, hasDoubled, predictedSeconds, type Bath } from "./bath.ts";
+import { bathOf, carryOver, densityOf, hasDoubled, predictedSeconds, type Bath } from "./bath.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
 import type { LedgerLine } from "../../store/shapes/ledger.ts";
 
@@ -25,6 +25,8 @@ export interface BatchState extends Bath {
   readonly leftRolls: number | null;
   /** How far it is used, 0 to 100 and beyond; null: no limit is known. */
   readonly usedPercent: number | null;
+  /** Replenisher that the film since the last of it asks for, ml; null: the bath is not replenished. */
+  readonly replenishMl: number | null;
   /** ml one film took on average; before the first, what a 135 tank takes. */
   readonly mlPerFilm: number;
   /** Films (80 sq in) each litre has done, whole. */
@@ -50,6 +52,7 @@ export function stateOf(batch: Batch, lines: readonly LedgerLine[], nowMs: numbe
   return {
     ...bath,
     ...left,
+    replenishMl: replenishOf(batch, bath),
     standing,
     exhaustedBy,
     predictedSeconds: predictedSeconds(bath),
@@ -76,15 +79,48 @@ function leftOf(batch: Batch, bath: Bath): Left {
   const { capacitySqInPerLitre } = batch;
   if (capacitySqInPerLitre === null)
     return { capacitySqIn: null, leftSqIn: null, leftRolls: null, usedPercent: null, mlPerFilm };
-  const capacitySqIn = (capacitySqInPerLitre * Math.max(0, bath.volumeMl)) / 1000;
+  const capacitySqIn = capacityOf(capacitySqInPerLitre, bath);
   const leftSqIn = Math.floor(capacitySqIn - bath.loadSqIn + HAIR);
   return {
     capacitySqIn,
     leftSqIn,
-    leftRolls: rollsIn(leftSqIn),
+    leftRolls: rollsAhead(capacitySqInPerLitre, bath) ?? rollsIn(leftSqIn),
     usedPercent: capacitySqIn > 0 ? (bath.loadSqIn * 100) / capacitySqIn : 100,
     mlPerFilm,
   };
+}
+
+/** A thinned bath takes as much less film as it has lost of its strength. */
+function capacityOf(
+  sqInPerLitre: number,
+  { volumeMl, strength }: Pick<Bath, "volumeMl" | "strength">,
+): number {
+  return (sqInPerLitre * strength * Math.max(0, volumeMl)) / 1000;
+}
+
+/** As many rolls of plain film as one could pass one after the other, each carrying over what rolls so far did. */
+function rollsAhead(sqInPerLitre: number, bath: Bath): number | null {
+  const { carriedInMl, carriedOutMl, usedSqIn } = bath;
+  if (usedSqIn === 0 || carriedInMl + carriedOutMl === 0) return null;
+  const perRoll = SQ_IN_PER_ROLL / usedSqIn;
+  // Of what comes in nothing is known but that it was thinner: taken for water, the careful way.
+  const carry = {
+    inMl: carriedInMl * perRoll,
+    outMl: carriedOutMl * perRoll,
+    inStrength: 0,
+    loadSqIn: 0,
+  };
+  let ahead: Bath = bath;
+  let rolls = 0;
+  while (ahead.loadSqIn + SQ_IN_PER_ROLL <= capacityOf(sqInPerLitre, ahead) + HAIR) {
+    ahead = carryOver({ ...ahead, loadSqIn: ahead.loadSqIn + SQ_IN_PER_ROLL }, carry);
+    rolls += 1;
+  }
+  return rolls;
+}
+
+function replenishOf({ replenishMlPerRoll: mlPerRoll }: Batch, { loadSqIn }: Bath): number | null {
+  return mlPerRoll ? Math.round((loadSqIn / SQ_IN_PER_ROLL) * mlPerRoll) : null;
 }
 
 /** A bath poured back is used up when not one more roll fits; one used once, when nothing is left. */

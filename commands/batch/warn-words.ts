@@ -9,6 +9,7 @@ import {
   labelOf,
   leftWords,
   rollsLeftWords,
+  strengthWords,
   wornWords,
 } from "./batch-words.ts";
 import { isFixer, type Batch } from "../../store/shapes/batch.ts";
@@ -25,18 +26,22 @@ export interface Warning {
   readonly state: BatchState;
   /** Another batch that is ready and does the same. */
   readonly instead: Batch | null;
+  /** It stands as the first of two fixing baths: the second moves up. */
+  readonly isFirstOfTwo: boolean;
   readonly now: number;
 }
 
 const HOUR_MS = 3_600_000;
 const words = inEach({ en, de });
 
-function mixWords({ batch, instead }: Warning): string {
+function mixWords({ batch, instead, isFirstOfTwo }: Warning): string {
+  if (isFirstOfTwo) return words().rotate;
   return instead ? words().open(labelOf(instead)) : words().mixNew(batch.kind);
 }
 
 /** What to take instead, and where the bath goes. */
 function insteadWords(warning: Warning): string {
+  if (warning.isFirstOfTwo) return words().rotate;
   return warning.instead ? words().useInstead(labelOf(warning.instead)) : mixWords(warning);
 }
 
@@ -48,7 +53,8 @@ const CLASS_WORDS = {
   tired: (warning) => {
     const { batch, state } = warning;
     const [label, bath] = [labelOf(batch), bathName(batch)];
-    return words().tired(label, bath, leftWords(batch, state), clearingWords(state), mixWords(warning));
+    const left = [leftWords(batch, state), strengthWords(state)].filter(Boolean).join(", ");
+    return words().tired(label, bath, left, clearingWords(state), mixWords(warning));
   },
   "last-films": (warning) => {
     const { batch, state } = warning;
@@ -84,6 +90,8 @@ const CLASS_WORDS = {
         : formatRolls(state.loadSqIn - (state.testedLoadSqIn ?? 0), batch.kind);
     return words().testOverdue(labelOf(batch), bathName(batch), since);
   },
+  "replenish-due": ({ batch, state }) =>
+    words().replenishDue(labelOf(batch), bathName(batch), formatMl(state.replenishMl ?? 0)),
 } as const satisfies Record<Mark, (warning: Warning) => string>;
 
 /** For the class channel. */
@@ -108,9 +116,14 @@ export function teacherWarning(mark: Mark, warning: Warning): { text: string; ac
   return { text, actions: actionsFor(mark, warning) };
 }
 
-function actionsFor(mark: Mark, { batch }: Warning): Action[] {
+function actionsFor(mark: Mark, { batch, state }: Warning): Action[] {
   const label = labelOf(batch);
   const actions: Action[] = [{ label: words().see(label), line: makeLine("batch status", { batch: label }) }];
+  if (mark === "replenish-due" && state.replenishMl !== null)
+    actions.push({
+      label: words().replenished(formatMl(state.replenishMl)),
+      line: makeLine("batch topup", { batch: label, add: `${state.replenishMl} ml` }),
+    });
   const isGone = mark === "exhausted" || mark === "out-of-date";
   if (isGone && isFixer(batch.kind))
     actions.push({
@@ -120,6 +133,9 @@ function actionsFor(mark: Mark, { batch }: Warning): Action[] {
     });
   return actions;
 }
+
+/** Why a second fixing bath is not second any more, as a clause. */
+export const movedUpWords = (): string => words().movedUp;
 
 /** To the owner of a run whose next bath has just gone bad; the chat adds which run. */
 export function redirectedWords(kind: Batch["kind"], old: string, why: string, to: string | null): string {

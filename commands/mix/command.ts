@@ -19,12 +19,13 @@ export const mixDilute = defineCommand({
   }),
   who: "student",
   visibility: "private",
-  handle({ dilution, total, concentrate, water }) {
+  handle({ dilution, total, concentrate, water }, context) {
     const mixed = dilute({
       dilution,
       totalMl: total ?? null,
       concentrateMl: concentrate ?? null,
       waterMl: water ?? null,
+      stepMl: context.class.habits.measureStepMl,
     });
     if (!mixed.ok) throw new UserError(mixed.fault.code, words.diluteFault(mixed.fault));
     return words.dilutedReply(mixed.value, dilution);
@@ -63,7 +64,9 @@ export const mixTemper = defineCommand({
       targetTenthsC: target,
       coldTenthsC: cold,
       hotTenthsC: hot,
-      concentrateMl: dilution ? splitVolume(total, dilution).concentrateMl : 0,
+      concentrateMl: dilution
+        ? splitVolume(total, dilution, context.class.habits.measureStepMl).concentrateMl
+        : 0,
       concentrateTenthsC: concentrate ?? context.class.habits.roomTenthsC,
     });
     if (!tempered.ok) throw new UserError(tempered.fault.code, words.temperFault(tempered.fault));

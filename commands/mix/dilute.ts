@@ -1,5 +1,5 @@
 import { fail, ok, type Result } from "../result.ts";
-import { LEAST_CONCENTRATE_ML, measurableMl, minusMl, plusMl } from "../speech/tenths.ts";
+import { leastMeasuredMl, measurableMl, minusMl, plusMl, type MeasureStep } from "../speech/tenths.ts";
 import type { Dilution } from "../../store/shapes/sheet.ts";
 
 /* Dilution either way: V at c+w parts holds V c/(c+w) of concentrate. */
@@ -10,6 +10,8 @@ export interface DiluteRequest {
   readonly totalMl: number | null;
   readonly concentrateMl: number | null;
   readonly waterMl: number | null;
+  /** The finest step of the measures at hand; left out: the usual ones. */
+  readonly stepMl?: MeasureStep;
 }
 
 export interface Diluted {
@@ -46,7 +48,7 @@ const AGREES_WITHIN = 0.03;
 const LEAST_SLACK_ML = 0.1;
 
 export function dilute(request: DiluteRequest): Result<Diluted, DiluteFault> {
-  const { dilution, totalMl, concentrateMl, waterMl } = request;
+  const { dilution, totalMl, concentrateMl, waterMl, stepMl = null } = request;
   const { concentrateParts, waterParts } = dilution;
   const parts = concentrateParts + waterParts;
   if (concentrateMl !== null && waterMl !== null) return check(dilution, concentrateMl, waterMl, totalMl);
@@ -58,13 +60,19 @@ export function dilute(request: DiluteRequest): Result<Diluted, DiluteFault> {
     return totalMl <= waterMl
       ? fail({ code: "ERR_SUM", concentrateMl: 0, waterMl, totalMl })
       : check(dilution, minusMl(totalMl, waterMl), waterMl, totalMl);
-  if (totalMl !== null) return whole((totalMl * concentrateParts) / parts, totalMl, dilution);
+  if (totalMl !== null) return whole((totalMl * concentrateParts) / parts, totalMl, dilution, stepMl);
   if (concentrateMl !== null)
-    return whole(concentrateMl, Math.round((concentrateMl * parts) / concentrateParts), dilution, true);
+    return whole(
+      concentrateMl,
+      Math.round((concentrateMl * parts) / concentrateParts),
+      dilution,
+      stepMl,
+      true,
+    );
   if (waterMl === null) return fail({ code: "ERR_NOTHING_GIVEN" });
   if (waterParts === 0) return fail({ code: "ERR_STOCK_HAS_NO_WATER" });
-  const concentrate = measurableMl((waterMl * concentrateParts) / waterParts);
-  return whole(concentrate, plusMl(concentrate, waterMl), dilution, true);
+  const concentrate = measurableMl((waterMl * concentrateParts) / waterParts, stepMl);
+  return whole(concentrate, plusMl(concentrate, waterMl), dilution, stepMl, true);
 }
 
 /** `isGiven`: the concentrate is what it is, and is not measured anew. */
@@ -72,15 +80,17 @@ function whole(
   exactMl: number,
   totalMl: number,
   dilution: Dilution,
+  stepMl: MeasureStep,
   isGiven = false,
 ): Result<Diluted, DiluteFault> {
   const { concentrateParts, waterParts } = dilution;
   const parts = concentrateParts + waterParts;
-  const concentrateMl = isGiven ? exactMl : measurableMl(exactMl);
-  if (concentrateMl < LEAST_CONCENTRATE_ML)
+  const concentrateMl = isGiven || waterParts === 0 ? exactMl : measurableMl(exactMl, stepMl);
+  const leastMl = isGiven ? leastMeasuredMl() : leastMeasuredMl(stepMl);
+  if (concentrateMl < leastMl)
     return fail({
       code: "ERR_TOO_LITTLE",
-      leastTotalMl: Math.ceil((LEAST_CONCENTRATE_ML * parts) / concentrateParts),
+      leastTotalMl: Math.ceil((leastMl * parts) / concentrateParts),
     });
   const off = (concentrateMl * parts) / (totalMl * concentrateParts) - 1;
   return ok({ concentrateMl, waterMl: minusMl(totalMl, concentrateMl), totalMl, isChecked: false, off });

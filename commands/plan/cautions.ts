@@ -72,15 +72,15 @@ function developCautions(request: PlanRequest, habits: Habits, { development, vo
     });
   if (request.others.length > 0)
     found.push({ code: "WARN_SHARED_TANK", detail: { percent: development.sharedOffPercent } });
-  const off = strengthOff(volumeMl, sheet.dilution);
+  const off = strengthOff(volumeMl, sheet.dilution, habits.measureStepMl);
   if (Math.abs(off) > STRENGTH_TOLERANCE)
     found.push({ code: "WARN_STRENGTH", detail: { percent: Math.round(off * 100) } });
   if (!request.tank && volumeMl < usualMl(request.format, request.rolls))
     found.push({ code: "WARN_COVERED", detail: { volumeMl } });
   const enoughMl = volumeForConcentrate(sheet, request.format, request.rolls);
   if (enoughMl !== null && enoughMl > volumeMl) {
-    const { concentrateMl } = splitVolume(volumeMl, sheet.dilution);
-    const neededMl = splitVolume(enoughMl, sheet.dilution).concentrateMl;
+    const { concentrateMl } = splitVolume(volumeMl, sheet.dilution, habits.measureStepMl);
+    const neededMl = splitVolume(enoughMl, sheet.dilution, habits.measureStepMl).concentrateMl;
     found.push({ code: "WARN_LITTLE_CONCENTRATE", detail: { concentrateMl, neededMl, enoughMl } });
   }
   return found;

@@ -49,6 +49,18 @@ export function fixTime(
   return { seconds, basis, isLong: seconds > LONG_FIX_SECONDS };
 }
 
+/** Two baths share the fixing: one of 5 to 10 min becomes two of 3 to 5 (a practitioner's page, for fibre prints). */
+export const TWO_BATH_BASIS: Basis = {
+  kind: "rule",
+  rule: "two fixing baths, half the time in each",
+  source: "a practitioner's page: 3 to 5 min in each in place of 5 to 10",
+};
+
+/** Whole seconds in each of so many baths, never less in all than in one. */
+export function inEachBath(seconds: number, baths: number): number {
+  return Math.ceil(seconds / baths);
+}
+
 /** 1 from 20 °C up; 2 at 10 °C. */
 export function coldFactor(tenthsC: number): number {
   return 2 ** (Math.max(0, COLD_FROM_TENTHS_C - tenthsC) / 100);

@@ -21,7 +21,7 @@ export function makePlan(request: PlanRequest, habits: Habits): Result<Plan, Pla
   const volume = volumeFor(request.tank, format, request.rolls, request.volumeMl);
   if (!volume.ok) return volume;
   const volumeMl = volume.value;
-  const leastMl = leastVolumeMl(sheet.dilution);
+  const leastMl = leastVolumeMl(sheet.dilution, habits.measureStepMl);
   if (volumeMl < leastMl)
     return fail({ code: "ERR_NO_CONCENTRATE", volumeMl, dilution: sheet.dilution, leastMl });
   const development = developmentFor(request, volumeMl);

@@ -1,4 +1,5 @@
 import type { FieldValue, Reply } from "../define.ts";
+import { minusMl } from "../speech/tenths.ts";
 import { inEach, speaking } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
 import { makeDilution } from "../../store/shapes/sheet.ts";
@@ -20,7 +21,6 @@ import { isSheetFilm } from "../../store/shapes/film.ts";
 import { drawPlan } from "./picture.ts";
 import type { Plan, Step } from "../../store/shapes/plan.ts";
 import { describeAgitation, titleOf } from "../sheet/step-words.ts";
-import { splitVolume } from "./volume.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 
@@ -112,27 +112,34 @@ function sayDevelopment({ steps, spread, tenthsC }: Plan): string {
 function sayStep(step: Step, plan: Plan, bottleHolds: BottleHolds): string {
   const parts = [
     `${titleOf(step)}${step.seconds === null ? "" : ` **${formatSeconds(step.seconds)}**`}`,
-    ...sayBath(step, plan, bottleHolds),
+    ...sayBath(step, bottleHolds),
   ];
   if (step.kind === "develop" && step.agitation) parts.push(describeAgitation(step.agitation));
   if (step.pourOutSeconds > 0 && step.seconds !== null)
     parts.push(words().pourOutFrom(step.seconds - step.pourOutSeconds));
+  if (step.replenishMl) parts.push(words().replenish(step.replenishMl));
   if (step.changes) parts.push(words().fillAndEmpty(step.changes));
   if (step.kind === "cut") parts.push(sayCut(plan));
   return parts.filter((part) => part !== "").join("; ");
 }
 
-function sayBath(step: Step, plan: Plan, bottleHolds: BottleHolds): string[] {
+function sayBath(step: Step, bottleHolds: BottleHolds): string[] {
   const label = step.batch === null ? null : plain(step.batch);
   const bottle = label === null ? [] : [words().fromBottle(label)];
   if (step.kind !== "develop" || step.ml === null) return bottle;
-  const { concentrateMl, waterMl } = splitVolume(step.ml, plan.sheet.dilution);
+  const { concentrateMl, waterMl } = splitOf(step, step.ml);
   if (label !== null && waterMl > 0 && bottleHolds === "bath") return [words().readyToPour(step.ml, label)];
   if (label !== null && waterMl > 0 && bottleHolds === "stock")
     return [words().stockAndWater(concentrateMl, label, waterMl)];
   const mix =
     waterMl === 0 ? words().ofStock(concentrateMl) : words().concentrateAndWater(concentrateMl, waterMl);
   return [mix, ...bottle];
+}
+
+/** As the plan has it: by the measures of the class at the time. */
+function splitOf(step: Step | undefined, ml: number): { concentrateMl: number; waterMl: number } {
+  const concentrateMl = step?.concentrateMl ?? ml;
+  return { concentrateMl, waterMl: minusMl(ml, concentrateMl) };
 }
 
 /** A single frame shorter than this can't be held or pushed into a sleeve. Common practice, no source. */
@@ -161,7 +168,7 @@ function sayRuns(strips: readonly number[]): string {
 
 function fieldsOf(number: number, plan: Plan): { readonly [key: string]: FieldValue } {
   const develop = plan.steps.find(({ kind }) => kind === "develop");
-  const { concentrateMl, waterMl } = splitVolume(plan.volumeMl, plan.sheet.dilution);
+  const { concentrateMl, waterMl } = splitOf(develop, plan.volumeMl);
   return {
     plan: number,
     film: plan.sheet.film,
@@ -200,6 +207,7 @@ function stepFields(step: Step): { readonly [key: string]: FieldValue } {
     ml: step.ml,
     concentrateMl: step.concentrateMl,
     batch: step.batch,
+    replenishMl: step.replenishMl ?? null,
     changes: step.changes ?? null,
     // Data, not words: the same for every reader.
     restsOn: speaking("en", () => step.basis.map(sayBasis)),

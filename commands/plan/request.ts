@@ -1,11 +1,19 @@
 import type { Agitation, Sheet } from "../../store/shapes/sheet.ts";
 import type { FrameSize } from "../../store/shapes/film.ts";
 import type { Tank } from "../../store/shapes/tank.ts";
-import type { Plan, StepKind } from "../../store/shapes/plan.ts";
+import type { Plan, Step, StepKind } from "../../store/shapes/plan.ts";
 import type { ReuseFault } from "./reuse.ts";
 import type { TimeFault } from "../sheet/time.ts";
 import type { VolumeFault } from "./volume.ts";
 import type { WashMethod } from "./wash.ts";
+
+/** Which bath of a plan: its step, and of two fixing baths which. */
+export type BathKey = StepKind | "fix-2";
+export type BathLabels = Partial<Record<BathKey, string>>;
+
+export function bathKeyOf({ kind, ordinal }: Pick<Step, "kind" | "ordinal">): BathKey {
+  return kind === "fix" && ordinal === 2 ? "fix-2" : kind;
+}
 
 /** What is asked of a plan. null: as the sheet, the tank or the class has it. */
 export interface PlanRequest {
@@ -37,7 +45,7 @@ export interface PlanRequest {
   /** Films each litre of this developer has done before. */
   readonly filmsDone: number;
   /** Labels of the bottles the baths come from. */
-  readonly batches: Partial<Record<StepKind, string>>;
+  readonly batches: BathLabels;
   /** Other films to share the tank: their sheets for the same developer. */
   readonly others: readonly Sheet[];
 }

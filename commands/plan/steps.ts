@@ -1,10 +1,10 @@
 import type { Habits } from "../../store/shapes/school.ts";
 import { FIXER_AGITATION, NO_REST } from "../sheet/agitation.ts";
 import type { Development } from "./develop.ts";
-import type { FixTime } from "./fix.ts";
+import { inEachBath, TWO_BATH_BASIS, type FixTime } from "./fix.ts";
 import type { Basis } from "../../store/shapes/sheet.ts";
 import type { Step, StepKind } from "../../store/shapes/plan.ts";
-import type { PlanRequest } from "./request.ts";
+import { bathKeyOf, type PlanRequest } from "./request.ts";
 import { splitVolume } from "./volume.ts";
 import { AID_SECONDS, BEFORE_AID_SECONDS, type WashTime } from "./wash.ts";
 
@@ -39,14 +39,14 @@ export function layOutSteps(request: PlanRequest, habits: Habits, parts: Parts):
   return [
     developStep(request, habits, parts),
     ...haltSteps(request, habits, parts.volumeMl),
-    aStep("fix", parts.fix.seconds, parts.fix.basis, { agitation: FIXER_AGITATION, ml: parts.volumeMl }),
+    ...fixSteps(habits, parts),
     ...washSteps(parts),
     aStep("wetting-agent", habits.wettingSeconds, [house("wetting agent, the class's time")], {
       ml: parts.volumeMl,
     }),
     aStep("dry", habits.drySeconds, [house("drying, the class's time")]),
     aStep("cut", null, [house("strips that fit the class's sleeves: common practice, no source")]),
-  ].map((step) => ({ ...step, batch: request.batches[step.kind] ?? null }));
+  ].map((step) => ({ ...step, batch: request.batches[bathKeyOf(step)] ?? null }));
 }
 
 function house(rule: string): Basis {
@@ -74,7 +74,7 @@ function aStep(
 }
 
 function developStep({ sheet }: PlanRequest, habits: Habits, { development, volumeMl }: Parts): Step {
-  const { concentrateMl } = splitVolume(volumeMl, sheet.dilution);
+  const { concentrateMl } = splitVolume(volumeMl, sheet.dilution, habits.measureStepMl);
   return aStep("develop", development.seconds, development.basis, {
     agitation: development.agitation,
     // A time shorter than the pouring leaves nothing to pour by.
@@ -89,6 +89,14 @@ function haltSteps(request: PlanRequest, habits: Habits, ml: number): Step[] {
     return [aStep("stop", STOP_SECONDS, [STOP_BASIS], { agitation: NO_REST, ml })];
   return [1, 2].map((ordinal) =>
     aStep("rinse", STOP_SECONDS, RINSE_BASIS, { ordinal, agitation: NO_REST, ml }),
+  );
+}
+
+function fixSteps({ fixBaths }: Habits, { fix, volumeMl }: Parts): Step[] {
+  const bath = { agitation: FIXER_AGITATION, ml: volumeMl };
+  if (fixBaths === 1) return [aStep("fix", fix.seconds, fix.basis, bath)];
+  return [1, 2].map((ordinal) =>
+    aStep("fix", inEachBath(fix.seconds, fixBaths), [...fix.basis, TWO_BATH_BASIS], { ...bath, ordinal }),
   );
 }
 

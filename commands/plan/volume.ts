@@ -1,7 +1,7 @@
 import { isSheetFilm } from "../../store/shapes/film.ts";
 import { unitsOf } from "./frames.ts";
 import { fail, ok, type Result } from "../result.ts";
-import { LEAST_CONCENTRATE_ML, measurableMl, minusMl } from "../speech/tenths.ts";
+import { leastMeasuredMl, measurableMl, minusMl, type MeasureStep } from "../speech/tenths.ts";
 import type { Dilution, Sheet } from "../../store/shapes/sheet.ts";
 import type { Tank } from "../../store/shapes/tank.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
@@ -85,21 +85,28 @@ export function usualMl(format: Format, rolls: number): number {
 export function splitVolume(
   volumeMl: number,
   { concentrateParts, waterParts }: Dilution,
+  stepMl: MeasureStep = null,
 ): { concentrateMl: number; waterMl: number } {
-  const concentrateMl = measurableMl((volumeMl * concentrateParts) / (concentrateParts + waterParts));
+  // Stock is not measured out of anything: the whole bath is it.
+  if (waterParts === 0) return { concentrateMl: volumeMl, waterMl: 0 };
+  const exactMl = (volumeMl * concentrateParts) / (concentrateParts + waterParts);
+  const concentrateMl = Math.min(volumeMl, measurableMl(exactMl, stepMl));
   return { concentrateMl, waterMl: minusMl(volumeMl, concentrateMl) };
 }
 
 /** How much stronger than asked for the measured mix is, as a share: 0.03 is 3 % too strong, -0.03 too weak. */
-export function strengthOff(volumeMl: number, dilution: Dilution): number {
+export function strengthOff(volumeMl: number, dilution: Dilution, stepMl: MeasureStep = null): number {
   const { concentrateParts, waterParts } = dilution;
   const exactMl = (volumeMl * concentrateParts) / (concentrateParts + waterParts);
-  return splitVolume(volumeMl, dilution).concentrateMl / exactMl - 1;
+  return splitVolume(volumeMl, dilution, stepMl).concentrateMl / exactMl - 1;
 }
 
 /** The least volume whose concentrate can be measured. */
-export function leastVolumeMl({ concentrateParts, waterParts }: Dilution): number {
-  return Math.ceil((LEAST_CONCENTRATE_ML * (concentrateParts + waterParts)) / concentrateParts);
+export function leastVolumeMl(
+  { concentrateParts, waterParts }: Dilution,
+  stepMl: MeasureStep = null,
+): number {
+  return Math.ceil((leastMeasuredMl(stepMl) * (concentrateParts + waterParts)) / concentrateParts);
 }
 
 /** The volume at which there is enough concentrate or stock for all films; null where the sheet asks for none. */

@@ -1,5 +1,5 @@
 import { inEach } from "../speech/language.ts";
-import { plain } from "../speech/wording.ts";
+import { formatMl, plain } from "../speech/wording.ts";
 import type { Agitation } from "../../store/shapes/sheet.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import { de } from "./words/step.de.ts";
@@ -21,21 +21,34 @@ export function titleInText(step: Pick<Step, "kind" | "ordinal">): string {
 }
 
 /** What a person does to begin this step, and from which bottle. */
-export function doingOf(step: Pick<Step, "kind" | "batch">): string {
+export function doingOf(step: Pick<Step, "kind" | "ordinal" | "batch">): string {
+  if (isOneOfTwo(step)) return words().oneOfTwo.doing(step.ordinal, bottleOf(step));
   return words().doing[step.kind](bottleOf(step));
 }
 
 /** The button that begins this step. */
-export function labelOf(step: Pick<Step, "kind">): string {
+export function labelOf(step: Pick<Step, "kind" | "ordinal">): string {
+  if (isOneOfTwo(step)) return words().oneOfTwo.label(step.ordinal);
   return words().labels[step.kind];
 }
 
 /** What a person does when this step's time is up, and where its bath goes. */
-export function leavingOf(step: Pick<Step, "kind" | "batch" | "isPouredBack">): string {
-  const { back, leaving } = words();
+export function leavingOf(
+  step: Pick<Step, "kind" | "ordinal" | "batch" | "isPouredBack" | "replenishMl">,
+): string {
+  const { back, leaving, replenish, oneOfTwo } = words();
   const bottle = bottleOf(step);
+  if (isOneOfTwo(step)) return oneOfTwo.leaving(step.ordinal, bottle);
   const again = bottle !== null && step.isPouredBack ? back[step.kind] : undefined;
-  return again && bottle !== null ? again(bottle) : leaving[step.kind](bottle);
+  if (!again || bottle === null) return leaving[step.kind](bottle);
+  return step.replenishMl === undefined
+    ? again(bottle)
+    : `${again(bottle)} ${replenish(formatMl(step.replenishMl))}`;
+}
+
+/** One of two fixing baths: which of them is said each time, since they must not be mixed up. */
+function isOneOfTwo({ kind, ordinal }: Pick<Step, "kind" | "ordinal">): boolean {
+  return kind === "fix" && ordinal > 0;
 }
 
 function bottleOf({ batch }: Pick<Step, "batch">): string | null {

@@ -29,6 +29,21 @@ export const LINE_PARTS = {
   silverMgPerLitre: silverSchema,
 } as const;
 
+/** What film brings along from the bath before and takes away into the next. */
+export const carrySchema = z.object({
+  inMl: measuredSchema,
+  outMl: measuredSchema,
+  /** How much of what came in is this bath itself, by its strength as mixed: 0 for water, 1 for fresh bath. */
+  inStrength: z.number().min(0).max(1),
+  /** Film whose silver came in with it, sq in. */
+  loadSqIn: z.number().min(0).max(200_000),
+});
+export type Carry = z.output<typeof carrySchema>;
+
+/** First or second of two fixing baths. */
+export const placeSchema = z.union([z.literal(1), z.literal(2)]);
+export type Place = z.output<typeof placeSchema>;
+
 export const lineBodySchema = z.discriminatedUnion("kind", [
   z.object({
     kind: z.literal("mixed"),
@@ -47,6 +62,10 @@ export const lineBodySchema = z.discriminatedUnion("kind", [
     areaSqIn: amountSchema,
     isTabular: z.boolean(),
     films: amountSchema,
+    /** Carried over with the film, as the class had it then; absent or null: not reckoned. */
+    carry: carrySchema.nullish(),
+    /** Which of two fixing baths it was; absent or null: the only one. */
+    place: placeSchema.nullish(),
     /** The `allowed` line that let a worn-out bath be used; null: it was fit for use. */
     allowedBy: z.int().nullable(),
   }),
@@ -63,6 +82,8 @@ export const lineBodySchema = z.discriminatedUnion("kind", [
     /** Used bath taken out to make room. */
     removedMl: amountSchema,
     to: z.enum(DESTINATIONS).nullable(),
+    /** Replenisher, which takes film off the bath's load by its area; else fresh bath, which thins the load. */
+    isReplenisher: z.boolean().optional(),
     note: noteSchema,
   }),
   z.object({

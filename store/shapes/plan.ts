@@ -36,6 +36,8 @@ export const stepSchema = z.object({
   batch: z.string().nullable(),
   /** The bath goes back into that bottle; absent: it is used once, or its bottle is not known. */
   isPouredBack: z.boolean().optional(),
+  /** ml of replenisher that bottle gets for this film; absent: none. */
+  replenishMl: z.int().positive().optional(),
   /** How often the tank is filled with fresh water and emptied (a wash without running water). */
   changes: z.int().positive().optional(),
   basis: z.array(basisSchema).min(1),

@@ -14,6 +14,20 @@ export const periodSchema = z.object({
 });
 export type Period = z.output<typeof periodSchema>;
 
+/**
+ * The third rotation renews both (Anchell, The Darkroom Cookbook, 3rd ed., p. 107); a practitioner's page has three changes
+ * after the first swap. The stricter one stands until the class says otherwise.
+ */
+const FIX_ROTATIONS = 2;
+
+/** Two bottles of fixer, one after the other. */
+export const fixPairSchema = z.object({
+  first: z.int().min(1),
+  second: z.int().min(1),
+  rotations: z.int().min(0),
+});
+export type FixPair = z.output<typeof fixPairSchema>;
+
 /** How one class works: what the plan and the cues take for granted. Every value can be set by the teacher. */
 export const habitsSchema = z.object({
   /** Pour-out begins this long before the developing time ends, so that the tank is empty at its end (US Navy NAVEDTRA 14209). */
@@ -37,6 +51,16 @@ export const habitsSchema = z.object({
   drySeconds: z.int().min(60).max(86_400).default(1200),
   /** Frames in one strip of the class's sleeves. Five: common practice, no source. */
   stripFrames: z.int().min(2).max(12).default(5),
+  /** ml of bath that a roll (80 sq in) carries from one bath into the next; null: the class has not said, and none is reckoned. */
+  carryMlPerRoll: z.number().min(0).max(100).nullable().default(null),
+  /** Two: each film goes through two fixing baths, half its time in each. */
+  fixBaths: z.int().min(1).max(2).default(1),
+  /** ml of the finest step that the class's measures and syringes show; null: not stated. */
+  measureStepMl: z.number().min(0.1).max(50).nullable().default(null),
+  /** How often the second bath moves up to first before both are mixed new. */
+  fixRotations: z.int().min(1).max(10).default(FIX_ROTATIONS),
+  /** Bottles that stand as first and second fixing bath, by their labels, and how often the second has moved up. */
+  fixPairs: z.array(fixPairSchema).max(12).default([]),
   /** Room temperature, for drift and tempering. */
   roomTenthsC: z.int().min(ROOM_TENTHS_C.least).max(ROOM_TENTHS_C.most).default(200),
   /** The class's periods, on its own wall clock. */

@@ -9,8 +9,9 @@ import { setAsideNumber } from "../../unreadable.ts";
 import { SQ_IN_PER_ROLL } from "../area.ts";
 import { isFixer, type Batch } from "../../../store/shapes/batch.ts";
 import * as words from "./reply.ts";
-import { DESTINATIONS, LINE_PARTS, type Destination, type LineBody } from "../../../store/shapes/ledger.ts";
-import { mayGo } from "../ways.ts";
+import { DESTINATIONS, LINE_PARTS, type LedgerLine, type LineBody } from "../../../store/shapes/ledger.ts";
+import { stateOf, type BatchState } from "../state.ts";
+import { checkWay } from "../check-way.ts";
 import { batchOption, completeBatch, findBatch, noteOption, readState, reasonOption } from "../options.ts";
 
 const complete = { batch: completeBatch };
@@ -76,10 +77,14 @@ export const batchTest = defineCommand({
 
 export const batchTopup = defineCommand({
   name: "batch topup",
-  summary: "Note fresh bath added to a bottle, and used bath taken out for it",
+  summary: "Note fresh bath or replenisher added to a bottle, and used bath taken out for it",
   options: z.object({
     batch: batchOption.describe("Which bottle, like B3"),
-    add: volumeIn(LINE_PARTS.amount).describe("Fresh bath added, at the bottle's own strength, like 300 ml"),
+    add: volumeIn(LINE_PARTS.amount).describe("What was added, like 300 ml"),
+    as: z
+      .enum(["fresh", "replenisher"])
+      .optional()
+      .describe("fresh: at the bottle's own strength; replenisher, where it was mixed with replenish:"),
     remove: volumeIn(LINE_PARTS.amount).optional().describe("Used bath taken out first, like 300 ml"),
     to: toOption
       .optional()
@@ -89,8 +94,11 @@ export const batchTopup = defineCommand({
   who: "aide",
   visibility: "class",
   complete,
-  handle({ batch: text, add, remove, to, note }, context) {
+  handle({ batch: text, add, as, remove, to, note }, context) {
     const batch = standing(context, text);
+    if (as === "replenisher" && !batch.replenishMlPerRoll)
+      throw new UserError("ERR_NOT_REPLENISHED", words.notReplenished(batch));
+    const isReplenisher = (as ?? (batch.replenishMlPerRoll ? "replenisher" : "fresh")) === "replenisher";
     const before = readState(context, batch);
     if (remove !== undefined) {
       if (remove > before.volumeMl)
@@ -105,6 +113,7 @@ export const batchTopup = defineCommand({
       addedMl: add,
       removedMl: remove ?? 0,
       to: remove === undefined ? null : (to ?? null),
+      ...(isReplenisher ? { isReplenisher } : {}),
       note,
     });
     return words.toppedReply(batch, before, readState(context, batch));
@@ -135,13 +144,6 @@ export const batchDiscard = defineCommand({
     return words.discardedReply(batch, readState(context, batch), ml ?? left, to);
   },
 });
-
-/** @throws UserError where a bath of this kind must not go there. */
-function checkWay(batch: Batch, to: Destination): void {
-  if (mayGo(batch.kind, to)) return;
-  if (isFixer(batch.kind)) throw new UserError("ERR_SILVER_DRAIN", words.silverDrain(batch));
-  throw new UserError("ERR_NOT_INTO_SILVER", words.notIntoSilver(batch));
-}
 
 export const batchCorrect = defineCommand({
   name: "batch correct",
@@ -181,16 +183,33 @@ export const batchCorrect = defineCommand({
       throw new UserError("ERR_BELOW_ZERO", words.belowZeroMl(batch, before.volumeMl));
     if (rolls < 0 && before.usedSqIn + rolls * SQ_IN_PER_ROLL < 0)
       throw new UserError("ERR_BELOW_ZERO", words.belowZeroRolls(batch, before.usedSqIn));
-    write(context, batch, {
+    const body: LineBody = {
       kind: "corrected",
       reverses: wrong?.id ?? null,
       ml,
       areaSqIn: Math.round(rolls * SQ_IN_PER_ROLL),
       reason,
-    });
+    };
+    checkBottle(context, batch, lines, before, body);
+    write(context, batch, body);
     return words.correctedReply(batch, before, readState(context, batch));
   },
 });
+
+/** @throws UserError where the ledger would then have more in the bottle than it holds. */
+function checkBottle(
+  { now }: Context,
+  batch: Batch,
+  lines: readonly LedgerLine[],
+  before: BatchState,
+  body: LineBody,
+): void {
+  const last = lines.at(-1);
+  if (!last) return;
+  const after = stateOf(batch, [...lines, { ...last, id: last.id + 1, body }], now);
+  if (after.volumeMl <= batch.bottleMl || after.volumeMl <= before.volumeMl) return;
+  throw new UserError("ERR_OVERFLOW", words.correctedOverflow(batch, after.volumeMl));
+}
 
 export const batchAllow = defineCommand({
   name: "batch allow",

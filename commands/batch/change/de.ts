@@ -14,10 +14,10 @@ export const de: ChangeWords = {
       "Sag, wohin das gebrauchte Bad kam: `to:silver` (Silbersammlung, nur Fixierbad), `to:drain` (Ausguss), `to:waste` (eigener Kanister) oder `to:supplier` (Lieferant).",
     overflow: (label, bottle, left) =>
       `In die Flasche von ${label} passen ${bottle}, und ${left} sind darin. Nimm zuerst gebrauchtes Bad heraus: \`remove:300 ml to:silver\`.`,
-    silverDrain: (label) =>
-      `**Nicht in den Ausguss**: gebrauchtes Fixierbad enthält Silber. Sammle ${label} (\`to:silver\`) oder gib es dem Lieferanten zurück (\`to:supplier\`).`,
-    notIntoSilver: (label, kind) =>
-      `**Nicht in die Silbersammlung**: Dahin kommt nur Fixierbad. ${label} (${batch.kind[kind]}) gehört nicht dazu: ${kind === "stop" ? "Säure im Fixierbad setzt schädliches Gas frei" : "Gemischte Abfälle können Gas abgeben"}. Sag \`to:waste\` (ein eigener Kanister), \`to:drain\`, wo es die Regeln am Ort erlauben, oder \`to:supplier\`.`,
+    notReplenished: (label) =>
+      `${label} wird nicht regeneriert: beim Ansetzen hat niemand gesagt, wie viel ein Film braucht (\`/batch mix replenish:70 ml\`). Notiere, was dazukam, mit \`as:fresh\`.`,
+    correctedOverflow: (label, bottle, ml) =>
+      `In die Flasche von ${label} passen ${bottle}, es können also nicht ${ml} darin sein. Miss noch einmal, oder nimm die falsche Zeile zurück (\`line:\`).`,
     nothingToCorrect:
       "Sag, was nicht stimmt: `line:4` nimmt diese Zeile zurück, `ml:-200` oder `rolls:2` kommen zu dem, was im Flaschenbuch steht.",
     belowZeroMl: (label, ml) =>
@@ -50,6 +50,7 @@ export const de: ChangeWords = {
     `**${clearing}** Klärzeit: Pläne mit ${label} fixieren ab jetzt mindestens ${twice}, Flachkristallfilm ${thrice}. Bei ${end} ist Schluss.`,
   topped: (label, now, before) =>
     `**${now}** sind jetzt in ${label}, vorher ${before}. Die Warnungen beginnen von vorn.`,
+  stillToReplenish: (ml) => `${ml} Regenerat fehlen noch für den Film bisher.`,
   testNext: "Mach vor dem nächsten Film eine Klärprobe.",
   noRevival: "Frisches Bad belebt kein totes: im Zweifel neu ansetzen.",
   went: {

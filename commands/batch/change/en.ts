@@ -17,10 +17,10 @@ export const en = {
       "Say where the used bath went: `to:silver` (fixer only), `to:drain`, `to:waste` (a container of its own) or `to:supplier`.",
     overflow: (label: string, bottle: string, left: string) =>
       `${label}'s bottle holds ${bottle}, and ${left} are in it. Take used bath out first: \`remove:300 ml to:silver\`.`,
-    silverDrain: (label: string) =>
-      `**Not down the drain**: used fixer carries silver. Collect ${label} (\`to:silver\`) or give it back to its supplier (\`to:supplier\`).`,
-    notIntoSilver: (label: string, kind: BatchKind) =>
-      `**Not into the silver collection**: it takes fixer only. ${label} is a ${batch.kind[kind]}${kind === "stop" ? ", and acid into fixer gives off harmful gas" : ", and mixed wastes can give off gas"}. Say \`to:waste\` (a container of its own), \`to:drain\` where local rules allow it, or \`to:supplier\`.`,
+    notReplenished: (label: string) =>
+      `${label} is no replenished bath: nobody said how much a roll asks for when it was mixed (\`/batch mix replenish:70 ml\`). Note what was added as \`as:fresh\`.`,
+    correctedOverflow: (label: string, bottle: string, ml: string) =>
+      `${label}'s bottle holds ${bottle}: it can't have ${ml} in it. Measure again, or take back the line that is wrong (\`line:\`).`,
     nothingToCorrect:
       "Say what is wrong: `line:4` takes that line back, `ml:-200` or `rolls:2` add to what the ledger says.",
     belowZeroMl: (label: string, ml: string) =>
@@ -53,6 +53,7 @@ export const en = {
     `**${clearing}** to clear: plans with ${label} fix at least ${twice} from now on, tabular-grain film ${thrice}. It ends at ${end}.`,
   topped: (label: string, now: string, before: string) =>
     `**${now}** in ${label} now, ${before} before. Its warnings begin anew.`,
+  stillToReplenish: (ml: string) => `${ml} of replenisher are still to come for the film so far.`,
   testNext: "Test its clearing time before the next roll.",
   noRevival: "Fresh bath does not revive a dead one: when in doubt, mix new.",
   went: {

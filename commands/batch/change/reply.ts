@@ -31,9 +31,9 @@ export const notSoMuch = (batch: Batch, leftMl: number): string =>
 export const whereTo = (): string => words().fault.whereTo;
 export const overflow = (batch: Batch, leftMl: number): string =>
   words().fault.overflow(labelOf(batch), formatMl(batch.bottleMl), formatMl(leftMl));
-export const silverDrain = (batch: Batch): string => words().fault.silverDrain(labelOf(batch));
-export const notIntoSilver = (batch: Batch): string =>
-  words().fault.notIntoSilver(labelOf(batch), batch.kind);
+export const notReplenished = (batch: Batch): string => words().fault.notReplenished(labelOf(batch));
+export const correctedOverflow = (batch: Batch, ml: number): string =>
+  words().fault.correctedOverflow(labelOf(batch), formatMl(batch.bottleMl), formatMl(ml));
 export const nothingToCorrect = (): string => words().fault.nothingToCorrect;
 export const belowZeroMl = (batch: Batch, ml: number): string =>
   words().fault.belowZeroMl(labelOf(batch), formatMl(Math.max(0, ml)));
@@ -94,6 +94,7 @@ export function toppedReply(batch: Batch, before: BatchState, after: BatchState)
     words().topped(labelOf(batch), formatMl(after.volumeMl), formatMl(Math.max(0, before.volumeMl))),
     summary(batch, after),
     isFixer(batch.kind) ? words().testNext : "",
+    after.replenishMl ? words().stillToReplenish(formatMl(after.replenishMl)) : "",
     words().noRevival,
   ]);
 }

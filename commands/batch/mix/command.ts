@@ -31,6 +31,7 @@ const completeProduct: Completer = (typed, { stores, class: { id } }) => {
 };
 
 const { shape } = batchSchema;
+const REPLENISH_ML = shape.replenishMlPerRoll;
 
 export const batchMix = defineCommand({
   name: "batch mix",
@@ -56,6 +57,9 @@ export const batchMix = defineCommand({
       .max(20)
       .optional()
       .describe("Fixer: silver by strip at which it ends, grams per litre, like 4"),
+    replenish: volumeIn(REPLENISH_ML)
+      .optional()
+      .describe("Developer: replenisher for each roll, like 70 ml; it is then poured back"),
     full: shelfLifeOption.optional().describe("Shelf life in a full bottle, like 6 months"),
     part: shelfLifeOption.optional().describe("Shelf life in a part-full bottle, like 1 month"),
     use: z.enum(USAGES).optional().describe("once: portioned and thrown away; again: poured back"),
@@ -99,7 +103,9 @@ export const batchMix = defineCommand({
     if (shelved)
       stores.shelf.change(context.class.id, shelved.product, shelved.pack, -takenMl, context.person, now);
     const shelf = shelved ? { pack: shelved.pack, takenMl, leftMl: shelved.leftMl - takenMl } : null;
-    return words.mixedReply(batch, readState(context, batch), shelf, input.dilution?.wasRatio ?? false);
+    const wasRatio = input.dilution?.wasRatio ?? false;
+    const { measureStepMl } = context.class.habits;
+    return words.mixedReply(batch, readState(context, batch), shelf, wasRatio, measureStepMl);
   },
 });
 
@@ -110,6 +116,7 @@ interface MixInput {
   readonly capacity?: number | undefined;
   readonly tabular?: number | undefined;
   readonly silver?: number | undefined;
+  readonly replenish?: number | undefined;
   readonly full?: number | undefined;
   readonly part?: number | undefined;
   readonly use?: NewBatch["usage"] | undefined;
@@ -124,13 +131,14 @@ function draftOf(
     throw new UserError("ERR_BOTTLE_TOO_SMALL", words.bottleTooSmall(input.bottle, input.volume));
   if (input.use === "once" && isForPaper(input.kind)) throw new UserError("ERR_TRAY_BATH", words.trayBath());
   const capacity = input.capacity ?? preset.capacitySqInPerLitre;
-  // A developer with a capacity is one that is poured back.
-  const usage = input.use ?? (input.capacity === undefined ? preset.usage : "again");
+  // A developer with a capacity, or one that is replenished, is one that is poured back.
+  const isPouredBack = input.capacity !== undefined || input.replenish !== undefined;
+  const usage = input.use ?? (isPouredBack ? "again" : preset.usage);
   const presetTabular = input.capacity === undefined ? preset.tabularSqInPerLitre : null;
   const tabular = input.tabular ?? presetTabular;
   if (tabular !== null && (capacity === null || tabular > capacity))
     throw new UserError("ERR_TABULAR_ABOVE", words.tabularAbove());
-  const isOwn = [input.capacity, input.tabular, input.silver, input.full, input.part].some(
+  const isOwn = [input.capacity, input.tabular, input.silver, input.replenish, input.full, input.part].some(
     (each) => each !== undefined,
   );
   return {
@@ -142,10 +150,16 @@ function draftOf(
     partHours: input.part ?? preset.partHours,
     capacitySqInPerLitre: usage === "once" ? null : capacity,
     tabularSqInPerLitre: usage === "once" ? null : tabular,
+    replenishMlPerRoll: usage === "once" ? null : (input.replenish ?? preset.replenishMlPerRoll),
     silverCapMgPerLitre:
       input.silver === undefined ? preset.silverCapMgPerLitre : Math.round(input.silver * 1000),
-    source: input.source ?? (isOwn ? `${OWN_FIRST}${preset.source}`.slice(0, 300) : preset.source),
+    source: input.source ?? (isOwn ? ownFirst(preset.source) : preset.source),
   };
+}
+
+/** Said once, however often a product is mixed with figures of its own. */
+function ownFirst(source: string): string {
+  return source.startsWith(OWN_FIRST) ? source : `${OWN_FIRST}${source}`.slice(0, 300);
 }
 
 function isSame(a: Dilution, b: Dilution): boolean {

@@ -1,4 +1,5 @@
 import type { Reply } from "../../define.ts";
+import type { MeasureStep } from "../../speech/tenths.ts";
 import { inEach } from "../../speech/language.ts";
 import { formatMl, formatSeconds, instant } from "../../speech/wording.ts";
 import { rollsIn } from "../area.ts";
@@ -27,6 +28,7 @@ export function mixedReply(
   state: BatchState,
   shelf: { readonly pack: Pack; readonly takenMl: number; readonly leftMl: number } | null,
   wasRatio: boolean,
+  stepMl: MeasureStep,
 ): Reply {
   const { mixed, figures } = words();
   const lines = [
@@ -39,7 +41,7 @@ export function mixedReply(
     ),
     limitWords(batch, state),
     batch.kind === "fixer" ? testWords(batch, state) : "",
-    sumWords(batch, shelf?.pack ?? null),
+    sumWords(batch, shelf?.pack ?? null, stepMl),
     ...mixingCautions(batch.kind, shelf?.pack.form ?? null),
     shelf ? shelfWords(shelf) : "",
     wasRatio ? words().wasRatio : "",
@@ -49,9 +51,9 @@ export function mixedReply(
 }
 
 /** What went into it, where it is diluted; a powder's stock is made up as its pack says. */
-function sumWords({ volumeMl, dilution }: Batch, pack: Pack | null): string {
+function sumWords({ volumeMl, dilution }: Batch, pack: Pack | null, stepMl: MeasureStep): string {
   if (dilution.waterParts === 0) return pack?.form === "powder" ? words().powder(formatMl(volumeMl)) : "";
-  const { concentrateMl, waterMl } = splitVolume(volumeMl, dilution);
+  const { concentrateMl, waterMl } = splitVolume(volumeMl, dilution, stepMl);
   return words().sum(formatMl(concentrateMl), formatMl(waterMl), pack?.form === "powder");
 }
 

@@ -15,6 +15,9 @@ export const de: StatusWords = {
   one: (left, name, kind) => `**${capital(left)}**: ${name} (${batch.kind[kind]}).`,
   oneWorn: (label, standing, name, why) => `**${label} ist ${standing}: nicht nehmen.** ${name}: ${why}.`,
   inBottle: (ml, rolls, mixed) => `${ml} sind in der Flasche; ${rolls} seit dem Ansetzen am ${mixed}.`,
+  carried: (inMl, outMl, strengthPercent) =>
+    `Film hat ${inMl} eingeschleppt und ${outMl} ausgeschleppt: gerechnet ${strengthPercent} % der Stärke beim Ansetzen.`,
+  wantsReplenisher: (ml) => `Es braucht ${ml} Regenerat: \`/batch topup\`.`,
   limits: (source) => `_Grenzen: ${source}._`,
   neverTested: "Eine Klärprobe gab es noch nie: es gilt allein die Mindestzeit des Kurses zum Fixieren.",
   tested: (clears, last) =>

@@ -15,6 +15,9 @@ export const en = {
     `**${label} is ${standing}: don't use it.** ${name}: ${why}.`,
   inBottle: (ml: string, rolls: string, mixed: string) =>
     `${ml} in the bottle; ${rolls} through it since it was mixed, ${mixed}.`,
+  carried: (inMl: string, outMl: string, strengthPercent: number) =>
+    `Film has carried ${inMl} in and ${outMl} out: reckoned at ${strengthPercent} % of the strength it was mixed at.`,
+  wantsReplenisher: (ml: string) => `It wants ${ml} of replenisher: \`/batch topup\`.`,
   limits: (source: string) => `_Limits: ${source}._`,
   neverTested: "Its clearing time was never tested: the class's minimum fixing time stands alone.",
   /** `clears`: `clears in about 0:52 (fresh 0:45)`. */

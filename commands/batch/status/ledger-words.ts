@@ -29,6 +29,8 @@ export function lineWords(line: LedgerLine, kind: BatchKind, positionOf: (id: nu
       const what = [
         body.isTabular ? (isForPaper(kind) ? say.fibre : say.tabular)(rolls) : rolls,
         body.ml > 0 ? formatMl(body.ml) : "",
+        body.place ? say.asBath(body.place) : "",
+        body.carry ? say.carried(formatMl(body.carry.inMl), formatMl(body.carry.outMl)) : "",
       ];
       const run = body.runNumber === null ? null : makeNumber("run", body.runNumber);
       return say.used(join(what), run, by, body.allowedBy === null ? null : positionOf(body.allowedBy));
@@ -44,7 +46,8 @@ export function lineWords(line: LedgerLine, kind: BatchKind, positionOf: (id: nu
     }
     case "topped": {
       const out = body.removedMl > 0 ? say.out(formatMl(body.removedMl), to[body.to ?? "silver"]) : "";
-      return say.topped(formatMl(body.addedMl), out, said(body.note), by);
+      const added = formatMl(body.addedMl);
+      return (body.isReplenisher ? say.replenished : say.topped)(added, out, said(body.note), by);
     }
     case "discarded":
       return say.discarded(body.isAll, formatMl(body.ml), to[body.to], said(body.note), by);

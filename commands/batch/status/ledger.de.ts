@@ -17,6 +17,9 @@ export const de: LedgerWords = {
   },
   out: (ml, to) => `, ${ml} heraus ${to}`,
   topped: (ml, out, note, by) => `aufgefüllt: ${ml} hinein${out}${note} (${by})`,
+  replenished: (ml, out, note, by) => `regeneriert: ${ml} hinein${out}${note} (${by})`,
+  asBath: (place) => `als Fixierbad ${place}`,
+  carried: (inMl, outMl) => `${inMl} eingeschleppt, ${outMl} ausgeschleppt`,
   discarded: (isAll, ml, to, note, by) =>
     `${isAll ? "entsorgt" : "zum Teil entsorgt"}: ${ml} ${to}${note} (${by})`,
   countsNoMore: (line) => `Zeile ${line} zählt nicht mehr`,

@@ -19,6 +19,10 @@ export const en = {
   } satisfies Record<Destination, string> as Record<Destination, string>,
   out: (ml: string, to: string) => `, ${ml} out ${to}`,
   topped: (ml: string, out: string, note: string, by: string) => `topped up: ${ml} in${out}${note} (${by})`,
+  replenished: (ml: string, out: string, note: string, by: string) =>
+    `replenished: ${ml} in${out}${note} (${by})`,
+  asBath: (place: number) => `as fixing bath ${place}`,
+  carried: (inMl: string, outMl: string) => `${inMl} carried in, ${outMl} out`,
   discarded: (isAll: boolean, ml: string, to: string, note: string, by: string) =>
     `${isAll ? "thrown away" : "partly thrown away"}: ${ml} ${to}${note} (${by})`,
   countsNoMore: (line: number) => `line ${line} counts no more`,

@@ -1,4 +1,4 @@
-import type { Action, Reply } from "../../define.ts";
+import type { Action, FieldValue, Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { formatMl, formatNumber, formatSeconds, instant } from "../../speech/wording.ts";
@@ -72,6 +72,8 @@ export function oneReply({ batch, state, forecast }: Shown, pace: UseRate | null
       formatRolls(state.usedSqIn, batch.kind),
       instant(batch.mixedAtMs, "date"),
     ),
+    thinnedWords(state),
+    state.replenishMl ? words().wantsReplenisher(formatMl(state.replenishMl)) : "",
     testWords(batch, state),
     state.standing === "ready" ? forecastWords(batch, state, forecast, pace) : "",
     words().limits(sourceWords(batch.source)),
@@ -85,6 +87,13 @@ export function oneReply({ batch, state, forecast }: Shown, pace: UseRate | null
     },
     actions: [{ label: words().itsLedger, line: makeLine("batch ledger", { batch: labelOf(batch) }) }],
   };
+}
+
+/** What film carried in and out, where the class has it reckoned. */
+function thinnedWords(state: BatchState): string {
+  const { carriedInMl, carriedOutMl } = state;
+  if (carriedInMl + carriedOutMl === 0) return "";
+  return words().carried(formatMl(carriedInMl), formatMl(carriedOutMl), Math.round(state.strength * 100));
 }
 
 function testWords(batch: Batch, state: BatchState): string {
@@ -115,6 +124,15 @@ function forecastWords({ kind }: Batch, state: BatchState, forecast: Forecast, p
   return forecast.ends === "used-up" || keeps === null ? `${used}.` : keepsAndUsedUp(keeps, used);
 }
 
+/** What a line leaves out, its data leave out too. */
+function bodyFields(body: LedgerLine["body"]): { readonly [key: string]: FieldValue } {
+  const { carry = null, ...rest } = body.kind === "used" ? body : { ...body, carry: undefined };
+  const given = Object.entries(rest).filter((entry): entry is [string, string | number | boolean | null] => {
+    return entry[1] !== undefined;
+  });
+  return { ...Object.fromEntries(given), ...(carry === null ? {} : { carry: { ...carry } }) };
+}
+
 export function ledgerReply(
   batch: Batch,
   state: BatchState,
@@ -142,7 +160,7 @@ export function ledgerReply(
         line: lines.findIndex(({ id }) => id === _id) + 1,
         atMs: line.atMs,
         person: line.personName,
-        ...body,
+        ...bodyFields(body),
       })),
     },
     actions: [...turn(page - 1, words().earlier), ...turn(page + 1, words().later)],

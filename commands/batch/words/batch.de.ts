@@ -27,6 +27,7 @@ export const de: BatchWords = {
   },
   rolls,
   rollsLeft: (count, ofPaper) => `noch ${rolls(count, ofPaper)}`,
+  strength: (percent) => `noch ${percent} % der Stärke`,
   mlLeft: (ml) => `noch ${ml}`,
   clears: (seconds, isAbout, fresh) =>
     `klärt in ${isAbout ? "etwa " : ""}${seconds}${fresh === null ? "" : ` (frisch ${fresh})`}`,

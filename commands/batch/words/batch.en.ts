@@ -28,6 +28,7 @@ export const en = {
   /** Quarters of a roll come from sheet film. */
   rolls: (rolls: number, ofPaper: boolean) => (ofPaper ? prints(rolls) : countOf(rolls, "roll")),
   rollsLeft: (rolls: number, ofPaper: boolean) => `${ofPaper ? prints(rolls) : countOf(rolls, "roll")} left`,
+  strength: (percent: number) => `at ${percent} % of its strength`,
   mlLeft: (ml: string) => `${ml} left`,
   clears: (seconds: string, isAbout: boolean, fresh: string | null) =>
     `clears in ${isAbout ? "about " : ""}${seconds}${fresh === null ? "" : ` (fresh ${fresh})`}`,

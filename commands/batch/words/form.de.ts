@@ -17,6 +17,7 @@ export const forms: Forms = {
       capacity: "Wie viel es schafft, etwa 20 Filme/l, 50 Blatt/l (20x25 cm) oder 1600 sq in/l",
       tabular: "Dasselbe für Flachkristallfilm oder Barytpapier, wenn es weniger ist: 10 Filme/l",
       silver: "Fixierbad: Silber, bei dem Schluss ist, mit Teststreifen, Gramm je Liter, wie 4",
+      replenish: "Entwickler: Regenerat für jeden Film, zum Beispiel 70 ml; er wird dann zurückgegossen",
       full: "Haltbarkeit in voller Flasche, zum Beispiel 6 Monate",
       part: "Haltbarkeit in angebrochener Flasche, zum Beispiel 1 Monat",
       use: "once: portioniert und weggegossen; again: zurückgegossen",
@@ -44,10 +45,11 @@ export const forms: Forms = {
     },
   },
   "batch topup": {
-    summary: "Notieren, dass frisches Bad in eine Flasche kam, und was dafür herausgenommen wurde",
+    summary: "Notieren, was an frischem Bad oder Regenerat in eine Flasche kam, und was dafür herauskam",
     options: {
       batch: BOTTLE,
-      add: "Frisches Bad, so verdünnt wie in der Flasche, zum Beispiel 300 ml",
+      add: "Was dazukam, zum Beispiel 300 ml",
+      as: "fresh: so verdünnt wie in der Flasche; replenisher: Regenerat, wo es beim Ansetzen angegeben ist",
       remove: "Gebrauchtes Bad, das vorher herauskam, zum Beispiel 300 ml",
       to: "Wohin das kam: silver (nur Fixierbad), drain, wo erlaubt, waste (Kanister), supplier",
       note: NOTE,
@@ -99,6 +101,22 @@ export const forms: Forms = {
       ml: "Wie viel, wenn nicht alles, zum Beispiel 5 l",
       date: "Wann, wenn nicht heute: 2026-05-31",
       note: "Nummer der Quittung, oder eine Notiz",
+    },
+  },
+  "batch pair": {
+    summary: "In zwei Bädern fixieren: welche Flasche das erste und welche das zweite ist",
+    options: {
+      first: "Die Flasche, in der Film klärt, zum Beispiel B3",
+      second: "Die Flasche, in der er fertig fixiert, zum Beispiel B4: die frischere",
+    },
+  },
+  "batch rotate": {
+    summary: "Zwei Fixierbäder: das erste kommt weg, das zweite rückt auf, ein frisches wird zweites",
+    options: {
+      fresh: "Die frisch angesetzte Flasche, zum Beispiel B5",
+      first: "Das erste Bad, das wegkommt, wo es mehrere Paare gibt",
+      to: "Wohin das alte kommt: silver (Silbersammlung) oder supplier (Lieferant)",
+      note: NOTE,
     },
   },
   "batch shelf": {

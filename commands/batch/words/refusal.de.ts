@@ -5,6 +5,8 @@ import type { RefusalWords } from "./refusal.en.ts";
 export const de: RefusalWords = {
   noneReady: (kind, product) =>
     `Brauchbar angesetzt ist nichts davon: ${product ?? batch.kind[kind]}. Bitte eine Hilfskraft oder die Lehrkraft, etwas anzusetzen (\`/batch mix\`); was da ist, zeigt \`/batch status\`.`,
+  nonePaired: (place) =>
+    `Kein Fixierbad ${place} ist bereit: der Kurs fixiert in zwei Bädern. Eine Hilfskraft oder die Lehrkraft bestimmt die Flaschen (\`/batch pair\`) oder lässt die zweite aufrücken (\`/batch rotate\`).`,
   unknown: (typed) => `Einen Ansatz ${typed} gibt es im Regal nicht. Die Flaschen zeigt \`/batch status\`.`,
   wrongKind: (name, kind) => `${name} ist hier das falsche Bad: gebraucht wird ${batch.kind[kind]}. `,
   wrongMedium: (name, kind) =>

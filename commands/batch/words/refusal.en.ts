@@ -7,6 +7,9 @@ export const en = {
   /** `product`: a developer's; null: any of the kind does. */
   noneReady: (kind: BatchKind, product: string | null) =>
     `No ${product ?? batch.kind[kind]} that is fit for use is mixed. Ask an aide or the teacher to mix some (\`/batch mix\`); see what there is with \`/batch status\`.`,
+  /** `place`: first or second of two fixing baths. */
+  nonePaired: (place: number) =>
+    `No fixing bath ${place} is ready: the class fixes in two. An aide or the teacher names the bottles (\`/batch pair\`), or moves the second up (\`/batch rotate\`).`,
   unknown: (typed: string) =>
     `There is no bottle ${typed} on the shelf. See the bottles with \`/batch status\`.`,
   wrongKind: (name: string, kind: BatchKind) =>

@@ -48,12 +48,18 @@ export const de: WarnWords = {
   },
   testOverdue: (label, bath, rollsSince) =>
     `**${label} braucht eine Klärprobe** (${bath}): ${rollsSince === null ? "noch nie geprüft" : `${rollsSince} seit der letzten`}. Jetzt legt eine Hilfskraft oder die Lehrkraft bei Zimmerlicht einen Schnipsel unentwickelten Film in etwas davon und misst, bis er klar ist: \`/batch test batch:${label} clearing:0:45\`.`,
+  rotate:
+    "Jetzt setzt eine Hilfskraft oder die Lehrkraft eine frische Flasche an, und das zweite Bad rückt auf (`/batch rotate`).",
+  replenishDue: (label, bath, ml) =>
+    `**${ml} Regenerat für ${label}** (${bath}). Jetzt gibt eine Hilfskraft oder die Lehrkraft es dazu, nimmt aus einer vollen Flasche vorher gebrauchtes Bad heraus und notiert es: \`/batch topup\`.`,
+  replenished: (ml) => `${ml} sind drin`,
   mixed: (date, ml, rolls) => `Angesetzt am ${date}, ${ml}; seitdem ${rolls}`,
   fresh: (seconds) => `Klärzeit frisch ${seconds}`,
   toppedUp: (times) => `${times === 1 ? "einmal" : `${times}-mal`} aufgefüllt`,
   figures: (figures, source) => `_${figures}. Grenzen: ${source}. Der Kurs weiß Bescheid._`,
   see: (label) => `${label} ansehen`,
   collect: "In die Silbersammlung",
+  movedUp: "aufgerückt, jetzt das erste Fixierbad",
   dontPour: (old, why, kind) =>
     `**Gieß ${old} nicht ein.** ${capital(why)}, und ${OTHER[kind]} ist nicht bereit. Ist der Film schon im Wasser, lass ihn dort: Wasser schadet ihm nicht. Sag es der Lehrkraft.`,
   takeOther: (to, old, why, kind) =>

@@ -37,6 +37,11 @@ export const en = {
   },
   testOverdue: (label: string, bath: string, rollsSince: string | null) =>
     `**${label} needs a clearing test** (${bath}): ${rollsSince === null ? "never tested" : `${rollsSince} since its last test`}. Next: an aide or the teacher drops a scrap of undeveloped film into a little of it, in room light, and times until it is clear: \`/batch test batch:${label} clearing:0:45\`.`,
+  rotate:
+    "Next: an aide or the teacher mixes a fresh bottle, and the second bath moves up (`/batch rotate`).",
+  replenishDue: (label: string, bath: string, ml: string) =>
+    `**${ml} of replenisher for ${label}** (${bath}). Next: an aide or the teacher puts it in, taking used bath out where the bottle is full, and notes it: \`/batch topup\`.`,
+  replenished: (ml: string) => `${ml} are in`,
   mixed: (date: string, ml: string, rolls: string) => `Mixed ${date}, ${ml}; ${rolls} through it so far`,
   fresh: (seconds: string) => `fresh clearing time ${seconds}`,
   toppedUp: (times: number) => `topped up ${times === 1 ? "once" : `${times} times`}`,
@@ -44,6 +49,7 @@ export const en = {
     `_${figures}. Its limits: ${source}. The class has been told._`,
   see: (label: string) => `See ${label}`,
   collect: "Into the silver collection",
+  movedUp: "it has moved up and is the first fixing bath now",
   dontPour: (old: string, why: string, kind: BatchKind) =>
     `**Don't pour in ${old}.** ${capital(why)}, and no other ${batch.kind[kind]} is ready. If the film is in water already, leave it there: water does no harm. Tell the teacher.`,
   takeOther: (to: string, old: string, why: string, kind: BatchKind) =>

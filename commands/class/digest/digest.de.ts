@@ -11,6 +11,7 @@ export const de: DigestWords = {
     "out-of-date-soon": "läuft bald ab",
     "out-of-date": "abgelaufen",
     "test-overdue": "braucht eine Klärprobe",
+    "replenish-due": "braucht Regenerat",
   },
   nextPeriod: "Der nächste Kurstermin",
   period: (title, time, relative) => `**${title}** um ${time}, ${relative}.`,

@@ -15,6 +15,7 @@ export const en = {
     "out-of-date-soon": "out of date soon",
     "out-of-date": "out of date",
     "test-overdue": "needs a clearing test",
+    "replenish-due": "wants replenisher",
   } satisfies Record<Mark, string> as Record<Mark, string>,
   nextPeriod: "The next period",
   period: (title: string, time: string, relative: string) => `**${title}** at ${time}, ${relative}.`,

@@ -13,6 +13,15 @@ export const forms: Forms = {
       remove: "Nimmt den Kurstermin mit dieser Nummer heraus",
     },
   },
+  "class baths": {
+    summary: "Was Film verschleppt, ein Fixierbad oder zwei, wie fein ihr messt; allein zeigt es sie",
+    options: {
+      carry: "Von Bad zu Bad verschleppt: 20 ml (je Film), 0.04 ml/cm2; none: wird nicht gerechnet",
+      fixbaths: "Fixierbäder, durch die Film geht: 1 oder 2",
+      rotations: "Wie oft das zweite aufrückt, bis beide neu angesetzt werden: 2",
+      measure: "Der feinste Schritt eurer Messgefäße oder Spritze, wie 0.1 ml; usual: die üblichen",
+    },
+  },
   "class mend": {
     summary: "Zeigen, was sich im Kurs nicht lesen lässt und warum, und es beiseitelegen",
     options: { what: "Was beiseitegelegt wird, wie es in der Liste steht: T3, R7, B2" },

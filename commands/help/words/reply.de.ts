@@ -13,6 +13,7 @@ export const de: HelpWords = {
     `**Der Kurs ist noch nicht eingerichtet:** ${parts === 1 ? "1 Teil fehlt" : `${parts} Teile fehlen`}, ein bis zwei Minuten.`,
   bottle: {
     "test-overdue": (label) => `**${label}** braucht eine Klärprobe mit einem Filmschnipsel.`,
+    "replenish-due": (label) => `**${label}** braucht sein Regenerat: wie viel, sagt sein Stand.`,
     exhausted: (label) =>
       `**${label}** ist verbraucht: niemand darf es nehmen. Sammle es und setz frisch an.`,
     "out-of-date": (label) =>

@@ -15,6 +15,7 @@ export const en = {
     `**The class is not set up yet:** ${countOf(parts, "part")} to go, a minute or two.`,
   bottle: {
     "test-overdue": (label: string) => `**${label}** is due for a test with a scrap of film.`,
+    "replenish-due": (label: string) => `**${label}** wants its replenisher: how much, its status says.`,
     exhausted: (label: string) => `**${label}** is exhausted: nobody must use it. Collect it and mix fresh.`,
     "out-of-date": (label: string) =>
       `**${label}** is out of date. Test it or throw it away as local rules say, and mix fresh.`,

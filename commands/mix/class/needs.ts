@@ -70,7 +70,9 @@ function itemFor(day: ClassDay, kind: BatchKind): MixItem {
   const dilution = isDeveloper ? day.dilution : (usual?.dilution ?? shelved?.pack.dilution ?? STOCK);
   const isOnce =
     isDeveloper &&
-    !day.candidates.some((each) => each.batch.usage === "again" && isFit(each.batch, needFor(day, kind)));
+    !day.candidates.some(
+      (each) => each.batch.usage === "again" && isFit({ batch: each.batch, place: null }, needFor(day, kind)),
+    );
   const short = isOnce ? shortMl(day) : shortArea(day, kind, dilution);
   return { kind, product, dilution, ...short, ...recipe(short.mixMl, dilution, shelved) };
 }
@@ -88,12 +90,14 @@ function needFor(day: ClassDay, kind: BatchKind): Need {
     areaSqIn: areaOf([{ format: day.format, films: day.rolls }]),
     isTabular: day.isTabular,
     films: day.rolls,
+    place: null,
   };
 }
 
 function readyFor(day: ClassDay, kind: BatchKind): Candidate[] {
   return day.candidates.filter(
-    (each) => each.state.standing === "ready" && isFit(each.batch, needFor(day, kind)),
+    (each) =>
+      each.state.standing === "ready" && isFit({ batch: each.batch, place: null }, needFor(day, kind)),
   );
 }
 

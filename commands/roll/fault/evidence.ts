@@ -97,9 +97,12 @@ function bathFindings({ developer, fixer }: Surroundings): Finding[] {
 }
 
 function fixFindings({ body }: Roll, { fixer }: Surroundings): Finding[] {
-  const fix = stepOf(body.steps, "fix");
-  const seconds = fix?.actualSeconds;
-  if (!fix || seconds == null) return [];
+  // In one bath or in two: what counts is all of it.
+  const fixes = body.steps.filter(({ kind }) => kind === "fix");
+  const fix = fixes[0];
+  if (!fix || fixes.some(({ actualSeconds }) => actualSeconds === null)) return [];
+  const seconds = fixes.reduce((sum, { actualSeconds }) => sum + (actualSeconds ?? 0), 0);
+  const plannedSeconds = fixes.reduce((sum, each) => sum + (each.plannedSeconds ?? 0), 0);
   const clearingSeconds = fixer?.clearingSeconds ?? null;
   if (clearingSeconds !== null) {
     // Twice the clearing time: US Navy NAVEDTRA 14209; three times for tabular grain: practitioners' pages.
@@ -109,7 +112,7 @@ function fixFindings({ body }: Roll, { fixer }: Surroundings): Finding[] {
       ? [{ kind: "fix-short", seconds, neededSeconds, times }]
       : [{ kind: "fix-enough", seconds, clearingSeconds: Math.round(clearingSeconds) }];
   }
-  return isCut(fix) ? [{ kind: "fix-cut", seconds, plannedSeconds: fix.plannedSeconds ?? 0 }] : [];
+  return fixes.some(isCut) ? [{ kind: "fix-cut", seconds, plannedSeconds }] : [];
 }
 
 function stepFindings({ body: { steps } }: Roll): Finding[] {

@@ -61,6 +61,14 @@ export const de: StepWords = {
     stop: (bottle) => `Gieß das Stoppbad zurück in ${bottle}.`,
     "wash-aid": (bottle) => `Gieß die Wässerungshilfe zurück in ${bottle}.`,
   },
+  oneOfTwo: {
+    doing: (bath, bottle) =>
+      `Gieß Fixierbad ${bath}${from(bottle)} ein. Drück auf den Knopf, wenn es drin ist.`,
+    label: (bath) => `Bad ${bath} ist drin`,
+    leaving: (bath, bottle) =>
+      `Gieß Fixierbad ${bath} zurück in ${bottle ?? `Flasche ${bath}`}, nie in die andere und nie in den Ausguss.`,
+  },
+  replenish: (ml) => `Dann kommen ${ml} Regenerat hinein: eine Hilfskraft oder die Lehrkraft notiert es.`,
   manners: {
     inversion: "die Dose kippen und wieder aufrichten",
     rotation: "die Spirale drehen",

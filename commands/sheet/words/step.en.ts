@@ -61,6 +61,14 @@ const back: Partial<Record<StepKind, (bottle: string) => string>> = {
   "wash-aid": (bottle) => `Pour the wash aid back into ${bottle}.`,
 };
 
+const oneOfTwo = {
+  doing: (bath: number, bottle: string | null) =>
+    `Pour in fixing bath ${bath}${from(bottle)}. Press the button when it is in.`,
+  label: (bath: number) => `Bath ${bath} is in`,
+  leaving: (bath: number, bottle: string | null) =>
+    `Pour fixing bath ${bath} back into ${bottle ?? `bottle ${bath}`}, never into the other one and never down the drain.`,
+};
+
 const manners: Record<Agitation["manner"], string> = {
   inversion: "turn the tank over and back",
   rotation: "turn the reel",
@@ -75,6 +83,9 @@ export const en = {
   leaving,
   /** Where a bath is used again: said instead of pouring it out. */
   back,
+  oneOfTwo,
+  /** After it. */
+  replenish: (ml: string) => `Then ${ml} of replenisher go in: an aide or the teacher notes it.`,
   manners,
   /** `first 30 s, then 5 s each minute`. */
   rhythm: (firstSeconds: number, burstSeconds: number, cycleSeconds: number) =>

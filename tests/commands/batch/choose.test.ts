@@ -13,6 +13,7 @@ function candidate(batch: Batch, bodies: readonly LineBody[] = [], over: Partial
     state: stateOf(batch, lines, START),
     reservedMl: 0,
     reservedSqIn: 0,
+    place: null,
     isAllowed: false,
     ...over,
   };
@@ -27,6 +28,7 @@ const FIX: Need = {
   areaSqIn: 80,
   isTabular: false,
   films: 1,
+  place: null,
 };
 const DEVELOP: Need = {
   ...FIX,

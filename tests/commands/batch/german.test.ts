@@ -87,6 +87,24 @@ const LINES = [
   "/batch handover to:Sammelstelle",
   "/batch handover to:Sammelstelle",
   "/batch waste",
+  FIXER,
+  FIXER,
+  FIXER,
+  "/batch rotate fresh:B6",
+  "/batch pair first:B2 second:B6",
+  "/batch pair first:B6 second:B6",
+  "/batch pair first:B1 second:B6",
+  "/batch pair first:B6 second:B7",
+  "/batch rotate fresh:B7",
+  "/batch rotate fresh:B8",
+  FIXER,
+  "/batch rotate fresh:B9",
+  FIXER,
+  "/batch rotate fresh:B10",
+  "/batch mix kind:developer product:Slip MQ dilution:stock volume:1 l bottle:2 l replenish:70 ml",
+  "/batch topup batch:B11 add:140 ml",
+  "/batch topup batch:B10 add:70 ml as:replenisher",
+  "/batch correct batch:B11 ml:1900 reason:Probe",
 ];
 
 /** What the lines above are refused for, each at least once. */
@@ -94,7 +112,7 @@ const REFUSALS = `
   WHAT_PACK HOW_MUCH NOT_SO_MUCH NOT_YET BOTTLE_TOO_SMALL TABULAR_ABOVE OPTIONS NO_DATE
   UNKNOWN_BATCH NO_READING NOT_A_FIXER NOTHING_TO_CORRECT NO_SUCH_LINE LINE_STAYS TAKEN_BACK
   WHERE_TO SILVER_DRAIN OVERFLOW NOT_WORN NO_RUN UNKNOWN_RUN UNKNOWN_PERSON DISCARDED
-  NOTHING_COLLECTED
+  NOTHING_COLLECTED NO_PAIR SAME_BATH BATCH_WORN BOTH_NEW NOT_REPLENISHED
 `;
 
 function germanRoom(): Room {

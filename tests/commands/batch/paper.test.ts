@@ -80,11 +80,14 @@ describe("film's baths and paper's are never each other's", () => {
     areaSqIn: 80,
     isTabular: false,
     films: 1,
+    place: null,
   });
 
   test("no bath fits the need of another kind", () => {
     for (const kind of BATCH_KINDS)
-      expect(BATCH_KINDS.filter((other) => isFit(aBatch({ kind: other }), need(kind)))).toEqual([kind]);
+      expect(
+        BATCH_KINDS.filter((other) => isFit({ batch: aBatch({ kind: other }), place: null }, need(kind))),
+      ).toEqual([kind]);
   });
 
   test("a step in a tray takes a bath for paper, one in a tank a bath for film", () => {

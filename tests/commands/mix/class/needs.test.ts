@@ -11,7 +11,7 @@ import { START } from "../../../support/make.ts";
 
 function candidate(batch: Batch, bodies: readonly LineBody[] = [], atMs = START): Candidate {
   const state = stateOf(batch, ledger(mixed(batch.volumeMl), ...bodies), atMs);
-  return { batch, state, reservedMl: 0, reservedSqIn: 0, isAllowed: false };
+  return { batch, state, reservedMl: 0, reservedSqIn: 0, place: null, isAllowed: false };
 }
 
 const DAY: ClassDay = {
