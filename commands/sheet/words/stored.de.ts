@@ -28,6 +28,9 @@ const GERMAN: Readonly<Record<string, string>> = {
   "three times the clearing time": "das Dreifache der Klärzeit",
   "practitioners' pages, for tabular-grain film": "Seiten aus der Praxis, für Film mit Flachkristallen",
   "the house minimum of fixing": "die Mindestzeit des Kurses zum Fixieren",
+  "two fixing baths, half the time in each": "zwei Fixierbäder, je die halbe Zeit",
+  "a practitioner's page: 3 to 5 min in each in place of 5 to 10":
+    "Seite eines Praktikers: je 3 bis 5 min statt 5 bis 10",
   "longer in a cold fixer": "länger in kaltem Fixierbad",
   "fill and empty 10 times": "10-mal füllen und leeren",
   "fill and empty 5 times": "5-mal füllen und leeren",
