@@ -72,7 +72,7 @@ describe("a call", needing("chromium"), () => {
       await rest(calls * 2000 + 2200 - intoCall);
       const woken = Date.now();
       for (const pid of stopped) process.kill(pid, "SIGCONT");
-      await expect.poll(() => page.evaluate("Date.now()"), { timeout: 5000 }).toBeGreaterThan(woken + 1300);
+      await expect.poll(() => page.evaluate("Date.now()")).toBeGreaterThan(woken + 1300);
       expect(await cueOf(page).count()).toBe(1);
       expect(await cueOf(page).locator(".cue-does").textContent()).toBe("Agitate 2 s.");
       expect(await notesSince(page, woken - 50), `after ${calls} calls: one tone of two notes`).toHaveLength(
@@ -91,9 +91,7 @@ describe("a call", needing("chromium"), () => {
     expect(first).toBeLessThanOrEqual(5);
     await expect.poll(async () => Number(await burst.textContent())).toBeLessThan(first);
     expect(await page.locator(".run-now").textContent()).toBe("Agitate 5 s.");
-    await expect
-      .poll(() => page.locator(".run-now").textContent(), { timeout: 9000, interval: 50 })
-      .toBe("Let it stand.");
+    await expect.poll(() => page.locator(".run-now").textContent(), { interval: 50 }).toBe("Let it stand.");
     expect(await cueOf(page).count()).toBe(0);
   });
 
@@ -179,9 +177,7 @@ describe("a call", needing("chromium"), () => {
     const { page, complaints } = await openPage(browser, room.url, "phone", "en-GB", listen);
     await joinDemo(page, "Mina");
     await startRun(page, "Mina");
-    await expect
-      .poll(async () => (await trackNow(page))?.positionMs ?? 0, { timeout: 8000 })
-      .toBeGreaterThan(1500);
+    await expect.poll(async () => (await trackNow(page))?.positionMs ?? 0).toBeGreaterThan(1500);
     const playing = await trackNow(page);
     expect(playing?.isPaused).toBe(false);
     expect(Math.abs((playing?.positionMs ?? 0) - (playing?.sinceMadeMs ?? 0))).toBeLessThan(150);
@@ -211,9 +207,7 @@ describe("a call", needing("chromium"), () => {
     const { page } = await openPage(browser, room.url, "phone", "en-GB", listen);
     await joinDemo(page, "Mina");
     await startRun(page, "Mina");
-    await expect
-      .poll(async () => (await trackNow(page))?.positionMs ?? 0, { timeout: 8000 })
-      .toBeGreaterThan(500);
+    await expect.poll(async () => (await trackNow(page))?.positionMs ?? 0).toBeGreaterThan(500);
     await page.evaluate("heard.elements[0].pause()");
     const bar = page.locator(".sound-bar").first();
     await bar.getByText("the film goes on").or(page.getByText("the film goes on").first()).waitFor();
@@ -235,7 +229,7 @@ describe("a call", needing("chromium"), () => {
     const before = startedAt();
     await shoot(page, "phone-poured-earlier");
     await page.getByRole("button", { name: "20 s earlier" }).click();
-    await expect.poll(() => Math.round((startedAt() - before) / 1000), { timeout: 5000 }).toBe(-20);
+    await expect.poll(() => Math.round((startedAt() - before) / 1000)).toBe(-20);
     expect(await page.locator(".run .key.main").count()).toBe(0);
     // And a form is found by what people call it.
     await page.getByRole("button", { name: "Forms" }).click();

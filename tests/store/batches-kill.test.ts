@@ -3,7 +3,6 @@ import { once } from "node:events";
 import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { setTimeout as wait } from "node:timers/promises";
 import { expect, test } from "vitest";
 import { openStores } from "../../store/index.ts";
 import { aBatch, aDeveloper, mixed } from "../support/batch.ts";
@@ -60,12 +59,26 @@ function setUp(path: string): void {
   stores.close();
 }
 
+/** Started once it pours. */
 async function start(path: string, seed: number): Promise<ChildProcess> {
   const child = spawn(process.execPath, [POUR, path, String(seed), String(START)], {
     stdio: ["ignore", "pipe", "inherit"],
   });
-  await Promise.race([once(child.stdout, "data"), once(child, "exit")]);
+  await poured(child, 1);
   return child;
+}
+
+/** Once it has tapped so many times more, or has ended. */
+function poured(child: ChildProcess, taps: number): Promise<void> {
+  return new Promise((resolve) => {
+    let told = 0;
+    child.stdout?.on("data", (dots: Buffer) => {
+      told += dots.length;
+      if (told >= taps) resolve();
+    });
+    if (child.exitCode !== null) resolve();
+    child.once("exit", () => resolve());
+  });
 }
 
 /** False where it had ended by itself. */
@@ -88,10 +101,10 @@ test(
     let killed = 0;
     let hits = 0;
     for (; killed < KILLS; killed += 1) {
-      await wait(20 + ((killed * 37) % 90));
       const at = killed % children.length;
       const child = children[at];
       if (!child) continue;
+      await poured(child, 1 + ((killed * 7) % 20));
       if (await kill(child)) hits += 1;
       children[at] = await start(path, seed++);
     }

@@ -42,7 +42,6 @@ function keepAgain(id) {
   });
 }
 
-process.stdout.write("ready\n");
 for (;;) {
   const open = stores.db
     .prepare("select id from runs where phase_kind in ('waiting', 'running') order by id")
@@ -52,5 +51,6 @@ for (;;) {
   const id = open[Math.floor(random() * Math.min(open.length, 40))];
   tap(id);
   if (random() < 0.5) keepAgain(id);
+  process.stdout.write(".");
 }
 stores.close();

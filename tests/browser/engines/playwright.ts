@@ -66,7 +66,7 @@ function createHand(engine: EngineName, page: Page, complaints: readonly string[
     engine,
     ask: <T>(expression: string) => page.evaluate(expression) as Promise<T>,
     run: async (script) => void (await page.evaluate(script)),
-    click: async (finder) => (await find(finder)).click({ timeout: 5000 }),
+    click: async (finder) => (await find(finder)).click(),
     async type(finder, text) {
       const element = await find(finder);
       await element.fill("");
