@@ -14,7 +14,7 @@ import { aPlan, aRun, aStep, START } from "../support/make.ts";
  */
 
 const RUNS = 500;
-const KILLS = 25;
+const KILLS = 27;
 /** Bottles of each kind; the developers are B1 to B5, the fixers B6 to B10. */
 const BOTTLES = 5;
 const POUR = join(import.meta.dirname, "..", "support", "pour.mjs");
@@ -59,30 +59,48 @@ function setUp(path: string): void {
   stores.close();
 }
 
-/** Started once it pours. */
-async function start(path: string, seed: number): Promise<ChildProcess> {
-  const child = spawn(process.execPath, [POUR, path, String(seed), String(START)], {
-    stdio: ["ignore", "pipe", "inherit"],
-  });
-  await poured(child, 1);
-  return child;
+interface Pourer {
+  readonly child: ChildProcess;
+  /** Once it has told so much, or has ended. */
+  told(letters: number): Promise<unknown>;
 }
 
-/** Once it has tapped so many times more, or has ended. */
-function poured(child: ChildProcess, taps: number): Promise<void> {
-  return new Promise((resolve) => {
-    let told = 0;
-    child.stdout?.on("data", (dots: Buffer) => {
-      told += dots.length;
-      if (told >= taps) resolve();
-    });
-    if (child.exitCode !== null) resolve();
-    child.once("exit", () => resolve());
+/** Ready to pour, but not told to yet. */
+async function start(path: string, seed: number): Promise<Pourer> {
+  const child = spawn(process.execPath, [POUR, path, String(seed), String(START)], {
+    stdio: ["pipe", "pipe", "inherit"],
   });
+  let count = 0;
+  let look = (): void => undefined;
+  child.stdout.on("data", (letters: Buffer) => {
+    count += letters.length;
+    look();
+  });
+  const ended = once(child, "exit");
+  const pourer: Pourer = {
+    child,
+    told: (letters) =>
+      Promise.race([
+        ended,
+        new Promise<void>((resolve) => {
+          look = () => count >= letters && resolve();
+          look();
+        }),
+      ]),
+  };
+  await pourer.told(1);
+  return pourer;
+}
+
+/** Three that begin together, so that none has done the work before another is there. */
+async function startThree(path: string, seed: number): Promise<Pourer[]> {
+  const three = await Promise.all([0, 1, 2].map((each) => start(path, seed + each)));
+  for (const { child } of three) child.stdin?.write("go");
+  return three;
 }
 
 /** False where it had ended by itself. */
-async function kill(child: ChildProcess): Promise<boolean> {
+async function kill({ child }: Pourer): Promise<boolean> {
   if (child.exitCode !== null || child.signalCode !== null) return false;
   const gone = once(child, "exit");
   child.kill("SIGKILL");
@@ -96,27 +114,20 @@ test(
   async () => {
     const path = join(mkdtempSync(join(tmpdir(), "sinkside-ledger-")), "sinkside.db");
     setUp(path);
-    let seed = 1;
-    const children = await Promise.all([1, 2, 3].map(() => start(path, seed++)));
-    let killed = 0;
     let hits = 0;
-    for (; killed < KILLS; killed += 1) {
-      const at = killed % children.length;
-      const child = children[at];
-      if (!child) continue;
-      await poured(child, 1 + ((killed * 7) % 20));
-      if (await kill(child)) hits += 1;
-      children[at] = await start(path, seed++);
+    for (let killed = 0; killed < KILLS; killed += 3) {
+      const three = await startThree(path, killed + 1);
+      const kills = three.map(async (pourer, at) => {
+        await pourer.told(2 + (((killed + at) * 7) % 20));
+        return kill(pourer);
+      });
+      for (const isHit of await Promise.all(kills)) if (isHit) hits += 1;
     }
-    await Promise.all(
-      children.map(async (child) => {
-        if (child.exitCode === null && child.signalCode === null) await once(child, "exit");
-      }),
-    );
+    await Promise.all((await startThree(path, KILLS + 1)).map(({ told }) => told(Infinity)));
 
     const stores = openStores(path);
     expect(stores.db.pragma("integrity_check", { simple: true })).toBe("ok");
-    expect(hits, "kills that hit a process at work").toBeGreaterThan(KILLS / 2);
+    expect(hits, "kills that hit a process at work").toBe(KILLS);
     const count = (where: string): number =>
       (stores.db.prepare(`select count(*) as count from ledger where ${where}`).get() as { count: number })
         .count;

@@ -1,5 +1,6 @@
 // A process that pours: takes every run of a store through its two baths, tapping each twice, until all are in. It is
-// started several times at once on one file, and killed in the midst of it.
+// started several times at once on one file, begins when it is told to, and is killed in the midst of it.
+import { once } from "node:events";
 import { keepRun } from "../../dist/commands/run/keep.js";
 import { advance } from "../../dist/commands/run/machine.js";
 import { openStores } from "../../dist/store/index.js";
@@ -42,6 +43,9 @@ function keepAgain(id) {
   });
 }
 
+process.stdout.write("r");
+await once(process.stdin, "data");
+process.stdin.unref();
 for (;;) {
   const open = stores.db
     .prepare("select id from runs where phase_kind in ('waiting', 'running') order by id")
