@@ -9,6 +9,7 @@ import { forms as runForms } from "./run/words/form.de.ts";
 import { forms as tankForms } from "./tank/words/form.de.ts";
 import { forms as mixForms } from "./mix/words/form.de.ts";
 import { forms as planForms } from "./plan/words/form.de.ts";
+import { forms as printForms } from "./print/words/form.de.ts";
 import { forms as sheetForms } from "./sheet/words/form.de.ts";
 import type { Command, Forms } from "./define.ts";
 import { spokenLanguage } from "./speech/language.ts";
@@ -29,6 +30,7 @@ const TRANSLATED: Readonly<Partial<Record<Language, Forms>>> = {
     ...mixForms,
     ...planForms,
     ...sheetForms,
+    ...printForms,
   },
 };
 

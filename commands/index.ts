@@ -30,6 +30,13 @@ import { rollExport } from "./roll/export/command.ts";
 import { rollFault } from "./roll/fault/command.ts";
 import { rollFind } from "./roll/find/command.ts";
 import { rollPhoto } from "./roll/photo/command.ts";
+import { printEnlarger } from "./print/enlarger/command.ts";
+import { printGear } from "./print/gear/command.ts";
+import { printMeasure } from "./print/measure/command.ts";
+import { printPaper } from "./print/paper/command.ts";
+import { printRead } from "./print/read/command.ts";
+import { printStrip } from "./print/strip/command.ts";
+import { printTime } from "./print/time/command.ts";
 import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
 import { sheetAdd, sheetExport, sheetList, sheetShow } from "./sheet/command.ts";
 import { sheetImport, sheetUndo } from "./sheet/import/command.ts";
@@ -54,6 +61,13 @@ const asked: readonly Command[] = [
   rollFault,
   rollExport,
   rollPhoto,
+  printStrip,
+  printRead,
+  printTime,
+  printGear,
+  printPaper,
+  printMeasure,
+  printEnlarger,
   sheetAdd,
   sheetTablet,
   sheetJudge,

@@ -5,6 +5,7 @@ import { createClassStore, type ClassStore } from "./classes.ts";
 import { createDigestStore, type DigestStore } from "./digests.ts";
 import { createHandoverStore, type HandoverStore } from "./handovers.ts";
 import { createFigureStore, type FigureStore } from "./figures.ts";
+import { createEnlargerStore, createPaperStore, type EnlargerStore, type PaperStore } from "./enlargers.ts";
 import { createErasureStore, type ErasureStore } from "./erasures.ts";
 import { createImportStore, type ImportStore } from "./imports.ts";
 import { createMemberStore, type MemberStore } from "./members.ts";
@@ -18,6 +19,7 @@ import { createCueStore, type CueStore } from "./cues.ts";
 import { createOutboxStore, type OutboxStore } from "./outbox.ts";
 import { createRetentionStore, type RetentionStore } from "./retention.ts";
 import { createRollStore, type RollStore } from "./rolls.ts";
+import { createPrintStore, type PrintStore } from "./prints.ts";
 import { createPrivacyStore, type PrivacyStore } from "./privacy.ts";
 import { createPushStore, type PushStore } from "./pushes.ts";
 import { createReturnCodeStore, type ReturnCodeStore } from "./return-codes.ts";
@@ -57,6 +59,9 @@ export interface Stores {
   readonly says: SayStore;
   readonly boards: BoardStore;
   readonly photos: PhotoStore;
+  readonly enlargers: EnlargerStore;
+  readonly papers: PaperStore;
+  readonly prints: PrintStore;
   readonly mine: MineStore;
   readonly privacy: PrivacyStore;
   readonly erasures: ErasureStore;
@@ -107,6 +112,9 @@ export function openStores(path: string): OpenedStores {
     says: createSayStore(db),
     boards: createBoardStore(db),
     photos: createPhotoStore(db),
+    enlargers: createEnlargerStore(db),
+    papers: createPaperStore(db),
+    prints: createPrintStore(db),
     mine: createMineStore(db),
     privacy: createPrivacyStore(db),
     erasures: createErasureStore(db),

@@ -1,5 +1,6 @@
 import { BATCH_TABLES } from "./batch-tables.ts";
 import { FIRST_TABLES } from "./first-tables.ts";
+import { PRINT_TABLES } from "./print-tables.ts";
 import { PUSH_TABLES } from "./push-tables.ts";
 import { SEARCH_TABLES } from "./search-tables.ts";
 import { SET_ASIDE_TABLE } from "./set-aside-table.ts";
@@ -150,4 +151,5 @@ export const MIGRATIONS: readonly string[] = [
   alter table batches add column medium text not null default 'film' check (medium in ('film', 'paper'));
   `,
   SHARES_TABLE,
+  PRINT_TABLES,
 ];

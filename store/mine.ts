@@ -3,6 +3,8 @@ import type { Roll } from "./shapes/roll.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 import { readable } from "./readable.ts";
+import { printRowSchema } from "./prints.ts";
+import { type Print, type Strip, stripSchema } from "./shapes/print.ts";
 import { rollRowSchema } from "./rolls.ts";
 
 /* Everything the store holds of one person in one class, for that person to see and take along. */
@@ -14,6 +16,7 @@ const runRow = z.object({
   body: json(z.unknown()),
   phase: json(z.unknown()),
 });
+const stripRow = z.object({ body: json(stripSchema) }).transform(({ body }) => body);
 const messageRow = z.object({ at: z.int(), body: json(z.looseObject({ text: z.string().default("") })) });
 const lineRow = z.object({ at: z.int(), batch: z.int(), kind: z.string(), body: json(z.unknown()) });
 
@@ -22,6 +25,9 @@ export interface Held {
   readonly runs: z.output<typeof runRow>[];
   readonly rolls: Roll[];
   readonly photos: number;
+  readonly prints: Print[];
+  /** Their last test strip. */
+  readonly strips: Strip[];
   /** What they wrote or were told alone, in the room. */
   readonly messages: z.output<typeof messageRow>[];
   readonly ledger: z.output<typeof lineRow>[];
@@ -46,9 +52,13 @@ export function createMineStore(db: Db): MineStore {
     `select number, started_at, body, phase from runs ${owned} order by number`,
   );
   const rolls = db.prepare<[number, string]>(`select * from rolls ${owned} order by number`);
-  const photos = db.prepare<[number, string], { count: number }>(
-    `select count(*) as count from roll_photos where roll_id in (select id from rolls ${owned})`,
+  const photos = db.prepare<[object], { count: number }>(
+    `select (select count(*) from roll_photos where roll_id in (select id from rolls where class_id = @classId and person_id = @personId))
+       + (select count(*) from print_photos where print_id in (select id from prints where class_id = @classId and person_id = @personId))
+       as count`,
   );
+  const prints = db.prepare<[number, string]>(`select * from prints ${owned} order by number`);
+  const strips = db.prepare<[number, string]>(`select body from strips ${owned}`);
   const messages = db.prepare<[number, string, string]>(
     "select at, body from messages where class_id = ? and (person_id = ? or author_id = ?) order by id",
   );
@@ -71,7 +81,9 @@ export function createMineStore(db: Db): MineStore {
       plans: z.array(planRow).parse(plans.all(classId, personId)),
       runs: z.array(runRow).parse(runs.all(classId, personId)),
       rolls: readable(rollRowSchema, rolls.all(classId, personId)),
-      photos: photos.get(classId, personId)?.count ?? 0,
+      photos: photos.get({ classId, personId })?.count ?? 0,
+      prints: readable(printRowSchema, prints.all(classId, personId)),
+      strips: readable(stripRow, strips.all(classId, personId)),
       messages: z.array(messageRow).parse(messages.all(classId, personId, personId)),
       ledger: z.array(lineRow).parse(lines.all(personId, personId, classId)),
       pushed: pushed.all(classId, personId),

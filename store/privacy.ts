@@ -10,9 +10,9 @@ export const NAMELESS = "Somebody";
 
 export interface PrivacyStore {
   /**
-   * Takes a person out of a class: their plans, runs, messages, sessions and photos go; their rolls stay in the log without
-   * name and note; the ledger's lines stay without name; what others wrote loses the name, and what others were shown of
-   * them goes. Inside `atomically` only.
+   * Takes a person out of a class: their plans, runs, messages, sessions and photos go; their rolls and prints stay in the log
+   * without name and note; the ledger's lines stay without name; what others wrote loses the name, and what others were shown
+   * of them goes. Inside `atomically` only.
    */
   erasePerson(classId: number, personId: string, redaction: Redaction): void;
   /** Takes a class out with everything in it; inside `atomically` only. */
@@ -38,6 +38,7 @@ export function createPrivacyStore(db: Db): PrivacyStore {
     sweep() {
       forgetStrangers(db);
       db.exec("insert into rolls_text (rolls_text) values ('rebuild')");
+      db.exec("insert into prints_text (prints_text) values ('rebuild')");
       db.pragma("wal_checkpoint(TRUNCATE)");
       db.exec("vacuum");
       db.pragma("wal_checkpoint(TRUNCATE)");
@@ -91,6 +92,14 @@ function erasePerson(db: Db, classId: number, personId: string, redaction: Redac
        body = case when body ->> 'reason' is null then body else json_set(body, '$.reason', '') end
      where class_id = @classId and person_id = @personId`,
   );
+  run(
+    "delete from print_photos where print_id in (select id from prints where class_id = @classId and person_id = @personId)",
+  );
+  run("delete from strips where class_id = @classId and person_id = @personId");
+  run(
+    `update prints set person_id = null, person_name = '${NAMELESS}', note = ''
+     where class_id = @classId and person_id = @personId`,
+  );
   run("delete from members where class_id = @classId and person_id = @personId");
   run("delete from calls where substr(call_id, 1, length(@personId) + 1) = @personId || ':'");
   withdrawShown(db, classId, traces, names, redaction);
@@ -103,7 +112,8 @@ function namesIn(db: Db, classId: number, personId: string): { own: string[]; ot
   const own = db
     .prepare<[object], { name: string }>(
       `select name from members where class_id = @classId and person_id = @personId
-       union select person_name from rolls where class_id = @classId and person_id = @personId`,
+       union select person_name from rolls where class_id = @classId and person_id = @personId
+       union select person_name from prints where class_id = @classId and person_id = @personId`,
     )
     .all({ classId, personId })
     .map(({ name }) => name)

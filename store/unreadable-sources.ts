@@ -3,6 +3,9 @@ import { handoverBodySchema } from "./handovers.ts";
 import { runBodySchema } from "./runs.ts";
 import { batchSchema } from "./shapes/batch.ts";
 import { lineBodySchema } from "./shapes/ledger.ts";
+import { enlargerSchema } from "./shapes/enlarger.ts";
+import { paperSchema } from "./shapes/paper.ts";
+import { printBodySchema } from "./shapes/print.ts";
 import { rollBodySchema } from "./shapes/roll.ts";
 import { phaseSchema } from "./shapes/run.ts";
 import { habitsSchema } from "./shapes/school.ts";
@@ -80,6 +83,21 @@ export const SOURCES: readonly Source[] = [
     kind: "handover",
     sql: `${columns("null", "null", "person_id")} from handovers where class_id = ? order by id`,
     shape: handoverBodySchema,
+  },
+  {
+    kind: "enlarger",
+    sql: `${columns("number", "null", "null")} from enlargers where class_id = ? order by number`,
+    shape: enlargerSchema,
+  },
+  {
+    kind: "paper",
+    sql: `${columns("number", "null", "null")} from papers where class_id = ? order by number`,
+    shape: paperSchema,
+  },
+  {
+    kind: "print",
+    sql: `${columns("number", "title", "person_id")} from prints where class_id = ? order by number`,
+    shape: printBodySchema,
   },
   ...Object.entries(habitsSchema.shape).map(([name, shape]): Source => ({
     kind: "habit",

@@ -49,7 +49,11 @@ export function createUnreadableStore(db: Db): UnreadableStore {
     'select class_id as "classId" from runs where id = ?',
   );
   const told = db.prepare<[number]>("update set_aside set is_told = 1 where class_id = ? and is_told = 0");
-  const dropTank = db.prepare<[number]>("delete from tanks where id = ?");
+  const drops = {
+    tank: db.prepare<[number]>("delete from tanks where id = ?"),
+    enlarger: db.prepare<[number]>("delete from enlargers where id = ?"),
+    paper: db.prepare<[number]>("delete from papers where id = ?"),
+  };
   const dropCues = db.prepare<[number, number]>(
     "update cues set state = 'dropped', settled_at = ? where run_id = ? and state = 'pending'",
   );
@@ -105,7 +109,7 @@ export function createUnreadableStore(db: Db): UnreadableStore {
       for (const { kind, id, number, name, personId } of rows) {
         const body = bodies.get(keyOf(kind, id, name)) ?? "null";
         keep.run({ classId, kind, id, number, name, personId, body, now });
-        if (kind === "tank") dropTank.run(id);
+        if (kind === "tank" || kind === "enlarger" || kind === "paper") drops[kind].run(id);
         if (kind === "habit") dropHabit.run(`$.${name}`, id);
         if (kind !== "run") continue;
         dropCues.run(now, id);

@@ -17,6 +17,7 @@ const NOUNS = [
   "mine",
   "batch",
   "roll",
+  "print",
   "mix",
   "tray",
   "run",

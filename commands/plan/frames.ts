@@ -2,8 +2,10 @@ import {
   FRAMES_120,
   FRAMES_135,
   isSheetFilm,
+  SHEET_FORMATS,
   type FilmFormat,
   type FrameSize,
+  type SheetFormat,
 } from "../../store/shapes/film.ts";
 
 /* What lies on a film: how many frames, how far apart, and how much film that is. */
@@ -48,6 +50,20 @@ export const FILM_WIDTH_MM = { "135": 35, roll: 61 } as const;
 
 export function frameOn(format: FilmFormat, frame: FrameSize | null | undefined): FrameSize {
   return frame ?? (format === "135" ? "24x36" : "6x6");
+}
+
+/** Across the film, mm: nominal, as the lengths above. */
+const acrossMm = (frame: FrameSize): number => (frame === "24x36" ? 24 : frame === "half" ? 24 : 56);
+const INCH_MM = 25.4;
+
+/** The picture on a negative, mm: of a sheet its nominal size. */
+export function negativeMm(negative: FrameSize | SheetFormat): { shortMm: number; longMm: number } {
+  const sheet = SHEET_FORMATS.find((each) => each === negative);
+  const sides =
+    sheet === undefined
+      ? [FRAMES[negative as FrameSize].mm, acrossMm(negative as FrameSize)]
+      : sheet.split("x").map((side) => Number(side) * (sheet === "9x12" || sheet === "13x18" ? 10 : INCH_MM));
+  return { shortMm: Math.min(...sides), longMm: Math.max(...sides) };
 }
 
 /** The frames a film of this format can carry; none on sheet film. */

@@ -97,8 +97,20 @@ export function countOf(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-/** Said aloud in the dark: R7 a run, B3 a batch, T4 a tank, L12 a roll in the log, P5 a plan. */
-export const NUMBER_LETTERS = { run: "R", batch: "B", tank: "T", roll: "L", plan: "P" } as const;
+/**
+ * Said aloud in the dark: R7 a run, B3 a batch, T4 a tank, L12 a roll in the log, P5 a plan, E1 an enlarger, X2 a box of paper,
+ * V9 a print.
+ */
+export const NUMBER_LETTERS = {
+  run: "R",
+  batch: "B",
+  tank: "T",
+  roll: "L",
+  plan: "P",
+  enlarger: "E",
+  paper: "X",
+  print: "V",
+} as const;
 export type Numbered = keyof typeof NUMBER_LETTERS;
 
 export function makeNumber(kind: Numbered, number: number): string {

@@ -9,12 +9,24 @@ export const UNREADABLE_KINDS = [
   "roll",
   "shelf",
   "handover",
+  "enlarger",
+  "paper",
+  "print",
   "habit",
 ] as const;
 export type UnreadableKind = (typeof UNREADABLE_KINDS)[number];
 
 /** Kinds that a class works with; the others are the past. */
-export const IN_USE: readonly UnreadableKind[] = ["tank", "sheet", "run", "batch", "shelf", "habit"];
+export const IN_USE: readonly UnreadableKind[] = [
+  "tank",
+  "sheet",
+  "run",
+  "batch",
+  "shelf",
+  "habit",
+  "enlarger",
+  "paper",
+];
 
 /** What is wrong with a row. */
 export interface RowFault {

@@ -10,6 +10,9 @@ const ADVICE: Readonly<Record<UnreadableKind, string>> = {
   roll: "Er fehlt im Filmbuch.",
   shelf: "Gib ihn mit `/batch restock` neu an.",
   handover: "Sie fehlt in der Liste.",
+  enlarger: "Gib ihn mit `/print enlarger` neu an, oder leg ihn beiseite.",
+  paper: "Gib es mit `/print paper` neu an, oder leg es beiseite.",
+  print: "Er fehlt im Buch der Abzüge.",
   habit: "Bis du sie angibst, gilt der übliche Wert: `/class setup`.",
 };
 

@@ -9,6 +9,9 @@ const ADVICE: Readonly<Record<UnreadableKind, string>> = {
   roll: "It is left out of the log.",
   shelf: "Note it anew with `/batch restock`.",
   handover: "It is left out of the list.",
+  enlarger: "Set it anew with `/print enlarger`, or set it aside.",
+  paper: "Set it anew with `/print paper`, or set it aside.",
+  print: "It is left out of the log of prints.",
   habit: "Until you set it, the usual value holds: `/class setup`.",
 };
 

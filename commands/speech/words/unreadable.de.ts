@@ -10,6 +10,9 @@ const KINDS: Readonly<Record<UnreadableKind, string>> = {
   roll: "Film im Filmbuch",
   shelf: "Vorrat",
   handover: "Abgabe",
+  enlarger: "Vergrößerer",
+  paper: "Schachtel Papier",
+  print: "Abzug im Buch",
   habit: "Einstellung",
 };
 

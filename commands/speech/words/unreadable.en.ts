@@ -9,6 +9,9 @@ const KINDS: Readonly<Record<UnreadableKind, string>> = {
   roll: "roll in the log",
   shelf: "product on the shelf",
   handover: "handover",
+  enlarger: "enlarger",
+  paper: "box of paper",
+  print: "print in the log",
   habit: "setting",
 };
 

@@ -1,0 +1,37 @@
+import type { StripWords } from "./en.ts";
+
+export const de: StripWords = {
+  head: (bars, from, to, step) => `**${bars} Felder, ${from} bis ${to}**, ${step}.`,
+  apart: (stops) => `Abstand ${stops}`,
+  more: (seconds) => `je ${seconds} mehr`,
+  how: {
+    cover: "Belichte den ganzen Streifen, und deck vor jeder weiteren Belichtung ein Feld mehr ab.",
+    uncover:
+      "Deck alles außer dem letzten Feld ab, und gib vor jeder weiteren Belichtung ein Feld mehr frei.",
+  },
+  step: (count, open, set) => `${count}. ${open}: **${set}**`,
+  stepTotal: (count, cover, set, bar, total) => `${count}. ${cover}: **${set}** (Feld ${bar} hat ${total})`,
+  openOne: (bar) => `Nur Feld ${bar} offen`,
+  openFrom: (bar) => `Feld ${bar} auch offen`,
+  openAll: "Alles offen",
+  coverNone: "Alles offen",
+  coverOne: "Feld 1 abdecken",
+  coverTo: (bar) => `Bis Feld ${bar} abdecken`,
+  read: "Entwickle ihn ganz aus, sieh ihn dir bei weißem Licht an, und drück das Feld, das stimmt.",
+  cost: (stops, step) => `Gerundet auf Schritte von ${step} kostet es bis zu ${stops}.`,
+  equal: (first, last) =>
+    `Gleiche Sekunden täuschen: Von Feld 1 zu 2 ist es ${first}, am Ende nur ${last}. Schritte in Blenden sehen gleichmäßig aus.`,
+  move: (stops) => `Alles zu hell? Öffne das Objektiv um ${stops}. Alles zu dunkel? Schließ es um ${stops}.`,
+  moveTo: (open, closed) => `Alles zu hell? ${open}. Alles zu dunkel? ${closed}.`,
+  noCalls: (shortest) =>
+    `Dafür gibt es keine Signale: ${shortest} sind für einen Chat zu schnell. Geh nach der Zeitschaltuhr und dieser Tabelle.`,
+  slow: (shortest) =>
+    `Geh nach der Zeitschaltuhr; bei ${shortest} und mehr bleibt Zeit, die Karte zu verschieben.`,
+  short: "Unter 2 s glüht die Lampe noch auf: Besser abblenden und länger belichten.",
+  guessed: (step) =>
+    `Für deine Zeitschaltuhr sind Schritte von ${step} angenommen. Eine andere: \`timer:0,1\`.`,
+  bar: (bar) => `Feld ${bar}`,
+  tooFine: (step, bar) =>
+    `Feld ${bar} bekäme nicht mehr als das davor: Mit Schritten von ${step} geht das nicht. Nimm eine längere Grundzeit oder einen größeren Abstand.`,
+  tooLong: "Das letzte Feld bräuchte über eine Stunde. Öffne das Objektiv, oder nimm weniger Felder.",
+};

@@ -1,0 +1,96 @@
+import type { Forms } from "../../define.ts";
+
+const enlarger = "Welcher Vergrößerer; ohne Angabe der einzige des Kurses";
+const timer = "Feinster Schritt deiner Zeitschaltuhr in Sekunden, wenn nicht der des Vergrößerers: 0,1";
+
+/** Was sich ändern kann. */
+const changes = {
+  aperture: "Die Blende, etwa 8 auf 11",
+  grade: "Filter oder Gradation, etwa 2 auf 3 1/2",
+  paper: "Schachtel Papier, etwa 1 auf 2",
+  height: "Vom Negativ zum Papier, etwa 40 cm auf 55 cm",
+  lens: "Vom Objektiv zum Papier, etwa 30 cm auf 42 cm",
+  size: "Format des Abzugs, etwa 18x24 auf 24x30",
+  times: "Wievielmal vergrößert, etwa 4 auf 8",
+  negative: "Was das Negativ ist; so wird aus Formaten ein Maßstab",
+  meter: "Belichtungsmesser auf dem Papier, in Sekunden: 15 auf 12",
+  density: "Dichte der Stelle, auf die es ankommt, etwa 1,5 auf 1,9",
+  dry: "Nass beurteilt: wie viel dunkler es trocknet, in Prozent: 10",
+};
+
+export const forms: Forms = {
+  "print gear": {
+    summary: "Die Vergrößerer und Papierschachteln des Kurses, mit allem, was man von ihnen weiß",
+    options: {},
+  },
+  "print enlarger": {
+    summary: "Gibt einen Vergrößerer an: Licht, Objektiv, Zeitschaltuhr; oder setzt neu, was man weiß",
+    options: {
+      enlarger: "Seine Nummer, wie sie daran steht: 1 oder E1",
+      name: "Wie der Kurs ihn nennt",
+      light: "condenser: gebündeltes Licht; diffuse: gestreutes Licht",
+      lens: "Brennweite des Objektivs in mm, etwa 50",
+      timer: "Feinster Schritt der Zeitschaltuhr in Sekunden: 0,1, 0,5 oder 1",
+      remove: "yes: von der Liste nehmen",
+    },
+  },
+  "print paper": {
+    summary: "Gibt eine Schachtel Papier an: Art, Format, Gradation, Charge, Empfindlichkeit",
+    options: {
+      paper: "Die Nummer der Schachtel, wie sie daran steht: 2 oder X2",
+      name: "Was auf der Schachtel steht",
+      kind: "resin-coated: PE-Papier; fibre: Barytpapier",
+      size: "Etwa 18x24 cm oder 8x10 in",
+      grade: "Bei fester Gradation, etwa 2; bei variablem Kontrast weglassen",
+      lot: "Die Chargennummer des Herstellers",
+      speed: "ISO-Empfindlichkeit von Schachtel oder Datenblatt, etwa 200",
+      dry: "Um wie viel Prozent es dunkler trocknet, wenn gemessen: 10",
+      remove: "yes: von der Liste nehmen",
+    },
+  },
+  "print measure": {
+    summary: "Was Teststreifen gezeigt haben: Licht eines Filters, Empfindlichkeit, Nachdunkeln",
+    options: {
+      paper: "Die gemessene Schachtel, etwa 2 oder X2",
+      grade: "Der Filter, der neben Gradation 2 gemessen wurde: 3 1/2",
+      beside: "Die Schachtel, mit der verglichen wurde, etwa 1 oder X1",
+      seconds: "Die Zeit, die mit diesem Filter oder Papier dasselbe Grau gab: 12,5",
+      was: "Die Zeit mit Gradation 2 oder mit der anderen Schachtel: 10",
+      dry: "Wie viel weniger Licht dem nassen Abzug gleichkam, in Prozent: 10",
+      enlarger: "Mit welchem Vergrößerer der Filter gemessen wurde; sonst jeder",
+    },
+  },
+  "print strip": {
+    summary: "Ein Teststreifen: Feld für Feld, was die Zeitschaltuhr bekommt und was das Feld hat",
+    options: {
+      base: "Die kürzeste Zeit auf dem Streifen, in Sekunden: 8 oder 5,6",
+      step: "Von Feld zu Feld, in Blenden",
+      seconds: "Statt Blenden je Feld so viele Sekunden mehr: 5",
+      bars: "Wie viele Felder",
+      way: "cover: jedes Mal ein Feld mehr abdecken; uncover: eines mehr freigeben",
+      enlarger: "Welcher Vergrößerer, wegen seiner Zeitschaltuhr; ohne Angabe der einzige",
+      timer,
+      paper: "Welche Schachtel Papier, etwa 2 oder X2",
+      grade: "Filter oder Gradation: 00, 2, 2 1/2",
+      aperture: "Die Blende des Objektivs, etwa 8",
+    },
+  },
+  "print read": {
+    summary: "Liest deinen Teststreifen: die Zeit des richtigen Felds, oder zwischen zweien",
+    options: {
+      bar: "Welches Feld stimmt, etwa 4; oder 4-5 für dazwischen",
+      harder: "Um so viele Gradationen härter, etwa 0,5; weicher: -0,5",
+    },
+  },
+  "print time": {
+    summary: "Eine Belichtung neu, wenn sich etwas ändert: Format, Höhe, Blende, Gradation, Papier",
+    options: {
+      seconds: "Die Belichtung bisher, in Sekunden: 12,5",
+      ...changes,
+      burn: "Stellen zum Nachbelichten und wie viel: Himmel 1/2, Ecke 3 s",
+      dodge: "Stellen zum Abwedeln und wie viel: Gesicht 1/3, Hand 20 %",
+      enlarger,
+      timer,
+    },
+  },
+};
