@@ -64,10 +64,6 @@ export function formatSize({ shortMm, longMm }: PaperSize): string {
   return named ? named.join(" ") : `${shortMm}x${longMm} mm`;
 }
 
-/** So much of a sheet of 8x10 in, by area. */
-export const sheetsOf8x10 = ({ shortMm, longMm }: PaperSize): number =>
-  (shortMm * longMm) / (8 * 10 * INCH_MM ** 2);
-
 /** How often a negative is enlarged so that it fills the sheet: the longer way of the two. */
 export function enlargementTo(size: PaperSize, negative: PaperSize): number {
   return Math.max(size.shortMm / negative.shortMm, size.longMm / negative.longMm);

@@ -42,6 +42,9 @@ export function tidy(text: string): string {
     .replace(/\s+/g, " ");
 }
 
+/** Inches are no whole mm. */
+const inTenths = (value: number): number => Math.round(value * 10) / 10;
+
 const NUMBER = "\\d{1,5}(?:\\.\\d{1,4})?";
 
 /** `2`, `0.5`, `1/3`, `1 1/2`; undefined: none of these. */
@@ -97,12 +100,12 @@ export const parseAperture: Parse<number> = reading("ERR_NO_APERTURE", (typed) =
   return tenths >= 10 && tenths <= 640 ? tenths : undefined;
 });
 
-/** Whole mm: `42 cm`, `420 mm`, `16 in`. A bare number is centimetres. */
+/** mm, to a tenth: `42 cm`, `420 mm`, `16 in`. A bare number is centimetres. */
 export const parseDistance: Parse<number> = reading("ERR_NO_DISTANCE", (typed) => {
   const match = new RegExp(`^(${NUMBER}) ?(cm|mm|m|in|inch|inches|zoll|")?$`, "i").exec(typed);
   if (!match) return undefined;
   const unit = (match[2] ?? "cm").toLowerCase();
-  const mm = Math.round(
+  const mm = inTenths(
     Number(match[1]) * (unit === "mm" ? 1 : unit === "cm" ? 10 : unit === "m" ? 1000 : 25.4),
   );
   return mm >= 50 && mm <= 5000 ? mm : undefined;

@@ -31,6 +31,7 @@ const LANDED: readonly string[] = [
   "09cd21c1b9f4",
   "3678fb3a4a18",
   "6eb381a5f9e5",
+  "515a6cdfec1a",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -72,7 +72,7 @@ const clock = weighed(
 );
 
 /** For each way of writing a quantity: a sample by which an option that reads it is known, and what is drawn for it. */
-const QUANTITIES: readonly { readonly sample: string; readonly drawn: fc.Arbitrary<string> }[] = [
+const QUANTITIES: { readonly sample: string; readonly drawn: fc.Arbitrary<string> }[] = [
   {
     sample: "300 ml",
     drawn: withUnit("", " ml", " l", "l", " cl", " oz", " fl oz", " gal", " qt", " Liter"),
@@ -107,6 +107,52 @@ const QUANTITIES: readonly { readonly sample: string; readonly drawn: fc.Arbitra
       .map(([a, b, c, d]) => `${a}/${b}%+${c}s/${d}`),
   },
 ];
+
+const halves = fc.constantFrom(
+  "00",
+  "0",
+  "1/2",
+  "2",
+  "2½",
+  "3,5",
+  "5",
+  "6",
+  "4-5",
+  "2 1/2",
+  "1/3",
+  "1 1/2",
+  "12",
+);
+const sheets = fc.constantFrom("8x10", "18x24", "24 x 30 cm", "203x254 mm", "7x9", "1x1 mm", "5000x2 in");
+const ofPrint = weighed<string>([3, number], [2, halves], [1, sheets]);
+const amount = fc.tuple(halves, fc.constantFrom("", " s", " %", " stops")).map((parts) => parts.join(""));
+QUANTITIES.push(
+  { sample: "12.5 s", drawn: weighed([3, withUnit("", " s", " sek")], [1, clock]) },
+  { sample: "2", drawn: halves },
+  { sample: "18x24", drawn: sheets },
+  {
+    sample: "2 to 3",
+    drawn: fc
+      .tuple(ofPrint, fc.constantFrom(" to ", " auf ", ">", " "), ofPrint)
+      .map((parts) => parts.join("")),
+  },
+  {
+    sample: "42 cm to 55 cm",
+    drawn: fc
+      .tuple(withUnit(" cm", "", " in", " mm"), withUnit(" cm", "", " in", " mm"))
+      .map((parts) => parts.join(" to ")),
+  },
+  { sample: "18x24 to 24x30", drawn: fc.tuple(sheets, sheets).map((parts) => parts.join(" to ")) },
+  {
+    sample: "sky 1/2",
+    drawn: fc
+      .array(fc.tuple(fc.constantFrom("sky", "Gesicht", "2 trees", "x".repeat(60), ""), amount), {
+        minLength: 1,
+        maxLength: 14,
+      })
+      .map((parts) => parts.map((part) => part.join(" ")).join(", ")),
+  },
+);
 
 /** Numbers said aloud, mostly of what there is. */
 const label = (letter: string, from: number, to: number): fc.Arbitrary<string> =>
@@ -156,6 +202,7 @@ const TEXTS: Readonly<Record<string, fc.Arbitrary<string>>> = {
   plan: weighed([2, label("P", 7, 8)], [1, label("P", 9, 12)]),
   run: weighed([2, label("R", 7, 8)], [1, label("R", 9, 12)]),
   roll: label("L", 1, 7),
+  print: label("V", 1, 4),
   person: people,
   by: weighed([1, people], [1, clock]),
   numbers: fc.constantFrom("1-5", "1-12", "7", "1, 2, 5", "T4", "0", "999", "1000", "1-999", "9-3"),
