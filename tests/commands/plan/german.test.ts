@@ -258,9 +258,12 @@ describe("a plan that is kept", () => {
   it("has German for every rule and source it can hold, but for names of publications, and no German beyond", () => {
     const kept = new Set<string>();
     // What a class has set, well and short of the handbooks, and what holds where it has set nothing.
-    const washes = [null, 180, 1800].map((washMinSeconds) => ({ ...DEFAULT_HABITS, washMinSeconds }));
+    const ways = [
+      ...[null, 180, 1800].map((washMinSeconds) => ({ ...DEFAULT_HABITS, washMinSeconds })),
+      { ...DEFAULT_HABITS, fixBaths: 2 },
+    ];
     for (const [request, habits] of variedRequests().flatMap((each) =>
-      washes.map((one) => [each, one] as const),
+      ways.map((one) => [each, one] as const),
     )) {
       const made = makePlan(request, habits);
       if (!made.ok) throw new Error(made.fault.code);
