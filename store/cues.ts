@@ -37,11 +37,10 @@ export interface CueStore {
    */
   reschedule(runId: number, cues: readonly Cue[], leadMs: number, now: number): void;
   /**
-   * The runs of the `limit` most overdue cues to be decided by `now`, the most overdue first; with them those due by `ahead`
-   * where their chat has a lead, ends of steps excepted. Ids only: one bad row must not hide the rest.
+   * By run, all that is due of the runs of the `limit` most overdue cues to be decided by `now`, the most overdue first; with
+   * them those due by `ahead` where their chat has a lead, ends of steps excepted.
    */
-  dueRuns(now: number, limit: number, ahead?: number): number[];
-  due(runId: number, now: number, ahead?: number): DueCue[];
+  due(now: number, limit: number, ahead?: number): Map<number, DueCue[]>;
   /**
    * What cues due by `until` in classes of this chat will become, in order: one message each, or one for all of a class
    * where its people aren't spoken to alone.
@@ -52,7 +51,7 @@ export interface CueStore {
   nextDecideAt(): number | undefined;
   /** How many cues of a run came too late to be said on their own. */
   mergedOf(runId: number): number;
-  settle(id: number, state: CueState, now: number): void;
+  settle(ids: readonly number[], state: CueState, now: number): void;
   /** Takes a run that can't be read out of the way, so that it doesn't hold up the others for ever. */
   putOff(runId: number, until: number): void;
 }
@@ -70,11 +69,11 @@ export function createCueStore(db: Db): CueStore {
   const isDue = `decide_at <= @most and (decide_at <= @now
      or (decide_at < due_at and due_at <= @most and kind <> 'next-bath'))`;
   // Named, since the planner would else walk another index past every cue that is not due.
-  const dueRuns = db.prepare<[Span & { limit: number }], { run_id: number }>(
-    `select run_id from cues indexed by cues_due where state = 'pending' and ${isDue} order by decide_at, id limit @limit`,
-  );
-  const dueOfRun = db.prepare<[Span & { runId: number }], DueCue>(
-    `select ${CUE_COLUMNS} from cues where run_id = @runId and state = 'pending' and ${isDue} order by due_at, id`,
+  const due = db.prepare<[Span & { limit: number }], DueCue & { readonly runId: number }>(
+    `with late as materialized (
+       select run_id from cues indexed by cues_due where state = 'pending' and ${isDue} order by decide_at, id limit @limit)
+     select run_id as "runId", ${CUE_COLUMNS} from cues indexed by cues_run
+     where run_id in late and state = 'pending' and ${isDue} order by decide_at, due_at, id`,
   );
   const coming = db.prepare<[{ now: number; until: number; by: number; chat: string }], ComingRow>(
     `select min(cues.due_at) as due_at, max(cues.due_at) as last_at, max(cues.decide_at) as decide_at,
@@ -96,8 +95,8 @@ export function createCueStore(db: Db): CueStore {
   const merged = db.prepare<[number], { count: number }>(
     "select count(*) as count from cues where run_id = ? and state = 'merged'",
   );
-  const mark = db.prepare<[CueState, number, number]>(
-    "update cues set state = ?, settled_at = ? where id = ? and state = 'pending'",
+  const mark = db.prepare<[CueState, number, string]>(
+    "update cues set state = ?, settled_at = ? where id in (select value from json_each(?)) and state = 'pending'",
   );
   const delay = db.prepare<[number, number, number]>(
     "update cues set decide_at = ? where run_id = ? and state = 'pending' and decide_at <= ?",
@@ -109,11 +108,15 @@ export function createCueStore(db: Db): CueStore {
         insert.run(runId, key, kind, step, number, dueAtMs, dueAtMs - leadMs, now);
       }
     },
-    dueRuns: (now, limit, ahead = now) => {
-      const span = { now, most: Math.max(now, ahead) };
-      return [...new Set(dueRuns.all({ ...span, limit }).map(({ run_id }) => run_id))];
+    due(now, limit, ahead = now) {
+      const byRun = new Map<number, DueCue[]>();
+      for (const cue of due.all({ now, most: Math.max(now, ahead), limit })) {
+        const same = byRun.get(cue.runId);
+        if (same) same.push(cue);
+        else byRun.set(cue.runId, [cue]);
+      }
+      return byRun;
     },
-    due: (runId, now, ahead = now) => dueOfRun.all({ now, most: Math.max(now, ahead), runId }),
     coming: (chat, now, until) =>
       coming
         .all({ chat, now, until, by: COUNTED_BY_MS })
@@ -126,7 +129,9 @@ export function createCueStore(db: Db): CueStore {
     pending: (runId) => pendingOfRun.all(runId),
     nextDecideAt: () => next.get()?.at ?? undefined,
     mergedOf: (runId) => merged.get(runId)?.count ?? 0,
-    settle: (id, state, now) => void mark.run(state, now, id),
+    settle(ids, state, now) {
+      if (ids.length > 0) mark.run(state, now, JSON.stringify(ids));
+    },
     putOff: (runId, until) => void delay.run(until, runId, until),
   };
 }

@@ -31,6 +31,8 @@ export function openDb(path: string): Db {
   // What is deleted is overwritten: erased means gone, also from free pages.
   db.pragma("secure_delete = ON");
   db.pragma("busy_timeout = 5000");
+  // What a savepoint would take back is kept in memory, not in a file beside: it is as much as one portion of work writes.
+  db.pragma("temp_store = MEMORY");
   // Moving the log into the database takes a while in which no cue is called. The bot has a thread for it; here it is done
   // only where nobody else does.
   db.pragma("wal_autocheckpoint = 16000");

@@ -13,56 +13,32 @@ export const runBodySchema = runSchema.omit({
   phase: true,
 });
 
-const columnsSchema = z.object({
-  id: z.int(),
-  number: z.int(),
-  class_id: z.int(),
-  person_id: z.string(),
-  started_at: z.int(),
-  body: z.string(),
-  phase: z.string(),
-});
+/** Columns of a strict table hold what was written; they are not examined with every call. A body is. */
+const COLUMNS = `id, number, class_id as "classId", person_id as "personId", started_at as "startedAtMs", body, phase`;
 
-function readColumns(row: unknown): Run {
-  const { body, phase, class_id, person_id, started_at, id, number } = columnsSchema.parse(row);
-  return {
-    id,
-    number,
-    ...runBodySchema.parse(JSON.parse(body)),
-    phase: phaseSchema.parse(JSON.parse(phase)),
-    classId: class_id,
-    personId: person_id,
-    startedAtMs: started_at,
-  };
+interface Row extends Pick<Run, "id" | "number" | "classId" | "personId" | "startedAtMs"> {
+  readonly body: string;
+  readonly phase: string;
 }
 
-/** More runs are open at once in no school; where they are, those known longest make room. */
+/** More runs are open at once in no school; where they are, the texts known longest make room. */
 const MOST_KNOWN = 4096;
 
 /**
- * Reads rows as runs, and examines each version of a row once only: it is read again with every call. A version is all of
- * its columns as they stand, so whoever wrote them and whatever was rolled back, what is known is what is there.
+ * Reads a text as what it holds, and examines each text once only: a run is read again with every call. Whoever wrote the row
+ * and whatever was rolled back, what is known is what it says. Frozen, since everybody who asks gets the same.
  */
-function createReader(): (row: unknown) => Run {
-  const known = new Map<unknown, { readonly row: unknown; readonly run: Run }>();
-  return (row) => {
-    const id = (row as { id?: unknown }).id;
-    const found = known.get(id);
-    if (found && isSameRow(found.row, row)) return found.run;
-    // Frozen, since everybody who asks gets this one.
-    const run = freeze(readColumns(row));
-    known.delete(id);
-    known.set(id, { row, run });
+function createReader<T>(schema: z.ZodType<T>): (text: string) => T {
+  const known = new Map<string, T>();
+  return (text) => {
+    const found = known.get(text);
+    if (found !== undefined) return found;
+    const value = freeze(schema.parse(JSON.parse(text)));
+    known.set(text, value);
     const [oldest] = known.keys();
-    if (known.size > MOST_KNOWN) known.delete(oldest);
-    return run;
+    if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest);
+    return value;
   };
-}
-
-function isSameRow(one: unknown, other: unknown): boolean {
-  const [a, b] = [one, other] as Readonly<Record<string, unknown>>[];
-  for (const column in b) if (a?.[column] !== b[column]) return false;
-  return true;
 }
 
 function freeze<T>(value: T): T {
@@ -84,29 +60,37 @@ export interface RunStore {
 }
 
 export function createRunStore(db: Db): RunStore {
-  const insert = db.prepare<[number, number, number, string, string, string, number]>(
+  const insert = db.prepare<[number, number, number, string, string, string, number], Row>(
     `insert into runs (class_id, number, person_id, body, phase, started_at)
      values (?, 1 + max(
          (select coalesce(max(number), 0) from runs where class_id = ?),
-         (select coalesce(max(number), 0) from erased_numbers where class_id = ? and kind = 'run')), ?, ?, ?, ?) returning *`,
+         (select coalesce(max(number), 0) from erased_numbers where class_id = ? and kind = 'run')), ?, ?, ?, ?) returning ${COLUMNS}`,
   );
   const update = db.prepare<[string, string, number]>("update runs set body = ?, phase = ? where id = ?");
-  const byId = db.prepare<[number]>("select * from runs where id = ?");
-  const byNumber = db.prepare<[number, number]>("select * from runs where class_id = ? and number = ?");
-  const openOfClass = db.prepare<[number]>(
-    "select * from runs where class_id = ? and phase_kind in ('waiting', 'running') order by id",
+  const byId = db.prepare<[number], Row>(`select ${COLUMNS} from runs where id = ?`);
+  const byNumber = db.prepare<[number, number], Row>(
+    `select ${COLUMNS} from runs where class_id = ? and number = ?`,
   );
-  const openOfPerson = db.prepare<[number, string]>(
-    "select * from runs where class_id = ? and person_id = ? and phase_kind in ('waiting', 'running') order by id",
+  const openOfClass = db.prepare<[number], Row>(
+    `select ${COLUMNS} from runs where class_id = ? and phase_kind in ('waiting', 'running') order by id`,
   );
-  const newest = db.prepare<[number, string]>(
-    "select * from runs where class_id = ? and person_id = ? order by id desc limit 1",
+  const openOfPerson = db.prepare<[number, string], Row>(
+    `select ${COLUMNS} from runs where class_id = ? and person_id = ? and phase_kind in ('waiting', 'running') order by id`,
+  );
+  const newest = db.prepare<[number, string], Row>(
+    `select ${COLUMNS} from runs where class_id = ? and person_id = ? order by id desc limit 1`,
   );
   const drop = db.prepare<[number]>("delete from runs where id = ?");
 
   const bodyOf = (run: Omit<Run, "id" | "number">): string => JSON.stringify(runBodySchema.parse(run));
-  const readRow = createReader();
-  const readIfWhole = (row: unknown): Run[] => {
+  const readBody = createReader(runBodySchema);
+  const readPhase = createReader(phaseSchema);
+  const readRow = ({ body, phase, ...columns }: Row): Run => ({
+    ...readBody(body),
+    ...columns,
+    phase: readPhase(phase),
+  });
+  const readIfWhole = (row: Row | undefined): Run[] => {
     try {
       return row === undefined ? [] : [readRow(row)];
     } catch {
@@ -114,18 +98,11 @@ export function createRunStore(db: Db): RunStore {
     }
   };
   return {
-    add: (run) =>
-      readRow(
-        insert.get(
-          run.classId,
-          run.classId,
-          run.classId,
-          run.personId,
-          bodyOf(run),
-          JSON.stringify(run.phase),
-          run.startedAtMs,
-        ),
-      ),
+    add(run) {
+      const { classId, personId, startedAtMs } = run;
+      const of = [classId, classId, classId, personId] as const;
+      return readRow(insert.get(...of, bodyOf(run), JSON.stringify(run.phase), startedAtMs) as Row);
+    },
     save: (run) => void update.run(bodyOf(run), JSON.stringify(run.phase), run.id),
     get(id) {
       const row = byId.get(id);

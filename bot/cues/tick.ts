@@ -8,6 +8,7 @@ import { runNameOf, type Run } from "../../store/shapes/run.ts";
 import { tellLostRun } from "../../commands/class/mend/notice.ts";
 import type { Stores } from "../../store/index.ts";
 import type { Log } from "../process/log.ts";
+import { eachApart } from "../../store/each-apart.ts";
 import { isStorageFault } from "../../store/open.ts";
 
 export interface TickDeps {
@@ -39,20 +40,18 @@ export function settleSome(
   spoken: Set<number>,
   most = BATCH,
 ): boolean {
-  const ids = stores.cues.dueRuns(now, most, ahead);
-  if (ids.length === 0) return false;
-  for (const id of ids) {
-    try {
-      // A savepoint of its own: one bad row must not silence the others.
-      stores.atomically(() => settleRun(stores, id, now, ahead, spoken));
-    } catch (error) {
-      if (isStorageFault(error)) throw error;
+  const due = [...stores.cues.due(now, most, ahead)];
+  eachApart(
+    stores,
+    due,
+    ([id, cues]) => settleRun(stores, id, cues, now, spoken),
+    ([id], error) => {
       stores.cues.putOff(id, now + PUT_OFF_MS);
       log.error({ run: id, err: error }, "a run could not be settled");
       tellLost(stores, log, id, now);
-    }
-  }
-  return true;
+    },
+  );
+  return due.length > 0;
 }
 
 /** Its owner has a film in a tank, and must not wait for calls that never come. */
@@ -65,13 +64,24 @@ function tellLost(stores: Stores, log: Log, id: number, now: number): void {
   }
 }
 
-function settleRun(stores: Stores, id: number, now: number, ahead: number, touched: Set<number>): void {
+function settleRun(
+  stores: Stores,
+  id: number,
+  cues: readonly DueCue[],
+  now: number,
+  touched: Set<number>,
+): void {
   const run = stores.runs.get(id);
   if (!run) return;
-  const due = withoutEnd(stores.cues.due(id, now, ahead), now);
+  const due = withoutEnd(cues, now);
   const settled = settle(run, due, now);
-  const said = new Set(settled.said.map(({ cue }) => cue.id));
-  for (const cue of due) stores.cues.settle(cue.id, said.has(cue.id) ? "said" : "merged", now);
+  const said = settled.said.map(({ cue }) => cue.id);
+  stores.cues.settle(said, "said", now);
+  stores.cues.settle(
+    due.map((cue) => cue.id).filter((each) => !said.includes(each)),
+    "merged",
+    now,
+  );
   if (settled.moved) {
     // What its step still had to say was missed, however little: nobody has done it unasked.
     stores.outbox.withdraw(id, now, 0);

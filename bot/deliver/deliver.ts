@@ -8,7 +8,7 @@ import { type GatherDeps, gatherReady, type Outgoing } from "./gather.ts";
 import type { Log } from "../process/log.ts";
 import { recordOutcome, retryMs, saidAt, type Tried } from "./outcomes.ts";
 import { pickPaced } from "./pick.ts";
-import { isStorageFault } from "../../store/open.ts";
+import { eachApart } from "../../store/each-apart.ts";
 import type { Unit } from "./units.ts";
 
 export interface Deliverer {
@@ -59,7 +59,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
 
   function pump(now = clock.now(), first?: () => void): number {
     const tried = outcomes;
-    const announces: (() => void)[] = [];
+    let announces: readonly (() => void)[] = [];
     let leaving: readonly Outgoing[] = [];
     let moreAt = Infinity;
     try {
@@ -69,7 +69,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
         const chosen = choose(tried, now);
         ({ leaving, moreAt } = chosen);
         leaving = leaving.map((each) => fit(each, now));
-        for (const each of chosen.posted) announces.push(postSafely(each, now));
+        announces = postAll(chosen.posted, now);
         if (chosen.overtaken.length > 0)
           stores.outbox.markEnded(chosen.overtaken, "stale", "overtaken by the next", now);
         // Before anything leaves, the store knows that it may have been said, and under which key.
@@ -151,17 +151,17 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   }
 
   /** Inside a transaction; returns what is to be done after its commit. */
-  function postSafely(waiting: Outgoing, now: number): () => void {
-    try {
-      // A savepoint of its own: one that can't be posted must not hold up the others.
-      return stores.atomically(() => postOne(waiting, now));
-    } catch (error) {
-      if (isStorageFault(error)) throw error;
-      const { ids, key } = waiting.unit;
-      log.error({ key, err: error }, "a message could not be kept");
-      stores.outbox.markLater(ids, now + retryMs(RETRY_SLOWLY), String(error));
-      return () => {};
-    }
+  function postAll(posted: readonly Outgoing[], now: number): (() => void)[] {
+    return eachApart(
+      stores,
+      posted,
+      (each) => postOne(each, now),
+      ({ unit: { ids, key } }, error) => {
+        log.error({ key, err: error }, "a message could not be kept");
+        stores.outbox.markLater(ids, now + retryMs(RETRY_SLOWLY), String(error));
+        return () => {};
+      },
+    );
   }
 
   function postOne(waiting: Outgoing, now: number): () => void {
