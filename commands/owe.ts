@@ -107,17 +107,22 @@ export interface CueMessage extends Told {
 }
 
 /** Owes what a run says at a cue. */
-export function oweCue(stores: Stores, { of, cueKind, say, run, ...cue }: CueMessage, now: number): void {
-  const language = listenerOf(stores, cue.classId, cue.personId);
-  const words = speaking(language, say);
+export function oweCue(stores: Stores, cue: CueMessage, now: number): void {
+  const { of, classId, personId, dueAt, usefulUntil, missed } = cue;
+  const language = listenerOf(stores, classId, personId);
+  const words = speaking(language, cue.say);
   if (!words) return;
   stores.outbox.owe({
-    ...cue,
     key: makeMessageKey(of),
+    classId,
+    personId,
     runId: of.run,
-    priority: PRIORITY_OF_CUE[cueKind],
+    priority: PRIORITY_OF_CUE[cue.cueKind],
+    dueAt,
     decidedAt: now,
-    body: bodyOf(words, language, run),
+    usefulUntil,
+    missed,
+    body: bodyOf(words, language, cue.run),
   });
 }
 

@@ -95,8 +95,8 @@ export function createCueStore(db: Db): CueStore {
   const merged = db.prepare<[number], { count: number }>(
     "select count(*) as count from cues where run_id = ? and state = 'merged'",
   );
-  const mark = db.prepare<[CueState, number, string]>(
-    "update cues set state = ?, settled_at = ? where id in (select value from json_each(?)) and state = 'pending'",
+  const mark = db.prepare<[CueState, number, number]>(
+    "update cues set state = ?, settled_at = ? where id = ? and state = 'pending'",
   );
   const delay = db.prepare<[number, number, number]>(
     "update cues set decide_at = ? where run_id = ? and state = 'pending' and decide_at <= ?",
@@ -130,7 +130,7 @@ export function createCueStore(db: Db): CueStore {
     nextDecideAt: () => next.get()?.at ?? undefined,
     mergedOf: (runId) => merged.get(runId)?.count ?? 0,
     settle(ids, state, now) {
-      if (ids.length > 0) mark.run(state, now, JSON.stringify(ids));
+      for (const id of ids) mark.run(state, now, id);
     },
     putOff: (runId, until) => void delay.run(until, runId, until),
   };

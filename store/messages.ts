@@ -31,7 +31,17 @@ const rowSchema = z
     body: row.body,
   }));
 
+/** Whom something that is said reaches. */
+interface Reach {
+  readonly classId: number;
+  /** 1 or 0: the person is of this class; a device of theirs is to be called while its page is closed. */
+  readonly isMember: number;
+  readonly hasPhone: number;
+}
+
 export interface MessageStore {
+  /** Undefined where there is no such class. */
+  reach(classKey: string, personId: string | null): Reach | undefined;
   /** `fresh` is false where a message of this key was there already: it is not said again. */
   add(message: Omit<Message, "id"> & { readonly key: string | null }): { id: number; fresh: boolean };
   /** What this person may see after `lastId`, oldest first. */
@@ -41,12 +51,14 @@ export interface MessageStore {
 }
 
 export function createMessageStore(db: Db): MessageStore {
-  const insert = db.prepare<
-    [number, string | null, string | null, string | null, number, string],
-    { id: number }
-  >(
+  const ofPerson = "where class_id = classes.id and person_id = @personId";
+  const reach = db.prepare<[{ classKey: string; personId: string | null }], Reach>(
+    `select id as "classId", exists (select 1 from members ${ofPerson}) as "isMember",
+       exists (select 1 from push_subscriptions ${ofPerson}) as "hasPhone" from classes where key = @classKey`,
+  );
+  const insert = db.prepare<[number, string | null, string | null, string | null, number, string]>(
     `insert into messages (class_id, person_id, author_id, key, at, body) values (?, ?, ?, ?, ?, ?)
-     on conflict (key) do nothing returning id`,
+     on conflict (key) do nothing`,
   );
   const byKey = db.prepare<[string | null], { id: number }>("select id from messages where key = ?");
   const after = db.prepare<[number, number, string, number]>(
@@ -57,10 +69,18 @@ export function createMessageStore(db: Db): MessageStore {
      order by id desc limit ?) order by id`,
   );
   return {
+    reach: (classKey, personId) => reach.get({ classKey, personId }),
     add({ classId, personId, authorId, key, at, body }) {
-      const row = insert.get(classId, personId, authorId, key, at, JSON.stringify(body));
-      if (row) return { id: row.id, fresh: true };
-      return { id: byKey.get(key)?.id ?? 0, fresh: false };
+      const { changes, lastInsertRowid } = insert.run(
+        classId,
+        personId,
+        authorId,
+        key,
+        at,
+        JSON.stringify(body),
+      );
+      const fresh = changes > 0;
+      return { id: fresh ? Number(lastInsertRowid) : (byKey.get(key)?.id ?? 0), fresh };
     },
     after: (classId, personId, lastId, limit) =>
       z.array(rowSchema).parse(after.all(classId, lastId, personId, limit)),

@@ -47,7 +47,7 @@ type OwedRow = Omit<Owed, "body"> & { readonly body: string };
 /** One whose body can't be read must not hold up the others it would be said with. */
 const readIfWhole = (row: OwedRow): Owed[] => {
   const { data } = owedBodySchema.safeParse(JSON.parse(row.body));
-  return data ? [{ ...row, body: data }] : [];
+  return data ? [Object.assign(row, { body: data })] : [];
 };
 
 export interface NewOwed extends Whose {
@@ -189,11 +189,23 @@ export function createOutboxStore(db: Db): OutboxStore {
   }
 
   return {
-    owe({ key, classId, personId, runId, priority, dueAt, decidedAt, usefulUntil, body, ...more }) {
-      const { notBefore = 0, missed = 0 } = more;
-      const nextAt = Math.max(decidedAt, notBefore);
-      const whose = [key, classId, personId, runId] as const;
-      insert.run(...whose, priority, dueAt, decidedAt, usefulUntil, nextAt, missed, JSON.stringify(body));
+    owe(message) {
+      const { key, classId, personId, runId, priority, dueAt, decidedAt, usefulUntil, missed = 0 } = message;
+      const nextAt = Math.max(decidedAt, message.notBefore ?? 0);
+      const body = JSON.stringify(message.body);
+      insert.run(
+        key,
+        classId,
+        personId,
+        runId,
+        priority,
+        dueAt,
+        decidedAt,
+        usefulUntil,
+        nextAt,
+        missed,
+        body,
+      );
     },
     takeUntold,
     ready: (now, limit) => ready.all(now, limit),

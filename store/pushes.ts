@@ -49,8 +49,6 @@ export interface PushStore {
   /** Of this device. */
   unsubscribe(tokenHash: string): void;
   isSubscribed(tokenHash: string): boolean;
-  /** Whether any device of this person is to be called while its page is closed. */
-  hasPhone(classId: number, personId: string): boolean;
   /** Its push service knows it no more. */
   forget(id: number): void;
   forgetClass(classId: number): void;
@@ -86,9 +84,6 @@ export function createPushStore(db: Db): PushStore {
   );
   const dropToken = db.prepare<[string]>("delete from push_subscriptions where token_hash = ?");
   const hasToken = db.prepare<[string]>("select 1 from push_subscriptions where token_hash = ?");
-  const ofPerson = db.prepare<[number, string]>(
-    "select 1 from push_subscriptions where class_id = ? and person_id = ? limit 1",
-  );
   const dropId = db.prepare<[number]>("delete from push_subscriptions where id = ?");
   const dropClass = db.prepare<[number]>("delete from push_subscriptions where class_id = ?");
   const overtake = db.prepare(
@@ -125,7 +120,6 @@ export function createPushStore(db: Db): PushStore {
     },
     unsubscribe: (tokenHash) => void dropToken.run(tokenHash),
     isSubscribed: (tokenHash) => hasToken.get(tokenHash) !== undefined,
-    hasPhone: (classId, personId) => ofPerson.get(classId, personId) !== undefined,
     forget: (id) => void dropId.run(id),
     forgetClass: (classId) => void dropClass.run(classId),
     owe(classId, personId, body, usefulUntil, now) {

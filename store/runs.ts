@@ -85,11 +85,23 @@ export function createRunStore(db: Db): RunStore {
   const bodyOf = (run: Omit<Run, "id" | "number">): string => JSON.stringify(runBodySchema.parse(run));
   const readBody = createReader(runBodySchema);
   const readPhase = createReader(phaseSchema);
-  const readRow = ({ body, phase, ...columns }: Row): Run => ({
-    ...readBody(body),
-    ...columns,
-    phase: readPhase(phase),
-  });
+  function readRow({ id, number, classId, personId, startedAtMs, body, phase: text }: Row): Run {
+    const { plan, warnSeconds, schedule, marks, deviations } = readBody(body);
+    const phase = readPhase(text);
+    return {
+      id,
+      number,
+      classId,
+      personId,
+      plan,
+      warnSeconds,
+      startedAtMs,
+      schedule,
+      phase,
+      marks,
+      deviations,
+    };
+  }
   const readIfWhole = (row: Row | undefined): Run[] => {
     try {
       return row === undefined ? [] : [readRow(row)];

@@ -15,14 +15,15 @@ export interface SaidInRoom {
 
 /** Keeps a delivery as a message of the room, once for each key; a part of the caller's transaction. */
 export function sayInRoom(
-  stores: Pick<Stores, "classes" | "members" | "messages" | "pushes">,
+  stores: Pick<Stores, "classes" | "messages" | "pushes">,
   delivery: Delivery,
   now: number,
 ): SaidInRoom {
   const { classKey, key, personId, text, dueAt, say } = delivery;
-  const classId = stores.classes.idOf(classKey);
-  if (classId === undefined) return refused(`no class ${classKey} in the room`);
-  if (personId !== null && !stores.members.find(classId, personId)) return refused("no such member");
+  const reach = stores.messages.reach(classKey, personId);
+  if (!reach) return refused(`no class ${classKey} in the room`);
+  if (personId !== null && !reach.isMember) return refused("no such member");
+  const { classId } = reach;
   const body: FeedBody = {
     kind: personId === null ? "notice" : "cue",
     text,
@@ -37,8 +38,7 @@ export function sayInRoom(
   };
   const message = { classId, personId, authorId: say?.by ?? null, key: `d:${key}`, at: now, body };
   const { id, fresh } = stores.messages.add(message);
-  if (fresh && personId !== null && stores.pushes.hasPhone(classId, personId))
-    owePush(stores, { ...delivery, personId }, classId, now);
+  if (fresh && personId !== null && reach.hasPhone) owePush(stores, { ...delivery, personId }, classId, now);
   return {
     outcome: { kind: "sent", ref: String(id) },
     classId,
