@@ -12,12 +12,14 @@ const BEAT_MS = 1000;
 /** After a fault of the disk it is tried again this soon, and told again after so many tries. */
 const RETRY_MS = 1000;
 const TOLD_EACH = 60;
-/** Runs settled with one flush of the disk. */
+/** Runs settled with one flush of the disk: a few at first, soon enough to amortise the flush, more where a wake-up stays short. */
 const FIRST_PORTION = 10;
-const MOST_PORTION = 100;
+const FULL_PORTION = 100;
+const MOST_PORTION = 400;
+const AIM_MS = 10;
 /** Where a wake-up takes long (a slow disk, many runs at once) the loop gets a share of it for everything else. */
 const SHORT_MS = 5;
-const REST_SHARE = 0.25;
+const REST_SHARE = 0.1;
 const LONGEST_REST_MS = 25;
 /** Nothing due for so long: time to tidy the store. Where it never is, it is tidied after so long all the same. */
 const QUIET_MS = 200;
@@ -87,11 +89,11 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
       faults = 0;
       settledUntil = now;
       const nextCueAt = stores.cues.nextDecideAt() ?? Infinity;
-      most = nextCueAt <= now ? Math.min(most * 2, MOST_PORTION) : FIRST_PORTION;
       const nextAt = Math.min(nextCueAt, lookAt);
       if (spoken.size > 0) onSpoken(spoken);
       const after = clock.now();
       restUntil = after + restOf(after - now);
+      most = nextCueAt <= now ? portionAfter(most, after - now) : FIRST_PORTION;
       // Rounded up, and looked at again on waking: a timer may fire a moment early, a cue must not.
       waitMs = Math.min(LONGEST_WAIT_MS, Math.max(1, Math.ceil(Math.max(nextAt, restUntil) - after)));
       // Whoever wrote it: what people ask and what erases is moved as well as what is called.
@@ -142,6 +144,11 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
       clearInterval(second);
     },
   };
+}
+
+function portionAfter(most: number, tookMs: number): number {
+  const fitting = Math.floor((most * AIM_MS) / Math.max(1, tookMs));
+  return Math.min(most * 2, MOST_PORTION, Math.max(FULL_PORTION, fitting));
 }
 
 function restOf(tookMs: number): number {
