@@ -71,14 +71,8 @@ export function createMessageStore(db: Db): MessageStore {
   return {
     reach: (classKey, personId) => reach.get({ classKey, personId }),
     add({ classId, personId, authorId, key, at, body }) {
-      const { changes, lastInsertRowid } = insert.run(
-        classId,
-        personId,
-        authorId,
-        key,
-        at,
-        JSON.stringify(body),
-      );
+      const row = [classId, personId, authorId, key, at, JSON.stringify(body)] as const;
+      const { changes, lastInsertRowid } = insert.run(...row);
       const fresh = changes > 0;
       return { id: fresh ? Number(lastInsertRowid) : (byKey.get(key)?.id ?? 0), fresh };
     },

@@ -192,20 +192,8 @@ export function createOutboxStore(db: Db): OutboxStore {
     owe(message) {
       const { key, classId, personId, runId, priority, dueAt, decidedAt, usefulUntil, missed = 0 } = message;
       const nextAt = Math.max(decidedAt, message.notBefore ?? 0);
-      const body = JSON.stringify(message.body);
-      insert.run(
-        key,
-        classId,
-        personId,
-        runId,
-        priority,
-        dueAt,
-        decidedAt,
-        usefulUntil,
-        nextAt,
-        missed,
-        body,
-      );
+      const row = [key, classId, personId, runId, priority, dueAt, decidedAt, usefulUntil, nextAt, missed];
+      insert.run(...row, JSON.stringify(message.body));
     },
     takeUntold,
     ready: (now, limit) => ready.all(now, limit),

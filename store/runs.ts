@@ -85,23 +85,8 @@ export function createRunStore(db: Db): RunStore {
   const bodyOf = (run: Omit<Run, "id" | "number">): string => JSON.stringify(runBodySchema.parse(run));
   const readBody = createReader(runBodySchema);
   const readPhase = createReader(phaseSchema);
-  function readRow({ id, number, classId, personId, startedAtMs, body, phase: text }: Row): Run {
-    const { plan, warnSeconds, schedule, marks, deviations } = readBody(body);
-    const phase = readPhase(text);
-    return {
-      id,
-      number,
-      classId,
-      personId,
-      plan,
-      warnSeconds,
-      startedAtMs,
-      schedule,
-      phase,
-      marks,
-      deviations,
-    };
-  }
+  const readRow = ({ id, number, classId, personId, startedAtMs, body, phase }: Row): Run =>
+    Object.assign({ id, number, classId, personId, startedAtMs, phase: readPhase(phase) }, readBody(body));
   const readIfWhole = (row: Row | undefined): Run[] => {
     try {
       return row === undefined ? [] : [readRow(row)];
