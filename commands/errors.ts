@@ -172,6 +172,7 @@ export const ERRORS = {
   ERR_NOTHING_GIVEN: ["person", "nothing to work a dilution out from"],
   ERR_NOT_A_FIXER: ["staff", "only fixers are tested so"],
   ERR_NOT_REPLENISHED: ["staff", "replenisher is noted for a bath that is not replenished"],
+  ERR_WHICH_SHEET: ["teacher", "no sheet is named, or none has that number"],
   ERR_BOTH_NEW: ["staff", "two fixing baths have rotated as often as they may"],
   ERR_NO_CARRY: ["staff", "how much film carries over can't be read"],
   ERR_NO_MEASURE: ["staff", "the step of a measure can't be read"],

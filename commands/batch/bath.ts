@@ -156,9 +156,13 @@ export function loadOf(
   return isTabular && plain !== null && tabular !== null ? (areaSqIn * plain) / tabular : areaSqIn;
 }
 
-/** sq in in a litre. */
-export function densityOf(bath: Pick<Bath, "loadSqIn" | "volumeMl">): number {
-  return bath.volumeMl > 0 ? (bath.loadSqIn * 1000) / bath.volumeMl : 0;
+/** sq in in a litre of what the bath was mixed as: thinned, it is the more loaded. */
+export function densityOf({
+  loadSqIn,
+  volumeMl,
+  strength,
+}: Pick<Bath, "loadSqIn" | "volumeMl" | "strength">): number {
+  return volumeMl > 0 && strength > 0 ? (loadSqIn * 1000) / (volumeMl * strength) : 0;
 }
 
 function tested(bath: Bath, seconds: number, atMs: number): Partial<Bath> {

@@ -5,7 +5,6 @@ import { stepAt, type Run } from "../../store/shapes/run.ts";
 import { isTrayPlan } from "../../store/shapes/tray.ts";
 import { parseNumber } from "../speech/wording.ts";
 import { SQ_IN_PER_ROLL } from "./area.ts";
-import { densityOf } from "./bath.ts";
 import type { Need } from "./choose.ts";
 import { stateOf } from "./state.ts";
 
@@ -39,6 +38,6 @@ export function carryInto(
     inMl: ml,
     outMl: ml,
     inStrength: state?.strength ?? 0,
-    loadSqIn: state ? (densityOf(state) * ml) / 1000 : 0,
+    loadSqIn: state && state.volumeMl > 0 ? (state.loadSqIn * ml) / state.volumeMl : 0,
   };
 }

@@ -4,7 +4,7 @@ import { fail, ok, type Result } from "../result.ts";
 import { foldName } from "../sheet/names.ts";
 import type { Dilution } from "../../store/shapes/sheet.ts";
 import { areaOf, printsSqIn, SQ_IN_PER_ROLL } from "./area.ts";
-import { loadOf } from "./bath.ts";
+import { densityOf, loadOf } from "./bath.ts";
 import { clearingAt } from "./clearing.ts";
 import { isFixer, kindOfStep, type Batch, type BatchKind } from "../../store/shapes/batch.ts";
 import type { Place } from "../../store/shapes/ledger.ts";
@@ -205,7 +205,7 @@ function hasRoom(candidate: Candidate, need: Need): boolean {
 }
 
 function choiceOf({ batch, state, reservedSqIn }: Candidate): Choice {
-  const ahead = state.volumeMl > 0 ? ((state.loadSqIn + reservedSqIn) * 1000) / state.volumeMl : 0;
+  const ahead = densityOf({ ...state, loadSqIn: state.loadSqIn + reservedSqIn });
   return {
     batch,
     clearingSeconds: state.clearing ? Math.ceil(clearingAt(state.clearing, ahead)) : null,

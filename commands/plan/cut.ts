@@ -25,6 +25,34 @@ export function cutStrips(frames: number, stripFrames: number): CutPlan {
   return { strips: rest > 0 ? [...strips, rest] : strips, keepsTail: rest === 1 };
 }
 
+/** A strip by its first frame's number. */
+export interface Strip {
+  readonly from: number;
+  readonly frames: number;
+}
+
+/**
+ * The same round frames that are lost or cut through: the film comes in pieces there, and each piece is cut for itself. What
+ * is left of a lost frame stays on its piece, as a tail to hold it by.
+ */
+export function cutAround(frames: number, stripFrames: number, lost: readonly number[]): Strip[] {
+  const gone = [...new Set(lost)].filter((each) => each >= 1 && each <= frames).sort((a, b) => a - b);
+  return [...gone, frames + 1].flatMap((end, at) => {
+    const from = (gone[at - 1] ?? 0) + 1;
+    return from >= end ? [] : numbered(cutStrips(end - from, stripFrames).strips, from);
+  });
+}
+
+/** Strips in the order they are cut, with the number of each one's first frame. */
+export function numbered(strips: readonly number[], first = 1): Strip[] {
+  let from = first;
+  return strips.map((frames) => {
+    const strip = { from, frames };
+    from += frames;
+    return strip;
+  });
+}
+
 /** Printing papers by their nominal size in mm, from memory. Smallest first. */
 const PAPERS = [
   { name: "8x10 in (20.3 x 25.4 cm)", widthMm: 203, heightMm: 254 },

@@ -78,9 +78,21 @@ export function usualFrames(format: FilmFormat, frame: FrameSize): number {
   return format === "220" ? FRAMES[frame].on220 : FRAMES[frame].usual;
 }
 
-/** Frames in a strip: sleeves for 135 as the class has them, half frames two to each; those for 120 by the frame. */
-export function stripFramesOf(format: FilmFormat, frame: FrameSize, of135: number): number {
-  if (format !== "135") return FRAMES[frame].strip;
+/** A strip slides into a sleeve with this to spare. Common practice, no source. */
+const SLACK_MM = 4;
+
+/**
+ * Frames in a strip: sleeves for 135 as the class has them, half frames two to each; those for 120 by the frame, or where the
+ * class says how many 6x6 frames its own hold, as many as fit into that length.
+ */
+export function stripFramesOf(
+  format: FilmFormat,
+  frame: FrameSize,
+  of135: number,
+  of120: number | null = null,
+): number {
+  if (format !== "135")
+    return of120 === null ? FRAMES[frame].strip : framesInto(stripMm("6x6", of120), frame);
   return frame === "half" ? of135 * 2 : of135;
 }
 
@@ -89,6 +101,11 @@ export function stripMm(frame: FrameSize, frames: number): number {
   const { mm, pitchMm } = FRAMES[frame];
   // 135 is cut between perforations, so that a strip is whole steps long.
   return frame === "24x36" || frame === "half" ? frames * pitchMm : (frames - 1) * pitchMm + mm;
+}
+
+function framesInto(lengthMm: number, frame: FrameSize): number {
+  const { mm, pitchMm } = FRAMES[frame];
+  return Math.max(1, Math.floor((lengthMm + SLACK_MM - mm) / pitchMm) + 1);
 }
 
 /** 135 with 36 frames is 1.6 m long: 1368 mm of frames, the rest leader and tail (from memory). */

@@ -55,7 +55,10 @@ export function makePlan(request: PlanRequest, habits: Habits): Result<Plan, Pla
     volumeMl,
     steps: layOutSteps(request, habits, parts),
     cautions: cautionsFor(request, habits, parts),
-    strips: stripsFor(format, frame, frames, request.stripFrames ?? habits.stripFrames),
+    strips: stripsFor(format, frame, frames, {
+      of135: request.stripFrames ?? habits.stripFrames,
+      of120: habits.stripFrames120,
+    }),
     sheetSeconds: development.value.sheetSeconds,
     spread: development.value.spread,
     drift: development.value.drift,
@@ -64,7 +67,12 @@ export function makePlan(request: PlanRequest, habits: Habits): Result<Plan, Pla
 }
 
 /** Sheet film is not cut. */
-function stripsFor(format: Plan["format"], frame: FrameSize, frames: number, of135: number): number[] {
+function stripsFor(
+  format: Plan["format"],
+  frame: FrameSize,
+  frames: number,
+  { of135, of120 }: { readonly of135: number; readonly of120: number | null },
+): number[] {
   if (isSheetFilm(format)) return [];
-  return [...cutStrips(frames, stripFramesOf(format, frame, of135)).strips];
+  return [...cutStrips(frames, stripFramesOf(format, frame, of135, of120)).strips];
 }

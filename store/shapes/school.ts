@@ -51,6 +51,8 @@ export const habitsSchema = z.object({
   drySeconds: z.int().min(60).max(86_400).default(1200),
   /** Frames in one strip of the class's sleeves. Five: common practice, no source. */
   stripFrames: z.int().min(2).max(12).default(5),
+  /** 6x6 frames in one strip of the class's sleeves for 120; null: by each frame's usual sleeve. */
+  stripFrames120: z.int().min(2).max(6).nullable().default(null),
   /** ml of bath that a roll (80 sq in) carries from one bath into the next; null: the class has not said, and none is reckoned. */
   carryMlPerRoll: z.number().min(0).max(100).nullable().default(null),
   /** Two: each film goes through two fixing baths, half its time in each. */

@@ -48,6 +48,9 @@ const options = z.object({
   dry: durationIn(shape.drySeconds).optional().describe("How long films hang to dry: 25 min"),
   room: temperatureIn(shape.roomTenthsC).optional().describe("The room's usual temperature: 19C"),
   sleeves: wholeIn(shape.stripFrames).optional().describe("Frames in one strip of your sleeves"),
+  sleeves120: wholeIn(shape.stripFrames120)
+    .optional()
+    .describe("6x6 frames in one strip of your sleeves for 120: 3 or 4"),
   pourout: wholeIn(shape.pourOutSeconds)
     .optional()
     .describe("Seconds before the end of developing at which pouring out begins"),
@@ -118,6 +121,7 @@ function changesOf(input: Input): Partial<Habits> {
     drySeconds: input.dry,
     roomTenthsC: input.room,
     stripFrames: input.sleeves,
+    stripFrames120: input.sleeves120,
     pourOutSeconds: input.pourout,
     warnSeconds: input.warn,
     aideRole: readRole(input.aiderole),
@@ -152,7 +156,7 @@ const ANSWERS = {
   agitation: ["agitation"],
   dry: ["dry"],
   room: ["room"],
-  sleeves: ["sleeves"],
+  sleeves: ["sleeves", "sleeves120"],
   pourout: ["pourout"],
   warn: ["warn"],
 } as const satisfies Record<words.NamedKey, readonly (keyof Input)[]>;

@@ -99,6 +99,7 @@ export const forms: Forms = {
       agitation: "Anfang/Dauer/Abstand in Sekunden, zum Beispiel 30/5/60; sheet: wie auf jedem Datenblatt",
       dry: "Wie lange Filme zum Trocknen hängen: 25 min",
       room: "Die übliche Temperatur des Raums: 19C",
+      sleeves120: "Bilder 6x6 in einem Streifen eurer Hüllen für 120: 3 oder 4",
       sleeves: "Bilder in einem Streifen eurer Hüllen",
       pourout: "Sekunden vor dem Ende der Entwicklung, bei denen das Ausgießen beginnt",
       warn: "Sekunden vor dem Ausgießen, bei denen das nächste Bad gerufen wird",

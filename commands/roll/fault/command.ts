@@ -1,11 +1,10 @@
 import { z } from "zod";
-import { stateOf } from "../../batch/state.ts";
 import { whoMay } from "../../who.ts";
 import { type Context, defineCommand, UserError } from "../../define.ts";
-import { parseNumber } from "../../speech/wording.ts";
 import { findCause } from "./causes.ts";
+import { bathBefore } from "../bath-before.ts";
 import { completeRoll, findRoll, ownRoll } from "../options.ts";
-import { type BathFacts, findingsOf, type Surroundings } from "./evidence.ts";
+import { findingsOf, type Surroundings } from "./evidence.ts";
 import * as words from "./reply.ts";
 import { keptFault } from "../look-words.ts";
 import { EDGES, LOOKS, MARGINS, EXTENTS, questionFor } from "../looks.ts";
@@ -58,27 +57,8 @@ function around(context: Context, roll: Roll): Surroundings {
   const { stores, class: school } = context;
   const tank = roll.tank === null ? undefined : stores.tanks.find(school.id, roll.tank);
   return {
-    developer: bathOf(context, roll, "developer"),
-    fixer: bathOf(context, roll, "fixer"),
+    developer: bathBefore(context, roll, "developer"),
+    fixer: bathBefore(context, roll, "fixer"),
     tankCondition: tank?.condition ?? null,
   };
-}
-
-/** How the bottle stood just before this film went in. */
-function bathOf(
-  { stores, class: { id } }: Context,
-  roll: Roll,
-  kind: "developer" | "fixer",
-): BathFacts | null {
-  const step = roll.body.steps.find((each) => each.kind === (kind === "fixer" ? "fix" : "develop"));
-  const atMs = step?.startedAtMs ?? roll.endedAt;
-  for (const label of roll.batches.split(" ").filter(Boolean)) {
-    const number = parseNumber("batch", label);
-    const batch = number === undefined ? undefined : stores.batches.find(id, number);
-    if (batch?.kind !== kind) continue;
-    const lines = stores.batches.lines(batch.id).filter((line) => line.atMs < atMs);
-    const state = stateOf(batch, lines, atMs);
-    return { label, standing: state.standing, clearingSeconds: state.predictedSeconds };
-  }
-  return null;
 }

@@ -12,6 +12,7 @@ import {
   sheetDilutionOption,
   sheetsOf,
 } from "../options.ts";
+import { bathBefore } from "../../roll/bath-before.ts";
 import { foldName } from "../names.ts";
 import { pickSheet } from "../pick.ts";
 import * as words from "./reply.ts";
@@ -41,12 +42,13 @@ export const sheetJudge = defineCommand({
         foldName(developer) === foldName(sheet.developer) &&
         dilution === makeDilution(sheet.dilution),
     );
-    return words.judgedReply(
-      sheet,
-      weigh(
-        ofSheet.map(({ fault, rating, body }) => ({ look: fault, rating, dosePerMille: body.dosePerMille })),
-      ),
-    );
+    const looks = ofSheet.map((roll) => ({
+      look: roll.fault,
+      rating: roll.rating,
+      dosePerMille: roll.body.dosePerMille,
+      isDeveloperWorn: (bathBefore(context, roll, "developer")?.standing ?? "ready") !== "ready",
+    }));
+    return words.judgedReply(sheet, numberOf(context, sheet), weigh(looks));
   },
 });
 
@@ -55,6 +57,13 @@ export const sheetMove = defineCommand({
   summary: "Make all times of a sheet longer or shorter by per cent; each keeps what it was in its source",
   options: z.object({
     ...named,
+    film: named.film.optional(),
+    sheet: z.coerce
+      .number()
+      .int()
+      .min(1)
+      .optional()
+      .describe("In place of the names: the sheet's number, as the button of /sheet judge has it"),
     percent: z.coerce
       .number()
       .int()
@@ -65,8 +74,11 @@ export const sheetMove = defineCommand({
   who: "teacher",
   visibility: "class",
   complete,
-  handle({ percent, ...input }, context) {
-    const sheet = pick(context, input);
+  handle({ percent, sheet: number, film, ...input }, context) {
+    if (number === undefined && film === undefined)
+      throw new UserError("ERR_WHICH_SHEET", words.whichSheet());
+    const sheet =
+      number === undefined ? pick(context, { film: film ?? "", ...input }) : byNumber(context, number);
     const date = new Date(context.now).toLocaleDateString("sv", { timeZone: context.class.zone });
     const points = sheet.points.map((point) => ({
       ...point,
@@ -78,6 +90,18 @@ export const sheetMove = defineCommand({
     return words.movedReply(sheet, moved, percent);
   },
 });
+
+/** Names can be longer than a chat's button holds; its row's number never is. */
+function numberOf({ stores, class: { id } }: Context, sheet: Sheet): number | null {
+  const { film, developer, dilution } = sheet;
+  return stores.sheets.find(id, film, developer, makeDilution(dilution))[0]?.id ?? null;
+}
+
+function byNumber({ stores, class: { id } }: Context, number: number): Sheet {
+  const found = stores.sheets.list(id).find((each) => each.id === number);
+  if (!found) throw new UserError("ERR_WHICH_SHEET", words.whichSheet());
+  return found.sheet;
+}
 
 function pick(context: Context, input: Parameters<typeof pickSheet>[1]): Sheet {
   const picked = pickSheet(sheetsOf(context), input);

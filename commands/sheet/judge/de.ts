@@ -12,8 +12,11 @@ export const de: JudgeWords = {
     `${films(rolls)} angesehen: ${weak} zu dünn oder flau, ${strong} zu dicht oder hart. Allein durch Zufall: ${chance} %.`,
   explained: (rolls) =>
     `${films(rolls)} nicht gezählt: nicht wie geplant entwickelt, das erklärt das Aussehen.`,
+  worn: (rolls) =>
+    `${films(rolls)} nicht gezählt: laut Flaschenbuch war der Entwickler verbraucht oder abgelaufen.`,
+  whichSheet: "Welches Datenblatt? Nenn den Film (und den Entwickler), wie `/sheet list` sie zeigt.",
   else: (camera) =>
-    `Was es sonst sein kann: ein falsches Thermometer, verbrauchter Entwickler, anderes Bewegen${camera > 0 ? `; bei ${camera} vielleicht die Belichtung der Kamera` : ""}. Sieh dort zuerst nach.`,
+    `Was es sonst sein kann: ein falsches Thermometer, Entwickler aus einer Flasche ohne Flaschenbuch, anderes Bewegen${camera > 0 ? `; bei ${camera} vielleicht die Belichtung der Kamera` : ""}. Sieh dort zuerst nach.`,
   few: "Weniger als vier gleiche sagen noch nichts. Trag ein, was du siehst: `/roll fault`.",
   source: "Die Schritte von 10 bis 15 % sind veröffentlicht (Kodak F-4016).",
   adopt: (percent) => `${signed(percent)} übernehmen`,

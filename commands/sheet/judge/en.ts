@@ -8,8 +8,11 @@ export const en = {
     `${countOf(rolls, "roll")} looked at: ${weak} too thin or flat, ${strong} too dense or hard. By chance alone: ${chance} %.`,
   explained: (rolls: number) =>
     `${countOf(rolls, "roll")} left out: not developed as planned, which explains the look.`,
+  worn: (rolls: number) =>
+    `${countOf(rolls, "roll")} left out: by its ledger the developer was exhausted or out of date.`,
+  whichSheet: "Which sheet? Name its film (and its developer), as `/sheet list` shows them.",
   else: (camera: number) =>
-    `What else it could be: a thermometer that is off, a worn developer, another agitation${camera > 0 ? `; ${camera} may be the camera's exposure` : ""}. Look at these first.`,
+    `What else it could be: a thermometer that is off, a developer whose bottle is in no ledger, another agitation${camera > 0 ? `; ${camera} may be the camera's exposure` : ""}. Look at these first.`,
   few: "Fewer than four alike say nothing yet. Note looks with `/roll fault`.",
   source: "The steps of 10 to 15 % are published (Kodak F-4016).",
   adopt: (percent: number) => `Make it ${percent > 0 ? "+" : "-"}${Math.abs(percent)} %`,

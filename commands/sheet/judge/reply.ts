@@ -2,7 +2,7 @@ import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { formatNumber, joinAnd } from "../../speech/wording.ts";
-import { makeDilution, type Sheet } from "../../../store/shapes/sheet.ts";
+import type { Sheet } from "../../../store/shapes/sheet.ts";
 import { sheetName } from "../pick.ts";
 import type { Verdict } from "./weigh.ts";
 import { de } from "./de.ts";
@@ -10,27 +10,27 @@ import { en } from "./en.ts";
 
 const words = inEach({ en, de });
 
-export function judgedReply(sheet: Sheet, verdict: Verdict): Reply {
-  const { rolls, weak, strong, explained, maybeCamera, chance, percent } = verdict;
+/** `number`: the sheet's, for the button; null: it is not kept. */
+export function judgedReply(sheet: Sheet, number: number | null, verdict: Verdict): Reply {
+  const { rolls, weak, strong, explained, worn, maybeCamera, chance, percent } = verdict;
   const name = sheetName(sheet);
-  const line = makeLine("sheet move", {
-    film: sheet.film,
-    developer: sheet.developer,
-    dilution: makeDilution(sheet.dilution),
-    percent,
-  });
   return {
     text: [
       percent === 0 ? words().nothing(name) : words().propose(percent, name),
       words().evidence(rolls, weak, strong, formatNumber(Math.round(chance * 1000) / 10)),
       ...(explained > 0 ? [words().explained(explained)] : []),
+      ...(worn > 0 ? [words().worn(worn)] : []),
       ...(percent === 0 ? [words().few] : [words().else(maybeCamera), words().source]),
     ].join("\n"),
     fields: { ...verdict },
-    // The longest line a chat's button holds.
-    actions: percent === 0 || line.length > 100 ? [] : [{ label: words().adopt(percent), line }],
+    actions:
+      percent === 0 || number === null
+        ? []
+        : [{ label: words().adopt(percent), line: makeLine("sheet move", { sheet: number, percent }) }],
   };
 }
+
+export const whichSheet = (): string => words().whichSheet;
 
 export const keptSource = (
   percent: number,

@@ -13,6 +13,8 @@ export interface LookedAt {
   readonly rating: number | null;
   /** The dose of development really given, thousandths of the plan's; null: not known. */
   readonly dosePerMille: number | null;
+  /** Its developer was exhausted or out of date by its ledger when the film went in. */
+  readonly isDeveloperWorn: boolean;
 }
 
 export interface Verdict {
@@ -24,6 +26,8 @@ export interface Verdict {
   readonly maybeCamera: number;
   /** Left out: too cold, too warm, too short or too long explains them. */
   readonly explained: number;
+  /** Left out as well: the ledger had their developer exhausted or out of date. */
+  readonly worn: number;
   /** Chance of so one-sided a count, were both sides alike (sign test). */
   readonly chance: number;
   /** Per cent of the time to add, below 0 to take off; 0: nothing is proposed. */
@@ -40,7 +44,8 @@ const STEPS = { small: 10, large: 15 } as const;
 
 export function weigh(all: readonly LookedAt[]): Verdict {
   const known = all.filter(({ look, rating }) => look !== "" || rating !== null);
-  const fair = known.filter(
+  const fresh = known.filter(({ isDeveloperWorn }) => !isDeveloperWorn);
+  const fair = fresh.filter(
     ({ dosePerMille }) => dosePerMille === null || Math.abs(dosePerMille - 1000) <= EXPLAINED_PER_MILLE,
   );
   const having = (looks: readonly string[]): number => fair.filter(({ look }) => looks.includes(look)).length;
@@ -53,7 +58,8 @@ export function weigh(all: readonly LookedAt[]): Verdict {
     weak,
     strong,
     maybeCamera: having([weak >= strong ? "thin" : "dense"]),
-    explained: known.length - fair.length,
+    explained: fresh.length - fair.length,
+    worn: known.length - fresh.length,
     chance,
     percent: isSure ? (weak > strong ? size : -size) : 0,
   };

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { defineCommand, UserError, type Context } from "../../define.ts";
+import { defineCommand, picks, UserError, type Context } from "../../define.ts";
 import { temperatureIn } from "../../speech/quantity.ts";
 import { BATH_TENTHS_C } from "../../../store/shapes/limits.ts";
 import { addRow } from "../edit.ts";
@@ -17,6 +17,7 @@ import { sheetName } from "../pick.ts";
 import { editFault } from "../edit-words.ts";
 import { effectiveIndex, ISO_AIM, measure, timeForGradient, type WantedTime } from "./gradient.ts";
 import { readStrips } from "./readings.ts";
+import { LONGEST_TABLE, readingsOf } from "./table.ts";
 import * as words from "./reply.ts";
 
 const options = z.object({
@@ -25,7 +26,15 @@ const options = z.object({
     .trim()
     .min(1)
     .max(4000)
+    .optional()
     .describe("Time and densities of each strip: 8:00 0.02 0.11 …; 11:00 …"),
+  file: z
+    .string()
+    .min(1)
+    .max(LONGEST_TABLE)
+    .optional()
+    .meta(picks("file"))
+    .describe("The same as a table: a row or a column for each time, its time first"),
   step: z.coerce
     .number()
     .min(0.05)
@@ -63,7 +72,9 @@ export const sheetTablet = defineCommand({
   visibility: "private",
   complete: { film: completeFilm, developer: completeDeveloper, dilution: completeDilution },
   handle(input, context) {
-    const strips = readStrips(input.readings);
+    const typed = input.file === undefined ? input.readings : readingsOf(input.file);
+    if (typed === undefined) throw new UserError("ERR_NO_READINGS", words.noReadings());
+    const strips = readStrips(typed);
     if (!strips.ok) throw new UserError("ERR_NO_READINGS", words.readingFault(strips.fault));
     const measured = strips.value.map((strip) => measure(strip, input.step, input.fog ?? null));
     const wanted = timeForGradient(measured, input.aim);

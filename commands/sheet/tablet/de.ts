@@ -2,6 +2,8 @@ import { formatBothScales, formatNumber, formatSeconds, saySeconds } from "../..
 import type { TabletWords } from "./en.ts";
 
 export const de: TabletWords = {
+  noReadings:
+    "Was hast du gemessen? Gib `readings:8:00 0.02 0.11 …` an, die Zeit zuerst, oder mit `file:` eine Datei mit einer Zeile oder Spalte je Zeit.",
   noTime: (typed) =>
     `In ${typed} steht keine Entwicklungszeit. Beginn jeden Streifen damit, dann die Dichten: \`8:00 0,02 0,11 0,21 …\`; zwischen Streifen ein Semikolon.`,
   noDensity: (typed) =>

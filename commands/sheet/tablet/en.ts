@@ -1,6 +1,8 @@
 import { formatBothScales, formatNumber, formatSeconds, saySeconds } from "../../speech/wording.ts";
 
 export const en = {
+  noReadings:
+    "What did you read? Give `readings:8:00 0.02 0.11 …`, the time first, or a `file:` with a row or a column for each time.",
   noTime: (typed: string) =>
     `I find no developing time in ${typed}. Begin each strip with it, then its densities: \`8:00 0.02 0.11 0.21 …\`; a semicolon between strips.`,
   noDensity: (typed: string) =>

@@ -20,6 +20,7 @@ export function readingFault(fault: ReadingFault): string {
   }
 }
 
+export const noReadings = (): string => words().noReadings;
 export const needForSave = (): string => words().needForSave;
 export const nothingToSave = (): string => words().nothingToSave;
 export const sourceOf = (date: string, person: string): string => words().source(date, person);

@@ -62,6 +62,7 @@ export const forms: Forms = {
       "Aus den Dichten eines Stufenkeils: Gradient, Empfindlichkeit und die Zeit für deinen Gradienten",
     options: {
       readings: "Zeit und Dichten jedes Streifens: 8:00 0,02 0,11 …; 11:00 …",
+      file: "Dasselbe als Tabelle: eine Zeile oder Spalte je Zeit, ihre Zeit zuerst",
       step: "log Belichtung von Stufe zu Stufe: 0,15 ist eine halbe Blende",
       fog: "Schleier, wenn kein Wert ihn zeigt: 0,25",
       aim: "Der Gradient, den du willst, über 1,30 log H: 0,62",
@@ -88,6 +89,7 @@ export const forms: Forms = {
       film: "Name des Films",
       developer: "Name des Entwicklers",
       dilution: "Konzentrat + Wasser, wie 1+9, oder stock (Stammlösung)",
+      sheet: "Statt der Namen: die Nummer des Datenblatts, wie sie auf dem Knopf von /sheet judge steht",
       percent: "Prozente dazu, unter 0 davon ab: 10, -10",
     },
   },

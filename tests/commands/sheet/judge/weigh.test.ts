@@ -3,7 +3,7 @@ import { signTest, weigh, type LookedAt } from "../../../../commands/sheet/judge
 import { createRoom } from "../../../support/room.ts";
 
 const rolls = (count: number, look: string, dosePerMille: number | null = 1000): LookedAt[] =>
-  Array.from({ length: count }, () => ({ look, rating: 3, dosePerMille }));
+  Array.from({ length: count }, () => ({ look, rating: 3, dosePerMille, isDeveloperWorn: false }));
 
 describe("what a class's negatives say of its time", () => {
   test("the sign test: 5 of 5 by chance is 1 in 32, 8 of 10 is 56 in 1024 (binomial, by hand)", () => {
