@@ -3,6 +3,9 @@ import { describe, expect, test } from "vitest";
 import { carriedMl } from "../../../commands/batch/carry.ts";
 import { placeIn, rotated, withPair } from "../../../commands/batch/pairs.ts";
 import { stateOf } from "../../../commands/batch/state.ts";
+import { leastVolumeMl, splitVolume, strengthOff } from "../../../commands/plan/volume.ts";
+import { hypoLeftByChanges } from "../../../commands/plan/wash.ts";
+import { measurableMl } from "../../../commands/speech/tenths.ts";
 import { parseCarry } from "../../../commands/class/baths/carry.ts";
 import type { Carry, LineBody } from "../../../store/shapes/ledger.ts";
 import { aBatch, aDeveloper, HOUR_MS, ledger, mixed, topped, used } from "../../support/batch.ts";
@@ -86,6 +89,67 @@ describe("what film carries over", () => {
         expect(Number.isFinite(state.leftRolls)).toBe(true);
       }),
     );
+  });
+});
+
+describe("more dilute is never cleaner", () => {
+  test("a thinned fixer never takes more film, clears sooner, or lasts longer", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 12 }),
+        fc.array(fc.integer({ min: 0, max: 60 })),
+        (rolls, water) => {
+          const inMl = [...water].sort((a, b) => a - b);
+          const states = inMl.map((ml) =>
+            fixer(...times(rolls, used(1, { carry: carry({ inMl: ml, outMl: 20 }) }))),
+          );
+          states.slice(1).forEach((thinner, at) => {
+            const stronger = states[at];
+            if (!stronger) return;
+            // What film takes along of it takes silver along: held apart, as a share of what is left.
+            expect(thinner.strength).toBeLessThanOrEqual(stronger.strength + 1e-12);
+            expect(thinner.predictedSeconds ?? 0).toBeGreaterThanOrEqual(
+              (stronger.predictedSeconds ?? 0) - 1,
+            );
+          });
+        },
+      ),
+    );
+  });
+
+  test("a wash with more carried over leaves never less hypo, more water in a fill never more", () => {
+    const least = fc.integer({ min: 1, max: 10 });
+    const ml = fc.integer({ min: 1, max: 400 });
+    fc.assert(
+      fc.property(least, ml, ml, ml, (changes, volume, carried, more) => {
+        const left = hypoLeftByChanges(changes, volume, carried);
+        expect(hypoLeftByChanges(changes, volume, carried + more)).toBeGreaterThanOrEqual(left);
+        expect(hypoLeftByChanges(changes, volume + more, carried)).toBeLessThanOrEqual(left);
+        expect(hypoLeftByChanges(changes + 1, volume, carried)).toBeLessThanOrEqual(left);
+      }),
+    );
+  });
+});
+
+describe("a class's own measure", () => {
+  test("amounts are whole steps of it, and the strength they make is told", () => {
+    expect([3.465, 12.3, 24.9].map((ml) => measurableMl(ml, 1))).toEqual([3, 12, 25]);
+    expect([3.465, 12.3].map((ml) => measurableMl(ml, 0.1))).toEqual([3.5, 12.3]);
+    // 1+100 in 350 ml is 3.47 ml: with whole ml 3, 13 % too weak.
+    expect(splitVolume(350, { concentrateParts: 1, waterParts: 100 }, 1).concentrateMl).toBe(3);
+    expect(strengthOff(350, { concentrateParts: 1, waterParts: 100 }, 1)).toBeCloseTo(
+      3 / (350 / 101) - 1,
+      10,
+    );
+    // A measure of 5 ml can't give 3.5: not under one step.
+    expect(leastVolumeMl({ concentrateParts: 1, waterParts: 100 }, 5)).toBe(505);
+  });
+
+  test("stock is the whole bath, whatever the measure shows", () => {
+    expect(splitVolume(303, { concentrateParts: 1, waterParts: 0 }, 10)).toEqual({
+      concentrateMl: 303,
+      waterMl: 0,
+    });
   });
 });
 

@@ -28,7 +28,9 @@ describe("little concentrate", () => {
   });
 
   test("tenths below 10 ml, halves below 25, whole ml above", () => {
-    expect([3.465, 9.94, 9.96, 12.3, 24.9, 25.4].map((ml) => measurableMl(ml))).toEqual([3.5, 9.9, 10, 12.5, 25, 25]);
+    expect([3.465, 9.94, 9.96, 12.3, 24.9, 25.4].map((ml) => measurableMl(ml))).toEqual([
+      3.5, 9.9, 10, 12.5, 25, 25,
+    ]);
   });
 
   test("what is mixed is said where it is off by more than 2 %", () => {

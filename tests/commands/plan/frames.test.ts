@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { cutStrips, layContactSheet } from "../../../commands/plan/cut.ts";
-import { framesFor, stripFramesOf, unitsOf, usualFrames } from "../../../commands/plan/frames.ts";
+import { framesFor, stripFramesOf, stripMm, unitsOf, usualFrames } from "../../../commands/plan/frames.ts";
 import { FILM_FORMATS, FRAMES_120, isSheetFilm } from "../../../store/shapes/film.ts";
 import { createRoom } from "../../support/room.ts";
 
@@ -68,6 +68,22 @@ describe("a contact sheet", () => {
       const longest = { "8x10": 254, "9.5x": 305, "11x1": 356, "16x2": 508 }[(paper ?? "").slice(0, 4)] ?? 0;
       expect(longest, frame).toBeGreaterThanOrEqual(widthMm);
     }
+  });
+});
+
+describe("sleeves for 120", () => {
+  // A practitioner's page: 120 by 3 or 4 frames of 6x6 (grade C).
+  test("of three and of four 6x6 frames hold as many others as fit their length", () => {
+    const held = (of120: number | null) => FRAMES_120.map((frame) => stripFramesOf("120", frame, 6, of120));
+    for (const of120 of [3, 4])
+      for (const frame of FRAMES_120) {
+        const count = stripFramesOf("120", frame, 6, of120);
+        const length = stripMm("6x6", of120) + 4;
+        expect(count === 1 || stripMm(frame, count) <= length, frame).toBe(true);
+        expect(stripMm(frame, count + 1), frame).toBeGreaterThan(length);
+      }
+    expect(stripFramesOf("120", "6x6", 6, 4)).toBe(4);
+    expect(held(null)).toEqual([4, 3, 3, 2, 2, 2, 1, 1]);
   });
 });
 

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   agitationFactor,
@@ -6,7 +7,7 @@ import {
   NO_REST,
   restSeconds,
 } from "../../../commands/sheet/agitation.ts";
-import { cutStrips, layContactSheet } from "../../../commands/plan/cut.ts";
+import { cutAround, cutStrips, layContactSheet, numbered } from "../../../commands/plan/cut.ts";
 import { coldFactor, fixTime } from "../../../commands/plan/fix.ts";
 import { reusedSeconds } from "../../../commands/plan/reuse.ts";
 import { sharedSeconds } from "../../../commands/plan/share.ts";
@@ -220,6 +221,39 @@ describe("cutting", () => {
   test("a film of one frame, or an odd one in pairs, keeps its blank tail", () => {
     expect(cutStrips(1, 5)).toEqual({ strips: [1], keepsTail: true });
     expect(cutStrips(5, 2)).toEqual({ strips: [2, 2, 1], keepsTail: true });
+  });
+
+  test("round lost and cut frames the film comes in pieces, each cut for itself", () => {
+    expect(cutAround(12, 5, [])).toEqual(numbered(cutStrips(12, 5).strips));
+    expect(cutAround(36, 6, [13])).toEqual([
+      { from: 1, frames: 6 },
+      { from: 7, frames: 6 },
+      { from: 14, frames: 6 },
+      { from: 20, frames: 6 },
+      { from: 26, frames: 6 },
+      { from: 32, frames: 5 },
+    ]);
+    expect(cutAround(6, 6, [1, 6, 99])).toEqual([{ from: 2, frames: 4 }]);
+    expect(cutAround(2, 6, [1, 2])).toEqual([]);
+  });
+
+  test("no frame is lost but those that are, and none is cut through", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 80 }),
+        fc.integer({ min: 2, max: 12 }),
+        fc.array(fc.integer({ min: 1, max: 80 }), { maxLength: 6 }),
+        (frames, strip, lost) => {
+          const kept = cutAround(frames, strip, lost).flatMap(({ from, frames: count }) =>
+            Array.from({ length: count }, (_, at) => from + at),
+          );
+          const wanted = Array.from({ length: frames }, (_, at) => at + 1).filter(
+            (each) => !lost.includes(each),
+          );
+          expect(kept).toEqual(wanted);
+        },
+      ),
+    );
   });
 
   test("the contact sheet is laid out from the strips; frames are 38 mm apart (ISO 1007, 8 perforations of 4.75 mm)", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { signTest, weigh, type LookedAt } from "../../../../commands/sheet/judge/weigh.ts";
+import { aNewRoll } from "../../../support/rolls.ts";
 import { createRoom } from "../../../support/room.ts";
 
 const rolls = (count: number, look: string, dosePerMille: number | null = 1000): LookedAt[] =>
@@ -29,7 +30,41 @@ describe("what a class's negatives say of its time", () => {
   });
 });
 
+test("a roll from a developer that the ledger had worn out is left out, and is said", () => {
+  const worn = rolls(6, "flat").map((each) => ({ ...each, isDeveloperWorn: true }));
+  expect(weigh([...worn, ...rolls(2, "flat")])).toMatchObject({ percent: 0, worn: 6, explained: 0, weak: 2 });
+});
+
 describe("/sheet judge and /sheet move", () => {
+  test("a proposal has its key however long the names are, and the key makes the sheet the class's own", () => {
+    const room = createRoom();
+    const [film, developer] = [
+      "Long Shore Panchromatic Special Edition 400",
+      "Harbour Workshop Metol Quinol",
+    ];
+    room.says(
+      "Aida",
+      `/sheet add film:"${film}" developer:"${developer}" dilution:1+1 temp:20C time:10:00 speed:400 source:invented`,
+      "aide",
+    );
+    const stored = room.stores.sheets.list(1).find(({ sheet }) => sheet.film === film);
+    for (let at = 0; at < 6; at += 1) {
+      const roll = room.stores.rolls.add(
+        aNewRoll(
+          { classId: 1, runId: null as never, film, developer, dilution: "1+1" },
+          { dosePerMille: 1000 },
+        ),
+      );
+      room.stores.rolls.blame(roll.id, "flat", null);
+    }
+    const { reply } = room.asks("Aida", `/sheet judge film:"${film}"`, "aide");
+    const [adopt] = reply.actions ?? [];
+    expect(adopt?.line.length).toBeLessThanOrEqual(100);
+    room.says("Tess", `/${adopt?.line ?? ""}`, "teacher");
+    const moved = room.stores.sheets.list(1).find(({ id }) => id === stored?.id)?.sheet.points[0];
+    expect(moved?.seconds).toBe(690);
+  });
+
   test("proposes nothing without rolls, and changes nothing by itself", () => {
     const room = createRoom();
     const before = room.stores.sheets.list(1);

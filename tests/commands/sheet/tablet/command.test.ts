@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { makeLine } from "../../../../commands/speech/line.ts";
 import { createRoom } from "../../../support/room.ts";
 
 const strip = (slope: number): string =>
@@ -25,6 +26,30 @@ describe("/sheet tablet", () => {
     expect(room.says("Aida", `/sheet tablet aim:1.1 readings:"${READINGS}"`, "aide")).toMatch(
       /^\*\*No time yet/,
     );
+  });
+
+  test("reads the same from a file: rows or columns, with tabs, commas or decimal commas", () => {
+    const room = createRoom();
+    const strips = [strip(0.5), strip(0.62), strip(0.75)].map((each) => each.split(" "));
+    const times = ["6:00", "9:00", "13:00"];
+    const byRow = strips.map((each, at) => [times[at], ...each]);
+    const byColumn = Array.from({ length: 22 }, (_, row) => byRow.map((each) => each[row]));
+    const typed = room.asks("Aida", `/sheet tablet aim:0.6 readings:"${READINGS}"`, "aide").reply.fields;
+    const files = [
+      byRow.map((row) => row.join(",")).join("\n"),
+      byRow.map((row) => row.join("\t")).join("\r\n"),
+      byColumn
+        .map((row) => row.join(";"))
+        .join("\n")
+        .replaceAll(".", ","),
+      byColumn.map((row, at) => [at === 0 ? "step" : at, ...row].join(",")).join("\n"),
+    ];
+    for (const file of files)
+      expect(
+        room.asks("Aida", makeLine("sheet tablet", { aim: 0.6, file }), "aide").reply.fields,
+        file.slice(0, 60),
+      ).toEqual(typed);
+    expect(room.asks("Aida", "/sheet tablet", "aide").code).toBe("ERR_NO_READINGS");
   });
 
   test("keeps the time in the class's sheet only when asked, with who measured it and when", () => {
