@@ -57,7 +57,7 @@ export const sheetMove = defineCommand({
   summary: "Make all times of a sheet longer or shorter by per cent; each keeps what it was in its source",
   options: z.object({
     ...named,
-    film: named.film.optional(),
+    film: named.film.optional().describe("The film's name"),
     sheet: z.coerce
       .number()
       .int()
