@@ -1,10 +1,12 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { openPage, type Opened, shoot } from "./browser.ts";
+import { listen, notesSince } from "./heard.ts";
 import { browser, openRoomForEach, planFor, QUICK, room } from "./room-behind.ts";
 
 /* A tablet at the sink, opened by a teacher, for students without a phone. */
 
+const SOON = { timeout: 60_000 };
 const TABLET = { width: 1024, height: 768 };
 
 /** The demo's teacher makes this device one of the sink. */
@@ -82,6 +84,37 @@ describe("a tablet at the sink", () => {
       "Bo run next run:2 step:0",
     ]);
     expect(new Set(pressed.map(({ device }) => device)).size).toBe(1);
+    expect(complaints).toEqual([]);
+  });
+
+  test("a word to all is over the tanks with a sound, until each has pressed their own key", async () => {
+    const { page, complaints } = await openSink();
+    await listen(page);
+    for (const name of ["Ada", "Bo"]) await comes(page, name, name === "Ada" ? 2 : 5);
+    await page.reload();
+    await tileOf(page, "Bo").waitFor();
+    await page.locator("h1").click();
+    await expect.poll(() => page.locator(".sink-sound").count(), SOON).toBe(0);
+    const teacher = room.visitor();
+    await teacher.joinDemo("Iris", "teacher");
+    const iris = await teacher.open();
+    const before = await page.evaluate<number>("Date.now()");
+    await iris.says("class say text:Fixer B4 is spent, use B5");
+    const word = page.locator(".sink-word", { hasText: "Fixer B4 is spent" });
+    await word.waitFor();
+    // 988 and 659 Hz: a word's, and no call's.
+    await expect.poll(() => notesSince(page, before), SOON).toEqual([988, 659]);
+    await shoot(page, "sink-word");
+    await word.getByRole("button", { name: "Ada: got it" }).click();
+    await expect.poll(() => word.getByRole("button").allTextContents(), SOON).toEqual(["Bo: got it"]);
+    await expect
+      .poll(async () => {
+        await iris.says("class said");
+        return iris.feed().at(-1);
+      }, SOON)
+      .toMatch(/Ada: has it since/);
+    await word.getByRole("button", { name: "Bo: got it" }).click();
+    await word.waitFor({ state: "detached" });
     expect(complaints).toEqual([]);
   });
 

@@ -57,22 +57,35 @@ export function pourAllIn(data: string, filling: Filling, random: Random): Film[
       const run = pourIn(stores, { classId, personId, plan, warnSeconds }, now, pouredAt);
       const token = drawToken();
       rooms.addSession({ tokenHash: hashToken(token), classId, personId, device: "Device" }, now);
-      poured.push({ runId: run.id, personId, token, calls: callsOf(pouredAt, seconds, cycleSeconds) });
+      poured.push({
+        runId: run.id,
+        personId,
+        token,
+        calls: callsOf({ pouredAt, seconds, cycleSeconds, warnSeconds, pourOutSeconds: POUR_OUT_SECONDS }),
+      });
     }
   });
   stores.close();
   return poured;
 }
 
+export interface Developing {
+  readonly pouredAt: number;
+  readonly seconds: number;
+  readonly cycleSeconds: number;
+  readonly warnSeconds: number;
+  readonly pourOutSeconds: number;
+}
+
 /** As the design has it: pour-out ends with the step, and no agitation begins that it would cut. */
-function callsOf(pouredAt: number, seconds: number, cycleSeconds: number): OwedCall[] {
+export function callsOf({ pouredAt, seconds, cycleSeconds, ...rest }: Developing): OwedCall[] {
+  const { warnSeconds, pourOutSeconds } = rest;
   const endsAt = pouredAt + seconds * 1000;
-  const outAt = endsAt - POUR_OUT_SECONDS * 1000;
+  const outAt = endsAt - pourOutSeconds * 1000;
   const calls: OwedCall[] = [{ kind: "agitate-first", dueAt: pouredAt }];
-  for (let count = 1; count * cycleSeconds + BURST_SECONDS <= seconds - POUR_OUT_SECONDS; count += 1) {
+  for (let count = 1; count * cycleSeconds + BURST_SECONDS <= seconds - pourOutSeconds; count += 1) {
     calls.push({ kind: "agitate", dueAt: pouredAt + count * cycleSeconds * 1000 });
   }
-  const warnSeconds = warnSecondsOf(cycleSeconds);
   if (warnSeconds > 0) calls.push({ kind: "get-ready", dueAt: outAt - warnSeconds * 1000 });
   calls.push({ kind: "pour-out", dueAt: outAt });
   calls.push({ kind: "next-bath", dueAt: endsAt });

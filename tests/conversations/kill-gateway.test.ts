@@ -9,6 +9,8 @@ import { createGateway, type Gateway } from "../support/gateway/gateway.ts";
 import type { StoredMessage } from "../support/gateway/ledger.ts";
 import { aQuickPlan, pourIn } from "../support/developing.ts";
 import { startProcess, type BotProcess } from "../support/process.ts";
+import { callsOf } from "./kill-films.ts";
+import { addTallies, demand, judgeHeard, type HeardCall, type Manner, type OwedCall } from "./kill-heard.ts";
 import { countWaiting } from "../support/waiting.ts";
 import { chooseSeed, createRandom, type Random } from "../simulation/random.ts";
 
@@ -31,6 +33,8 @@ const ONCE_SECONDS = 600;
 const DEVELOP_SECONDS = Math.max(36, Math.ceil((KILLS * 0.9) / CYCLE_SECONDS) * CYCLE_SECONDS);
 /** A message may leave so much before its moment, and says its moment then. */
 const MOST_LEAD_MS = 10_000;
+const WARN_SECONDS = 1;
+const POUR_OUT_SECONDS = 3;
 /** It is put into words so soon after it was taken up, and is then in the platform's ledger; longer on a busy machine. */
 const WORDING_MS = 200;
 const TRAVEL_MS = 1000;
@@ -50,7 +54,15 @@ interface Row extends Cue {
   readonly detail: string | null;
 }
 
-type Begin = (count: number, cycleSeconds?: number) => void;
+/** A person's film as it is called in their own channel on the platform. */
+interface Film {
+  readonly channelId: string;
+  readonly owed: readonly OwedCall[];
+  /** How the calls' messages are marked on the platform, in the order of `owed`. */
+  readonly marks: readonly string[];
+}
+
+type Begin = (count: number, cycleSeconds?: number) => Film[];
 
 async function setUp(): Promise<{ data: string; gateway: Gateway; begin: Begin }> {
   const data = mkdtempSync(join(tmpdir(), "sinkside-kill-gateway-"));
@@ -60,25 +72,57 @@ async function setUp(): Promise<{ data: string; gateway: Gateway; begin: Begin }
     gateway,
     begin(count, cycleSeconds = CYCLE_SECONDS) {
       const stores = openStores(join(data, "sinkside.db"));
-      beginRuns(stores, gateway, count, cycleSeconds);
+      const films = beginRuns(stores, gateway, count, cycleSeconds);
       stores.close();
+      return films;
     },
   };
 }
 
 /** Students who have called the bot before, each with a film in the developer. */
-function beginRuns(stores: OpenedStores, gateway: Gateway, count: number, cycleSeconds: number): void {
+function beginRuns(stores: OpenedStores, gateway: Gateway, count: number, cycleSeconds: number): Film[] {
   const now = Date.now();
   const found = stores.classes.ensure(`discord:${gateway.guild.id}`, gateway.guild.name, now);
   stores.classes.setChannelRef(found.id, gateway.channel.id);
-  const plan = aQuickPlan(DEVELOP_SECONDS, cycleSeconds, { pourOutSeconds: 3 });
-  for (let index = 0; index < count; index += 1) {
+  const plan = aQuickPlan(DEVELOP_SECONDS, cycleSeconds, { pourOutSeconds: POUR_OUT_SECONDS });
+  return Array.from({ length: count }, (_, index) => {
     const user = gateway.addUser(`Person ${index}`);
     const personId = `discord:${user.id}`;
     stores.members.see(found.id, { id: personId, name: user.name }, "student", now);
-    stores.members.saveDirectChannel(personId, gateway.world.openDirect(user.id).id);
-    pourIn(stores, { classId: found.id, personId, plan, warnSeconds: 1 }, now, now + index * 310);
-  }
+    const channelId = gateway.world.openDirect(user.id).id;
+    stores.members.saveDirectChannel(personId, channelId);
+    const pouredAt = now + index * 310;
+    const run = pourIn(
+      stores,
+      { classId: found.id, personId, plan, warnSeconds: WARN_SECONDS },
+      now,
+      pouredAt,
+    );
+    const owed = callsOf({
+      pouredAt,
+      seconds: DEVELOP_SECONDS,
+      cycleSeconds,
+      warnSeconds: WARN_SECONDS,
+      pourOutSeconds: POUR_OUT_SECONDS,
+    });
+    return { channelId, owed, marks: marksOf(run.id, owed) };
+  });
+}
+
+/** The developer is the run's first step. */
+function marksOf(runId: number, owed: readonly OwedCall[]): string[] {
+  const letters: Readonly<Record<string, string>> = {
+    "agitate-first": "f",
+    agitate: "a",
+    "get-ready": "g",
+    "pour-out": "p",
+    "next-bath": "n",
+  };
+  let agitations = 0;
+  return owed.map(({ kind }) => {
+    const count = kind === "agitate" ? (agitations += 1) : 0;
+    return `${runId.toString(36)}.1.0${letters[kind]}${count.toString(36)}`;
+  });
 }
 
 /** It came to its own end: being cut off would have left the log of the store behind. */
@@ -110,7 +154,7 @@ test(
     const seed = chooseSeed("KILL_GATEWAY_SEED");
     const random = createRandom(seed);
     const { data, gateway, begin } = await setUp();
-    begin(RUNS);
+    const films = begin(RUNS);
     for (let kill = 0; kill < KILLS; kill += 1) {
       spoil(gateway, random);
       const bot = start(data, gateway);
@@ -135,13 +179,20 @@ test(
     await gateway.stop();
     rmSync(data, { recursive: true });
 
-    // The first agitation, the others, get-ready, pour-out and the end.
-    const agitations = Math.floor((DEVELOP_SECONDS - 3 - 1) / CYCLE_SECONDS);
-    expect(cues).toHaveLength(RUNS * (1 + agitations + 3));
-    expect(cues.filter(({ state }) => state !== "said" && state !== "merged")).toEqual([]);
     const messages = gateway.ledger.messages.filter(({ nonce }) => nonce !== undefined);
     const byNonce = new Map(messages.map((message) => [message.nonce, message]));
     expect(byNonce.size, "a call was made twice").toBe(messages.length);
+    // The platform's ledger has the last word: what each person got in their channel, held against what the plan owes them.
+    const tally = films
+      .map((film) => judgeHeard(film.owed, heardBy(film, messages), ON_PLATFORM))
+      .reduce(addTallies);
+    expect(tally.heard + tally.missed).toBe(tally.calls + tally.toldInVain);
+    // Only of what the bot itself could not know of.
+    const unknown = outbox.filter(({ state, key }) => state === "stale" && byNonce.has(key));
+    expect(tally.toldInVain).toBeLessThanOrEqual(unknown.length);
+
+    expect(cues).toHaveLength(tally.calls);
+    expect(cues.filter(({ state }) => state !== "said" && state !== "merged")).toEqual([]);
     const known = new Set(outbox.map(({ key }) => key));
     expect(messages.filter(({ nonce }) => !known.has(nonce ?? ""))).toEqual([]);
     let late = 0;
@@ -154,17 +205,45 @@ test(
       checkMoment(row, message, about);
       if (message.at - row.due_at >= LATE_FROM_MS) late += 1;
     }
-    const ends = outbox.filter(({ key }) => key.endsWith(".0n0"));
-    expect(ends.map(({ state }) => state)).toEqual(Array.from({ length: RUNS }, () => "sent"));
     expect(gateway.violations).toEqual([]);
     expect(gateway.requests.filter(({ status }) => status === 429)).toEqual([]);
     // Otherwise it would not have tried what it is for.
     expect(late).toBeGreaterThan(0);
     console.log(
-      `${KILLS} kills: ${outbox.length} calls decided, ${messages.length} messages, ${late} late and told so`,
+      `${KILLS} kills: ${JSON.stringify(tally)}; ${outbox.length} calls decided, ${messages.length} messages, ${late} late and told so`,
     );
   },
 );
+
+/** Whoever does not answer the last call is asked whether the next bath is in. */
+const NUDGE = /w\d+$/;
+
+/** What came in a person's channel, in the platform's order. */
+function heardBy({ channelId, owed, marks }: Film, messages: readonly StoredMessage[]): HeardCall[] {
+  return messages
+    .filter((message) => message.channelId === channelId && !NUDGE.test(message.nonce ?? ""))
+    .map(({ nonce, at, content }) => {
+      const call = owed[marks.indexOf(nonce ?? "")];
+      if (!call) throw new Error(`owed to nobody: ${nonce} ${content}`);
+      return { dueAt: call.dueAt, at, text: content };
+    });
+}
+
+/**
+ * A message may leave before its moment, and says it then; an answer of the platform may be lost: a call of which nobody
+ * knows is told as missed, since one that is told in vain is done once too often at worst, and one untold not at all.
+ */
+const ON_PLATFORM: Manner = {
+  losesAnswers: true,
+  checkMoment({ at, dueAt, text }, about) {
+    const lateMs = at - dueAt;
+    demand(lateMs > -MOST_LEAD_MS, `far too early: ${about}`);
+    demand(lateMs >= -1000 || text.startsWith("At "), `early, and does not say so: ${about}`);
+    const saysLate = /late\*\*: this was for/.test(text);
+    demand(saysLate || lateMs < LATE_FROM_MS + TRAVEL_MS, `late, and does not say so: ${about}`);
+    demand(!saysLate || lateMs >= LATE_FROM_MS, `on time, and says it is late: ${about}`);
+  },
+};
 
 /**
  * What was said is held against the platform's own ledger: whichever try it was that made the message, its words were true

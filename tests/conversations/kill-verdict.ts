@@ -26,7 +26,7 @@ export interface Figures extends Tally {
   readonly outside: number;
 }
 
-export const NONE: Figures = { calls: 0, heard: 0, missed: 0, late: 0, outside: 0 };
+export const NONE: Figures = { calls: 0, heard: 0, missed: 0, late: 0, toldInVain: 0, outside: 0 };
 
 /** @throws where anything was lost, doubled, early, or not told, with the call it is about. */
 export function judge(

@@ -3,9 +3,9 @@ import { nextOfAll, type Calling } from "./calling.ts";
 import type { RoomClock } from "./clock.ts";
 import { sayInstant } from "./instant.ts";
 import { createSounder, type Sounder } from "./sounder.ts";
-import type { Store } from "./state.ts";
+import type { State, Store } from "./state.ts";
 import { lengthMs, type Tone } from "./tones.ts";
-import { createTrackPlayer } from "./track-player.ts";
+import { createTrackPlayer, type TrackPlayer } from "./track-player.ts";
 import { speakAloud } from "./voice.ts";
 import { LANGUAGES, type Language } from "./words.ts";
 
@@ -25,22 +25,26 @@ export function createPageSound(store: Store, clock: RoomClock, alarm: Alarm, ca
     speak: (tone) => store.get().isSpeechOn && speakTone(tone, store.get().language),
   });
 
-  function nameNext(): void {
-    const { views, facts, language } = store.get();
-    const next = nextOfAll(views, now());
-    if (!next) return;
-    const title = `${sayInstant(next.at, "time", facts?.class.zone)} ${next.brief}`;
-    track.name(title, LANGUAGES[language].runs.name(next.view.run, next.view.tank));
-  }
-
   setInterval(() => {
     sounder.beat();
-    nameNext();
+    nameNext(track, store.get(), now());
   }, BEAT_MS);
   return sounder;
 }
 
-function speakTone({ call, sound }: Tone, language: Language): void {
+/** What a lock screen says: when the next call comes, what it is, and whose. */
+export function nameNext(
+  track: TrackPlayer,
+  { views, facts, language }: Pick<State, "views" | "facts" | "language">,
+  now: number,
+): void {
+  const next = nextOfAll(views, now);
+  if (!next) return;
+  const title = `${sayInstant(next.at, "time", facts?.class.zone)} ${next.brief}`;
+  track.name(title, LANGUAGES[language].runs.name(next.view.run, next.view.tank));
+}
+
+export function speakTone({ call, sound }: Tone, language: Language): void {
   const tank = call.run?.tank ?? null;
   const words = [call.words.spoken, tank === null ? "" : `${LANGUAGES[language].runs.tank(tank)}.`];
   speakAloud(words.join(" ").trim(), language, lengthMs(sound));

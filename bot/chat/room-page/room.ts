@@ -14,6 +14,7 @@ import { createLink } from "./link.ts";
 import { createPageSound } from "./page-sound.ts";
 import { SILENT, type Sounder } from "./sounder.ts";
 import { createStore, NOTHING_OF_ANYBODY, OUT, type Store } from "./state.ts";
+import type { Tone } from "./tones.ts";
 import { createWake, type Wake } from "./wake.ts";
 import { LANGUAGES, type Language } from "./words.ts";
 
@@ -40,6 +41,8 @@ export interface PageRoom {
   watchWall(isOn: boolean): void;
   /** What wants something now, the most pressing first. */
   calls(): Call[];
+  /** Every tone of the runs and words it knows of. */
+  tones(): readonly Tone[];
   answer(call: Call): void;
   /** This call is before its person's eyes. */
   shown(call: Call): void;
@@ -56,7 +59,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
   const clock = createRoomClock();
   const alarm = createAlarm();
   const calling: Calling = createCalling(store, () => clock.now());
-  // Where many stand at one device, it sounds for all of them by itself.
+  // Where many stand at one device, it sounds for all of them as one.
   const sounder = as === null ? createPageSound(store, clock, alarm, calling) : SILENT;
   const wake = createWake();
   const asked = new Map<number, (choices: readonly Suggestion[]) => void>();
@@ -213,6 +216,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
       link.send({ type: "watch", on: isOn });
     },
     calls: calling.calls,
+    tones: calling.tones,
     answer(call) {
       calling.answer(call);
       // At a device that is everybody's each person's room keeps its own beside the others'.

@@ -5,7 +5,6 @@ import { formatSeconds, saySeconds } from "../../../commands/speech/wording.ts";
 import type { PersonView } from "../room/view.ts";
 import { lateSeconds, type Call } from "./calls.ts";
 import { useRoom, useRoomPart } from "./room-context.ts";
-import type { SinkTones } from "./sink-tones.ts";
 import { secondsTo, useRoomTime } from "./ticking.ts";
 import { useWords } from "./words.ts";
 
@@ -15,12 +14,9 @@ import { useWords } from "./words.ts";
 const NEAR_END_SECONDS = 20;
 /** A hand that was on its way to something else has come down by then. */
 const DEAF_MS = 1000;
-const REPEATS = 4;
-const REPEAT_MS = 5000;
 
 interface TileProps {
   readonly name: string;
-  readonly tones: SinkTones;
   /** Everything else about this person's film. */
   onMore(): void;
 }
@@ -116,7 +112,7 @@ function RunTile({ view, call, ...props }: TileProps & { view: PersonView; call:
           <span class="unit">{left >= 0 ? view.title : runs.over}</span>
         </p>
       )}
-      {call ? <CallWords call={call} tones={props.tones} /> : <p class="tile-now">{doingNow(view, now)}</p>}
+      {call ? <CallWords call={call} /> : <p class="tile-now">{doingNow(view, now)}</p>}
       <div class="tile-keys">
         {call ? (
           <CallKey key={call.id} call={call} />
@@ -129,28 +125,11 @@ function RunTile({ view, call, ...props }: TileProps & { view: PersonView; call:
   );
 }
 
-/** What the call says, with its tone, said again while a change of bath stays unanswered. */
-function CallWords({ call, tones }: { call: Call; tones: SinkTones }) {
-  const room = useRoom();
+function CallWords({ call }: { call: Call }) {
   const { cue } = useWords();
   const now = useRoomTime();
-  const { does, how, actions, seconds } = call.words;
-  const tone = actions.length > 0 ? "change" : "agitate";
+  const { does, how, seconds } = call.words;
   const late = call.until === Infinity ? lateSeconds(call, now) : undefined;
-  useEffect(() => {
-    const sound = (): void => {
-      if (room.store.get().isSoundOn) tones.call(tone, call.run?.tank ?? null);
-    };
-    sound();
-    if (tone === "agitate") return undefined;
-    let left = REPEATS;
-    const again = setInterval(() => {
-      left -= 1;
-      if (left < 0) clearInterval(again);
-      else sound();
-    }, REPEAT_MS);
-    return () => clearInterval(again);
-  }, [call.id]);
   return (
     <div class="tile-call" role="alert">
       <p>

@@ -15,8 +15,8 @@ export const sink: SinkWords = {
   moreOf: (name) => `Mehr für ${name}`,
   done: "Ich bin hier fertig",
   close: "Zurück zu den Dosen",
-  sound: "Einmal tippen für den Ton",
   gotIt: "Verstanden",
+  gotItBy: (name) => `${name}: verstanden`,
   panel: "Geräte am Becken",
   panelLead:
     "Ein gemeinsames Tablet oder Notebook für alle ohne Handy: Wer davorsteht, tippt auf seinen Namen. Es zeigt kein Filmbuch und darf nicht mehr als eine Schülerin oder ein Schüler.",

@@ -13,8 +13,8 @@ export const sink = {
   moreOf: (name: string) => `More for ${name}`,
   done: "I am done here",
   close: "Back to the tanks",
-  sound: "Tap once for sound",
   gotIt: "Got it",
+  gotItBy: (name: string) => `${name}: got it`,
   panel: "Devices at the sink",
   panelLead:
     "A shared tablet or laptop that works for students without a phone: anyone at it taps their name. It shows no log and has no more rights than a student.",

@@ -7,7 +7,9 @@ import { createPageRoom, type PageRoom } from "./room.ts";
 import { RoomContext, useRoom, useRoomPart } from "./room-context.ts";
 import { Chooser, Desk } from "./sink-desk.tsx";
 import { PersonTiles } from "./sink-tile.tsx";
-import { createSinkTones } from "./sink-tones.ts";
+import { createSinkSound, type SinkSound } from "./sink-sound.ts";
+import { SinkWord } from "./sink-word.tsx";
+import type { Hearing } from "./sounder.ts";
 import { usePart } from "./state.ts";
 import { LANGUAGES, useWords, type Language } from "./words.ts";
 
@@ -23,9 +25,9 @@ export function SinkPage() {
   const [sheet, setSheet] = useState<SinkSheet | null>(null);
   const [fault, setFault] = useState<DoorFault | null>(null);
   const [desk, setDesk] = useState<{ kind: "choose" } | { kind: "person"; id: string } | null>(null);
-  const tones = useRef(createSinkTones()).current;
   const rooms = useRef(new Map<string, PageRoom>()).current;
-  const [isHeard, setHeard] = useState(false);
+  const sound = useRef<SinkSound | null>(null);
+  const [hearing, setHearing] = useState<Hearing>("held");
 
   async function take(asking: Promise<Answer<SinkSheet>>): Promise<SinkSheet | null> {
     const answer = await asking;
@@ -55,12 +57,15 @@ export function SinkPage() {
     void take(api.sink());
     main.wake.want(true);
     const looking = setInterval(() => void take(api.sink()), LOOK_MS);
-    const touched = (): void => tones.unlock();
+    const sounding = createSinkSound(main, () => [...rooms.values()]);
+    sound.current = sounding;
+    const touched = (): void => sounding.touch();
     for (const touch of ["pointerdown", "touchend", "keydown"]) addEventListener(touch, touched);
-    const listening = setInterval(() => setHeard(tones.isHeard()), 500);
+    const listening = setInterval(() => setHearing(sounding.hearing()), 500);
     return () => {
       clearInterval(looking);
       clearInterval(listening);
+      sounding.stop();
       for (const touch of ["pointerdown", "touchend", "keydown"]) removeEventListener(touch, touched);
       for (const room of rooms.values()) room.close();
     };
@@ -88,20 +93,21 @@ export function SinkPage() {
           </button>
         )}
       </header>
-      {isLocked && <p class="fault">{sink.locked}</p>}
-      {fault && (
-        <p class="fault" role="alert">
-          {words.doorFaults[fault]}
-        </p>
-      )}
-      {[...rooms.values()].slice(0, 1).map((room) => (
-        <Lost key="lost" room={room} />
-      ))}
-      {people.length > 0 && !isHeard && (
-        <button type="button" class="key sink-sound" onClick={() => tones.unlock()}>
-          {sink.sound}
-        </button>
-      )}
+      <div class="sink-notes">
+        {isLocked && <p class="fault">{sink.locked}</p>}
+        {fault && (
+          <p class="fault" role="alert">
+            {words.doorFaults[fault]}
+          </p>
+        )}
+        {[...rooms.values()].slice(0, 1).map((room) => (
+          <Lost key="lost" room={room} />
+        ))}
+        {people.length > 0 && hearing !== "on" && (
+          <SinkHearing hearing={hearing} onTouch={() => sound.current?.touch()} />
+        )}
+        <SinkWord people={people} roomOf={roomOf} />
+      </div>
       <main class="sink-tiles">
         {people.length === 0 && <p class="sink-none">{sink.none}</p>}
         {people.map(({ id, name }) => {
@@ -109,7 +115,7 @@ export function SinkPage() {
           return (
             room && (
               <RoomContext.Provider key={id} value={room}>
-                <PersonTiles name={name} tones={tones} onMore={() => setDesk({ kind: "person", id })} />
+                <PersonTiles name={name} onMore={() => setDesk({ kind: "person", id })} />
               </RoomContext.Provider>
             )
           );
@@ -134,6 +140,17 @@ export function SinkPage() {
         </aside>
       )}
     </div>
+  );
+}
+
+/** The touch itself lets the sound go. */
+function SinkHearing({ hearing, onTouch }: { hearing: Exclude<Hearing, "on">; onTouch: () => void }) {
+  const words = useWords();
+  if (hearing === "none") return <p class="sound-bar">{words.hearing.none}</p>;
+  return (
+    <button type="button" class="key sink-sound" onClick={onTouch}>
+      {words.hearing[hearing]}
+    </button>
   );
 }
 

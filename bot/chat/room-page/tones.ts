@@ -54,6 +54,20 @@ function soundings(call: Call, voice: number, nextAt: number): Tone[] {
   }).filter(({ at }) => at < nextAt && at < call.until);
 }
 
+/** Between two tones of one device. */
+const APART_MS = 300;
+
+/** Where many share a device, no two sound together: whichever comes second waits for the first, as long as it is of use. */
+export function inTurn(tones: readonly Tone[]): Tone[] {
+  let freeAt = -Infinity;
+  return tones.flatMap((tone) => {
+    const at = Math.max(tone.at, freeAt);
+    if (at >= tone.until) return [];
+    freeAt = at + lengthMs(tone.sound) + APART_MS;
+    return [at === tone.at ? tone : { ...tone, at }];
+  });
+}
+
 /** What sounds now: of each run the newest tone that has not sounded. Those before it are past. */
 export function tonesDue(tones: readonly Tone[], hasSounded: (id: string) => boolean, now: number): Tone[] {
   const newest = new Map<string, Tone>();

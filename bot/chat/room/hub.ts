@@ -1,5 +1,7 @@
 import type { WebSocket } from "ws";
 import type { Role } from "../../../store/shapes/person.ts";
+import type { Message } from "../../../store/messages.ts";
+import { bodySchema } from "./feed.ts";
 import type { ToPage } from "./wire.ts";
 
 /* The open pages: who is there, and how they are spoken to. */
@@ -25,11 +27,13 @@ export interface Page extends Admitted {
   role: Role;
 }
 
-/** Whether a page is shown this entry of its person's feed. */
+/** Whether a page is shown this entry of its person's feed: at a sink what is theirs, and words to all. */
 export const isShownTo = (
   { sinkId, personId }: Pick<Page, "sinkId" | "personId">,
-  entry: { readonly personId: string | null; readonly authorId: string | null },
-): boolean => sinkId === null || entry.personId === personId || entry.authorId === personId;
+  { personId: of, authorId, body }: Pick<Message, "personId" | "authorId" | "body">,
+): boolean => sinkId === null || of === personId || authorId === personId || (of === null && isWord(body));
+
+const isWord = (body: unknown): boolean => bodySchema.safeParse(body).data?.say !== undefined;
 
 /** A page that reads nothing any more is dropped at this much unsent: it will come back and catch up. */
 const MOST_UNSENT_BYTES = 2 * 2 ** 20;

@@ -1,7 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { PersonView } from "../../../../bot/chat/room/view.ts";
-import { tonesDue, tonesOf, voicesOf, type Tone } from "../../../../bot/chat/room-page/tones.ts";
+import {
+  inTurn,
+  lengthMs,
+  tonesDue,
+  tonesOf,
+  voicesOf,
+  type Tone,
+} from "../../../../bot/chat/room-page/tones.ts";
 import { makeSegment, SAMPLE_RATE, segmentEnd, trackKey } from "../../../../bot/chat/room-page/track.ts";
 import { advance, type RunEvent } from "../../../../commands/run/machine.ts";
 import { cuesOf } from "../../../../commands/run/cues.ts";
@@ -174,6 +181,24 @@ describe("what sounds on the page", () => {
     expect(due(333)).toEqual([]);
     const [first] = tonesDue(tones, () => false, START + 60_000);
     expect(due(61, new Set([first?.id ?? ""]))).toEqual(["8 agitate"]);
+  });
+
+  test("at one device eight tanks called at once sound one after the other, and none of them twice or after its time", () => {
+    const runs = Array.from({ length: 8 }, (_, index) => developing(540, { number: index + 1 }));
+    const tones = tonesOfRuns(...runs);
+    const turns = inTurn(tones);
+    for (const [index, tone] of turns.entries()) {
+      const before = turns[index - 1];
+      if (before) expect(tone.at).toBeGreaterThan(before.at + lengthMs(before.sound));
+      expect(tone.at).toBeLessThan(tone.until);
+    }
+    expect(new Set(turns.map(({ id }) => id)).size).toBe(turns.length);
+    // A call of each tank to each of its changes and bursts: that they come at once takes none away.
+    const calls = (list: readonly Tone[]): string[] =>
+      list.filter(({ isRepeat }) => !isRepeat).map(({ id }) => id);
+    expect(calls(turns)).toEqual(calls(tones));
+    const alone = tonesOfRuns(developing(540));
+    expect(inTurn(alone)).toEqual(alone);
   });
 
   test("each tank of a person has a voice of its own, the same all evening", () => {

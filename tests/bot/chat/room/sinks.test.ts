@@ -216,3 +216,39 @@ describe("a device at the sink", () => {
     await expect(openSocket(server.url, sink.cookie, server.url, `?as=${bo}`)).rejects.toThrow("401");
   });
 });
+
+describe("a word to many at a sink", () => {
+  test("reaches everybody chosen there, who have it once they say so; what else is said to all does not", async () => {
+    const bo = await pageOf(await add("Bo"));
+    const cem = await pageOf(await add("Cem"));
+    const iris = await teacher.open();
+    await iris.says("class say text:Fixer B4 is spent, use B5");
+    await iris.says("class board");
+    await server.pass(1);
+    const isWord = ({ isWord: is }: { isWord: boolean }): boolean => is;
+    const words = await Promise.all(
+      [bo, cem].map(async (page) => {
+        const { events } = await page.hears("events", (each) => each.events.some(isWord));
+        return events.filter(isWord);
+      }),
+    );
+    expect(words.map(([word]) => word?.text)).toEqual(
+      Array.from({ length: 2 }, () => "**Iris:** Fixer B4 is spent, use B5"),
+    );
+    // Of the class's other entries a device that is everybody's shows none.
+    expect([...bo.feed(), ...cem.feed()]).toHaveLength(2);
+
+    await iris.says("class said");
+    expect(iris.feed().at(-1)).toContain("**0 of 2** reached");
+    bo.send({ type: "shown", id: words[0]?.[0]?.id });
+    bo.send({ type: "ping", sentAt: 1 });
+    await bo.hears("pong");
+    await iris.says("class said");
+    expect(iris.feed().at(-1)).toContain("**1 of 2** reached");
+    expect(iris.feed().at(-1)).toContain("- Bo: has it since ");
+    expect(iris.feed().at(-1)).toContain("- Cem: not shown yet");
+    // Who comes to the sink afterwards is told as well.
+    const dora = await pageOf(await add("Dora"));
+    expect(dora.feed()).toEqual(["**Iris:** Fixer B4 is spent, use B5"]);
+  });
+});
