@@ -16,18 +16,19 @@ import { runNameOf } from "../../store/shapes/run.ts";
  * not, since their film is in a tank. Who was allowed it by name keeps it.
  */
 export function redirectRuns(stores: Stores, batch: Batch, state: BatchState, now: number): void {
-  const why = wornWords(batch, state);
+  const why = (): string => wornWords(batch, state);
   turnRuns(stores, { batch, why, isGone: state.standing === "discarded", place: null }, now);
 }
 
 /** The second of two fixing baths has moved up: runs that were to use it as second get the fresh one. */
 export function redirectSecond(stores: Stores, batch: Batch, now: number): void {
-  turnRuns(stores, { batch, why: movedUpWords(), isGone: true, place: 2 }, now);
+  turnRuns(stores, { batch, why: movedUpWords, isGone: true, place: 2 }, now);
 }
 
 interface Turn {
   readonly batch: Batch;
-  readonly why: string;
+  /** In its reader's language. */
+  why(): string;
   /** Nobody may have it any more, allowed by name or not. */
   readonly isGone: boolean;
   /** Only where it was to be this of two baths; null: wherever. */
@@ -56,7 +57,7 @@ function turnRuns(stores: Stores, { batch, why, isGone, place }: Turn, now: numb
           classId: run.classId,
           personId: run.personId,
           run: runNameOf(run),
-          say: () => ({ text: redirectedWords(batch.kind, label, why, to) }),
+          say: () => ({ text: redirectedWords(batch.kind, label, why(), to) }),
         },
         now,
       );

@@ -140,6 +140,8 @@ describe("calls to a closed page", needing("openssl"), () => {
     await begin();
     const [first] = await gets(1);
     service.answer(() => ({ status: 201 }));
+    // That no answer came is known here only a moment after the question came there.
+    await expect.poll(() => server.stores.pushes.ready(server.clock.now(), 10)).toEqual([]);
     server.clock.advance(2);
     server.room.refresh(DEMO_KEY);
     const [, again] = await gets(2);
