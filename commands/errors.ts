@@ -56,6 +56,9 @@ export const ERRORS = {
   ERR_NO_APERTURE: ["person", "an f-number can't be read"],
   ERR_NO_BAR: ["person", "a bar of a strip can't be read"],
   ERR_NO_DISTANCE: ["person", "a height can't be read"],
+  ERR_NO_EXPOSURE: ["person", "a print is logged without its exposure"],
+  ERR_NO_PRINT_YET: ["person", "who asks for their newest print has none"],
+  ERR_UNKNOWN_PRINT: ["person", "no print of the class has that number"],
   ERR_NO_GRADE: ["person", "there is no such grade"],
   ERR_NO_LOCAL: ["person", "places to burn in or dodge can't be read"],
   ERR_NO_NUMBER: ["person", "a number of a change can't be read"],
@@ -73,6 +76,7 @@ export const ERRORS = {
   // Who may
   ERR_NOT_YOURS: ["person", "somebody else's run, or what only staff may see or do"],
   ERR_NOT_YOUR_PLAN: ["person", "a run is started from somebody else's plan"],
+  ERR_NOT_YOUR_PRINT: ["person", "somebody else's print is not written on"],
   ERR_NOT_YOUR_ROLL: ["person", "somebody else's roll is not written on"],
   ERR_ROLE: ["person", "the command is for aides or teachers"],
   // What can't be read

@@ -30,11 +30,19 @@ import { rollExport } from "./roll/export/command.ts";
 import { rollFault } from "./roll/fault/command.ts";
 import { rollFind } from "./roll/find/command.ts";
 import { rollPhoto } from "./roll/photo/command.ts";
+import { printAgain } from "./print/again/command.ts";
+import { printCompare } from "./print/compare/command.ts";
 import { printEnlarger } from "./print/enlarger/command.ts";
+import { printExport } from "./print/export/command.ts";
+import { printFault } from "./print/fault/command.ts";
+import { printFind } from "./print/find/command.ts";
 import { printGear } from "./print/gear/command.ts";
+import { printLog } from "./print/log/command.ts";
 import { printMeasure } from "./print/measure/command.ts";
+import { printNote, printRate } from "./print/note/command.ts";
 import { printPaper } from "./print/paper/command.ts";
 import { printRead } from "./print/read/command.ts";
+import { printShow } from "./print/show/command.ts";
 import { printStrip } from "./print/strip/command.ts";
 import { printTime } from "./print/time/command.ts";
 import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
@@ -64,6 +72,15 @@ const asked: readonly Command[] = [
   printStrip,
   printRead,
   printTime,
+  printLog,
+  printAgain,
+  printFind,
+  printShow,
+  printCompare,
+  printRate,
+  printNote,
+  printFault,
+  printExport,
   printGear,
   printPaper,
   printMeasure,

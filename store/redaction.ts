@@ -15,7 +15,8 @@ export interface Traces {
   readonly plans: readonly number[];
   readonly runs: readonly number[];
   readonly rolls: readonly number[];
-  /** What was written of their rolls. */
+  readonly prints: readonly number[];
+  /** What was written of their rolls and prints. */
   readonly texts: readonly string[];
 }
 

@@ -7,7 +7,7 @@ type Ids = { readonly classId: number; readonly personId: string };
 
 /** Read before the person's rows go. */
 export function tracesOf(db: Db, { classId, personId }: Ids, names: readonly string[]): Traces {
-  const numbers = (table: "plans" | "runs" | "rolls"): number[] =>
+  const numbers = (table: "plans" | "runs" | "rolls" | "prints"): number[] =>
     db
       .prepare<[number, string], { number: number }>(
         `select number from ${table} where class_id = ? and person_id = ?`,
@@ -20,7 +20,20 @@ export function tracesOf(db: Db, { classId, personId }: Ids, names: readonly str
     )
     .all(classId, personId)
     .flatMap(({ note, reason }) => [note, reason ?? ""]);
-  return { names, plans: numbers("plans"), runs: numbers("runs"), rolls: numbers("rolls"), texts };
+  const onPrints = db
+    .prepare<[number, string], { note: string; title: string }>(
+      "select note, title from prints where class_id = ? and person_id = ?",
+    )
+    .all(classId, personId)
+    .flatMap(({ note, title }) => [note, title]);
+  return {
+    names,
+    plans: numbers("plans"),
+    runs: numbers("runs"),
+    rolls: numbers("rolls"),
+    prints: numbers("prints"),
+    texts: [...texts, ...onPrints],
+  };
 }
 
 /**
@@ -36,7 +49,7 @@ export function withdrawShown(
 ): void {
   const tells = redaction.tellsOf(traces, forms);
   const quotes = redaction.tellsOf(
-    { names: [], plans: [], runs: [], rolls: [], texts: traces.texts },
+    { names: [], plans: [], runs: [], rolls: [], prints: [], texts: traces.texts },
     {
       whole: [],
       parts: [],

@@ -4,6 +4,7 @@ import { whoMay } from "../who.ts";
 import { type Context, defineCommand, UserError } from "../define.ts";
 import { LANGUAGES } from "../../store/shapes/language.ts";
 import { speaking } from "../speech/language.ts";
+import { toRecord as toPrintRecord } from "../print/export/file.ts";
 import { toRecord } from "../roll/export/file.ts";
 import * as words from "./reply.ts";
 
@@ -23,6 +24,7 @@ export const mineShow = defineCommand({
       runs: held.runs.length,
       rolls: held.rolls.length,
       photos: held.photos,
+      prints: held.prints.length,
       messages: held.messages.length,
       ledgerLines: held.ledger.length,
       devices: held.devices.length,
@@ -52,6 +54,8 @@ export const mineExport = defineCommand({
       },
       rolls: held.rolls.map(toRecord),
       photos: held.photos,
+      prints: held.prints.map(toPrintRecord),
+      last_test_strip: held.strips,
       plans: held.plans.map(({ number, made_at, body }) => ({
         plan: number,
         made_at: isoOf(made_at),
@@ -117,7 +121,8 @@ export const mineErase = defineCommand({
     const teachers = stores.members.list(school.id).filter(({ role }) => role === "teacher");
     if (teachers.length === 1 && teachers[0]?.personId === person.id)
       throw new UserError("ERR_LAST_TEACHER", words.lastTeacher());
-    return words.erasedReply(erase(context, person.id));
+    const kept = erase(context, person.id);
+    return words.erasedReply(kept.rolls, kept.prints);
   },
 });
 
@@ -143,17 +148,21 @@ export const classForget = defineCommand({
     if (!member) throw new UserError("ERR_UNKNOWN_PERSON", words.unknownPerson(person));
     if (member.personId === context.person.id) return words.askErase(context.person.name, false);
     if (sure !== "yes") return words.askForget(member.name);
-    return words.forgottenReply(erase(context, member.personId));
+    const kept = erase(context, member.personId);
+    return words.forgottenReply(kept.rolls, kept.prints);
   },
 });
 
-/** Returns how many rolls stay, nameless. */
-function erase({ stores, class: { id, key, habits }, now }: Context, personId: string): number {
+/** Returns how many rolls and prints stay, nameless. */
+function erase(
+  { stores, class: { id, key, habits }, now }: Context,
+  personId: string,
+): { rolls: number; prints: number } {
   const open = stores.runs.open(id, personId);
   if (open.length > 0) throw new UserError("ERR_RUN_GOING", words.runGoing(open.map(({ number }) => number)));
-  const { rolls } = stores.mine.gather(id, personId);
+  const { rolls, prints } = stores.mine.gather(id, personId);
   // What stands for the name in notes is read by the whole class.
   speaking(habits.language, () => stores.privacy.erasePerson(id, personId, redaction));
   stores.erasures.addPerson({ classKey: key, personId }, now);
-  return rolls.length;
+  return { rolls: rolls.length, prints: prints.length };
 }

@@ -5,6 +5,7 @@ export interface HeldCounts {
   readonly runs: number;
   readonly rolls: number;
   readonly photos: number;
+  readonly prints: number;
   readonly messages: number;
   readonly ledgerLines: number;
   readonly devices: number;

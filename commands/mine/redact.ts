@@ -79,11 +79,11 @@ export function redactJson(value: unknown, names: NameForms): unknown {
 const LEAST_QUOTED = 12;
 
 /** A number said aloud, by its letter: whose it is, the numbers say. */
-const SAID = /(?<![\p{L}\p{N}])([LRP])(\d{1,9})(?![\p{L}\p{N}])/giu;
+const SAID = /(?<![\p{L}\p{N}])([LRPV])(\d{1,9})(?![\p{L}\p{N}])/giu;
 
-/** Whether a JSON value tells of somebody: by a name, by a number of theirs said aloud, or in words written of their rolls. */
+/** Whether a JSON value tells of somebody: by a name, by a number of theirs said aloud, or in words written of their rolls and prints. */
 export function tellsOf(
-  { names, texts, plans, runs, rolls }: Traces,
+  { names, texts, plans, runs, rolls, prints }: Traces,
   { parts }: NameForms,
 ): (value: unknown) => boolean {
   const isWord = (part: string): boolean => ALSO_WORDS.has(part.toLowerCase());
@@ -98,6 +98,7 @@ export function tellsOf(
     ...plans.map((number) => makeNumber("plan", number)),
     ...runs.map((number) => makeNumber("run", number)),
     ...rolls.map((number) => makeNumber("roll", number)),
+    ...prints.map((number) => makeNumber("print", number)),
   ]);
   const named = [...withMarkup(names), ...parts].map((name) => name.toLowerCase());
   // Evenings of answers are read: what a plain search settles is not asked of patterns.
@@ -106,7 +107,7 @@ export function tellsOf(
     if (quoted.some((each) => lower.includes(each))) return true;
     if (named.some((each) => lower.includes(each)) && patterns.some((pattern) => pattern.test(text)))
       return true;
-    for (const [said] of /[lrp]\d/.test(lower) ? text.matchAll(SAID) : [])
+    for (const [said] of /[lrpv]\d/.test(lower) ? text.matchAll(SAID) : [])
       if (numbers.has(said.toUpperCase())) return true;
     return false;
   }

@@ -42,17 +42,17 @@ export function askErase(name: string, isWrong: boolean): Reply {
   };
 }
 
-export function erasedReply(rolls: number): Reply {
+export function erasedReply(rolls: number, prints = 0): Reply {
   return {
-    text: words().erased(rolls),
-    fields: { erased: true, rollsKept: rolls },
+    text: words().erased(rolls, prints),
+    fields: { erased: true, rollsKept: rolls, printsKept: prints },
   };
 }
 
-export function forgottenReply(rolls: number): Reply {
+export function forgottenReply(rolls: number, prints = 0): Reply {
   return {
-    text: words().forgotten(rolls),
-    fields: { erased: true, rollsKept: rolls },
+    text: words().forgotten(rolls, prints),
+    fields: { erased: true, rollsKept: rolls, printsKept: prints },
   };
 }
 

@@ -54,18 +54,22 @@ export const CHANGE_OPTIONS = {
 
 type ChangeInput = z.output<z.ZodObject<typeof CHANGE_OPTIONS>>;
 
-/** @throws UserError where a change can't be told, or a box of paper is not known. */
+/**
+ * @param boxToday what has become of the box, where nobody names another.
+ * @throws UserError where a change can't be told, or a box of paper is not known.
+ */
 export function adjustBy(
   { negative, paper, ...changes }: ChangeInput,
   start: Start,
   context: Context,
   around: Around,
+  boxToday?: Changes["paper"],
 ): Part[] {
   const box = (change: Change<number>): Changes["paper"] => ({
     from: change.from === null ? null : findPaper(context, change.from),
     to: findPaper(context, change.to),
   });
-  const given = { ...changes, ...(paper === undefined ? {} : { paper: box(paper) }) };
+  const given = { ...changes, paper: paper === undefined ? boxToday : box(paper) };
   const parts = adjust(given, start, {
     ...around,
     negative: negative === undefined ? around.negative : negativeMm(negative),

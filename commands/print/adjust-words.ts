@@ -47,7 +47,10 @@ function sayValue(kind: PartKind, value: Part["from"]): string {
   }
 }
 
-const boxName = ({ number, name }: BoxOfPaper): string => `${makeNumber("paper", number)} ${plain(name)}`;
+const boxName = ({ number, name, lot }: BoxOfPaper): string =>
+  [`${makeNumber("paper", number)} ${plain(name)}`, ...(lot === null ? [] : [words().lot(plain(lot))])].join(
+    " ",
+  );
 
 /** What must be said beside the parts: limits of a law, a rival rule, figures that nobody has. Each once. */
 export function cautionLines(parts: readonly Part[], seconds: number, enlarger: Enlarger | null): string[] {

@@ -67,6 +67,10 @@ export const paperFigures = ({ speed, dryDownPercent, filters }: Paper): string 
     ...(filters.length === 0 ? [] : [words().filters(filters.length)]),
   ].join(", ");
 
+/** `burn sky 1/2 stop`. */
+export const localWord = ({ kind, place, milliStops }: Local): string =>
+  words().localName[kind](plain(place), stopsWord(milliStops / 1000));
+
 /** `burn sky 1/2 stop: 4 s more`. */
 export function localLine(local: Local, exposureTenths: number, timerTenths: number): string {
   const seconds = formatExposure(localTenths(local, exposureTenths / 10, timerTenths));

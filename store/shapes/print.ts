@@ -19,6 +19,10 @@ export type Local = z.output<typeof localSchema>;
 export const apertureTenthsSchema = z.int().min(10).max(640);
 export const headMmSchema = z.int().min(50).max(5000);
 
+export const titleSchema = z.string().max(100);
+export const frameSchema = z.string().max(8);
+export const noteSchema = z.string().max(2000);
+
 export const printBodySchema = z.object({
   exposureTenths: exposureTenthsSchema,
   /** The filter or grade; null: white light on paper of variable contrast. */

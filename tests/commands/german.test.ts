@@ -17,7 +17,7 @@ const LONGEST = 100;
 /** Words that are right in both languages; a text of these alone may be the same. */
 const SAME_IN_BOTH = new Set(["Name", "Film", "Plan", "Start", "Sinkside"]);
 /** Titles of sources are quoted as they are. */
-const TITLES = /The Darkroom Cookbook/g;
+const TITLES = /The Darkroom Cookbook|Photography: Theory and Practice|Book of Photography/g;
 
 function filesUnder(folder: string, ending: RegExp): string[] {
   return readdirSync(join(ROOT, folder), { recursive: true, encoding: "utf8" })

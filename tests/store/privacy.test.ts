@@ -155,6 +155,14 @@ function aClassThatKnows(path: string): Room {
   room.says("Iris", `/class say zarquilla öhrwurm left a towel`, "teacher");
   room.says(NAME, `/run stop reason:Zarquilla spilt it sure:yes`);
   room.says(NAME, `/roll note roll:L1 note:mine, ${NAME}`);
+  room.says(NAME, `/print strip base:8`);
+  room.says(
+    NAME,
+    `/print log seconds:12.5 title:${NAME} at the pier frame:3 note:mine, Zarquilla burn:zarquilla 1/2`,
+  );
+  room.says("Ben", `/print log seconds:9 title:zarquilla öhrwurm waves note:after ${NAME}`);
+  room.says("Iris", `/print paper paper:1 name:Zarquilla gloss`, "aide");
+  room.says("Iris", `/print enlarger enlarger:1 name:that of ${NAME}`, "teacher");
   room.says("Ben", `/tank report tank:2 fault:dropped by Zarquilla`);
   room.says("Iris", "/batch mix kind:fixer product:Brine volume:1 l", "aide");
   room.says(NAME, "/batch mix kind:developer product:Surf volume:1 l", "aide");
@@ -250,6 +258,9 @@ describe("a person who erases themselves", () => {
     expect(found).toContain("**2 rolls**");
     expect(found).toContain("L1 Somebody: Lantern 400");
     expect(room.says("Ben", "/roll show L2")).toContain("developed with somebody and somebody");
+    expect(room.says("Ben", "/print find")).toContain("**2 prints**");
+    expect(room.says("Ben", "/print show V1")).toContain("Somebody");
+    expect(room.says("Ben", "/print find zarquilla")).toContain("No print is like that.");
     expect(room.says("Ben", "/roll find zarquilla")).toContain("No roll in the log is like that.");
     const after = room.stores.batches.lines(1).map(({ body }) => body);
     expect(after.map((body) => ({ ...body, reason: "" }))).toEqual(

@@ -203,6 +203,7 @@ const TEXTS: Readonly<Record<string, fc.Arbitrary<string>>> = {
   run: weighed([2, label("R", 7, 8)], [1, label("R", 9, 12)]),
   roll: label("L", 1, 7),
   print: label("V", 1, 4),
+  with: label("V", 1, 4),
   person: people,
   by: weighed([1, people], [1, clock]),
   numbers: fc.constantFrom("1-5", "1-12", "7", "1, 2, 5", "T4", "0", "999", "1000", "1-999", "9-3"),
@@ -347,6 +348,7 @@ const LIKELY: Readonly<Record<string, readonly string[]>> = {
   "run stop": ["run", "sure"],
   "run correct": ["run", "ago"],
   "class periods": ["days", "from", "to"],
+  "print log": ["seconds"],
   "batch restock": ["kind", "size", "dilution", "packs"],
   "class forget": ["sure"],
 };

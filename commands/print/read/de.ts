@@ -10,7 +10,8 @@ export const de: ReadWords = {
     `Nach der veröffentlichten Regel: eine Zeit von 00 bis 3 1/2, ab 4 das Doppelte (vorher ${before}). Bei anderem Licht brauchte jemand von 2 auf 1 1/2 das 1,22-fache: Mach zur Sicherheit einen Teststreifen.`,
   noHarder: (grade) => `Über ${grade} hinaus gibt es nichts: Die Gradation bleibt.`,
   cost: (stops) => `Durch die Schritte der Zeitschaltuhr sind es ${stops}.`,
-  next: "Mach damit den Abzug, und sieh ihn dir trocken an.",
+  next: "Mach damit den Abzug und trag ihn ein: `/print log`.",
+  log: "Abzug eintragen",
   finer: (stops) => `Streifen darum herum, ${stops}`,
   noStrip:
     "Du hast noch keinen Teststreifen gemacht. `/print strip base:8` macht einen; sag mir dann, welches Feld stimmt.",

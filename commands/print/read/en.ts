@@ -8,7 +8,8 @@ export const en = {
     `By the published rule: one time from 00 to 3 1/2, twice it from 4 on (${before} before). Another printer's own light wanted 1.22 times from 2 to 1 1/2: make a strip to be sure.`,
   noHarder: (grade: string) => `There is nothing beyond ${grade}: the grade stays.`,
   cost: (stops: string) => `The timer's steps make it ${stops}.`,
-  next: "Make the print with it, and look at it dry.",
+  next: "Make the print with it, then log it: `/print log`.",
+  log: "Log the print",
   finer: (stops: string) => `Strip around it, ${stops}`,
   noStrip: "You have made no strip yet. `/print strip base:8` makes one; then tell me which bar is right.",
   noBar: (bars: number) =>

@@ -53,7 +53,14 @@ export function readReply({ strip, place, seconds, exact, setTenths, move }: Rea
       gradeTenths: move.to,
       gradeBasis: move.basis,
     },
-    actions: finerAction(strip, setTenths),
+    actions: [
+      {
+        label: words().log,
+        line: makeLine("print log", logOptions(strip, move.to, setTenths)),
+        weight: "main",
+      },
+      ...finerAction(strip, setTenths),
+    ],
   };
 }
 
@@ -63,6 +70,20 @@ function moveLines({ basis, stops, from, to }: Move, seconds: number): string[] 
   if (from === to) return [words().noHarder(gradeWord(to))];
   const before = formatExposure(Math.round(seconds * 10));
   return [`${grades} ${basis === "measured" ? words().measured : words().rule(before)}`];
+}
+
+function logOptions(
+  strip: Strip,
+  gradeTenths: number | null,
+  setTenths: number,
+): Record<string, string | number> {
+  return {
+    seconds: setTenths / 10,
+    ...(gradeTenths === null ? {} : { grade: gradeTenths < 0 ? "00" : gradeTenths / 10 }),
+    ...(strip.paper === null ? {} : { paper: strip.paper }),
+    ...(strip.enlarger === null ? {} : { enlarger: strip.enlarger }),
+    ...(strip.apertureTenths === null ? {} : { aperture: strip.apertureTenths / 10 }),
+  };
 }
 
 /** A finer strip of five bars with this time in its middle. */

@@ -15,6 +15,7 @@ export const de: AdjustWords = {
   },
   change: (from, to) => `${from} auf ${to}`,
   percent: (percent) => `${percent} %`,
+  lot: (lot) => `(Charge ${lot})`,
   times: (times) => `${times}-fach`,
   part: (name, change, stops, basis) => `${name} ${change}: ${stops} (${basis})`,
   bases: {

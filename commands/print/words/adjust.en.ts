@@ -15,6 +15,7 @@ export const en = {
   } satisfies Record<PartKind, string>,
   change: (from: string, to: string) => `${from} to ${to}`,
   percent: (percent: number) => `${percent} %`,
+  lot: (lot: string) => `(lot ${lot})`,
   times: (times: string) => `${times}x`,
   part: (name: string, change: string, stops: string, basis: string) =>
     `${name} ${change}: ${stops} (${basis})`,

@@ -1,5 +1,6 @@
 import type { Forms } from "../../define.ts";
 
+const print = "Welcher Abzug, etwa V7; ohne Angabe dein neuester";
 const enlarger = "Welcher Vergrößerer; ohne Angabe der einzige des Kurses";
 const timer = "Feinster Schritt deiner Zeitschaltuhr in Sekunden, wenn nicht der des Vergrößerers: 0,1";
 
@@ -80,6 +81,81 @@ export const forms: Forms = {
     options: {
       bar: "Welches Feld stimmt, etwa 4; oder 4-5 für dazwischen",
       harder: "Um so viele Gradationen härter, etwa 0,5; weicher: -0,5",
+    },
+  },
+  "print log": {
+    summary: "Trägt einen Abzug ein: Belichtung, Gradation, Papier, Nachbelichtung, Bild und Film",
+    options: {
+      seconds: "Die Belichtung in Sekunden, etwa 12,5",
+      as: "Gemacht wie dieser Abzug, etwa V7: Was du weglässt, gilt wie dort",
+      title: "Was darauf ist",
+      roll: "Auf welchem Film das Negativ ist, etwa L12",
+      frame: "Welches Bild darauf, etwa 12A",
+      grade: "Filter oder Gradation: 00, 2, 2 1/2",
+      paper: "Welche Schachtel Papier, etwa 2 oder X2",
+      burn: "Nachbelichtete Stellen und wie viel: Himmel 1/2, Ecke 3 s",
+      dodge: "Abgewedelte Stellen und wie viel: Gesicht 1/3, Hand 20 %",
+      enlarger,
+      aperture: "Die Blende des Objektivs, etwa 8",
+      height: "Vom Negativ zum Papier, etwa 42 cm",
+      size: "Format des Abzugs, etwa 18x24; ohne Angabe das des Papiers",
+      developer: "Welcher Papierentwickler, etwa House MQ 1+9, oder sein Etikett B3",
+      develop: "Wie lange er im Entwickler war, etwa 1:30",
+      temp: "Wie warm der Entwickler war, etwa 20C",
+      note: "Was du dir merken willst; man findet es mit seinen Wörtern",
+    },
+  },
+  "print again": {
+    summary: "Einen Abzug noch einmal: das ganze Rezept, für Papier, Format und Höhe von heute",
+    options: {
+      print,
+      ...changes,
+      enlarger: "Der Vergrößerer von heute; ohne Angabe der des Abzugs",
+      timer,
+    },
+  },
+  "print find": {
+    summary: "Sucht im Buch der Abzüge: Wörter, Person, Film und Bild, Wertung, Fehler, Tage",
+    options: {
+      words: "Wörter aus Titel, Notiz, Papier und Namen; ihr Anfang genügt",
+      person: "Wessen Abzug",
+      roll: "Von welchem Film, etwa L12",
+      frame: "Von welchem Bild, etwa 12A",
+      rating: "Wertung von 1 bis 5",
+      fault: "yes: nur Abzüge mit einem Fehler",
+      when: "2026-03-01, 2026-03, heute, letzte Woche, 3 Wochen",
+      page: "Seite, ab 1",
+    },
+  },
+  "print show": { summary: "Ein Abzug: das ganze Rezept, und was man von ihm hielt", options: { print } },
+  "print compare": {
+    summary: "Zwei Abzüge nebeneinander: was an ihnen verschieden ist",
+    options: { print: "Der eine, etwa V7; ohne Angabe dein neuester", with: "Der andere, etwa V3" },
+  },
+  "print rate": {
+    summary: "Bewertet einen trockenen Abzug, von 1 (unbrauchbar) bis 5 (so wie gewollt)",
+    options: { print, rating: "1 bis 5" },
+  },
+  "print note": {
+    summary: "Schreibt eine Notiz zu einem Abzug; mit ihren Wörtern findet man ihn wieder",
+    options: { print, note: "Was du gesehen hast; höchstens 2000 Zeichen" },
+  },
+  "print fault": {
+    summary: "Vom Bild auf dem Abzug zur Ursache, abgewogen nach dem, was im Buch steht",
+    options: {
+      print,
+      look: "Was du siehst; none: doch kein Fehler",
+      cause: "Welche Ursache es war; oder unknown",
+    },
+  },
+  "print export": {
+    summary: "Das Buch der Abzüge als Datei, CSV oder JSON: alles zu jedem Abzug außer dem Foto",
+    options: {
+      as: "csv für ein Tabellenprogramm, json für andere Programme",
+      words: "Nur Abzüge mit diesen Wörtern",
+      person: "Nur die Abzüge dieser Person",
+      when: "2026-03-01, 2026-03, letzte Woche, 3 Wochen",
+      page: "Die nächsten 2000 eines längeren Buchs",
     },
   },
   "print time": {

@@ -40,6 +40,10 @@ export const de: PrintWords = {
   speed: (iso, basis) => `Empfindlichkeit ${iso} (${basis})`,
   dryDown: (percent) => `trocknet ${percent} % dunkler auf`,
   filters: (count) => `${count === 1 ? "1 Filter" : `${count} Filter`} gemessen`,
+  localName: {
+    burn: (place, stops) => `${place} ${stops} nachbelichten`,
+    dodge: (place, stops) => `${place} ${stops} abwedeln`,
+  },
   local: {
     burn: (place, stops, seconds) => `${place} ${stops} nachbelichten: **${seconds}** mehr`,
     dodge: (place, stops, seconds) => `${place} ${stops} abwedeln: **${seconds}** zurückhalten`,

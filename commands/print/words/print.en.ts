@@ -45,6 +45,10 @@ export const en = {
   speed: (iso: string, basis: string) => `speed ${iso} (${basis})`,
   dryDown: (percent: number) => `dries ${percent} % darker`,
   filters: (count: number) => `${count === 1 ? "1 filter" : `${count} filters`} measured`,
+  localName: {
+    burn: (place: string, stops: string) => `burn ${place} ${stops}`,
+    dodge: (place: string, stops: string) => `dodge ${place} ${stops}`,
+  } satisfies Record<Local["kind"], (place: string, stops: string) => string>,
   local: {
     burn: (place: string, stops: string, seconds: string) => `burn ${place} ${stops}: **${seconds}** more`,
     dodge: (place: string, stops: string, seconds: string) =>

@@ -137,13 +137,13 @@ export function readCsv(text: string): LogRecord[] {
  * A table program must not take a text for a formula; nor a part of it, where it splits cells at semicolons or tabs, as those
  * of many countries do whatever the quotes say.
  */
-function guard(text: string): string {
+export function guardCell(text: string): string {
   const inside = text.replaceAll(/([;\t\r\n]\s*)(['=+\-@])/g, "$1'$2");
   return /^['=+\-@\t\r]/.test(text) ? `'${inside}` : inside;
 }
 
 /** The reverse. */
-function bare(cell: string): string {
+export function bareCell(cell: string): string {
   const inside = cell.startsWith("'") ? cell.slice(1) : cell;
   return inside.replaceAll(/([;\t\r\n]\s*)'(['=+\-@])/g, "$1$2");
 }
@@ -151,15 +151,15 @@ function bare(cell: string): string {
 function toCell(value: LogRecord[keyof LogRecord], column: keyof LogRecord): string {
   if (value === null) return "";
   if (column === "strips") return (value as readonly number[]).join(" ");
-  if (typeof value === "object") return guard(JSON.stringify(value));
-  return typeof value === "string" ? guard(value) : String(value);
+  if (typeof value === "object") return guardCell(JSON.stringify(value));
+  return typeof value === "string" ? guardCell(value) : String(value);
 }
 
 function fromCell(cell: string, column: keyof LogRecord): unknown {
   if (column === "strips") return cell === "" ? [] : cell.split(" ").map(Number);
-  if (column === "steps" || column === "deviations") return JSON.parse(bare(cell));
+  if (column === "steps" || column === "deviations") return JSON.parse(bareCell(cell));
   if (column === "tabular_grain") return cell === "true";
   const schema: z.ZodType = recordSchema.shape[column];
-  if (schema.safeParse("x").success || column === "outcome") return bare(cell);
+  if (schema.safeParse("x").success || column === "outcome") return bareCell(cell);
   return cell === "" ? null : Number(cell);
 }

@@ -49,15 +49,21 @@ describe("a person's own data in German", () => {
   test("what is held is counted, one and many", () => {
     const held = { name: "Mina", joinedAt: 0, photos: 0, messages: 12, ledgerLines: 1, devices: 1 };
     const say = (count: number): string =>
-      speaking("de", () => showReply({ ...held, plans: count, runs: count, rolls: count }).text);
+      speaking(
+        "de",
+        () => showReply({ ...held, plans: count, runs: count, rolls: count, prints: count }).text,
+      );
     expect(say(1)).toContain(
-      "**Von dir, Mina,** seit ⟦0:date⟧: 1 Plan, 1 Lauf, 1 Film, 0 Fotos, 12 Nachrichten, 1 Zeile in Büchern von Flaschen und 1 Gerät.",
+      "**Von dir, Mina,** seit ⟦0:date⟧: 1 Plan, 1 Lauf, 1 Film, 0 Fotos, 1 Abzug, 12 Nachrichten, 1 Zeile in Büchern von Flaschen und 1 Gerät.",
     );
     expect(say(2)).toContain("2 Pläne, 2 Läufe, 2 Filme");
     const kept = (rolls: number): string => speaking("de", () => erasedReply(rolls).text);
     expect(kept(1)).toContain("1 Film von dir bleibt ohne Namen im Filmbuch.");
     expect(kept(2)).toContain("2 Filme von dir bleiben ohne Namen im Filmbuch.");
     expect(speaking("de", () => forgottenReply(1).text)).toContain("1 Film bleibt ohne Namen im Filmbuch.");
+    expect(speaking("de", () => erasedReply(2, 1).text)).toContain(
+      "2 Filme und 1 Abzug von dir bleiben ohne Namen im Buch.",
+    );
   });
 
   test("each command and refusal answers in German, to the last word", () => {

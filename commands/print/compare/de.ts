@@ -1,0 +1,28 @@
+import type { CompareWords } from "./en.ts";
+
+export const de: CompareWords = {
+  rows: {
+    title: "Bild",
+    from: "Negativ",
+    exposure: "Belichtung",
+    grade: "Gradation",
+    aperture: "Blende",
+    head: "Kopf",
+    size: "Format",
+    locals: "nachbelichtet und abgewedelt",
+    paper: "Papier",
+    enlarger: "Vergrößerer",
+    developer: "Entwickler",
+    developed: "entwickelt",
+    temperature: "Temperatur",
+    rating: "Wertung",
+    fault: "Fehler",
+    note: "Notiz",
+  },
+  name: (print, person, on) => `**${print}** (${person}, ${on})`,
+  head: (one, other) => `${one} und ${other}`,
+  row: (name, one, other) => `${name}: ${one} / ${other}`,
+  notSaid: "nicht angegeben",
+  alike: "Nichts, was im Buch steht, ist anders.",
+  same: (rows) => `Gleich: ${rows}.`,
+};

@@ -1,0 +1,27 @@
+export const en = {
+  rows: {
+    title: "picture",
+    from: "negative",
+    exposure: "exposure",
+    grade: "grade",
+    aperture: "aperture",
+    head: "head",
+    size: "size",
+    locals: "burned and dodged",
+    paper: "paper",
+    enlarger: "enlarger",
+    developer: "developer",
+    developed: "developed",
+    temperature: "temperature",
+    rating: "rating",
+    fault: "fault",
+    note: "note",
+  },
+  name: (print: string, person: string, on: string) => `**${print}** (${person}, ${on})`,
+  head: (one: string, other: string) => `${one} and ${other}`,
+  row: (name: string, one: string, other: string) => `${name}: ${one} / ${other}`,
+  notSaid: "not said",
+  alike: "Nothing on record differs.",
+  same: (rows: string) => `The same: ${rows}.`,
+};
+export type CompareWords = typeof en;
