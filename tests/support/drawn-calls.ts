@@ -136,6 +136,7 @@ QUANTITIES.push(
       .tuple(ofPrint, fc.constantFrom(" to ", " auf ", ">", " "), ofPrint)
       .map((parts) => parts.join("")),
   },
+  { sample: "42 cm", drawn: withUnit(" cm", "", " in", " mm", " m") },
   {
     sample: "42 cm to 55 cm",
     drawn: fc
