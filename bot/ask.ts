@@ -14,7 +14,7 @@ import { openStores } from "../store/index.ts";
 import { StoreError } from "../store/open.ts";
 import { backupFolderOf } from "./disk/backup.ts";
 import { createClock } from "./process/clock.ts";
-import { readConfig } from "./process/config.ts";
+import { readConfig, zoneOf } from "./process/config.ts";
 import { DEMO_KEY } from "./demo/demo.ts";
 import { openDemo } from "./demo/evening.ts";
 import { type Answered, createDispatch } from "./calls/dispatch.ts";
@@ -59,7 +59,8 @@ function main(): number {
     const stores = openStores(path);
     try {
       const clock = { now: () => request.now };
-      openDemo(stores, config.value.SINKSIDE_ZONE, clock, createLog(config.value.LOG_LEVEL));
+      if (stores.classes.list().length === 0)
+        openDemo(stores, zoneOf(config.value), clock, createLog(config.value.LOG_LEVEL));
       return ask(request, stores, config.value.LOG_LEVEL);
     } finally {
       stores.close();

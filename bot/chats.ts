@@ -11,7 +11,7 @@ import { openCertificate, type LiveCertificate } from "./chat/room/https.ts";
 import type { Room } from "./chat/room/options.ts";
 import { createRoom } from "./chat/room/room.ts";
 import type { Clock } from "./process/clock.ts";
-import { certificateFilesOf, type Config } from "./process/config.ts";
+import { certificateFilesOf, type Config, zoneOf } from "./process/config.ts";
 import { createDigest } from "./rounds/digest.ts";
 import { createDirectory } from "./chat/discord/directory.ts";
 import { DEMO_KEY } from "./demo/demo.ts";
@@ -79,7 +79,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
     stores,
     clock,
     log,
-    zone: config.SINKSIDE_ZONE,
+    zone: zoneOf(config),
     onChange(classId) {
       if (hasRoom && stores.classes.addressOf(classId)?.key === DEMO_KEY) refillDemo(stores, clock, log);
       refresh(classId);

@@ -8,7 +8,7 @@ import type { Room } from "./chat/room/options.ts";
 import type { Chats } from "./chats.ts";
 import { type Clock, createSteadyClock, systemTime } from "./process/clock.ts";
 import { daysLeft } from "./process/certificate.ts";
-import type { Config } from "./process/config.ts";
+import { type Config, zoneOf } from "./process/config.ts";
 import { createDeliverer } from "./deliver/deliver.ts";
 import { isStorageFault } from "../store/open.ts";
 import { openGuarded, withReserve } from "./disk/guard.ts";
@@ -98,7 +98,7 @@ export async function startBot(
   // The room, and the demo with it, is with the first of several processes.
   if (config.SINKSIDE_SHARD === undefined && stores.classes.list().length === 0) {
     const { openDemo } = await import("./demo/evening.ts");
-    openDemo(stores, config.SINKSIDE_ZONE, clock, log);
+    openDemo(stores, zoneOf(config), clock, log);
   }
   const onGone = (): void => onFatal("The first process of this bot is gone.", "first");
   const role = await takeShard({ config, stores, log, onGone });

@@ -24,7 +24,7 @@ const CRON = new RegExp(String.raw`^(${CRON_FIELD}(,${CRON_FIELD})*\s+){4,5}${CR
 const schema = z.object({
   /** Folder of the store. */
   SINKSIDE_DATA: z.string().min(1).default("data"),
-  SINKSIDE_ZONE: zone.default(() => Intl.DateTimeFormat().resolvedOptions().timeZone),
+  SINKSIDE_ZONE: zone.optional(),
   /** Beyond loopback only by choice: the room's page is then open to the network it is bound to. */
   ROOM_HOST: z.string().min(1).default("127.0.0.1"),
   ROOM_PORT: port.default(4170),
@@ -80,6 +80,10 @@ const schema = z.object({
     .default("info"),
 });
 export type Config = z.output<typeof schema>;
+
+/** The zone of new classes. Asked where it is needed only: to know the computer's takes as long as to open the store. */
+export const zoneOf = ({ SINKSIDE_ZONE }: Config): string =>
+  SINKSIDE_ZONE ?? Intl.DateTimeFormat().resolvedOptions().timeZone;
 
 type Environment = Readonly<Record<string, string | undefined>>;
 

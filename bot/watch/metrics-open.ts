@@ -6,7 +6,7 @@ import { backupFolderOf } from "../disk/backup.ts";
 import { scheduleBackups } from "../disk/backup-schedule.ts";
 import type { ChatPort } from "../chat/port.ts";
 import type { Clock } from "../process/clock.ts";
-import type { Config } from "../process/config.ts";
+import { type Config, zoneOf } from "../process/config.ts";
 import { listBackups } from "../disk/guard.ts";
 import { checkHealth, serveHealth, type Health } from "./health.ts";
 import type { Log } from "../process/log.ts";
@@ -50,7 +50,7 @@ export async function openOperations(deps: OperationsDeps): Promise<Operations> 
   const metrics = served?.metrics;
   const backups = scheduleBackups({
     cron: BACKUP_CRON === "off" ? undefined : BACKUP_CRON,
-    zone: config.SINKSIDE_ZONE,
+    zone: zoneOf(config),
     log,
     isMissed: isBackupMissed(backupFolderOf(config), now()),
     onMade: (isGood) => metrics?.onBackup(isGood, now()),
