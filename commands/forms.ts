@@ -6,6 +6,7 @@ import { forms as helpForms } from "./help/words/form.de.ts";
 import { forms as mineForms } from "./mine/words/form.de.ts";
 import { forms as rollForms } from "./roll/words/form.de.ts";
 import { forms as runForms } from "./run/words/form.de.ts";
+import { forms as trayForms } from "./tray/words/form.de.ts";
 import { forms as tankForms } from "./tank/words/form.de.ts";
 import { forms as mixForms } from "./mix/words/form.de.ts";
 import { forms as planForms } from "./plan/words/form.de.ts";
@@ -22,6 +23,7 @@ const TRANSLATED: Readonly<Partial<Record<Language, Forms>>> = {
     ...rollForms,
     ...runForms,
     ...tankForms,
+    ...trayForms,
     ...cautionForms,
     ...classForms,
     ...batchForms,

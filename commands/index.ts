@@ -45,11 +45,16 @@ import { printRead } from "./print/read/command.ts";
 import { printShow } from "./print/show/command.ts";
 import { printStrip } from "./print/strip/command.ts";
 import { printTime } from "./print/time/command.ts";
-import { runCorrect, runNext, runStart, runStatus, runStop } from "./run/command.ts";
+import { runCorrect, runNext, runSeen, runStart, runStatus, runStop } from "./run/command.ts";
 import { sheetAdd, sheetExport, sheetList, sheetShow } from "./sheet/command.ts";
 import { sheetImport, sheetUndo } from "./sheet/import/command.ts";
 import { sheetJudge, sheetMove } from "./sheet/judge/command.ts";
 import { sheetTablet } from "./sheet/tablet/command.ts";
+import { trayBlack } from "./tray/black/command.ts";
+import { trayFactor } from "./tray/factor/command.ts";
+import { trayLines } from "./tray/lines/command.ts";
+import { trayPlan } from "./tray/plan/command.ts";
+import { traySet } from "./tray/set/command.ts";
 import { tankMeasure } from "./tank/measure/command.ts";
 import { tankAdd, tankClear, tankList, tankRemove, tankReport } from "./tank/command.ts";
 
@@ -61,7 +66,13 @@ const asked: readonly Command[] = [
   runNext,
   runStatus,
   runCorrect,
+  runSeen,
   runStop,
+  trayPlan,
+  trayLines,
+  trayFactor,
+  trayBlack,
+  traySet,
   rollFind,
   rollShow,
   rollNote,

@@ -12,6 +12,7 @@ import { speaking } from "./speech/language.ts";
 const PRIORITY_OF = {
   redirect: PRIORITIES.call,
   say: PRIORITIES.call,
+  "wash-anew": PRIORITIES.reminder,
   erasure: PRIORITIES.reminder,
   reprieve: PRIORITIES.reminder,
   unreached: PRIORITIES.reminder,

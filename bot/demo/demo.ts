@@ -1,4 +1,5 @@
 import { sheetSchema, type Sheet } from "../../store/shapes/sheet.ts";
+import type { TrayLine } from "../../store/shapes/tray-line.ts";
 import type { SchoolClass } from "../../store/shapes/school.ts";
 import type { Stores } from "../../store/index.ts";
 
@@ -75,6 +76,27 @@ const DEMO_TANKS = [
   { number: 5, reels: 5, volumeMl: 1200 },
 ] as const;
 
+const DEMO_TRAYS: TrayLine = {
+  number: 1,
+  developer: "Dock Print",
+  dilution: { concentrateParts: 1, waterParts: 9 },
+  rcSeconds: 60,
+  fibreSeconds: 120,
+  atTenthsC: 200,
+  factorPer10C: null,
+  factor: null,
+  leastSeconds: null,
+  stainSeconds: null,
+  stop: "acid",
+  baths: 1,
+  drainSeconds: 10,
+  developPlaces: 2,
+  stopPlaces: 2,
+  fixPlaces: 4,
+  washPlaces: 8,
+  isUsual: false,
+};
+
 /** Makes the demo class where the store holds no class at all; otherwise changes nothing. */
 export function inventDemo(stores: Stores, zone: string, now: number): SchoolClass | undefined {
   return stores.atomically(() => {
@@ -84,6 +106,7 @@ export function inventDemo(stores: Stores, zone: string, now: number): SchoolCla
     for (const tank of DEMO_TANKS) {
       stores.tanks.save(demo.id, { ...tank, format: "any", condition: null, timeConstantSeconds: null });
     }
-    return demo;
+    stores.classes.setHabits(demo.id, { ...demo.habits, trayLines: [DEMO_TRAYS] });
+    return stores.classes.get(demo.id);
   });
 }

@@ -85,7 +85,7 @@ export type ChoiceFault =
 export function needOf(plan: AnyPlan, step: Step, isTabular: boolean): Need | undefined {
   const kind = kindOfStep(step);
   if (!kind) return undefined;
-  if (isTrayPlan(plan)) return needOfPrints(plan, kind, isTabular);
+  if (isTrayPlan(plan)) return needOfPrints(plan, step, kind, isTabular);
   const isDeveloper = kind === "developer";
   return {
     kind,
@@ -103,7 +103,7 @@ export function needOf(plan: AnyPlan, step: Step, isTabular: boolean): Need | un
 }
 
 /** A tray keeps its bath: what passes is counted in paper. */
-function needOfPrints(plan: TrayPlan, kind: BatchKind, isHeavy: boolean): Need {
+function needOfPrints(plan: TrayPlan, step: Step, kind: BatchKind, isHeavy: boolean): Need {
   const isDeveloper = kind === "paper-developer";
   return {
     kind,
@@ -114,7 +114,7 @@ function needOfPrints(plan: TrayPlan, kind: BatchKind, isHeavy: boolean): Need {
     areaSqIn: printsSqIn(plan.size, plan.prints),
     isTabular: isHeavy,
     films: plan.prints,
-    place: null,
+    place: placeOf(step),
   };
 }
 

@@ -154,8 +154,10 @@ export const planCurve = defineCommand({
       text === undefined
         ? stores.plans.latest(context.class.id, person.id)
         : stores.plans.find(context.class.id, number ?? 0);
-    if (!stored || !isFilmPlan(stored.plan))
+    if (!stored)
       throw new UserError("ERR_UNKNOWN_PLAN", text === undefined ? words.noPlanYet() : words.noPlan(text));
-    return words.curveReply(stored.number, stored.plan);
+    return isFilmPlan(stored.plan)
+      ? words.curveReply(stored.number, stored.plan)
+      : words.printsRestReply(stored.number, stored.plan);
   },
 });

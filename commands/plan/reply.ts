@@ -19,6 +19,7 @@ import { layContactSheet } from "./cut.ts";
 import { frameOn, stripMm } from "./frames.ts";
 import { isSheetFilm } from "../../store/shapes/film.ts";
 import { drawPlan } from "./picture.ts";
+import type { TrayPlan } from "../../store/shapes/tray.ts";
 import type { Plan, Step } from "../../store/shapes/plan.ts";
 import { describeAgitation, titleOf } from "../sheet/step-words.ts";
 import { de } from "./words/reply.de.ts";
@@ -96,6 +97,19 @@ export function curveReply(number: number, plan: Plan): Reply {
     ].join("\n"),
     fields: fieldsOf(number, plan),
     pictures: drawPlan(plan),
+    actions: [{ label: words().start, line: makeLine("run start", { plan: number }), weight: "main" }],
+  };
+}
+
+/** What the times of prints rest on; they have no curve. */
+export function printsRestReply(number: number, plan: TrayPlan): Reply {
+  return {
+    text: [
+      words().printsHead(makeNumber("plan", number), plan.prints, formatBothScales(plan.tenthsC)),
+      words().whatItRestsOn,
+      ...honestyLines(plan).map((line) => `- ${line}.`),
+    ].join("\n"),
+    fields: { plan: number, prints: plan.prints, tenthsC: plan.tenthsC },
     actions: [{ label: words().start, line: makeLine("run start", { plan: number }), weight: "main" }],
   };
 }

@@ -6,14 +6,18 @@ import { recheckPlan } from "../batch/for-plan.ts";
 import { type Completer, type Context, defineCommand, UserError } from "../define.ts";
 import { secondsLeftAt } from "../plan/retemper.ts";
 import { durationOption, temperatureOption } from "../speech/quantity.ts";
+import { wholeSeconds } from "../tray/factor.ts";
 import { timeAt } from "../tray/rate.ts";
+import { requireRoom } from "../tray/room.ts";
 import { makeNumber, parseNumber } from "../speech/wording.ts";
 import { advance, type RunEvent } from "./machine.ts";
 import { setAsideNumber, withLeftOut } from "../unreadable.ts";
 import { findRun, isLostRun, runsInReach } from "./find.ts";
+import { faultWords } from "./fault-words.ts";
 import * as words from "./reply.ts";
 import { isTrayPlan } from "../../store/shapes/tray.ts";
-import { isOver, type Run } from "../../store/shapes/run.ts";
+import { isOver, isTrayRun, type Run } from "../../store/shapes/run.ts";
+import { washOthersAnew } from "./rewash.ts";
 import { findPlan, ownerOf, tankHolder } from "./starting.ts";
 
 const runOption = z
@@ -86,6 +90,8 @@ export const runNext = defineCommand({
   complete: { run: completeRun },
   handle({ run: text, step, sure }, context) {
     const run = findRun(context, text, "run next");
+    const isFirst = run.phase.kind === "waiting" && run.phase.step === 0;
+    if (isTrayRun(run) && isFirst && sure !== "yes") requireRoom(context, run);
     return change(context, run, {
       kind: "next",
       step: step ?? null,
@@ -137,6 +143,26 @@ export const runCorrect = defineCommand({
   },
 });
 
+export const runSeen = defineCommand({
+  name: "run seen",
+  summary: "Say that the image has begun to appear: the factor then sets the developing time",
+  options: z.object({ run: runOption }),
+  who: "student",
+  visibility: "private",
+  complete: { run: completeRun },
+  handle({ run: text }, context) {
+    const run = findRun(context, text, "run seen");
+    if (!isTrayRun(run) || run.plan.factor === null)
+      throw new UserError("ERR_NO_FACTOR", words.noFactor(run));
+    const { factor, leastSeconds } = run.plan;
+    const inAll = (seenAfterSeconds: number): number => wholeSeconds(factor, seenAfterSeconds, leastSeconds);
+    return words.seenReply(
+      move(context, run, { kind: "seen", wholeSeconds: inAll, atMs: context.now }),
+      context.now,
+    );
+  },
+});
+
 export const runStop = defineCommand({
   name: "run stop",
   summary: "Stop a run for good; the log keeps what was done",
@@ -161,6 +187,7 @@ export const runStop = defineCommand({
 
 function change(context: Context, run: Run, event: RunEvent) {
   const changed = move(context, run, event);
+  if (event.kind === "next" && isTrayRun(changed)) washOthersAnew(context.stores, changed, context.now);
   if (isOver(changed)) return words.overReply(changed, context.stores.rolls.ofRun(changed.id));
   return words.changedReply(changed, context.now);
 }
@@ -169,7 +196,7 @@ function change(context: Context, run: Run, event: RunEvent) {
 function move(context: Context, run: Run, event: RunEvent): Run {
   const result = advance(run, event);
   if (!result.ok) {
-    const { text, actions } = words.faultWords(result.fault, run, context.now);
+    const { text, actions } = faultWords(result.fault, run, context.now);
     throw new UserError(result.fault.code, text, actions);
   }
   keepRun(context.stores, result.value, context.now);

@@ -62,8 +62,18 @@ export function partsOf(run: Run, { kind, step: index }: Pick<Cue, "kind" | "ste
 
 type Parts = Pick<CallParts, "does" | "how"> & Partial<CallParts>;
 
-function agitate({ agitation }: Step, seconds: number): Parts {
+function agitate({ agitation, medium }: Step, seconds: number): Parts {
   if (!agitation) return { does: words().agitateSome, how: "" };
+  const isPrint = medium === "paper";
+  if (agitation.manner === "continuous" && isPrint)
+    return { does: words().tray.keepRocking, how: words().tray.untilLift, seconds };
+  if (isPrint)
+    return {
+      does: words().tray.rock(seconds),
+      how: "",
+      spoken: words().tray.spokenRock(seconds),
+      seconds,
+    };
   if (agitation.manner === "continuous")
     return { does: words().keepMoving, how: words().untilPourOut, seconds };
   return {
@@ -79,7 +89,8 @@ const PARTS = {
   agitate: (_run, step) => agitate(step, step.agitation?.burstSeconds ?? 0),
   "get-ready": (run, step, index) => {
     const next = stepAt(run, index + 1);
-    const { toPourOut, toEnd, getReady, spokenToPourOut, spokenToEnd } = words();
+    const { toEnd, getReady, spokenToEnd } = words();
+    const { toPourOut, spokenToPourOut } = step.medium === "paper" ? words().tray : words();
     const how = next ? getReady(titled(next)) : "";
     const left = run.warnSeconds;
     return step.pourOutSeconds > 0
@@ -88,10 +99,11 @@ const PARTS = {
   },
   "pour-out": (run, step, index) => {
     const next = stepAt(run, index + 1);
+    const { pourOut, spokenPourOut } = step.medium === "paper" ? words().tray : words();
     return {
-      does: words().pourOut(step.pourOutSeconds),
+      does: pourOut(step.pourOutSeconds),
       how: inOneLine(leavingOf(step), next ? words().andThen(titled(next)) : ""),
-      spoken: words().spokenPourOut,
+      spoken: spokenPourOut,
       seconds: step.pourOutSeconds,
     };
   },
@@ -104,7 +116,11 @@ const PARTS = {
   nudge: (run, step, index) => {
     const before = stepAt(run, index - 1);
     const works = before ? words().goesOn(titled(before)) : "";
-    return { does: words().isItIn(titled(step), step.kind === "wash"), how: inOneLine(works, doingOf(step)) };
+    const asks =
+      step.medium === "paper"
+        ? words().tray.isItIn(titled(step), step.kind === "dry")
+        : words().isItIn(titled(step), step.kind === "wash");
+    return { does: asks, how: inOneLine(works, doingOf(step)) };
   },
 } as const satisfies Record<CueKind, (run: Run, step: Step, index: number) => Parts>;
 

@@ -15,6 +15,9 @@ const KEY_LETTERS = {
   nudge: "w",
 } as const satisfies Record<CueKind, string>;
 
+/** A print has only just gone in: nobody is called again at once. */
+const QUIET_MS = 10_000;
+
 /** After a bath that goes on acting, ask whether the next one is in: common practice, no source. */
 const NUDGE_SECONDS = [20, 60, 180] as const;
 
@@ -45,7 +48,9 @@ function runningCues(run: Run, phase: Extract<Phase, { kind: "running" }>): Cue[
     cues.push(cue(run, index, "agitate", position + 1, atMs));
   }
   const readyAtMs = outAtMs - run.warnSeconds * 1000;
-  if (run.warnSeconds > 0 && readyAtMs > startedAtMs) cues.push(cue(run, index, "get-ready", 0, readyAtMs));
+  const quietMs = step.medium === "paper" ? QUIET_MS : 0;
+  if (run.warnSeconds > 0 && readyAtMs > startedAtMs + quietMs)
+    cues.push(cue(run, index, "get-ready", 0, readyAtMs));
   if (step.pourOutSeconds > 0 && outAtMs > startedAtMs) cues.push(cue(run, index, "pour-out", 0, outAtMs));
   cues.push(cue(run, index, "next-bath", 0, endsAtMs));
   return cues.sort((a, b) => a.dueAtMs - b.dueAtMs);

@@ -27,6 +27,14 @@ export type RunEvent =
       readonly leftSeconds: number;
       readonly atMs: number;
     }
+  /** The image was seen to appear; the developing time in all that follows from it. */
+  | {
+      readonly kind: "seen";
+      readonly wholeSeconds: (seenAfterSeconds: number) => number;
+      readonly atMs: number;
+    }
+  /** A wet print came into the wash of this one. */
+  | { readonly kind: "wash-anew"; readonly atMs: number }
   | { readonly kind: "stop"; readonly reason: string; readonly atMs: number };
 
 export type RunFault =
@@ -36,7 +44,9 @@ export type RunFault =
   | { readonly code: "ERR_TOO_EARLY"; readonly step: number; readonly leftSeconds: number }
   | { readonly code: "ERR_BEFORE_LAST_STEP"; readonly step: number; readonly mostSeconds: number }
   | { readonly code: "ERR_NOTHING_RUNNING"; readonly step: number }
-  | { readonly code: "ERR_POURING_OUT"; readonly step: number };
+  | { readonly code: "ERR_POURING_OUT"; readonly step: number }
+  | { readonly code: "ERR_NOT_DEVELOPING"; readonly step: number }
+  | { readonly code: "ERR_ALREADY_SEEN"; readonly step: number };
 
 /** A change this close to pour-out counts as the change itself: hands are quicker than clocks. */
 export const EARLY_GRACE_SECONDS = 5;
@@ -56,6 +66,10 @@ export function advance(run: Run, event: RunEvent): Result<Run, RunFault> {
       return moveStart(run, event.agoSeconds, event.atMs);
     case "new-temperature":
       return retemper(run, event);
+    case "seen":
+      return seeImage(run, run.phase, event);
+    case "wash-anew":
+      return ok(washAnew(run, run.phase, event.atMs));
     case "stop": {
       const { step } = run.phase;
       const marks = closeMark(run.marks, event.atMs);
@@ -190,4 +204,47 @@ function retemper(run: Run, event: Extract<RunEvent, { kind: "new-temperature" }
   } as const;
   const phase = { ...run.phase, endsAtMs: newEndMs };
   return ok({ ...run, phase, deviations: [...run.deviations, note], schedule: run.schedule + 1 });
+}
+
+type Open = Extract<Phase, { kind: "waiting" | "running" }>;
+
+function seeImage(
+  run: Run,
+  phase: Open,
+  { wholeSeconds, atMs }: Extract<RunEvent, { kind: "seen" }>,
+): Result<Run, RunFault> {
+  const { step } = phase;
+  if (phase.kind !== "running" || stepAt(run, step)?.kind !== "develop")
+    return fail({ code: "ERR_NOT_DEVELOPING", step });
+  if (run.deviations.some((each) => each.kind === "seen" && each.step === step))
+    return fail({ code: "ERR_ALREADY_SEEN", step });
+  const { startedAtMs, endsAtMs } = phase;
+  const afterSeconds = Math.max(1, Math.round((atMs - startedAtMs) / 1000));
+  const toSeconds = wholeSeconds(afterSeconds);
+  const fromSeconds = Math.round((endsAtMs - startedAtMs) / 1000);
+  const note = { kind: "seen", step, afterSeconds, fromSeconds, toSeconds, atMs } as const;
+  return ok({
+    ...run,
+    phase: { ...phase, endsAtMs: startedAtMs + toSeconds * 1000 },
+    deviations: [...run.deviations, note],
+    schedule: run.schedule + 1,
+  });
+}
+
+/** The wash of a print begins anew, also where its time was over and the print is still in it; else nothing changes. */
+function washAnew(run: Run, phase: Open, atMs: number): Run {
+  const step = phase.kind === "running" ? phase.step : phase.step - 1;
+  const wash = stepAt(run, step);
+  if (wash?.kind !== "wash" || wash.medium !== "paper" || wash.seconds === null) return run;
+  const before = run.marks.filter((each) => each.step === step).at(-1);
+  const afterSeconds = Math.max(0, Math.round((atMs - (before?.startedAtMs ?? atMs)) / 1000));
+  const note = { kind: "washed-anew", step, afterSeconds, atMs } as const;
+  const mark = { step, plannedSeconds: wash.seconds, startedAtMs: atMs, endedAtMs: null };
+  return {
+    ...run,
+    phase: { kind: "running", step, startedAtMs: atMs, endsAtMs: atMs + wash.seconds * 1000 },
+    marks: [...closeMark(run.marks, atMs), mark],
+    deviations: [...run.deviations, note],
+    schedule: run.schedule + 1,
+  };
 }

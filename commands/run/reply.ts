@@ -5,15 +5,15 @@ import { makeLine } from "../speech/line.ts";
 import type { RetemperFault } from "../plan/retemper.ts";
 import { describeAgitation, doingOf, labelOf, leavingOf, titleInText, titleOf } from "../sheet/step-words.ts";
 import type { Step } from "../../store/shapes/plan.ts";
-import { makeNumber, plain } from "../speech/wording.ts";
+import { formatNumber, makeNumber, plain } from "../speech/wording.ts";
 import { EARLY_MS, withoutWeight } from "./doing.ts";
-import type { RunFault } from "./machine.ts";
-import { currentStep, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
+import { currentStep, isTrayRun, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
 import { isTrayPlan } from "../../store/shapes/tray.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 import type { Titled } from "./words/titled.ts";
 import { nameOf } from "./run-words.ts";
+import { seenAction } from "./seen.ts";
 
 /* What a run says when it is asked. What it says unasked is in cue-words.ts. */
 
@@ -31,7 +31,7 @@ export function nextAction(run: Run, step: number): Action[] {
   return [{ label: labelOf(next), line: makeLine("run next", { run: run.number, step }), weight: "main" }];
 }
 
-const statusAction = (run: Run): Action => ({
+export const statusAction = (run: Run): Action => ({
   label: words().whereAmI,
   line: makeLine("run status", { run: run.number }),
 });
@@ -56,31 +56,34 @@ export function changedReply(run: Run, now: number): Reply {
   return { text: whereIs(run, now), fields: fieldsOf(run), actions: actionsOf(run, now) };
 }
 
-function actionsOf(run: Run, now: number): Action[] {
+export function actionsOf(run: Run, now: number): Action[] {
   if (run.phase.kind === "waiting") return [...nextAction(run, run.phase.step), statusAction(run)];
   if (run.phase.kind !== "running") return [];
   const step = currentStep(run);
-  const isEarly = step !== undefined && now < pourOutAtMs(step, run.phase.endsAtMs) - EARLY_MS;
+  const seen = seenAction(run);
+  const isEarly =
+    seen !== undefined || (step !== undefined && now < pourOutAtMs(step, run.phase.endsAtMs) - EARLY_MS);
   const next = nextAction(run, run.phase.step + 1);
   // Too early it would be an invitation.
-  return [...(isEarly ? next.map(withoutWeight) : next), statusAction(run)];
+  return [...(seen ? [seen] : []), ...(isEarly ? next.map(withoutWeight) : next), statusAction(run)];
 }
 
 function whereIs(run: Run, now: number): string {
   const { phase } = run;
   const name = nameOf(run);
-  if (phase.kind === "finished") return words().finished(name);
+  const says = isTrayRun(run) ? words().tray : words();
+  if (phase.kind === "finished") return says.finished(name);
   if (phase.kind === "stopped")
-    return words().stopped(name, titleOf(stepAt(run, phase.step) ?? { kind: "cut", ordinal: 0 }));
+    return says.stopped(name, titleOf(stepAt(run, phase.step) ?? { kind: "cut", ordinal: 0 }));
   const step = currentStep(run);
   if (!step) return `**${name}**`;
   if (phase.kind === "waiting") return words().waiting(name, titled(step), doingOf(step));
   const left = Math.max(0, Math.ceil((phase.endsAtMs - now) / 1000));
   const lines = [words().left(left, titled(step), phase.endsAtMs, name)];
-  if (step.agitation) lines.push(words().agitate(describeAgitation(step.agitation)));
+  if (step.agitation) lines.push(words().agitate(describeAgitation(step.agitation, step.medium)));
   const outAtMs = pourOutAtMs(step, phase.endsAtMs);
   if (step.pourOutSeconds > 0)
-    lines.push(now >= outAtMs ? words().pourOutNow(leavingOf(step)) : words().pourOutAt(outAtMs));
+    lines.push(now >= outAtMs ? says.pourOutNow(leavingOf(step)) : says.pourOutAt(outAtMs));
   return lines.join("\n");
 }
 
@@ -94,13 +97,32 @@ export function movedReply(run: Run, now: number): Reply {
 export function newTemperatureReply(run: Run, tenthsC: number, leftBefore: number, now: number): Reply {
   const left = run.phase.kind === "running" ? Math.ceil((run.phase.endsAtMs - now) / 1000) : 0;
   const change = left - leftBefore;
-  const { newTemperature, timeStays, timeChanged } = words();
+  const { timeStays, timeChanged } = words();
+  const { newTemperature } = isTrayRun(run) ? words().tray : words();
   const effect = change === 0 ? timeStays : timeChanged(change, left, leftBefore);
   return {
     ...changedReply(run, now),
     text: `${newTemperature(tenthsC, effect)}\n${whereIs(run, now)}`,
   };
 }
+
+/** The image was seen: how long it is developed in all. */
+export function seenReply(run: Run, now: number): Reply {
+  const seen = run.deviations.findLast((each) => each.kind === "seen");
+  const { factor, leastSeconds } = isTrayRun(run) ? run.plan : { factor: null, leastSeconds: 0 };
+  const first =
+    seen?.kind === "seen"
+      ? words().seen(
+          seen.afterSeconds,
+          formatNumber(factor ?? 0),
+          seen.toSeconds,
+          seen.toSeconds === leastSeconds,
+        )
+      : "";
+  return { ...changedReply(run, now), text: `${first}\n${whereIs(run, now)}` };
+}
+
+export const noFactor = (run: Run): string => words().tray.noFactor(nameOf(run));
 
 /** `unreached`: ids of runs whose calls reach nobody. */
 export function statusReply(
@@ -137,45 +159,9 @@ export function fieldsOf(run: Run): { [key: string]: string | number | null } {
   };
 }
 
-type FaultWords = { [Fault in RunFault as Fault["code"]]: (fault: Fault, run: Run) => string };
-
-const FAULT_WORDS: FaultWords = {
-  ERR_RUN_OVER: (_, run) => words().over(nameOf(run)),
-  ERR_OLD_BUTTON: ({ step }, run) => words().oldButton(nameOf(run), titledAt(run, step)),
-  ERR_ALREADY_RUNNING: ({ step, leftSeconds }, run) =>
-    words().alreadyRunning(titledAt(run, step), leftSeconds),
-  ERR_TOO_EARLY: ({ step, leftSeconds }, run) => words().tooEarly(titledAt(run, step), leftSeconds),
-  ERR_BEFORE_LAST_STEP: ({ step, mostSeconds }, run) =>
-    words().beforeLastStep(titledAt(run, step), mostSeconds),
-  ERR_NOTHING_RUNNING: ({ step }, run) => words().nothingRunning(nameOf(run), titledAt(run, step)),
-  ERR_POURING_OUT: (_, run) => words().pouringOut(nameOf(run)),
-};
-
-function titledAt(run: Run, step: number): Titled | null {
-  const at = stepAt(run, step);
-  return at ? titled(at) : null;
-}
-
-/** The sentence for a refused change, with the button that helps. */
-export function faultWords(fault: RunFault, run: Run, now: number): { text: string; actions: Action[] } {
-  const word = FAULT_WORDS[fault.code] as (fault: RunFault, run: Run) => string;
-  const actions =
-    fault.code === "ERR_TOO_EARLY"
-      ? [
-          {
-            label: words().yesItIsIn,
-            line: makeLine("run next", { run: run.number, step: fault.step + 1, sure: "yes" }),
-            weight: "danger" as const,
-          },
-          statusAction(run),
-        ]
-      : actionsOf(run, now);
-  return { text: word(fault, run), actions };
-}
-
 export function sureToStop(run: Run): Reply {
   return {
-    text: words().sureToStop(nameOf(run)),
+    text: (isTrayRun(run) ? words().tray : words()).sureToStop(nameOf(run)),
     actions: [
       {
         label: words().yesStop,

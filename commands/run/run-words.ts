@@ -9,6 +9,6 @@ const words = inEach({ en, de });
 /** `R7, tank 3`. */
 export const nameOf = (run: Run): string => sayRun(runNameOf(run));
 
-export function sayRun({ number, tank }: RunName): string {
-  return words().name(makeNumber("run", number), tank);
+export function sayRun({ number, tank, trays }: RunName): string {
+  return words().name(makeNumber("run", number), tank, trays ?? null);
 }

@@ -4,8 +4,9 @@ import { inEach } from "../speech/language.ts";
 import { doingOf, labelOf, titleInText, titleOf } from "../sheet/step-words.ts";
 import type { Cue } from "../../store/shapes/cue.ts";
 import type { Step } from "../../store/shapes/plan.ts";
-import { type Deviation, type Phase, type Run, stepAt } from "../../store/shapes/run.ts";
+import { type Deviation, isTrayRun, type Phase, type Run, stepAt } from "../../store/shapes/run.ts";
 import { actionsFor, partsOf } from "./cue-words.ts";
+import { seenAction } from "./seen.ts";
 import { cuesOf } from "./cues.ts";
 import { de } from "./words/view.de.ts";
 import { en } from "./words/view.en.ts";
@@ -70,31 +71,38 @@ function knownAt({ phase, deviations, startedAtMs }: Run): number {
   return Math.max(phase.startedAtMs, ...changes.map(({ atMs }) => atMs));
 }
 
-const CHANGES_SCHEDULE: ReadonlySet<Deviation["kind"]> = new Set(["moved", "new-temperature"]);
+const CHANGES_SCHEDULE: ReadonlySet<Deviation["kind"]> = new Set([
+  "moved",
+  "new-temperature",
+  "seen",
+  "washed-anew",
+]);
 
 function restingWords(run: Run, step: Step | undefined): string {
   const { phase } = run;
-  if (phase.kind === "finished") return words().finished;
+  if (phase.kind === "finished") return isTrayRun(run) ? words().tray.finished : words().finished;
   if (phase.kind === "stopped") return words().stopped;
   if (!step) return "";
   if (phase.kind === "waiting") return doingOf(step);
   if (!step.agitation) return words().wait;
-  return step.agitation.manner === "continuous" ? words().keepMoving : words().letStand;
+  const { keepMoving, letStand } = step.medium === "paper" ? words().tray : words();
+  return step.agitation.manner === "continuous" ? keepMoving : letStand;
 }
 
 /** What a cue asks for, in a few words. */
 export function cueWords(run: Run, cue: Pick<Cue, "kind" | "step">): string {
   const step = stepAt(run, cue.step);
   const next = stepAt(run, cue.step + 1);
+  const says = step?.medium === "paper" ? words().tray : words();
   switch (cue.kind) {
     case "agitate":
-      return words().agitateFor(step?.agitation?.burstSeconds ?? 0);
+      return says.agitateFor(step?.agitation?.burstSeconds ?? 0);
     case "agitate-first":
-      return words().agitateFor(step?.agitation?.initialSeconds ?? 0);
+      return says.agitateFor(step?.agitation?.initialSeconds ?? 0);
     case "get-ready":
       return words().getReady(next ? titleInText(next) : null);
     case "pour-out":
-      return words().pourOut;
+      return says.pourOut;
     default:
       return next ? titleOf(next) : words().done;
   }
@@ -111,6 +119,9 @@ function actionsOf(run: Run): Action[] {
     weight: "danger",
   };
   if (!next) return [stop];
+  const seen = seenAction(run);
+  if (seen)
+    return [seen, { label: labelOf(next), line: makeLine("run next", { run: run.number, step: to }) }, stop];
   return [
     { label: labelOf(next), line: makeLine("run next", { run: run.number, step: to }), weight: "main" },
     stop,

@@ -1,14 +1,17 @@
 import { inEach } from "../speech/language.ts";
 import { formatNumber, joinAnd, plain } from "../speech/wording.ts";
 import type { Basis } from "../../store/shapes/sheet.ts";
-import type { Plan, Step } from "../../store/shapes/plan.ts";
+import type { Step } from "../../store/shapes/plan.ts";
 import { titleInText } from "./step-words.ts";
 import { de } from "./words/basis.de.ts";
 import { en } from "./words/basis.en.ts";
+import { de as paperDe } from "./words/paper.de.ts";
+import { en as paperEn } from "./words/paper.en.ts";
 
 /* What each number rests on, in words. */
 
 const words = inEach({ en, de });
+const paperRules = inEach({ en: paperEn, de: paperDe });
 
 const LONGEST_SOURCE = 80;
 
@@ -37,6 +40,7 @@ const BASIS_TEXT: Words = {
   "rule-of-thumb": (basis) => words().ruleOfThumb(stored(basis.source), range(basis)),
   house: ({ rule }) => words().house(stored(rule)),
   rule: (basis) => words().rule(stored(basis.rule), source(basis.source)),
+  paper: ({ rule }) => paperRules()[rule],
 };
 
 function range({ lowSeconds, highSeconds }: { lowSeconds: number; highSeconds: number }): string {
@@ -55,10 +59,15 @@ const BRIEF_TEXT: Words = {
   "rule-of-thumb": () => words().brief.ruleOfThumb,
   house: () => words().brief.house,
   rule: ({ rule }) => stored(rule),
+  paper: ({ rule }) => paperRules()[rule],
 };
 
+interface Stepped {
+  readonly steps: readonly Step[];
+}
+
 /** One line for the whole plan: `Rests on: developer: a row of the sheet (…); fixer and wash: house rule.` */
-export function honestyLine(plan: Plan): string {
+export function honestyLine(plan: Stepped): string {
   const lines = new Map<string, string[]>();
   for (const step of plan.steps.filter(({ seconds }) => seconds !== null)) {
     const bases = step.basis.map((basis) => (BRIEF_TEXT[basis.kind] as (basis: Basis) => string)(basis));
@@ -74,7 +83,7 @@ export function sayBases(step: Pick<Step, "basis">): string {
 }
 
 /** Every number of the plan and what it rests on, alike ones said once. */
-export function honestyLines(plan: Plan): string[] {
+export function honestyLines(plan: Stepped): string[] {
   const lines = new Map<string, string[]>();
   for (const step of plan.steps) {
     const rest = sayBases(step);

@@ -4,10 +4,22 @@ import type { Agitation } from "../../store/shapes/sheet.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import { de } from "./words/step.de.ts";
 import { en } from "./words/step.en.ts";
+import { de as trayDe } from "./words/tray-step.de.ts";
+import { en as trayEn, type TrayStepKind } from "./words/tray-step.en.ts";
 
 /* The words for steps and baths, shared by the plan, the run and the log. */
 
 const words = inEach({ en, de });
+const trayWords = inEach({ en: trayEn, de: trayDe });
+
+type Spoken = Pick<Step, "kind" | "ordinal" | "medium" | "batch">;
+
+/** A print in a tray, for which other words hold than for a film in a tank. */
+function isInTray<Of extends Pick<Step, "kind" | "medium">>(
+  step: Of,
+): step is Of & { readonly kind: TrayStepKind } {
+  return step.medium === "paper" && step.kind !== "wetting-agent" && step.kind !== "cut";
+}
 
 /** `Developer`, `Rinse 2`; in German `Entwickler`, `Zwischenwässerung 2`. */
 export function titleOf(step: Pick<Step, "kind" | "ordinal">): string {
@@ -21,21 +33,22 @@ export function titleInText(step: Pick<Step, "kind" | "ordinal">): string {
 }
 
 /** What a person does to begin this step, and from which bottle. */
-export function doingOf(step: Pick<Step, "kind" | "ordinal" | "batch">): string {
+export function doingOf(step: Spoken): string {
+  if (isInTray(step)) return trayWords().doing[step.kind](bottleOf(step), step.ordinal);
   if (isOneOfTwo(step)) return words().oneOfTwo.doing(step.ordinal, bottleOf(step));
   return words().doing[step.kind](bottleOf(step));
 }
 
 /** The button that begins this step. */
-export function labelOf(step: Pick<Step, "kind" | "ordinal">): string {
+export function labelOf(step: Pick<Step, "kind" | "ordinal" | "medium">): string {
+  if (isInTray(step)) return trayWords().labels[step.kind](step.ordinal);
   if (isOneOfTwo(step)) return words().oneOfTwo.label(step.ordinal);
   return words().labels[step.kind];
 }
 
 /** What a person does when this step's time is up, and where its bath goes. */
-export function leavingOf(
-  step: Pick<Step, "kind" | "ordinal" | "batch" | "isPouredBack" | "replenishMl">,
-): string {
+export function leavingOf(step: Spoken & Pick<Step, "isPouredBack" | "replenishMl">): string {
+  if (isInTray(step)) return trayWords().leaving[step.kind];
   const { back, leaving, replenish, oneOfTwo } = words();
   const bottle = bottleOf(step);
   if (isOneOfTwo(step)) return oneOfTwo.leaving(step.ordinal, bottle);
@@ -56,7 +69,11 @@ function bottleOf({ batch }: Pick<Step, "batch">): string | null {
 }
 
 /** `first 30 s, then 5 s each minute: turn the tank over and back; then tap it firmly on the bench 2 times`. */
-export function describeAgitation(agitation: Agitation): string {
+export function describeAgitation(agitation: Agitation, medium?: Step["medium"]): string {
+  if (medium === "paper")
+    return agitation.manner === "continuous"
+      ? trayWords().rock
+      : trayWords().rhythm(agitation.initialSeconds, agitation.burstSeconds);
   const { initialSeconds, burstSeconds, cycleSeconds, taps } = agitation;
   const { manners, rhythm, firstOnly, taps: sayTaps } = words();
   const manner = manners[agitation.manner];

@@ -12,6 +12,8 @@ export interface Limits {
 export const BATH_TENTHS_C: Limits = { least: 50, most: 450 };
 /** Water to rinse and wash with: a winter's tap may be colder than any bath (US Army TM 11-2323 has 35 °F, 1.7 °C). */
 export const WATER_TENTHS_C: Limits = { least: 0, most: 450 };
+/** A paper developer in its tray: a step rule speaks of 55 °F (12.8 °C) and less (Clerc, 573). */
+export const PAPER_TENTHS_C: Limits = { least: 100, most: 320 };
 export const ROOM_TENTHS_C: Limits = { least: 0, most: 450 };
 /** A tap; past this it is no tap but a kettle. */
 export const TAP_TENTHS_C: Limits = { least: 0, most: 950 };

@@ -36,6 +36,8 @@ export type MessageKey =
   | { readonly kind: "unreached"; readonly run: number; readonly teacher: number }
   /** A chat can go on no longer; one for each minute in which a process found it so. */
   | { readonly kind: "chat-off"; readonly class: number; readonly teacher: number; readonly minute: number }
+  /** A wet print came into the wash of a run's; `schedule` is the one that this begins. */
+  | { readonly kind: "wash-anew"; readonly run: number; readonly schedule: number }
   /** A teacher's word to many; `part` counts those it goes to. */
   | { readonly kind: "say"; readonly say: number; readonly part: number };
 
@@ -73,6 +75,8 @@ function unbound(key: MessageKey): string {
       return `u${make36(key.run)}.${make36(key.teacher)}`;
     case "chat-off":
       return `off.${make36(key.class)}.${make36(key.teacher)}.${make36(key.minute)}`;
+    case "wash-anew":
+      return `w${make36(key.run)}.${make36(key.schedule)}`;
     case "say":
       return `${sayKeys(key.say).from}${make36(key.part)}`;
   }
@@ -117,6 +121,8 @@ export function parseMessageKey(text: string): MessageKey | undefined {
     };
   if (/^u[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
     return { kind: "unreached", run: id, teacher: parse36(second) };
+  if (/^w[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
+    return { kind: "wash-anew", run: id, schedule: parse36(second) };
   if (head === "off" && fourth !== undefined)
     return { kind: "chat-off", class: parse36(second), teacher: parse36(third), minute: parse36(fourth) };
   if (head.startsWith("f") && second !== undefined && third !== undefined)

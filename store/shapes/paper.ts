@@ -8,6 +8,31 @@ export type PaperKind = (typeof PAPER_KINDS)[number];
 /** A grade or a filter's number in tenths, by halves: 25 is 2 1/2. -10 stands for 00. */
 export const gradeSchema = z.int().min(-10).max(50).multipleOf(5);
 
+/** What the times of a print's steps rest on; each is worded with its source, and with the sources that say otherwise. */
+export const PAPER_RULES = [
+  "own-time",
+  "usual-times",
+  "own-coefficient",
+  "usual-coefficient",
+  "least-tried",
+  "least-untried",
+  "factor",
+  "drain",
+  "acid-stop",
+  "water-stop",
+  "fix-rc",
+  "fix-fibre",
+  "fix-strong",
+  "fix-two",
+  "fix-strip",
+  "wash-rc",
+  "wash-fibre",
+  "wash-aid",
+  "wash-cold",
+  "lay-to-dry",
+] as const;
+export type PaperRule = (typeof PAPER_RULES)[number];
+
 /** A sheet's sides, mm. */
 export const paperSizeSchema = z.object({
   shortMm: z.int().min(30).max(2000),

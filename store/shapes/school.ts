@@ -2,6 +2,7 @@ import { z } from "zod";
 import { ROOM_TENTHS_C } from "./limits.ts";
 import { DEFAULT_LANGUAGE, LANGUAGES } from "./language.ts";
 import { agitationSchema } from "./sheet.ts";
+import { trayLineSchema } from "./tray-line.ts";
 
 /** A stretch of the week in which the class works; its end is the bell. */
 export const periodSchema = z.object({
@@ -90,6 +91,8 @@ export const habitsSchema = z.object({
   /** Calls may go to phones whose page is closed, by way of their makers' services. */
   push: z.boolean().default(false),
   weekDigestMinute: z.int().min(0).max(1439).default(480),
+  /** The class's lines of trays, by number. */
+  trayLines: z.array(trayLineSchema).max(20).default([]),
 });
 export type Habits = z.output<typeof habitsSchema>;
 

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { BATH_TENTHS_C } from "./limits.ts";
+import { PAPER_RULES } from "./paper.ts";
 
 /** Water is liquid from 0 to 100 °C. */
 const liquidTenthsC = z.int().min(0).max(1000);
@@ -103,6 +104,8 @@ export const basisSchema = z.discriminatedUnion("kind", [
   }),
   /** The class's own rule. */
   z.object({ kind: z.literal("house"), rule: z.string() }),
+  /** One of the rules for paper. */
+  z.object({ kind: z.literal("paper"), rule: z.enum(PAPER_RULES) }),
   /** A published rule, named. */
   z.object({ kind: z.literal("rule"), rule: z.string(), source: z.string() }),
 ]);

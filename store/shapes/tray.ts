@@ -3,44 +3,11 @@ import { BATH_TENTHS_C } from "./limits.ts";
 import { PAPER_KINDS, paperSizeSchema } from "./paper.ts";
 import { planSchema, stepSchema, type Plan } from "./plan.ts";
 import { dilutionSchema } from "./sheet.ts";
+import { printSecondsSchema } from "./tray-line.ts";
 
-/* A line of trays, and what is worked out for the prints that go along it together. */
+/* What is worked out for the prints that go along a line of trays together. */
 
 const tenthsC = z.int().min(BATH_TENTHS_C.least).max(BATH_TENTHS_C.most);
-const developingSeconds = z.int().min(15).max(1800);
-/** Sheets of 8x10 in that lie in a tray at once without lying on each other. */
-const places = z.int().min(1).max(60);
-
-export const trayLineSchema = z.object({
-  number: z.int().min(1).max(99),
-  /** The paper developer's name on its pack. */
-  developer: z.string().min(1).max(60),
-  dilution: dilutionSchema,
-  /** Its times at `atTenthsC`, for each kind of paper. */
-  rcSeconds: developingSeconds,
-  fibreSeconds: developingSeconds,
-  atTenthsC: tenthsC,
-  /** The developer's own factor per 10 °C; null: nobody has stated one. */
-  factorPer10C: z.number().min(1).max(6).nullable(),
-  /** Of first appearance, where the class develops by it; null: by time. */
-  factor: z.number().min(1).max(60).nullable(),
-  /** The least time that gave full black in the class's own trial, at `atTenthsC`, and the time that began to stain. */
-  leastSeconds: developingSeconds.nullable(),
-  stainSeconds: developingSeconds.nullable(),
-  stop: z.enum(["acid", "water"]),
-  /** Fixing baths one after the other. */
-  baths: z.int().min(1).max(2),
-  /** Before the end of a bath, so that the print drains within its time. */
-  drainSeconds: z.int().min(0).max(30),
-  developPlaces: places,
-  stopPlaces: places,
-  fixPlaces: places,
-  washPlaces: places,
-  /** Where the times come from. */
-  source: z.string().min(1).max(200),
-});
-export type TrayLine = z.output<typeof trayLineSchema>;
-
 export const TRAY_CAUTION_CODES = [
   "WARN_TRAY_COLD",
   "WARN_TRAY_WARM",
@@ -71,7 +38,7 @@ export const trayPlanSchema = z.object({
   /** Of first appearance; null: the print is developed by time. */
   factor: z.number().min(1).max(60).nullable(),
   /** A print gets no full black in less; seconds. */
-  leastSeconds: developingSeconds,
+  leastSeconds: printSecondsSchema,
   /** A print is in no tank. */
   tank: z.null(),
   steps: z.array(stepSchema).min(1),

@@ -366,7 +366,7 @@ function drawCall(command: Command): fc.Arbitrary<DrawnCall> {
   return fc.record({
     name: fc.constant(command.name),
     options: fc.tuple(...options).map((entries) => Object.fromEntries(entries.flat())),
-    person: fc.constantFrom("Mina", "Ben", "Tess", "Ada"),
+    person: fc.constantFrom("Mina", "Ben", "Ole", "Tess", "Ada"),
     role: weighed<Role>([1, fc.constant("student")], [1, fc.constant("aide")], [6, fc.constant("teacher")]),
     hasFile: command.file ? fc.boolean() : fc.constant(false),
     afterSeconds: weighed(

@@ -31,6 +31,15 @@ class TakenBack extends Error {}
 
 const STAFF = ["Tess", "Ada"];
 
+const film = (tank: string) =>
+  ["plan", { film: "Lantern 400", developer: "House MQ", dilution: "1+1", temp: "20C", tank }] as const;
+/** What each student is at: two films in tanks, and prints in the trays. */
+const FIRST_PLANS: Readonly<Record<string, readonly [string, Readonly<Record<string, string | number>>]>> = {
+  Mina: film("T1"),
+  Ben: film("T2"),
+  Ole: ["tray plan", { paper: "fibre", temp: "20C", factor: 10 }],
+};
+
 export function createDrawnClass(commands: readonly Command[]): DrawnClass {
   const stores = openStores(":memory:");
   const log = createMemoryLog();
@@ -90,7 +99,7 @@ export function createDrawnClass(commands: readonly Command[]): DrawnClass {
       return result as ReturnType<typeof work>;
     },
   };
-  for (const person of ["Mina", "Ben", ...STAFF]) {
+  for (const person of ["Mina", "Ben", "Ole", ...STAFF]) {
     const role: Role = STAFF.includes(person) ? "teacher" : "student";
     drawn.call({
       name: "mine language",
@@ -99,20 +108,8 @@ export function createDrawnClass(commands: readonly Command[]): DrawnClass {
       role,
     });
     if (role === "student")
-      for (const [name, options] of [
-        [
-          "plan",
-          {
-            film: "Lantern 400",
-            developer: "House MQ",
-            dilution: "1+1",
-            temp: "20C",
-            tank: person === "Mina" ? "T1" : "T2",
-          },
-        ],
-        ["run start", {}],
-      ] as const)
-        drawn.call({ name, options, person, role });
+      for (const [name, options] of [FIRST_PLANS[person] ?? [], ["run start", {}]] as const)
+        if (name) drawn.call({ name, options: options ?? {}, person, role });
   }
   return drawn;
 }

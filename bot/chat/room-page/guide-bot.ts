@@ -8,13 +8,8 @@ import { bareRequest } from "../../../commands/plan/request.ts";
 import { cueMessage } from "../../../commands/run/cue-words.ts";
 import { cuesAfter, cuesOf } from "../../../commands/run/cues.ts";
 import { advance, type RunEvent } from "../../../commands/run/machine.ts";
-import {
-  changedReply,
-  faultWords,
-  movedReply,
-  overReply,
-  startedReply,
-} from "../../../commands/run/reply.ts";
+import { faultWords } from "../../../commands/run/fault-words.ts";
+import { changedReply, movedReply, overReply, startedReply } from "../../../commands/run/reply.ts";
 import { nameOf } from "../../../commands/run/run-words.ts";
 import { isOver, type Run, type RunName, runNameOf } from "../../../store/shapes/run.ts";
 import { settle } from "../../../commands/run/settle.ts";

@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { defineCommand, UserError, type Context } from "../../define.ts";
+import { defineCommand, UserError, type Completer, type Context } from "../../define.ts";
 import { DESTINATIONS } from "../../../store/shapes/ledger.ts";
-import type { Batch } from "../../../store/shapes/batch.ts";
+import { isFixer, isForPaper, type Batch, type BatchKind } from "../../../store/shapes/batch.ts";
 import type { FixPair } from "../../../store/shapes/school.ts";
 import { redirectSecond, rescueRuns } from "../redirect.ts";
 import { checkWay } from "../check-way.ts";
@@ -10,22 +10,27 @@ import { discardWhole } from "../discard.ts";
 import { pairOf, rotated, withPair } from "../pairs.ts";
 import * as words from "./reply.ts";
 
-const complete = completeBatchOf("fixer");
+const complete: Completer = (typed, context, others) => [
+  ...completeBatchOf("fixer")(typed, context, others),
+  ...completeBatchOf("paper-fixer")(typed, context, others),
+];
 
-/** @throws UserError where it is no fixer that film may go into. */
+/** @throws UserError where it is no fixer that is fit for use. */
 function readyFixer(context: Context, text: string): Batch {
   const batch = findBatch(context, text);
-  if (batch.kind !== "fixer" || batch.usage === "once")
+  if (!isFixer(batch.kind) || batch.usage === "once")
     throw new UserError("ERR_NOT_A_FIXER", words.notAFixer(batch));
   const state = readState(context, batch);
   if (state.standing !== "ready") throw new UserError("ERR_BATCH_WORN", words.notReady(batch, state));
   return batch;
 }
 
-function savePair(context: Context, pair: FixPair): void {
+function savePair(context: Context, pair: FixPair, kind: BatchKind): void {
   const { stores, class: school, now } = context;
   const fixPairs = withPair(school.habits.fixPairs, pair);
-  stores.classes.setHabits(school.id, { ...school.habits, fixBaths: 2, fixPairs });
+  // How many baths prints go through is each line of trays' own.
+  const fixBaths = isForPaper(kind) ? school.habits.fixBaths : 2;
+  stores.classes.setHabits(school.id, { ...school.habits, fixBaths, fixPairs });
   rescueRuns(stores, school.id, now);
 }
 
@@ -42,7 +47,8 @@ export const batchPair = defineCommand({
   handle({ first: firstText, second: secondText }, context) {
     const [first, second] = [readyFixer(context, firstText), readyFixer(context, secondText)];
     if (first.id === second.id) throw new UserError("ERR_SAME_BATH", words.sameBath(first));
-    savePair(context, { first: first.number, second: second.number, rotations: 0 });
+    if (first.kind !== second.kind) throw new UserError("ERR_WRONG_BATCH", words.filmAndPaper(first, second));
+    savePair(context, { first: first.number, second: second.number, rotations: 0 }, first.kind);
     return words.pairedReply(first, second, context.class.habits);
   },
 });
@@ -61,14 +67,14 @@ export const batchRotate = defineCommand({
   complete: { fresh: complete, first: complete },
   handle({ fresh: freshText, first: firstText, to, note }, context) {
     const { fixRotations, fixPairs } = context.class.habits;
-    const pair = findPair(context, fixPairs, firstText);
     const fresh = readyFixer(context, freshText);
+    const pair = findPair(context, fixPairs, firstText, fresh.kind);
     if (pairOf(fixPairs, fresh.number)) throw new UserError("ERR_SAME_BATH", words.inPair(fresh));
     const next = rotated(pair, fresh.number, fixRotations);
     if (!next) throw new UserError("ERR_BOTH_NEW", words.bothNew(pair, fixRotations));
     const old = context.stores.batches.find(context.class.id, pair.first);
     // The pair first: what is said of a dropped bath must know which one stands in its place.
-    savePair(context, next);
+    savePair(context, next, fresh.kind);
     const state = old && readState(context, old);
     if (old && state && state.standing !== "discarded") {
       checkWay(old, to);
@@ -80,7 +86,16 @@ export const batchRotate = defineCommand({
   },
 });
 
-function findPair(context: Context, pairs: readonly FixPair[], text: string | undefined): FixPair {
+/** Of those for film, or those for paper: whichever the fresh bottle is for. */
+function findPair(
+  context: Context,
+  all: readonly FixPair[],
+  text: string | undefined,
+  kind: BatchKind,
+): FixPair {
+  const pairs = all.filter(
+    ({ first }) => context.stores.batches.find(context.class.id, first)?.kind === kind,
+  );
   if (text !== undefined) {
     const pair = pairOf(pairs, findBatch(context, text).number);
     if (pair) return pair;

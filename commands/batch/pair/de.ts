@@ -9,6 +9,8 @@ export const de: PairWords = {
       `${name} ist kein Fixierbad, das zurückgegossen wird: nur solche Flaschen bilden ein Paar.`,
     notReady: (label, standing, why) =>
       `**${label} ist ${standing}**: ${why}. Nimm eine Flasche, die bereit ist.`,
+    filmAndPaper: (film, paper) =>
+      `**${film} ist für Film, ${paper} für Papier**: Sie kommen nie durcheinander. Nenn zwei Flaschen einer Art.`,
     sameBath: (label) => `${label} kann nicht beide Bäder sein. Nenn zwei Flaschen.`,
     inPair: (label) => `${label} steht schon in einem Paar. Nenn eine frisch angesetzte Flasche.`,
     bothNew: (first, second, rotations, most) =>
@@ -20,6 +22,10 @@ export const de: PairWords = {
   },
   paired: (first, second) =>
     `**${first}** ist Fixierbad 1, **${second}** ist Bad 2. Neue Pläne fixieren in beiden, je die halbe Zeit.`,
+  pairedForPaper: (first, second) =>
+    `**${first}** ist Fixierbad 1, **${second}** ist Bad 2, für Papier. Schalenreihen mit zwei Fixierbädern nehmen sie: \`/tray set baths:2\`.`,
+  paperSources:
+    "_Für Papier: Bad 2 rückt nach 50 Blatt 20x25 cm je Liter auf, nach drei weiteren Wechseln, im Ganzen 250, sind beide neu (Seite aus der Praxis); mit der dritten Runde beide neu (Anchell, The Darkroom Cookbook, 3. Aufl., S. 107); Bad 1 endet bei 2 g/l Silber, wenn Abzüge halten sollen (Seite eines Printers)._",
   rule: (rotations) =>
     `Ist Bad 1 verbraucht: frische Flasche ansetzen, dann \`/batch rotate\`. Das zweite rückt höchstens ${times(rotations)} auf, danach sind beide neu (\`/class baths rotations:\`).`,
   sources:

@@ -8,6 +8,8 @@ export const en = {
     notAFixer: (name: string) => `${name} is no fixer that is poured back: only such bottles make a pair.`,
     notReady: (label: string, standing: string, why: string) =>
       `**${label} is ${standing}**: ${why}. Take a bottle that is fit for use.`,
+    filmAndPaper: (film: string, paper: string) =>
+      `**${film} is for film, ${paper} for paper**: they are never mixed up. Name two bottles of one kind.`,
     sameBath: (label: string) => `${label} can't be both baths. Name two bottles.`,
     inPair: (label: string) => `${label} stands in a pair already. Name a freshly mixed bottle.`,
     bothNew: (first: string, second: string, rotations: number, most: number) =>
@@ -19,6 +21,10 @@ export const en = {
   },
   paired: (first: string, second: string) =>
     `**${first}** is fixing bath 1, **${second}** is bath 2. Plans from now on fix in both, half the time in each.`,
+  pairedForPaper: (first: string, second: string) =>
+    `**${first}** is fixing bath 1, **${second}** is bath 2, for paper. Lines of trays with two fixing baths take them: \`/tray set baths:2\`.`,
+  paperSources:
+    "_For paper: bath 2 moves up after 50 prints of 8x10 in per litre, after three more changes, 250 in all, both are new (a practitioner's page); the third rotation renews both (Anchell, The Darkroom Cookbook, 3rd ed., p. 107); bath 1 ends at 2 g/l of silver where prints are to last (a print maker's page)._",
   rule: (rotations: number) =>
     `When bath 1 is used up: mix a fresh bottle and call \`/batch rotate\`. The second moves up at most ${times(rotations)}, then both are mixed new (\`/class baths rotations:\`).`,
   sources:

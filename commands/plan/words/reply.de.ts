@@ -36,6 +36,8 @@ export const de: ReplyWords = {
 
   curveHead: (plan, sheet, temperature, exposureIndex) =>
     `Plan ${plan}: ${sheet} bei ${temperature}, EI ${exposureIndex}.`,
+  printsHead: (plan, prints, temperature) =>
+    `**${plan}**: ${prints === 1 ? "1 Abzug" : `${prints} Abzüge`} bei ${temperature}`,
   whatItRestsOn: "Worauf jede Zahl beruht:",
 
   pourOutFrom: (seconds) => `ausgießen ab ${formatSeconds(seconds)}`,

@@ -29,6 +29,8 @@ export const en = {
 
   curveHead: (plan: string, sheet: string, temperature: string, exposureIndex: number) =>
     `Plan ${plan}: ${sheet} at ${temperature}, EI ${exposureIndex}.`,
+  printsHead: (plan: string, prints: number, temperature: string) =>
+    `**${plan}**: ${countOf(prints, "print")} at ${temperature}`,
   whatItRestsOn: "What each number rests on:",
 
   pourOutFrom: (seconds: number) => `pour out from ${formatSeconds(seconds)}`,

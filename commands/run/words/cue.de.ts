@@ -1,6 +1,6 @@
 import type { Agitation } from "../../../store/shapes/sheet.ts";
 import { formatSeconds, instant, saySeconds } from "../../speech/wording.ts";
-import { nominative } from "./articles.de.ts";
+import { inside, nominative } from "./articles.de.ts";
 import type { CueWords } from "./cue.en.ts";
 
 const MOVE = {
@@ -41,4 +41,17 @@ export const de: CueWords = {
   spokenToPourOut: (left) => `In ${seconds(left)} ausgießen.`,
   spokenToEnd: (left, step) => `In ${seconds(left)} endet ${nominative(step)}.`,
   spokenPourOut: "Jetzt ausgießen.",
+
+  tray: {
+    rock: (long) => `Schale ${saySeconds(long)} schaukeln.`,
+    spokenRock: (long) => `Schale schaukeln, ${seconds(long)}.`,
+    keepRocking: "Schale ständig schaukeln,",
+    untilLift: "bis ich sage: herausheben.",
+    toPourOut: (left) => `In ${saySeconds(left)} herausheben.`,
+    spokenToPourOut: (left) => `In ${seconds(left)} herausheben.`,
+    pourOut: (long) => `Jetzt herausheben, ${saySeconds(long)} abtropfen.`,
+    spokenPourOut: "Jetzt herausheben.",
+    isItIn: (step, isOut) =>
+      isOut ? "Ist der Abzug aus der Wässerung heraus?" : `Liegt der Abzug ${inside(step)}?`,
+  },
 };

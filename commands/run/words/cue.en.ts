@@ -42,6 +42,20 @@ export const en = {
   spokenToEnd: (seconds: number, step: Titled) =>
     `${capital(step.title)} ends in ${countOf(seconds, "second")}.`,
   spokenPourOut: "Pour out now.",
+
+  /** Of prints in trays. */
+  tray: {
+    rock: (seconds: number) => `Rock the tray ${saySeconds(seconds)}.`,
+    spokenRock: (seconds: number) => `Rock the tray, ${countOf(seconds, "second")}.`,
+    keepRocking: "Keep rocking the tray",
+    untilLift: "until I say lift it out.",
+    toPourOut: (seconds: number) => `Lift it out in ${saySeconds(seconds)}.`,
+    spokenToPourOut: (seconds: number) => `Lift it out in ${countOf(seconds, "second")}.`,
+    pourOut: (seconds: number) => `Lift it out now, drain ${saySeconds(seconds)}.`,
+    spokenPourOut: "Lift it out now.",
+    isItIn: (step: Titled, isOut: boolean) =>
+      isOut ? "Is the print out of the wash?" : `Is the print in the ${step.title}?`,
+  },
 };
 export type CueWords = typeof en;
 

@@ -28,6 +28,10 @@ export const forms: Forms = {
       temp: "Temperatur in der Dose jetzt: 21,5",
     },
   },
+  "run seen": {
+    summary: "Sagt, dass das Bild zu erscheinen beginnt: Der Faktor bestimmt dann die Zeit",
+    options: { run: RUN },
+  },
   "run stop": {
     summary: "Bricht einen Lauf endgültig ab; im Filmbuch bleibt, was getan wurde",
     options: { run: RUN, reason: "Warum, für das Filmbuch", sure: SURE },

@@ -3,7 +3,34 @@ import { accusative, inside, nominative } from "./articles.de.ts";
 import type { ReplyWords } from "./reply.en.ts";
 
 export const de: ReplyWords = {
-  name: (run, tank) => (tank === null ? run : `${run}, Dose ${tank}`),
+  name: (run, tank, trays) =>
+    trays !== null ? `${run}, Schalen ${trays}` : tank === null ? run : `${run}, Dose ${tank}`,
+  iSeeIt: "Ich sehe es",
+  seen: (afterSeconds, factor, toSeconds, isLeast) =>
+    `Erschienen nach ${saySeconds(afterSeconds)}, mal ${factor}: **${formatSeconds(toSeconds)}** im Ganzen${isLeast ? ", so lang braucht volles Schwarz mindestens" : ""}.`,
+  tray: {
+    finished: (name) => `**${name}** ist fertig.`,
+    stopped: (name, title) => `**${name}** ist abgebrochen, beim Schritt ${title}.`,
+    pourOutNow: (leaving) => `Jetzt herausheben. ${leaving}`,
+    pourOutAt: (atMs) => `Herausheben um ${instant(atMs, "time")}, ${instant(atMs, "relative")}.`,
+    newTemperature: (tenthsC, change) =>
+      `${formatBothScales(tenthsC)} in der Schale. ${change} Was der Abzug bisher bekam, zählt wie geplant.`,
+    over: (name) =>
+      `${name} ist vorbei. Es wurde nichts geändert. Den nächsten Abzug planst du mit \`/tray plan\`.`,
+    tooEarly: (at, left) =>
+      `Noch ${formatSeconds(left)} ${at ? inside(at) : "bis zum Ende"}. Es wurde nichts geändert. Liegt er wirklich schon in der nächsten Schale?`,
+    tooEarlyToPull: (left, least) =>
+      `**Noch ${formatSeconds(left)}: lass ihn drin.** Unter ${least} fehlt dem Abzug das volle Schwarz, er wird fleckig; mehr Belichtung ersetzt das nicht. Schon zu dunkel? Lass ihn, und belichte den nächsten halb so lang.`,
+    pouringOut: (name) =>
+      `${name} wird schon herausgehoben: Eine neue Temperatur ändert jetzt nichts mehr. Leg den Abzug weiter.`,
+    notDeveloping: (name) => `${name} liegt nicht im Entwickler: Da erscheint nichts.`,
+    noFactor: (name) =>
+      `${name} wird nach Zeit entwickelt. Fürs erste Erscheinen plan mit einem Faktor: \`/tray plan factor:10\`.`,
+    alreadySeen: "Schon notiert: Das Ende richtet sich danach, wann du es zuerst gesehen hast.",
+    sureToStop: (name) =>
+      `**${name}** abbrechen? Die Signale enden jetzt, aber das Bad wirkt weiter: Leg den Abzug nach der Uhr weiter.`,
+    yesItIsIn: "Ja, er liegt drin",
+  },
   whereAmI: "Wo bin ich?",
   stopThis: "Lauf abbrechen",
   started: (name, seconds, tenthsC) =>

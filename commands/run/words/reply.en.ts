@@ -3,7 +3,34 @@ import type { Titled } from "./titled.ts";
 
 /** `name`: `R7, tank 3`. A step that is null lies behind the last one. */
 export const en = {
-  name: (run: string, tank: number | null) => (tank === null ? run : `${run}, tank ${tank}`),
+  name: (run: string, tank: number | null, trays: number | null) =>
+    trays !== null ? `${run}, trays ${trays}` : tank === null ? run : `${run}, tank ${tank}`,
+  iSeeIt: "I see it",
+  seen: (afterSeconds: number, factor: string, toSeconds: number, isLeast: boolean) =>
+    `Seen after ${saySeconds(afterSeconds)}, times ${factor}: **${formatSeconds(toSeconds)}** in all${isLeast ? ", the least that full black needs" : ""}.`,
+  /** Of prints in trays. */
+  tray: {
+    finished: (name: string) => `**${name}** is finished.`,
+    stopped: (name: string, title: string) => `**${name}** is stopped at ${title}.`,
+    pourOutNow: (leaving: string) => `Lift it out now. ${leaving}`,
+    pourOutAt: (atMs: number) => `Lift it out at ${instant(atMs, "time")}, ${instant(atMs, "relative")}.`,
+    newTemperature: (tenthsC: number, change: string) =>
+      `${formatBothScales(tenthsC)} in the tray. ${change} What the print has had so far counts as planned.`,
+    over: (name: string) => `${name} is over. Nothing was changed. Plan another print with \`/tray plan\`.`,
+    tooEarly: (at: Titled | null, left: number) =>
+      `${formatSeconds(left)} are left in ${at?.title ?? "the end"}. Nothing was changed. Is it really in the next tray already?`,
+    tooEarlyToPull: (left: number, least: string) =>
+      `**${formatSeconds(left)} to go: leave it in.** Under ${least} a print has no full black and looks mottled; more exposure can't put that right. Too dark already? Leave it, and give the next one half the exposure.`,
+    pouringOut: (name: string) =>
+      `${name} is being lifted out: a new temperature changes nothing now. Move the print on.`,
+    notDeveloping: (name: string) => `${name} is not in the developer: there is nothing to see appear.`,
+    noFactor: (name: string) =>
+      `${name} is developed by time. For first appearance plan it with a factor: \`/tray plan factor:10\`.`,
+    alreadySeen: "Got it already: the end is set by when you first saw it.",
+    sureToStop: (name: string) =>
+      `Stop **${name}**? Calls end now, but the bath keeps working: move the print on by the clock.`,
+    yesItIsIn: "Yes, it is in",
+  },
   whereAmI: "Where am I?",
   stopThis: "Stop this run",
   started: (name: string, seconds: number, tenthsC: number) =>

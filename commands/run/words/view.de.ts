@@ -12,4 +12,11 @@ export const de: ViewWords = {
   pourOut: "Ausgießen",
   done: "Fertig",
   stopThis: "Lauf abbrechen",
+  tray: {
+    finished: "Fertig.",
+    keepMoving: "Schale ständig schaukeln.",
+    letStand: "Ruhen lassen.",
+    agitateFor: (seconds) => `Schale ${saySeconds(seconds)} schaukeln`,
+    pourOut: "Herausheben",
+  },
 };

@@ -12,5 +12,13 @@ export const en = {
   pourOut: "Pour out",
   done: "Done",
   stopThis: "Stop this run",
+  /** Of prints in trays. */
+  tray: {
+    finished: "Done.",
+    keepMoving: "Keep rocking the tray.",
+    letStand: "Let it lie.",
+    agitateFor: (seconds: number) => `Rock the tray ${saySeconds(seconds)}`,
+    pourOut: "Lift it out",
+  },
 };
 export type ViewWords = typeof en;

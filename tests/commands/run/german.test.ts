@@ -4,6 +4,7 @@ import { speaking } from "../../../commands/speech/language.ts";
 import type { Step } from "../../../store/shapes/plan.ts";
 import { cueMessage, lateWords, missedWords } from "../../../commands/run/cue-words.ts";
 import { CUE_KINDS, type CueKind } from "../../../store/shapes/cue.ts";
+import { faultWords } from "../../../commands/run/fault-words.ts";
 import * as replies from "../../../commands/run/reply.ts";
 import type { RunFault } from "../../../commands/run/machine.ts";
 import type { Run } from "../../../store/shapes/run.ts";
@@ -136,18 +137,20 @@ describe("what a run answers in German", () => {
       { code: "ERR_NOTHING_RUNNING", step },
     ]),
     { code: "ERR_POURING_OUT", step: 0 },
+    { code: "ERR_NOT_DEVELOPING", step: 1 },
+    { code: "ERR_ALREADY_SEEN", step: 0 },
   ];
   test.each(FAULTS)("%o leaves no word in English", (fault) => {
-    const { text, actions } = german(() => replies.faultWords(fault, at(0), START));
+    const { text, actions } = german(() => faultWords(fault, at(0), START));
     expect(englishIn(text, ...labelsOf(actions))).toEqual([]);
-    expect(text).not.toBe(replies.faultWords(fault, at(0), START).text);
+    expect(text).not.toBe(faultWords(fault, at(0), START).text);
   });
 
   test("each article goes with its noun", () => {
     const waits = (step: number): string =>
-      german(() => replies.faultWords({ code: "ERR_NOTHING_RUNNING", step }, at(0), START).text);
+      german(() => faultWords({ code: "ERR_NOTHING_RUNNING", step }, at(0), START).text);
     const left = (step: number): string =>
-      german(() => replies.faultWords({ code: "ERR_TOO_EARLY", step, leftSeconds: 60 }, at(0), START).text);
+      german(() => faultWords({ code: "ERR_TOO_EARLY", step, leftSeconds: 60 }, at(0), START).text);
     expect(waits(0)).toContain("wartet auf den Entwickler:");
     expect(waits(1)).toContain("wartet auf die Zwischenwässerung 1:");
     expect(waits(3)).toContain("wartet auf das Fixierbad:");
