@@ -52,8 +52,17 @@ export const trayPlanSchema = z.object({
 export type TrayPlan = z.output<typeof trayPlanSchema>;
 
 /** What a run goes through. */
-export const anyPlanSchema = z.union([planSchema, trayPlanSchema]);
-export type AnyPlan = z.output<typeof anyPlanSchema>;
+export type AnyPlan = Plan | TrayPlan;
+
+/** Examined as what it says it is, so that a fault names the field and not only the plan. */
+export const anyPlanSchema = z.unknown().transform((plan, context): AnyPlan => {
+  const isOfPrints = typeof plan === "object" && plan !== null && "prints" in plan;
+  const read = (isOfPrints ? trayPlanSchema : planSchema).safeParse(plan);
+  if (read.success) return read.data;
+  for (const issue of read.error.issues)
+    context.issues.push({ ...issue, input: plan } as z.core.$ZodRawIssue);
+  return z.NEVER;
+});
 
 export const isTrayPlan = (plan: AnyPlan): plan is TrayPlan => "prints" in plan;
 export const isFilmPlan = (plan: AnyPlan): plan is Plan => !isTrayPlan(plan);

@@ -257,3 +257,14 @@ describe("two fixing baths", () => {
     expect(room.asks("Mina", FIBRE).code).toBe("ERR_PRINT_SILVER");
   });
 });
+
+test("prints whose row can't be read take only themselves out, and the field is named", async () => {
+  start("Mina", RC);
+  put("Ben", start("Ben", RC), 0);
+  room.stores.db.exec("update runs set body = json_set(body, '$.plan.leastSeconds', 3) where number = 1");
+  expect(room.says("Tess", "/class mend", "teacher")).toContain("R1");
+  expect(room.says("Tess", "/class mend", "teacher")).toContain("must be at least 15");
+  expect(room.says("Mina", "/tray lines")).toContain("R2, Ben: Developer");
+  await room.pass(60);
+  expect(room.news("Ben").join("\n")).toContain("**Now: stop bath.**");
+});
