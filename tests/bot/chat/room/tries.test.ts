@@ -86,11 +86,14 @@ test("anonymous calls use up nobody's share: not the teacher's, not a socket's t
   for (let index = 0; index < 10; index += 1)
     expect((await server.visitor().post("/api/door/rotate", {})).status).toBeGreaterThanOrEqual(400);
   expect((await teacher.post("/api/door/rotate", {})).status).toBe(200);
-  const loads = await Promise.all(Array.from({ length: 1600 }, () => fetch(`${server.url}/api/me`)));
-  expect(loads.some(({ status }) => status === 429)).toBe(true);
+  const load = async (): Promise<number> => (await fetch(`${server.url}/api/me`)).status;
+  const loads: number[] = [];
+  // Not all at once: a busy machine would take longer to connect them than a client waits.
+  while (loads.length < 1600) loads.push(...(await Promise.all(Array.from({ length: 50 }, load))));
+  expect(loads).toContain(429);
   await teacher.open();
   expect((await teacher.get("/api/door")).status).toBe(200);
-}, 60_000);
+});
 
 test("waits double with each wrong try, up to five minutes, and tries are forgiven with time", () => {
   const tries = createTries(() => {});
