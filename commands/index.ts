@@ -28,10 +28,12 @@ import { planExposure } from "./plan/exposure/command.ts";
 import { rollNote, rollRate, rollShow } from "./roll/command.ts";
 import { rollExport } from "./roll/export/command.ts";
 import { rollFault } from "./roll/fault/command.ts";
+import { rollFrame } from "./roll/frame/command.ts";
 import { rollFind } from "./roll/find/command.ts";
 import { rollPhoto } from "./roll/photo/command.ts";
 import { printAgain } from "./print/again/command.ts";
 import { printCompare } from "./print/compare/command.ts";
+import { printContact } from "./print/contact/command.ts";
 import { printEnlarger } from "./print/enlarger/command.ts";
 import { printExport } from "./print/export/command.ts";
 import { printFault } from "./print/fault/command.ts";
@@ -43,6 +45,7 @@ import { printNote, printRate } from "./print/note/command.ts";
 import { printPaper } from "./print/paper/command.ts";
 import { printRead } from "./print/read/command.ts";
 import { printShow } from "./print/show/command.ts";
+import { printStanding } from "./print/standing/command.ts";
 import { printStrip } from "./print/strip/command.ts";
 import { printTime } from "./print/time/command.ts";
 import { runCorrect, runNext, runSeen, runStart, runStatus, runStop } from "./run/command.ts";
@@ -78,8 +81,11 @@ const asked: readonly Command[] = [
   rollNote,
   rollRate,
   rollFault,
+  rollFrame,
   rollExport,
   rollPhoto,
+  printContact,
+  printStanding,
   printStrip,
   printRead,
   printTime,

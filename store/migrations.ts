@@ -152,4 +152,8 @@ export const MIGRATIONS: readonly string[] = [
   `,
   SHARES_TABLE,
   PRINT_TABLES,
+  `
+  -- Rolls with a mark on a frame: few among all of a class's.
+  create index rolls_marked on rolls (class_id, id) where json_array_length(body, '$.frameMarks') > 0;
+  `,
 ];

@@ -1,6 +1,13 @@
 import { z } from "zod";
 import { toMatch } from "./rolls-match.ts";
-import { type NewRoll, OUTCOMES, type Roll, rollBodySchema, type RollFilter } from "./shapes/roll.ts";
+import {
+  type MarkedFrame,
+  type NewRoll,
+  OUTCOMES,
+  type Roll,
+  rollBodySchema,
+  type RollFilter,
+} from "./shapes/roll.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
 import { readable, readableOne } from "./readable.ts";
@@ -62,6 +69,10 @@ export interface RollStore {
   rate(id: number, rating: number): void;
   /** What was seen on the negatives, and the cause it was put down to. */
   blame(id: number, fault: string, cause: string | null): void;
+  /** What was found on its frames, in place of all before. */
+  markFrames(id: number, marks: readonly MarkedFrame[]): void;
+  /** Those with a mark on a frame, the newest first. */
+  marked(classId: number, limit: number): Roll[];
   /** Values the log holds, the most used first. */
   values(classId: number, kind: ValueKind, limit: number): { value: string; uses: number }[];
 }
@@ -88,6 +99,12 @@ export function createRollStore(db: Db): RollStore {
   const rate = db.prepare<[number, number]>("update rolls set rating = ? where id = ?");
   const blame = db.prepare<[string, string | null, number]>(
     "update rolls set fault = ?, body = json_set(body, '$.cause', ?) where id = ?",
+  );
+  const markFrames = db.prepare<[string, number]>(
+    "update rolls set body = json_set(body, '$.frameMarks', json(?)) where id = ?",
+  );
+  const marked = db.prepare<[number, number]>(
+    `select * from rolls where class_id = ? and json_array_length(body, '$.frameMarks') > 0 order by id desc limit ?`,
   );
   const values = db.prepare<[number, string, number], { value: string; uses: number }>(
     "select value, uses from roll_values where class_id = ? and kind = ? order by uses desc, value limit ?",
@@ -127,6 +144,8 @@ export function createRollStore(db: Db): RollStore {
     note: (id, text) => void note.run(text, id),
     rate: (id, rating) => void rate.run(rating, id),
     blame: (id, fault, cause) => void blame.run(fault, cause, id),
+    markFrames: (id, marks) => void markFrames.run(JSON.stringify(marks), id),
+    marked: (classId, limit) => readable(rollRowSchema, marked.all(classId, limit)),
     values: (classId, kind, limit) => values.all(classId, kind, limit),
   };
 }

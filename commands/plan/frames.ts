@@ -66,6 +66,12 @@ export function negativeMm(negative: FrameSize | SheetFormat): { shortMm: number
   return { shortMm: Math.min(...sides), longMm: Math.max(...sides) };
 }
 
+/** Along the film, from one to the next, and across it, mm. */
+export function frameMm(frame: FrameSize): { mm: number; pitchMm: number; acrossMm: number } {
+  const { mm, pitchMm } = FRAMES[frame];
+  return { mm, pitchMm, acrossMm: acrossMm(frame) };
+}
+
 /** The frames a film of this format can carry; none on sheet film. */
 export function framesFor(format: FilmFormat): readonly FrameSize[] {
   if (isSheetFilm(format)) return [];

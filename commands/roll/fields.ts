@@ -23,6 +23,7 @@ export function fieldsOf(roll: Roll): { [key: string]: FieldValue } {
     fault: roll.fault,
     cause: roll.body.cause,
     note: roll.note,
+    frameMarks: roll.body.frameMarks.map((each) => ({ ...each })),
     steps: roll.body.steps.map((step) => ({ ...step })),
     deviations: roll.body.deviations.map((each) => ({ ...each })),
   };

@@ -61,6 +61,7 @@ function bodyOf(run: FilmRun, missedCues: number): Omit<RollBody, "film"> {
     tenthsC: plan.tenthsC,
     format: plan.format,
     frames: plan.frames,
+    frame: plan.frame ?? null,
     strips: plan.strips,
     plannedSeconds: developing?.plannedSeconds ?? 0,
     developedSeconds: developing?.actualSeconds ?? null,
@@ -73,6 +74,7 @@ function bodyOf(run: FilmRun, missedCues: number): Omit<RollBody, "film"> {
     concentrateMl: perFilm(developer?.concentrateMl, plan.rolls),
     isTabular: plan.sheet.tabularGrain,
     cause: null,
+    frameMarks: [],
   };
 }
 

@@ -15,6 +15,7 @@ import {
 import { causeTitle } from "./fault/causes.ts";
 import { sayFault } from "./look-words.ts";
 import type { Roll } from "../../store/shapes/roll.ts";
+import { framesLine } from "./frame-words.ts";
 import { drawTimeline } from "./timeline.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
@@ -36,6 +37,7 @@ export function shownReply(roll: Roll): Reply {
   }
   if (roll.rating !== null) lines.push(words().rating(roll.rating));
   if (roll.note !== "") lines.push(words().note(plain(roll.note)));
+  if (body.frameMarks.length > 0) lines.push(framesLine(body.frameMarks));
   const picture = drawTimeline(roll);
   return {
     text: lines.join("\n"),

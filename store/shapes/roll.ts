@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { FRAME_SIZES } from "./film.ts";
 import { filmDeviationSchema } from "./run.ts";
 import { STEP_KINDS } from "./plan.ts";
 
@@ -17,11 +18,22 @@ export const rollStepSchema = z.object({
   batch: z.string().nullable().default(null),
 });
 
+/** What somebody found on a frame. `lost`: it is no picture, cut through or blank, and no strip has it. */
+export const FRAME_MARKS = ["best", "print", "unsharp", "lost"] as const;
+export type FrameMark = (typeof FRAME_MARKS)[number];
+export const frameMarkSchema = z.object({
+  frame: z.int().min(1).max(100),
+  mark: z.enum(FRAME_MARKS),
+});
+export type MarkedFrame = z.output<typeof frameMarkSchema>;
+
 export const rollBodySchema = z.object({
   exposureIndex: z.int(),
   tenthsC: z.int(),
   format: z.string(),
   frames: z.int(),
+  /** What the camera made; null: the format's usual one. */
+  frame: z.enum(FRAME_SIZES).nullable().default(null),
   strips: z.array(z.int()),
   /** This film among those of its run. */
   film: z.object({ index: z.int(), count: z.int() }),
@@ -40,6 +52,8 @@ export const rollBodySchema = z.object({
   isTabular: z.boolean().default(false),
   /** What the fault was put down to, by its code. */
   cause: z.string().nullable().default(null),
+  /** Found on the contact sheet, one for each frame and mark. */
+  frameMarks: z.array(frameMarkSchema).max(400).default([]),
 });
 export type RollBody = z.output<typeof rollBodySchema>;
 

@@ -32,6 +32,7 @@ const LANDED: readonly string[] = [
   "3678fb3a4a18",
   "6eb381a5f9e5",
   "515a6cdfec1a",
+  "af264ceb3a5f",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

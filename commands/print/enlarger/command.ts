@@ -36,6 +36,7 @@ export const printEnlarger = defineCommand({
     }
     const known = stores.enlargers.find(school.id, number);
     const enlarger = {
+      ...known,
       number,
       name: name ?? known?.name ?? words.nameless(number),
       light: light ?? known?.light ?? "condenser",

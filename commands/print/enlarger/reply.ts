@@ -2,6 +2,7 @@ import type { Enlarger } from "../../../store/shapes/enlarger.ts";
 import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeNumber } from "../../speech/wording.ts";
+import { enlargerFields } from "../enlarger-fields.ts";
 import { enlargerLine, gearAction } from "../print-words.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
@@ -13,7 +14,7 @@ export const nameless = (number: number): string => words().nameless(number);
 export function savedReply(enlarger: Enlarger, isGuessed: boolean): Reply {
   return {
     text: [`${enlargerLine(enlarger)}.`, ...(isGuessed ? [words().check] : [])].join("\n"),
-    fields: { ...enlarger },
+    fields: enlargerFields(enlarger),
     actions: [gearAction()],
   };
 }

@@ -2,6 +2,7 @@ import type { Enlarger } from "../../../store/shapes/enlarger.ts";
 import type { Paper } from "../../../store/shapes/paper.ts";
 import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
+import { enlargerFields } from "../enlarger-fields.ts";
 import { enlargerLine, paperFigures, paperName } from "../print-words.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
@@ -17,7 +18,7 @@ export function gearReply(enlargers: readonly Enlarger[], papers: readonly Paper
       ...papers.map((each) => `- ${[paperName(each), paperFigures(each)].filter(Boolean).join("; ")}`),
     ].join("\n"),
     fields: {
-      enlargers: enlargers.map((each) => ({ ...each })),
+      enlargers: enlargers.map(enlargerFields),
       papers: papers.map(({ filters, size, speed, ...each }) => ({
         ...each,
         ...size,

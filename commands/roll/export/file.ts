@@ -1,15 +1,15 @@
 import papa from "papaparse";
 import { z } from "zod";
 import { filmDeviationSchema } from "../../../store/shapes/run.ts";
-import { OUTCOMES, rollStepSchema, type Roll } from "../../../store/shapes/roll.ts";
+import { frameMarkSchema, OUTCOMES, rollStepSchema, type Roll } from "../../../store/shapes/roll.ts";
 
 /*
  * The log as a file, in our own format: one record for each film, with the unit in each name. What was written can be
  * read back whole.
  *
  * JSON: { "format": "sinkside log", "version": 1, "rolls": [ … ] }.
- * CSV: the same names as columns, in this order; `strips` holds frame counts with spaces between, `steps` and `deviations`
- * hold JSON. A text that a table program could take for a formula has an apostrophe before it.
+ * CSV: the same names as columns, in this order; `strips` holds frame counts with spaces between, `frame_marks`, `steps` and
+ * `deviations` hold JSON. A text that a table program could take for a formula has an apostrophe before it.
  */
 
 export const EXPORT_FORMATS = ["csv", "json"] as const;
@@ -52,6 +52,8 @@ export const recordSchema = z.strictObject({
   developer_ml: z.int().nullable(),
   concentrate_ml: z.int().nullable(),
   tabular_grain: z.boolean(),
+  /** Found on its frames; what was exported before there were marks reads as none. */
+  frame_marks: z.array(frameMarkSchema).default([]),
   steps: z.array(rollStepSchema),
   deviations: z.array(filmDeviationSchema),
 });
@@ -94,6 +96,7 @@ export function toRecord({ body, ...roll }: Roll): LogRecord {
     developer_ml: body.developerMl,
     concentrate_ml: body.concentrateMl,
     tabular_grain: body.isTabular,
+    frame_marks: body.frameMarks,
     steps: body.steps,
     deviations: body.deviations,
   };
@@ -157,7 +160,8 @@ function toCell(value: LogRecord[keyof LogRecord], column: keyof LogRecord): str
 
 function fromCell(cell: string, column: keyof LogRecord): unknown {
   if (column === "strips") return cell === "" ? [] : cell.split(" ").map(Number);
-  if (column === "steps" || column === "deviations") return JSON.parse(bareCell(cell));
+  if (column === "frame_marks" || column === "steps" || column === "deviations")
+    return JSON.parse(bareCell(cell));
   if (column === "tabular_grain") return cell === "true";
   const schema: z.ZodType = recordSchema.shape[column];
   if (schema.safeParse("x").success || column === "outcome") return bareCell(cell);

@@ -17,6 +17,14 @@ export const forms: Forms = {
     summary: "Bewertet die Negative, von 1 (unbrauchbar) bis 5 (lässt sich mühelos vergrößern)",
     options: { roll, rating: "1 bis 5" },
   },
+  "roll frame": {
+    summary: "Bilder eines Films kennzeichnen und wiederfinden: bestes, abziehen, unscharf, verloren",
+    options: {
+      roll: "Welcher Film, etwa L12; zum Finden: jeder, wenn er fehlt",
+      frame: "Welche Bilder, etwa 7 oder 3, 7-9; zum Finden: keine",
+      mark: "best, print (abziehen), unsharp, lost (zerschnitten, leer); none entfernt Zeichen",
+    },
+  },
   "roll find": {
     summary:
       "Sucht im Filmbuch: nach Wörtern, Person, Film, Entwickler, Ansatz, Dose, Tagen, Fehler, Wertung",
