@@ -2,6 +2,7 @@ import { forms as askForms } from "./ask/words/form.de.ts";
 import { forms as batchForms } from "./batch/words/form.de.ts";
 import { forms as cautionForms } from "./caution/words/form.de.ts";
 import { forms as classForms } from "./class/words/form.de.ts";
+import { forms as contactForms } from "./contact/words/form.de.ts";
 import { forms as helpForms } from "./help/words/form.de.ts";
 import { forms as mineForms } from "./mine/words/form.de.ts";
 import { forms as rollForms } from "./roll/words/form.de.ts";
@@ -27,6 +28,7 @@ const TRANSLATED: Readonly<Partial<Record<Language, Forms>>> = {
     ...cautionForms,
     ...classForms,
     ...batchForms,
+    ...contactForms,
     ...helpForms,
     ...mineForms,
     ...mixForms,

@@ -17,6 +17,8 @@ import { classTurns } from "./class/turns/command.ts";
 import { classReport } from "./class/report/command.ts";
 import { classSaid, classSay } from "./class/say/command.ts";
 import { classRole, classSetup } from "./class/setup/command.ts";
+import { contactExposure } from "./contact/exposure/command.ts";
+import { contactSheet } from "./contact/sheet/command.ts";
 import type { Command } from "./define.ts";
 import { help } from "./help/command.ts";
 import { classForget, mineErase, mineExport, mineLanguage, mineShow } from "./mine/command.ts";
@@ -33,7 +35,6 @@ import { rollFind } from "./roll/find/command.ts";
 import { rollPhoto } from "./roll/photo/command.ts";
 import { printAgain } from "./print/again/command.ts";
 import { printCompare } from "./print/compare/command.ts";
-import { printContact } from "./print/contact/command.ts";
 import { printEnlarger } from "./print/enlarger/command.ts";
 import { printExport } from "./print/export/command.ts";
 import { printFault } from "./print/fault/command.ts";
@@ -45,7 +46,6 @@ import { printNote, printRate } from "./print/note/command.ts";
 import { printPaper } from "./print/paper/command.ts";
 import { printRead } from "./print/read/command.ts";
 import { printShow } from "./print/show/command.ts";
-import { printStanding } from "./print/standing/command.ts";
 import { printStrip } from "./print/strip/command.ts";
 import { printTime } from "./print/time/command.ts";
 import { runCorrect, runNext, runSeen, runStart, runStatus, runStop } from "./run/command.ts";
@@ -84,8 +84,8 @@ const asked: readonly Command[] = [
   rollFrame,
   rollExport,
   rollPhoto,
-  printContact,
-  printStanding,
+  contactSheet,
+  contactExposure,
   printStrip,
   printRead,
   printTime,

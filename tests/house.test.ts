@@ -18,6 +18,7 @@ const NOUNS = [
   "batch",
   "roll",
   "print",
+  "contact",
   "mix",
   "tray",
   "run",

@@ -41,7 +41,7 @@ export function markedReply(roll: Roll, frames: readonly number[], mark: FrameMa
       .filter(Boolean)
       .join("\n"),
     fields: { roll: roll.number, frameMarks: roll.body.frameMarks.map((each) => ({ ...each })) },
-    actions: [{ label: words().contact, line: makeLine("print contact", { roll: label }) }],
+    actions: [{ label: words().contact, line: makeLine("contact sheet", { roll: label }) }],
   };
 }
 
@@ -75,7 +75,7 @@ export function foundReply(rolls: readonly Roll[], mark: FrameMark | null): Repl
     },
     actions: shown.slice(0, 5).map(({ roll }) => ({
       label: makeNumber("roll", roll.number),
-      line: makeLine("print contact", { roll: makeNumber("roll", roll.number) }),
+      line: makeLine("contact sheet", { roll: makeNumber("roll", roll.number) }),
     })),
   };
 }

@@ -8,7 +8,7 @@ export const en = {
     `${setting}: ${isSet ? "noted as" : "this is"} ${name}'s standing exposure for contact sheets.`,
   none: (name: string) => `**${name} has no standing exposure yet.** One strip finds it:`,
   start:
-    "Head about 50 cm, an inch or more of light to spare all round, f/8 to f/11, grade 1 to 2 (starting points of several teachers). Lay clear film edge on the paper and make a strip; then `/print standing seconds:…`.",
+    "Head about 50 cm, an inch or more of light to spare all round, f/8 to f/11, grade 1 to 2 (starting points of several teachers). Lay clear film edge on the paper and make a strip; then `/contact exposure seconds:…`.",
   reckoned: "Worked out, not tried: make a strip before the class relies on it.",
   between: (lighter: string, black: string, stops: string) =>
     `The least black lies between ${lighter} and ${black}: ${stops} apart.`,

@@ -11,15 +11,15 @@ import {
   findPaper,
   paperOption,
   readBy,
-} from "../options.ts";
-import { parseAperture, parseDistance, parseExposure, parseGrade } from "../stops.ts";
+} from "../../print/options.ts";
+import { parseAperture, parseDistance, parseExposure, parseGrade } from "../../print/stops.ts";
 import { correct, type Otherwise } from "../correct.ts";
 import * as words from "./reply.ts";
 
 const { shape } = standingSchema;
 
-export const printStanding = defineCommand({
-  name: "print standing",
+export const contactExposure = defineCommand({
+  name: "contact exposure",
   summary: "The exposure at which an enlarger makes your contact sheets: sets it, corrects it, shows it",
   options: z.object({
     enlarger: enlargerOption.optional().describe("Which enlarger; the class's only one if left out"),
@@ -34,7 +34,7 @@ export const printStanding = defineCommand({
     grade: readBy(parseGrade).optional().describe("Filter or grade, like 2"),
     paper: paperOption.optional().describe("Box of paper it was tried on"),
   }),
-  who: whoMay("print standing"),
+  who: whoMay("contact exposure"),
   visibility: "private",
   complete: { enlarger: completeEnlarger, paper: completePaper },
   handle({ enlarger: number, seconds, lighter, ...now }, context) {

@@ -13,9 +13,9 @@ import {
   findPaper,
   paperOption,
   readBy,
-} from "../options.ts";
-import { parseSize } from "../sizes.ts";
-import { parseAperture, parseDistance, parseGrade } from "../stops.ts";
+} from "../../print/options.ts";
+import { parseSize } from "../../print/sizes.ts";
+import { parseAperture, parseDistance, parseGrade } from "../../print/stops.ts";
 import { correct } from "../correct.ts";
 import { type Film, layOut, piecesOf } from "./layout.ts";
 import * as words from "./reply.ts";
@@ -24,8 +24,8 @@ import * as words from "./reply.ts";
 const MOST_ROLLS = 12;
 const EIGHT_BY_TEN: PaperSize = { shortMm: 203, longMm: 254 };
 
-export const printContact = defineCommand({
-  name: "print contact",
+export const contactSheet = defineCommand({
+  name: "contact sheet",
   summary: "A contact sheet of rolls: how the strips lie on the paper, and how long to expose it",
   options: z.object({
     roll: z
@@ -48,7 +48,7 @@ export const printContact = defineCommand({
     aperture: readBy(parseAperture).optional().describe("The f-number, if it changed: 11"),
     grade: readBy(parseGrade).optional().describe("Filter or grade, if it changed: 2"),
   }),
-  who: whoMay("print contact"),
+  who: whoMay("contact sheet"),
   visibility: "private",
   rest: "roll",
   complete: { roll: completeRoll, paper: completePaper, enlarger: completeEnlarger },

@@ -1,9 +1,9 @@
 import type { Enlarger, Standing } from "../../store/shapes/enlarger.ts";
 import { type Context, UserError } from "../define.ts";
-import { adjust, type Changes, type Part, sumOf } from "./adjust.ts";
-import { faultOfAdjust } from "./adjust-words.ts";
-import { factorOf, onTimer } from "./light.ts";
-import { findPaper } from "./options.ts";
+import { adjust, type Changes, type Part, sumOf } from "../print/adjust.ts";
+import { faultOfAdjust } from "../print/adjust-words.ts";
+import { factorOf, onTimer } from "../print/light.ts";
+import { findPaper } from "../print/options.ts";
 
 /* The standing exposure of an enlarger, worked out anew where something is not as it was when it was tried. */
 

@@ -6,7 +6,7 @@ import {
   type Layout,
   piecesOf,
   type Sleeves,
-} from "../../../commands/print/contact/layout.ts";
+} from "../../../commands/contact/sheet/layout.ts";
 import { cutStrips } from "../../../commands/plan/cut.ts";
 import { stripFramesOf, usualFrames } from "../../../commands/plan/frames.ts";
 import { FILM_FORMATS, FRAMES_120, type FilmFormat, type FrameSize } from "../../../store/shapes/film.ts";

@@ -10,7 +10,7 @@ export const de: ContactWords = {
     `**${paper} ist zu klein**: Ein Streifen braucht ${widthMm} x ${heightMm} mm. Nenn größeres Papier (\`size:30x40\`), oder schneide kürzere Streifen.`,
   whichEnlarger: "Welcher Vergrößerer? Nenn ihn für die Belichtung: `enlarger:1`.",
   noStanding: (name) =>
-    `**${name} hat noch keine feste Belichtung**: Mach einen Probestreifen mit klarem Filmrand, dann \`/print standing\`.`,
+    `**${name} hat noch keine feste Belichtung**: Mach einen Probestreifen mit klarem Filmrand, dann \`/contact exposure\`.`,
   expose: (setting, name) => `${setting}: die feste Belichtung von ${name}.`,
   corrected: (setting, before, stops, name) => `${setting}: ${stops} gegen die festen ${before} von ${name}.`,
   untried: "Diese feste Belichtung ist gerechnet, nicht probiert.",

@@ -4,7 +4,7 @@ import type { Picture } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { FONT, INK, svgText } from "../../speech/svg.ts";
 import { makeNumber } from "../../speech/wording.ts";
-import { formatSize } from "../sizes.ts";
+import { formatSize } from "../../print/sizes.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
 import type { Laid, Layout } from "./layout.ts";

@@ -3,10 +3,10 @@ import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { instant, makeNumber } from "../../speech/wording.ts";
-import { stopsBetween } from "../light.ts";
-import { stopsWord } from "../print-words.ts";
+import { stopsBetween } from "../../print/light.ts";
+import { stopsWord } from "../../print/print-words.ts";
 import { ruleLines, settingWords } from "../standing-words.ts";
-import { formatExposure } from "../stops.ts";
+import { formatExposure } from "../../print/stops.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
 

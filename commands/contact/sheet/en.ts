@@ -7,7 +7,7 @@ export const en = {
     `**${paper} is too small**: one strip needs ${widthMm} x ${heightMm} mm. Name larger paper (\`size:11x14\`), or cut shorter strips.`,
   whichEnlarger: "Which enlarger? Name it for the exposure: `enlarger:1`.",
   noStanding: (name: string) =>
-    `**${name} has no standing exposure yet**: make a strip with clear film edge, then \`/print standing\`.`,
+    `**${name} has no standing exposure yet**: make a strip with clear film edge, then \`/contact exposure\`.`,
   expose: (setting: string, name: string) => `${setting}: the standing exposure of ${name}.`,
   corrected: (setting: string, before: string, stops: string, name: string) =>
     `${setting}: ${stops} from the standing ${before} of ${name}.`,

@@ -1,8 +1,8 @@
 import type { Standing } from "../../store/shapes/enlarger.ts";
 import { inEach } from "../speech/language.ts";
 import { makeNumber } from "../speech/wording.ts";
-import { gradeWord } from "./print-words.ts";
-import { formatAperture, formatDistance, formatExposure } from "./stops.ts";
+import { gradeWord } from "../print/print-words.ts";
+import { formatAperture, formatDistance, formatExposure } from "../print/stops.ts";
 import { de } from "./words/standing.de.ts";
 import { en } from "./words/standing.en.ts";
 

@@ -11,7 +11,7 @@ export const de: StandingWords = {
     `${setting}: ${isSet ? "notiert als" : "das ist"} die feste Belichtung von ${name} für Kontaktbögen.`,
   none: (name) => `**${name} hat noch keine feste Belichtung.** Ein Probestreifen findet sie:`,
   start:
-    "Kopf etwa 50 cm hoch, ringsum ein paar Zentimeter Licht zu viel, Blende 8 bis 11, Gradation 1 bis 2 (Anfangswerte mehrerer Lehrender). Leg klaren Filmrand auf das Papier und mach einen Probestreifen; dann `/print standing seconds:…`.",
+    "Kopf etwa 50 cm hoch, ringsum ein paar Zentimeter Licht zu viel, Blende 8 bis 11, Gradation 1 bis 2 (Anfangswerte mehrerer Lehrender). Leg klaren Filmrand auf das Papier und mach einen Probestreifen; dann `/contact exposure seconds:…`.",
   reckoned: "Gerechnet, nicht probiert: mach einen Probestreifen, bevor der Kurs sich darauf verlässt.",
   between: (lighter, black, stops) =>
     `Das knappste Schwarz liegt zwischen ${lighter} und ${black}: ${stops} auseinander.`,
