@@ -126,10 +126,13 @@ export async function answerCall(hand: Hand): Promise<void> {
 /** Notes what is played as a file from now on. */
 export const listenToTrack = (hand: Hand): Promise<void> =>
   hand.run(`
-    window.track = { files: [], element: null };
+    window.track = { files: [], madeAt: 0, element: null };
     const makeUrl = URL.createObjectURL;
     URL.createObjectURL = (blob) => {
-      if (blob.type === "audio/wav") track.files.push(blob);
+      if (blob.type === "audio/wav") {
+        track.files.push(blob);
+        track.madeAt = Date.now();
+      }
       return makeUrl.call(URL, blob);
     };
     const play = HTMLMediaElement.prototype.play;
