@@ -33,28 +33,38 @@ async function subscribe(publicKey: string): Promise<PushSubscriptionJSON | "blo
   }
 }
 
+/** Whether this browser has its part still, and for this key: a reset of the page's rights tells no page. */
+async function hasSubscription(publicKey: string): Promise<boolean> {
+  if (!isAble()) return false;
+  const worker = await navigator.serviceWorker.getRegistration();
+  const key = (await worker?.pushManager.getSubscription())?.options.applicationServerKey;
+  return key != null && String(new Uint8Array(key)) === String(asBytes(publicKey));
+}
+
 export function PushPanel() {
   const { push, doorFaults } = useWords();
   const [state, setState] = useState<PushState | null>(null);
   const [isBusy, setBusy] = useState(false);
   const [said, setSaid] = useState<string | null>(null);
-  const take = (answer: Answer<PushState>): void => {
+  async function take(answer: Answer<PushState>): Promise<void> {
     setSaid(answer.ok ? null : doorFaults[answer.code]);
-    if (answer.ok) setState(answer.value);
-  };
+    if (!answer.ok) return;
+    const { isOn, publicKey } = answer.value;
+    setState({ ...answer.value, isOn: isOn && (await hasSubscription(publicKey)) });
+  }
   useEffect(() => void api.push().then(take), []);
   async function turnOn(publicKey: string): Promise<void> {
     setBusy(true);
     const made = await subscribe(publicKey);
     if (typeof made === "string") setSaid(made === "blocked" ? push.blocked : push.failed);
-    else take(await api.pushOn(made));
+    else await take(await api.pushOn(made));
     setBusy(false);
   }
   async function turnOff(): Promise<void> {
     setBusy(true);
     const worker = await navigator.serviceWorker.getRegistration();
     await (await worker?.pushManager.getSubscription())?.unsubscribe();
-    take(await api.pushOff());
+    await take(await api.pushOff());
     setBusy(false);
   }
   return (

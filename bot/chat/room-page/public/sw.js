@@ -93,6 +93,28 @@ async function isShown(key) {
   return false;
 }
 
+/** A push service gives a phone a new address now and then: the room must know it. */
+self.addEventListener("pushsubscriptionchange", (event) => event.waitUntil(moveTo(event)));
+
+async function moveTo({ oldSubscription, newSubscription }) {
+  const made =
+    newSubscription ??
+    (await self.registration.pushManager.subscribe({
+      userVisibleOnly: true,
+      applicationServerKey: oldSubscription?.options.applicationServerKey ?? (await roomKey()),
+    }));
+  await fetch("/api/push/on", {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify(made),
+  });
+}
+
+async function roomKey() {
+  const answer = await fetch("/api/push");
+  return (await answer.json()).publicKey;
+}
+
 self.addEventListener("notificationclick", (event) => {
   event.notification.close();
   event.waitUntil(openPage());
