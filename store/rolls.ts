@@ -7,6 +7,8 @@ import {
   type Roll,
   rollBodySchema,
   type RollFilter,
+  type RollSum,
+  rollSumBodySchema,
 } from "./shapes/roll.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
@@ -63,6 +65,8 @@ export interface RollStore {
   ofRun(runId: number): Roll[];
   /** The newest first. Of very many, `total` counts only so far and `isCapped` says so. */
   search(classId: number, filter: RollFilter, limit: number, offset: number): FoundRolls;
+  /** What those that ended within a time come to, at most so many; the newest first. */
+  sums(classId: number, fromMs: number, untilMs: number, limit: number): RollSum[];
   /** How many there are, however long it takes. */
   count(classId: number, filter: RollFilter): number;
   note(id: number, note: string): void;
@@ -118,6 +122,12 @@ export function createRollStore(db: Db): RollStore {
        count(rating) as rated, coalesce(sum(rating), 0) as ratingSum
      from rolls indexed by rolls_facts where id in (select value from json_each(?))`,
   );
+  // Columns of a strict table hold what was written; of many rows only the bodies are examined.
+  const sums = db.prepare<[number, number, number, number], Omit<RollSum, "body"> & { body: string }>(
+    `select number, person_name as "personName", film, developer, dilution, outcome, ended_at as "endedAt",
+       late_cues as "lateCues", rating, fault, body
+     from rolls where class_id = ? and ended_at >= ? and ended_at < ? order by ended_at desc, id desc limit ?`,
+  );
   const ways = createWays(db);
   return {
     add: (roll) => rollRowSchema.parse(insert.get({ ...roll, body: JSON.stringify(roll.body) })),
@@ -140,6 +150,11 @@ export function createRollStore(db: Db): RollStore {
         totals: totalsSchema.parse(totals.get(JSON.stringify(counted))),
       };
     },
+    sums: (classId, fromMs, untilMs, limit) =>
+      sums.all(classId, fromMs, untilMs, limit).flatMap((row) => {
+        const { data } = rollSumBodySchema.safeParse(JSON.parse(row.body));
+        return data ? [Object.assign(row, { body: data })] : [];
+      }),
     count: (classId, filter) => ways.of(filter).count.get(toAsked(classId, filter))?.total ?? 0,
     note: (id, text) => void note.run(text, id),
     rate: (id, rating) => void rate.run(rating, id),

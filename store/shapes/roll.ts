@@ -57,6 +57,16 @@ export const rollBodySchema = z.object({
 });
 export type RollBody = z.output<typeof rollBodySchema>;
 
+/** Of a body, what is reckoned with over many rolls. */
+export const rollSumBodySchema = rollBodySchema.pick({
+  film: true,
+  developedSeconds: true,
+  dosePerMille: true,
+  missedCues: true,
+  developerMl: true,
+  concentrateMl: true,
+});
+
 export const OUTCOMES = ["finished", "stopped"] as const;
 
 export interface NewRoll {
@@ -84,6 +94,14 @@ export interface Roll extends Omit<NewRoll, "runId" | "personId"> {
   readonly rating: number | null;
   readonly fault: string;
   readonly note: string;
+}
+
+/** Of a roll, what is reckoned with over many: without its steps, which are most of it. */
+export interface RollSum
+  extends
+    Pick<Roll, "number" | "personName" | "film" | "developer" | "dilution">,
+    Pick<Roll, "outcome" | "endedAt" | "lateCues" | "rating" | "fault"> {
+  readonly body: z.output<typeof rollSumBodySchema>;
 }
 
 /** What a person looks for in the log. Words must all occur, each may be begun only; the rest narrows further. */

@@ -33,6 +33,23 @@ describe("the log", () => {
     expect(stores.rolls.add(roll)).toMatchObject({ ...roll, number: 1, rating: null, fault: "", note: "" });
   });
 
+  it("tells what those of a time come to: as it gives each back, without its steps, and without one that can't be read", () => {
+    const { stores, add } = aLog();
+    for (const day of [0, 1, 2, 3])
+      add({ endedAt: START + day * DAY, lateCues: day }, { dosePerMille: 990 + day });
+    stores.rolls.rate(2, 4);
+    stores.db.prepare("update rolls set body = '{}' where number = 3").run();
+    const sums = stores.rolls.sums(1, START, START + 3 * DAY, 10);
+    expect(sums.map(({ number }) => number)).toEqual([2, 1]);
+    for (const { body, ...sum } of sums) {
+      const roll = stores.rolls.find(1, sum.number);
+      expect(roll).toMatchObject(sum);
+      expect(roll?.body).toMatchObject(body);
+      expect(body).not.toHaveProperty("steps");
+    }
+    expect(stores.rolls.sums(1, START, START + 4 * DAY, 1).map(({ number }) => number)).toEqual([4]);
+  });
+
   it("finds by every filter alone and by all together", () => {
     const { stores, add, find } = aLog();
     add({ film: "Lantern 400", developer: "House MQ", tank: 3, batches: "B3 B7" });

@@ -5,12 +5,11 @@ import type { Collected } from "../../../store/shapes/shelf.ts";
 import { type Context, defineCommand, UserError } from "../../define.ts";
 import { parseDays } from "../../roll/dates.ts";
 import { NO_DAY } from "../../roll/day-words.ts";
-import { EVERY_ROLL } from "../../../store/shapes/roll.ts";
 import { reportOf } from "./report.ts";
 import * as words from "./reply.ts";
 import { whoMay } from "../../who.ts";
 
-const MOST_ROLLS = 5000;
+const MOST_ROLLS = 10_000;
 
 export const classReport = defineCommand({
   name: "class report",
@@ -32,7 +31,7 @@ export const classReport = defineCommand({
     const days = parseDays(when, school.zone, now);
     if (!days.ok) throw new UserError(days.fault.code, NO_DAY(days.fault.typed));
     const { fromMs, untilMs } = days.value;
-    const { rolls } = stores.rolls.search(school.id, { ...EVERY_ROLL, fromMs, untilMs }, MOST_ROLLS, 0);
+    const rolls = stores.rolls.sums(school.id, fromMs, untilMs, MOST_ROLLS);
     if (rolls.length === 0) throw new UserError("ERR_NO_ROLLS", words.noRolls());
     const batches = stores.batches.list(school.id);
     const figures = reportOf({

@@ -24,7 +24,7 @@ export const de: ReportWords = {
   fixer: (litres, silver) => `Fixierbad gesammelt: ${litres}, Silber ${silver}`,
   grams: (low, high) => (low === high ? `${low} g` : `${low} bis ${high} g`),
   ruleOfThumb: "(das Silber nach einer Faustregel, nicht gemessen)",
-  cut: "Nur die neuesten 5000 Filme sind darin: Wähl einen kürzeren Zeitraum.",
+  cut: "Nur die neuesten 10.000 Filme sind darin: Wähl einen kürzeren Zeitraum.",
   noRolls: "In dieser Zeit endete kein Film, also gibt es noch nichts zu berichten.",
   weeks: "Filme je Woche",
   doses: "Entwicklung in % des Plans",

@@ -23,7 +23,7 @@ export const en = {
   fixer: (litres: string, silver: string) => `Used fixer: ${litres} collected, silver ${silver}`,
   grams: (low: string, high: string) => (low === high ? `${low} g` : `${low} to ${high} g`),
   ruleOfThumb: "(the silver by a rule of thumb, not measured)",
-  cut: "Only the newest 5,000 rolls are in it: choose a shorter stretch.",
+  cut: "Only the newest 10,000 rolls are in it: choose a shorter stretch.",
   noRolls: "No roll ended in that time, so there is nothing to report yet.",
   weeks: "Rolls a week",
   doses: "Development given, per cent of plan",

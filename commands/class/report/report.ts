@@ -1,6 +1,6 @@
 import { Temporal } from "temporal-polyfill";
 import type { Collected } from "../../../store/shapes/shelf.ts";
-import type { Roll } from "../../../store/shapes/roll.ts";
+import type { RollSum } from "../../../store/shapes/roll.ts";
 
 /* The term's figures, from the rolls and bottles of a stretch of time. Pure. */
 
@@ -54,7 +54,7 @@ export interface ReportInput {
   readonly zone: string;
   readonly fromMs: number;
   readonly untilMs: number;
-  readonly rolls: readonly Roll[];
+  readonly rolls: readonly RollSum[];
   /** Kinds of the batches mixed in that time. */
   readonly mixed: readonly string[];
   readonly silver: Collected;
@@ -96,32 +96,33 @@ export function reportOf(input: ReportInput): ReportFigures {
 }
 
 /** One roll for each run: films in one tank shared its calls and its developer. */
-function runsOf(rolls: readonly Roll[]): Roll[] {
+function runsOf(rolls: readonly RollSum[]): RollSum[] {
   return rolls.filter(({ body }) => body.film.index === 1);
 }
 
 /** Every week of the stretch, those without a roll as well. */
 const LONGEST_MS = 10 * 365 * 86_400_000;
 
-function weeksOf(rolls: readonly Roll[], zone: string, fromMs: number, untilMs: number): WeekCount[] {
+function weeksOf(rolls: readonly RollSum[], zone: string, fromMs: number, untilMs: number): WeekCount[] {
   const mondayOf = (atMs: number): Temporal.PlainDate => {
     const day = Temporal.Instant.fromEpochMilliseconds(atMs).toZonedDateTimeISO(zone).toPlainDate();
     return day.subtract({ days: day.dayOfWeek - 1 });
   };
-  const counts = new Map<string, number>();
-  for (const { endedAt } of rolls) {
-    const key = mondayOf(endedAt).toString();
-    counts.set(key, (counts.get(key) ?? 0) + 1);
-  }
   const firstMs = Math.min(untilMs, ...rolls.map(({ endedAt }) => endedAt));
   // Of a stretch longer than any log the empty weeks before its first roll are left out.
   const beginMs = untilMs - fromMs > LONGEST_MS ? Math.max(fromMs, firstMs) : fromMs;
-  const weeks: WeekCount[] = [];
+  const starts: number[] = [];
   for (let monday = mondayOf(beginMs); ; monday = monday.add({ weeks: 1 })) {
     const startsAtMs = monday.toZonedDateTime(zone).epochMilliseconds;
-    if (startsAtMs >= untilMs) return weeks;
-    weeks.push({ startsAtMs, rolls: counts.get(monday.toString()) ?? 0 });
+    if (startsAtMs >= untilMs) break;
+    starts.push(startsAtMs);
   }
+  const counts = starts.map(() => 0);
+  for (const { endedAt } of rolls) {
+    const week = starts.findLastIndex((startsAtMs) => startsAtMs <= endedAt);
+    counts[week] = (counts[week] ?? 0) + 1;
+  }
+  return starts.map((startsAtMs, week) => ({ startsAtMs, rolls: counts[week] ?? 0 }));
 }
 
 function bandOf(values: readonly number[]): { median: number; low: number; high: number } {
@@ -139,7 +140,7 @@ function tally(names: readonly string[]): Tally[] {
     .sort((a, b) => b.count - a.count || a.name.localeCompare(b.name));
 }
 
-function developersOf(rolls: readonly Roll[]): ReportFigures["developers"] {
+function developersOf(rolls: readonly RollSum[]): ReportFigures["developers"] {
   const sums = new Map<string, { ml: number; concentrateMl: number }>();
   for (const { developer, dilution, body } of rolls) {
     if (body.developedSeconds === null || body.developerMl === null) continue;
