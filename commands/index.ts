@@ -12,6 +12,7 @@ import { classPeriods } from "./class/periods/command.ts";
 import { classBoard } from "./class/board/command.ts";
 import { classDigest } from "./class/digest/command.ts";
 import { classErase } from "./class/erase/command.ts";
+import { classFirstday } from "./class/firstday/command.ts";
 import { classMend } from "./class/mend/command.ts";
 import { classTurns } from "./class/turns/command.ts";
 import { classReport } from "./class/report/command.ts";
@@ -49,6 +50,7 @@ import { printShow } from "./print/show/command.ts";
 import { printStrip } from "./print/strip/command.ts";
 import { printTime } from "./print/time/command.ts";
 import { runCorrect, runNext, runSeen, runStart, runStatus, runStop } from "./run/command.ts";
+import { runTrial } from "./run/trial/command.ts";
 import { sheetAdd, sheetExport, sheetList, sheetShow } from "./sheet/command.ts";
 import { sheetImport, sheetUndo } from "./sheet/import/command.ts";
 import { sheetJudge, sheetMove } from "./sheet/judge/command.ts";
@@ -76,6 +78,7 @@ const asked: readonly Command[] = [
   trayFactor,
   trayBlack,
   traySet,
+  runTrial,
   rollFind,
   rollShow,
   rollNote,
@@ -129,6 +132,7 @@ const asked: readonly Command[] = [
   batchHandover,
   batchShelf,
   batchRestock,
+  classFirstday,
   classSetup,
   classBaths,
   classPeriods,

@@ -67,6 +67,8 @@ export interface RollStore {
   search(classId: number, filter: RollFilter, limit: number, offset: number): FoundRolls;
   /** What those that ended within a time come to, at most so many; the newest first. */
   sums(classId: number, fromMs: number, untilMs: number, limit: number): RollSum[];
+  /** Whether the log holds any. */
+  hasAny(classId: number): boolean;
   /** How many there are, however long it takes. */
   count(classId: number, filter: RollFilter): number;
   note(id: number, note: string): void;
@@ -128,6 +130,7 @@ export function createRollStore(db: Db): RollStore {
        late_cues as "lateCues", rating, fault, body
      from rolls where class_id = ? and ended_at >= ? and ended_at < ? order by ended_at desc, id desc limit ?`,
   );
+  const any = db.prepare<[number]>("select 1 from rolls where class_id = ? limit 1");
   const ways = createWays(db);
   return {
     add: (roll) => rollRowSchema.parse(insert.get({ ...roll, body: JSON.stringify(roll.body) })),
@@ -156,6 +159,7 @@ export function createRollStore(db: Db): RollStore {
         return data ? [Object.assign(row, { body: data })] : [];
       }),
     count: (classId, filter) => ways.of(filter).count.get(toAsked(classId, filter))?.total ?? 0,
+    hasAny: (classId) => any.get(classId) !== undefined,
     note: (id, text) => void note.run(text, id),
     rate: (id, rating) => void rate.run(rating, id),
     blame: (id, fault, cause) => void blame.run(fault, cause, id),

@@ -55,7 +55,10 @@ export interface RunStore {
   find(classId: number, number: number): Run | undefined;
   /** Runs that are not over, oldest first; of one person, or of the whole class. */
   open(classId: number, personId?: string): Run[];
+  /** The newest that is no trial. */
   latest(classId: number, personId: string): Run | undefined;
+  /** Whether somebody has gone through a trial to its end. */
+  hasTrial(classId: number): boolean;
   remove(id: number): void;
 }
 
@@ -78,7 +81,10 @@ export function createRunStore(db: Db): RunStore {
     `select ${COLUMNS} from runs where class_id = ? and person_id = ? and phase_kind in ('waiting', 'running') order by id`,
   );
   const newest = db.prepare<[number, string], Row>(
-    `select ${COLUMNS} from runs where class_id = ? and person_id = ? order by id desc limit 1`,
+    `select ${COLUMNS} from runs where class_id = ? and person_id = ? and body ->> '$.speed' is null order by id desc limit 1`,
+  );
+  const trial = db.prepare<[number]>(
+    "select 1 from runs where class_id = ? and phase_kind = 'finished' and body ->> '$.speed' is not null limit 1",
   );
   const drop = db.prepare<[number]>("delete from runs where id = ?");
 
@@ -111,6 +117,7 @@ export function createRunStore(db: Db): RunStore {
         readIfWhole,
       ),
     latest: (classId, personId) => readIfWhole(newest.get(classId, personId))[0],
+    hasTrial: (classId) => trial.get(classId) !== undefined,
     remove: (id) => void drop.run(id),
   };
 }

@@ -1,6 +1,6 @@
 import { cuesOf } from "../run/cues.ts";
 import { titleOf } from "../sheet/step-words.ts";
-import { stepAt, type Run } from "../../store/shapes/run.ts";
+import { isTrial, stepAt, type Run } from "../../store/shapes/run.ts";
 import { cueWords } from "../run/view.ts";
 import { inEach } from "../speech/language.ts";
 import { makeNumber } from "../speech/wording.ts";
@@ -48,6 +48,7 @@ export function boardOf(
 ): BoardRow[] {
   const names = new Map(members.map(({ personId, name }) => [personId, name]));
   return runs
+    .filter((run) => !isTrial(run))
     .flatMap((run) => rowOf(run, names.get(run.personId) ?? words().somebody, nowMs, unreached.has(run.id)))
     .sort((a, b) => urgency(a) - urgency(b) || keyOf(a) - keyOf(b) || (a.tank ?? 0) - (b.tank ?? 0));
 }

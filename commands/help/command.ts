@@ -4,6 +4,7 @@ import { chatOf } from "../../store/shapes/chat-key.ts";
 import { z } from "zod";
 import { labelOf } from "../batch/batch-words.ts";
 import { type Mark, reachedMarks } from "../batch/marks.ts";
+import { type FirstDayFacts, firstDayFacts, nextFirstStep } from "../class/first-day.ts";
 import { bellWarning } from "../class/outlast-words.ts";
 import { isSet, keysFor } from "../class/setup.ts";
 import { WHO, whoMay } from "../who.ts";
@@ -27,17 +28,19 @@ export const help = defineCommand({
   visibility: "private",
   handle(_, context) {
     const names = Object.entries(WHO).filter(([, who]) => mayActAs(context.role, who));
+    const firstDay = context.role === "teacher" ? firstDayFacts(context.stores, context.class.id) : undefined;
     const reply = helpReply(
-      nextStep(factsOf(context)),
+      nextStep(factsOf(context, firstDay)),
       context.role,
       names.map(([name]) => name),
       context.now,
+      firstDay,
     );
     return context.role === "teacher" ? withLeftOut(context, ["tank", "run", "habit"], reply) : reply;
   },
 });
 
-function factsOf(context: Context): HelpFacts {
+function factsOf(context: Context, firstDay: FirstDayFacts | undefined): HelpFacts {
   const { stores, class: school, person, role, now } = context;
   const runs = stores.runs.open(school.id, person.id).map((run) => viewOf(run, person.name));
   const own = { ...EVERY_ROLL, person: { id: person.id, name: null } };
@@ -50,6 +53,7 @@ function factsOf(context: Context): HelpFacts {
     role,
     runs: runs.toSorted((a, b) => Number(b.phase === "waiting") - Number(a.phase === "waiting")),
     plan: planOf(context),
+    firstStep: (firstDay && nextFirstStep(firstDay)) ?? null,
     setupMissing: setupMissing(context),
     bottles: mayActAs(role, "aide") ? bottlesOf(context) : [],
     unratedRoll: unrated?.number ?? null,

@@ -4,6 +4,8 @@ import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
 import { makeNumber } from "../speech/wording.ts";
 import { actionsAt, doingNow } from "../run/doing.ts";
+import type { FirstDayFacts } from "../class/first-day.ts";
+import { firstDayKey, sayStep } from "../class/first-day-words.ts";
 import type { NextStep } from "./next-step.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
@@ -12,7 +14,21 @@ import { en } from "./words/reply.en.ts";
 
 const words = inEach({ en, de });
 
-export function helpReply(step: NextStep, role: Role, commands: readonly string[], nowMs: number): Reply {
+export function helpReply(
+  step: NextStep,
+  role: Role,
+  commands: readonly string[],
+  nowMs: number,
+  firstDay?: FirstDayFacts,
+): Reply {
+  if (step.kind === "first-day") {
+    const said = firstDay && sayStep(firstDay, step.step);
+    return {
+      text: `${words().firstDay(said?.title ?? "", said?.how ?? "")}\n${alwaysThere(role)}`,
+      actions: [...(said?.actions ?? []), firstDayKey()],
+      fields: { next: step.kind, step: step.step, commands: [...commands] },
+    };
+  }
   return {
     text: `${wordsOf(step, nowMs)}\n${alwaysThere(role)}`,
     actions: actionsOf(step, nowMs),
@@ -20,7 +36,9 @@ export function helpReply(step: NextStep, role: Role, commands: readonly string[
   };
 }
 
-function wordsOf(step: NextStep, nowMs: number): string {
+type OtherStep = Exclude<NextStep, { kind: "first-day" }>;
+
+function wordsOf(step: OtherStep, nowMs: number): string {
   const { waiting, going, planReady, notSetUp, bottle, rate, noSheet, firstPlan, nextPlan } = words();
   switch (step.kind) {
     case "run": {
@@ -47,7 +65,7 @@ function wordsOf(step: NextStep, nowMs: number): string {
   }
 }
 
-function actionsOf(step: NextStep, nowMs: number): Action[] {
+function actionsOf(step: OtherStep, nowMs: number): Action[] {
   switch (step.kind) {
     case "run":
       return [...actionsAt(step.view, nowMs), { label: words().whereAmI, line: makeLine("run status", {}) }];

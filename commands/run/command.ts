@@ -15,10 +15,11 @@ import { setAsideNumber, withLeftOut } from "../unreadable.ts";
 import { findRun, isLostRun, runsInReach } from "./find.ts";
 import { faultWords } from "./fault-words.ts";
 import * as words from "./reply.ts";
-import { isTrayPlan } from "../../store/shapes/tray.ts";
-import { isOver, isTrayRun, type Run } from "../../store/shapes/run.ts";
 import { washOthersAnew } from "./rewash.ts";
-import { findPlan, ownerOf, tankHolder } from "./starting.ts";
+import { isTrayPlan } from "../../store/shapes/tray.ts";
+
+import { isOver, isTrayRun, isTrial, type Run, secondsIn } from "../../store/shapes/run.ts";
+import { findPlan, freshRun, ownerOf, tankHolder } from "./starting.ts";
 
 const runOption = z
   .string()
@@ -49,22 +50,12 @@ export const runStart = defineCommand({
   who: "student",
   visibility: "private",
   handle({ plan: text }, context) {
-    const { stores, now, person } = context;
+    const { stores, now } = context;
     const plan = recheckPlan(context, findPlan(context, text));
     const busy = plan.tank === null ? undefined : tankHolder(context, plan.tank);
     if (busy && plan.tank !== null)
       throw new UserError("ERR_TANK_BUSY", words.tankBusy(plan.tank, busy, ownerOf(context, busy)));
-    const run = stores.runs.add({
-      classId: context.class.id,
-      personId: person.id,
-      plan,
-      warnSeconds: context.class.habits.warnSeconds,
-      startedAtMs: now,
-      schedule: 0,
-      phase: { kind: "waiting", step: 0, sinceMs: now },
-      marks: [],
-      deviations: [],
-    });
+    const run = stores.runs.add(freshRun(context, plan));
     const started = words.startedReply(run);
     const warning = bellWarning(plan, context.class, now);
     return warning === "" ? started : { ...started, text: `${warning}\n${started.text}` };
@@ -180,7 +171,8 @@ export const runStop = defineCommand({
       : undefined;
     if (lost) return lost;
     const run = findRun(context, text, "run stop");
-    if (sure !== "yes" && !isOver(run)) return words.sureToStop(run);
+    // Of a trial nothing is lost.
+    if (sure !== "yes" && !isOver(run) && !isTrial(run)) return words.sureToStop(run);
     return change(context, run, { kind: "stop", reason, atMs: context.now });
   },
 });
@@ -204,24 +196,24 @@ function move(context: Context, run: Run, event: RunEvent): Run {
 }
 
 function leftNow(run: Run, atMs: number): number {
-  return run.phase.kind === "running" ? Math.max(0, Math.ceil((run.phase.endsAtMs - atMs) / 1000)) : 0;
+  return run.phase.kind === "running" ? Math.max(0, Math.ceil(secondsIn(run, run.phase.endsAtMs - atMs))) : 0;
 }
 
 /** Only the developer's time hangs on its temperature by the sheet; other baths keep theirs. */
 function leftAt(run: Run, tenthsC: number, left: number, atMs: number): number {
   const { phase, plan } = run;
   if (phase.kind !== "running" || plan.steps[phase.step]?.kind !== "develop") return left;
-  const secondsIn = (ms: number): number => Math.max(0, (ms - phase.startedAtMs) / 1000);
+  const secondsAt = (ms: number): number => Math.max(0, secondsIn(run, ms - phase.startedAtMs));
   const earlier = run.deviations.flatMap((each) =>
     each.kind === "new-temperature" && each.step === phase.step
-      ? [{ atSeconds: secondsIn(each.atMs), tenthsC: each.tenthsC }]
+      ? [{ atSeconds: secondsAt(each.atMs), tenthsC: each.tenthsC }]
       : [],
   );
   if (isTrayPlan(plan)) {
     const before = earlier.at(-1)?.tenthsC ?? plan.tenthsC;
     return Math.ceil(timeAt(left, before, tenthsC, plan.factorPer10C));
   }
-  const result = secondsLeftAt(plan, secondsIn(atMs), tenthsC, earlier);
+  const result = secondsLeftAt(plan, secondsAt(atMs), tenthsC, earlier);
   if (!result.ok) throw new UserError(result.fault.code, words.temperatureRefused(result.fault));
   return result.value;
 }

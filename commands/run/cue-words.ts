@@ -4,7 +4,7 @@ import { doingOf, leavingOf, titleOf } from "../sheet/step-words.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import type { Cue, CueKind } from "../../store/shapes/cue.ts";
 import { nextAction, titled } from "./reply.ts";
-import { type Run, stepAt } from "../../store/shapes/run.ts";
+import { type Run, secondsIn, stepAt } from "../../store/shapes/run.ts";
 import type { Said } from "./settle.ts";
 import { de } from "./words/cue.de.ts";
 import { en } from "./words/cue.en.ts";
@@ -44,10 +44,11 @@ export function lateWords(lateMs: number, missed: number, dueAtMs: number): stri
   return words().lateAndMissed(Math.round(lateMs / 1000), dueAtMs, missed);
 }
 
-function positionOf({ phase }: Run, nowMs: number): string {
+function positionOf(run: Run, nowMs: number): string {
+  const { phase } = run;
   if (phase.kind !== "running") return "";
-  const gone = Math.max(0, Math.round((nowMs - phase.startedAtMs) / 1000));
-  return words().position(gone, (phase.endsAtMs - phase.startedAtMs) / 1000);
+  const gone = Math.max(0, Math.round(secondsIn(run, nowMs - phase.startedAtMs)));
+  return words().position(gone, Math.round(secondsIn(run, phase.endsAtMs - phase.startedAtMs)));
 }
 
 const inOneLine = (...sentences: readonly string[]): string => sentences.filter(Boolean).join(" ");

@@ -1,4 +1,4 @@
-import { type Phase, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
+import { lastingMs, type Phase, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import type { Cue, CueKind } from "../../store/shapes/cue.ts";
 
@@ -40,14 +40,14 @@ function runningCues(run: Run, phase: Extract<Phase, { kind: "running" }>): Cue[
   const { step: index, startedAtMs, endsAtMs } = phase;
   const step = stepAt(run, index);
   if (!step) return [];
-  const outAtMs = pourOutAtMs(step, endsAtMs);
+  const outAtMs = pourOutAtMs(run, step, endsAtMs);
   const cues: Cue[] = [];
   const { agitation } = step;
   if (agitation && agitation.initialSeconds > 0) cues.push(cue(run, index, "agitate-first", 0, startedAtMs));
-  for (const [position, atMs] of agitationStarts(step, startedAtMs, outAtMs).entries()) {
+  for (const [position, atMs] of agitationStarts(run, step, startedAtMs, outAtMs).entries()) {
     cues.push(cue(run, index, "agitate", position + 1, atMs));
   }
-  const readyAtMs = outAtMs - run.warnSeconds * 1000;
+  const readyAtMs = outAtMs - lastingMs(run, run.warnSeconds);
   const quietMs = step.medium === "paper" ? QUIET_MS : 0;
   if (run.warnSeconds > 0 && readyAtMs > startedAtMs + quietMs)
     cues.push(cue(run, index, "get-ready", 0, readyAtMs));
@@ -57,7 +57,12 @@ function runningCues(run: Run, phase: Extract<Phase, { kind: "running" }>): Cue[
 }
 
 /** The instants at which the tank is taken up again after its rest. */
-export function agitationStarts(step: Step, startedAtMs: number, untilMs: number): number[] {
+export function agitationStarts(
+  run: Pick<Run, "speed">,
+  step: Step,
+  startedAtMs: number,
+  untilMs: number,
+): number[] {
   const { agitation } = step;
   if (
     !agitation ||
@@ -68,13 +73,10 @@ export function agitationStarts(step: Step, startedAtMs: number, untilMs: number
     return [];
   }
   const starts: number[] = [];
-  const cycleMs = agitation.cycleSeconds * 1000;
+  const cycleMs = lastingMs(run, agitation.cycleSeconds);
+  const burstMs = lastingMs(run, agitation.burstSeconds);
   const first = Math.max(1, Math.ceil(agitation.initialSeconds / agitation.cycleSeconds));
-  for (
-    let atMs = startedAtMs + first * cycleMs;
-    atMs + agitation.burstSeconds * 1000 <= untilMs;
-    atMs += cycleMs
-  ) {
+  for (let atMs = startedAtMs + first * cycleMs; atMs + burstMs <= untilMs; atMs += cycleMs) {
     starts.push(atMs);
   }
   return starts;
@@ -84,6 +86,7 @@ function waitingCues(run: Run, phase: Extract<Phase, { kind: "waiting" }>): Cue[
   const before = stepAt(run, phase.step - 1);
   // Only a developer, a stop or a fixer left in the tank does harm; a film in the wash or the dryer can wait.
   if (!before || !["develop", "stop", "fix"].includes(before.kind)) return [];
+  // Whoever tries it out has hands no faster than others.
   return NUDGE_SECONDS.map((seconds, position) =>
     cue(run, phase.step, "nudge", position + 1, phase.sinceMs + seconds * 1000),
   );

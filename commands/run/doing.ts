@@ -18,15 +18,15 @@ export interface TimedCall {
   readonly words: CallWords;
 }
 
-type Timed = Pick<RunView, "calls" | "sayings" | "knownAt" | "resting">;
+type Timed = Pick<RunView, "calls" | "sayings" | "knownAt" | "resting" | "speed">;
 
 /** Every call of the view, in order. */
-export function timedCalls({ calls, sayings, knownAt }: Timed): TimedCall[] {
+export function timedCalls({ calls, sayings, knownAt, speed }: Timed): TimedCall[] {
   const endsAt = calls.find(({ kind }) => kind === "next-bath")?.at;
   return calls.flatMap(({ kind, at }, index): TimedCall[] => {
     const words = sayings[kind];
     if (!words) return [];
-    const until = untilOf(kind, at, words.seconds, calls[index + 1]?.at ?? Infinity);
+    const until = untilOf(kind, at, words.seconds, calls[index + 1]?.at ?? Infinity, speed);
     // Whoever was not there at the end of a bath is as late as that end, however often they were called since; and
     // a call that a correction has put into the past is nobody's lateness.
     const meantAt = kind === "nudge" ? (endsAt ?? at) : at;
@@ -34,9 +34,10 @@ export function timedCalls({ calls, sayings, knownAt }: Timed): TimedCall[] {
   });
 }
 
-function untilOf(kind: CueKind, at: number, seconds: number | null, nextAt: number): number {
+/** Of a trial, whose bursts are over before anybody has read them, a call stays until the next one. */
+function untilOf(kind: CueKind, at: number, seconds: number | null, nextAt: number, speed = 1): number {
   if (kind === "next-bath" || kind === "nudge") return Infinity;
-  return seconds === null ? nextAt : at + seconds * 1000;
+  return seconds === null || speed > 1 ? nextAt : at + seconds * 1000;
 }
 
 /** What there is to do now: what a call asks for while it lasts, or what holds between calls. */
@@ -57,15 +58,17 @@ export function comingCall(view: Timed, nowMs: number): TimedCall | undefined {
 }
 
 /** So long before pour-out the next bath's button is an invitation to press it too early. */
-export const EARLY_MS = 20_000;
+export const EARLY_SECONDS = 20;
 
 /** The buttons at this moment: the next bath's is the main one only once its time is near. */
 export function actionsAt(
-  { phase, calls, actions }: Pick<RunView, "phase" | "calls" | "actions">,
+  { phase, calls, actions, speed = 1 }: Pick<RunView, "phase" | "calls" | "actions" | "speed">,
   nowMs: number,
 ): readonly Action[] {
   const dueAt = calls.find(({ kind }) => kind === "pour-out" || kind === "next-bath")?.at ?? nowMs;
-  return phase === "running" && nowMs < dueAt - EARLY_MS ? actions.map(withoutWeight) : actions;
+  return phase === "running" && nowMs < dueAt - (EARLY_SECONDS * 1000) / speed
+    ? actions.map(withoutWeight)
+    : actions;
 }
 
 export function withoutWeight(action: Action): Action {

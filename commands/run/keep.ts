@@ -3,7 +3,7 @@ import { recordRolls } from "../roll/record.ts";
 import type { Roll } from "../../store/shapes/roll.ts";
 import { cuesAfter } from "./cues.ts";
 import { leadMsOf } from "./lead.ts";
-import { isOver, type Run } from "../../store/shapes/run.ts";
+import { isOver, isTrial, type Run } from "../../store/shapes/run.ts";
 import { LATE_FROM_MS } from "./settle.ts";
 import type { Stores } from "../../store/index.ts";
 import { recordPours } from "../batch/pour.ts";
@@ -18,7 +18,7 @@ export function keepRun(stores: Stores, run: Run, now: number): Roll[] {
   const leadMs = leadMsOf(stores.classes.addressOf(run.classId)?.key ?? "");
   stores.cues.reschedule(run.id, cuesAfter(run, now), leadMs, now);
   recordPours(stores, run, now);
-  if (!isOver(run)) return [];
+  if (!isOver(run) || isTrial(run)) return [];
   const owner = stores.members.find(run.classId, run.personId);
   const { outbox, cues } = stores;
   const missed = cues.mergedOf(run.id) + outbox.unsaidOf(run.id, LATE_FROM_MS);

@@ -1,12 +1,6 @@
 import { fail, ok, type Result } from "../result.ts";
-import {
-  pourOutAtMs,
-  stepAt,
-  type Deviation,
-  type StepRecord,
-  type Phase,
-  type Run,
-} from "../../store/shapes/run.ts";
+import { lastingMs, pourOutAtMs, secondsIn, stepAt } from "../../store/shapes/run.ts";
+import type { Deviation, StepRecord, Phase, Run } from "../../store/shapes/run.ts";
 
 /*
  * A run as a state machine. `advance` is the only way a run changes. A film in a bath can't be paused, so there is
@@ -90,12 +84,12 @@ function nextWhileWaiting(run: Run, phase: WaitingPhase, event: Next): Result<Ru
 }
 
 function nextWhileRunning(run: Run, phase: Running, event: Next): Result<Run, RunFault> {
-  const leftSeconds = Math.max(0, Math.ceil((phase.endsAtMs - event.atMs) / 1000));
+  const leftSeconds = Math.max(0, Math.ceil(secondsIn(run, phase.endsAtMs - event.atMs)));
   if (event.step === phase.step) return fail({ code: "ERR_ALREADY_RUNNING", step: phase.step, leftSeconds });
   if (event.step !== null && event.step !== phase.step + 1)
     return fail({ code: "ERR_OLD_BUTTON", step: phase.step });
   const step = stepAt(run, phase.step);
-  const earliest = step ? pourOutAtMs(step, phase.endsAtMs) - EARLY_GRACE_SECONDS * 1000 : 0;
+  const earliest = step ? pourOutAtMs(run, step, phase.endsAtMs) - lastingMs(run, EARLY_GRACE_SECONDS) : 0;
   if (event.atMs < earliest && !event.sure)
     return fail({ code: "ERR_TOO_EARLY", step: phase.step, leftSeconds });
   return ok(begin(run, phase.step + 1, event.atMs));
@@ -117,7 +111,8 @@ function begin(run: Run, step: number, atMs: number): Run {
     return enter({ ...run, marks: done, deviations }, step + 1, atMs);
   }
   const mark = { step, plannedSeconds: next.seconds, startedAtMs: atMs, endedAtMs: null };
-  const phase = { kind: "running", step, startedAtMs: atMs, endsAtMs: atMs + next.seconds * 1000 } as const;
+  const endsAtMs = atMs + lastingMs(run, next.seconds);
+  const phase = { kind: "running", step, startedAtMs: atMs, endsAtMs } as const;
   return { ...run, marks: [...marks, mark], deviations, phase, schedule: run.schedule + 1 };
 }
 
@@ -149,7 +144,7 @@ function closeMark(marks: readonly StepRecord[], atMs: number): StepRecord[] {
 function deviationAtEnd(run: Run, atMs: number): Deviation[] {
   const mark = run.marks.find(({ endedAtMs }) => endedAtMs === null);
   if (!mark || mark.plannedSeconds === null) return [];
-  const bySeconds = Math.round((atMs - mark.startedAtMs) / 1000) - mark.plannedSeconds;
+  const bySeconds = Math.round(secondsIn(run, atMs - mark.startedAtMs)) - mark.plannedSeconds;
   if (Math.abs(bySeconds) < WORTH_NOTING_SECONDS) return [];
   // A wash or a dryer may go on as long as it likes; only too little of it is news.
   const kind = stepAt(run, mark.step)?.kind;
@@ -162,7 +157,7 @@ function deviationAtEnd(run: Run, atMs: number): Deviation[] {
 }
 
 function moveStart(run: Run, agoSeconds: number, atMs: number): Result<Run, RunFault> {
-  const startedAtMs = atMs - agoSeconds * 1000;
+  const startedAtMs = atMs - lastingMs(run, agoSeconds);
   const step = run.phase.kind === "waiting" || run.phase.kind === "running" ? run.phase.step : 0;
   const previous = run.marks.filter((mark) => mark.step < step).at(-1);
   const floorMs = previous?.startedAtMs ?? run.startedAtMs - 60 * 60 * 1000;
@@ -170,7 +165,7 @@ function moveStart(run: Run, agoSeconds: number, atMs: number): Result<Run, RunF
     return fail({
       code: "ERR_BEFORE_LAST_STEP",
       step,
-      mostSeconds: Math.max(0, Math.floor((atMs - floorMs) / 1000) - 1),
+      mostSeconds: Math.max(0, Math.floor(secondsIn(run, atMs - floorMs)) - 1),
     });
   }
   if (run.phase.kind === "waiting") return ok(begin(run, run.phase.step, startedAtMs));
@@ -182,7 +177,7 @@ function moveStart(run: Run, agoSeconds: number, atMs: number): Result<Run, RunF
     // The bath before acted until this one was in.
     return previous && mark === previous ? { ...mark, endedAtMs: startedAtMs } : mark;
   });
-  const moved = { kind: "moved", step, bySeconds: Math.round(byMs / 1000), atMs } as const;
+  const moved = { kind: "moved", step, bySeconds: Math.round(secondsIn(run, byMs)), atMs } as const;
   return ok({ ...run, phase, marks, deviations: [...run.deviations, moved], schedule: run.schedule + 1 });
 }
 
@@ -192,14 +187,14 @@ function retemper(run: Run, event: Extract<RunEvent, { kind: "new-temperature" }
   }
   const { step, startedAtMs, endsAtMs } = run.phase;
   const at = stepAt(run, step);
-  if (at && event.atMs >= pourOutAtMs(at, endsAtMs)) return fail({ code: "ERR_POURING_OUT", step });
-  const newEndMs = event.atMs + event.leftSeconds * 1000;
+  if (at && event.atMs >= pourOutAtMs(run, at, endsAtMs)) return fail({ code: "ERR_POURING_OUT", step });
+  const newEndMs = event.atMs + lastingMs(run, event.leftSeconds);
   const note = {
     kind: "new-temperature",
     step,
     tenthsC: event.tenthsC,
-    fromSeconds: Math.round((endsAtMs - startedAtMs) / 1000),
-    toSeconds: Math.round((newEndMs - startedAtMs) / 1000),
+    fromSeconds: Math.round(secondsIn(run, endsAtMs - startedAtMs)),
+    toSeconds: Math.round(secondsIn(run, newEndMs - startedAtMs)),
     atMs: event.atMs,
   } as const;
   const phase = { ...run.phase, endsAtMs: newEndMs };

@@ -6,9 +6,19 @@ import type { RetemperFault } from "../plan/retemper.ts";
 import { describeAgitation, doingOf, labelOf, leavingOf, titleInText, titleOf } from "../sheet/step-words.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import { formatNumber, makeNumber, plain } from "../speech/wording.ts";
-import { EARLY_MS, withoutWeight } from "./doing.ts";
-import { currentStep, isTrayRun, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
+import { EARLY_SECONDS, withoutWeight } from "./doing.ts";
 import { isTrayPlan } from "../../store/shapes/tray.ts";
+import {
+  currentStep,
+  isOver,
+  isTrayRun,
+  isTrial,
+  lastingMs,
+  pourOutAtMs,
+  type Run,
+  secondsIn,
+  stepAt,
+} from "../../store/shapes/run.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 import type { Titled } from "./words/titled.ts";
@@ -42,6 +52,7 @@ export function startedReply(run: Run): Reply {
   const first = plan.steps[0];
   const text = [
     words().started(nameOf(run), develop?.seconds ?? 0, plan.tenthsC),
+    ...(run.speed === undefined ? [] : [words().trial(run.speed)]),
     first ? words().next(doingOf(first)) : "",
   ].join("\n");
   return { text, fields: fieldsOf(run), actions: [...nextAction(run, 0), stopAction(run)] };
@@ -62,15 +73,18 @@ export function actionsOf(run: Run, now: number): Action[] {
   const step = currentStep(run);
   const seen = seenAction(run);
   const isEarly =
-    seen !== undefined || (step !== undefined && now < pourOutAtMs(step, run.phase.endsAtMs) - EARLY_MS);
+    seen !== undefined ||
+    (step !== undefined && now < pourOutAtMs(run, step, run.phase.endsAtMs) - lastingMs(run, EARLY_SECONDS));
   const next = nextAction(run, run.phase.step + 1);
   // Too early it would be an invitation.
   return [...(seen ? [seen] : []), ...(isEarly ? next.map(withoutWeight) : next), statusAction(run)];
 }
 
-function whereIs(run: Run, now: number): string {
+/** Where its film is. */
+export function whereIs(run: Run, now: number): string {
   const { phase } = run;
   const name = nameOf(run);
+  if (isTrial(run) && isOver(run)) return words().trialOver(name);
   const says = isTrayRun(run) ? words().tray : words();
   if (phase.kind === "finished") return says.finished(name);
   if (phase.kind === "stopped")
@@ -78,10 +92,10 @@ function whereIs(run: Run, now: number): string {
   const step = currentStep(run);
   if (!step) return `**${name}**`;
   if (phase.kind === "waiting") return words().waiting(name, titled(step), doingOf(step));
-  const left = Math.max(0, Math.ceil((phase.endsAtMs - now) / 1000));
+  const left = Math.max(0, Math.ceil(secondsIn(run, phase.endsAtMs - now)));
   const lines = [words().left(left, titled(step), phase.endsAtMs, name)];
   if (step.agitation) lines.push(words().agitate(describeAgitation(step.agitation, step.medium)));
-  const outAtMs = pourOutAtMs(step, phase.endsAtMs);
+  const outAtMs = pourOutAtMs(run, step, phase.endsAtMs);
   if (step.pourOutSeconds > 0)
     lines.push(now >= outAtMs ? says.pourOutNow(leavingOf(step)) : says.pourOutAt(outAtMs));
   return lines.join("\n");
@@ -95,7 +109,7 @@ export function movedReply(run: Run, now: number): Reply {
 }
 
 export function newTemperatureReply(run: Run, tenthsC: number, leftBefore: number, now: number): Reply {
-  const left = run.phase.kind === "running" ? Math.ceil((run.phase.endsAtMs - now) / 1000) : 0;
+  const left = run.phase.kind === "running" ? Math.ceil(secondsIn(run, run.phase.endsAtMs - now)) : 0;
   const change = left - leftBefore;
   const { timeStays, timeChanged } = words();
   const { newTemperature } = isTrayRun(run) ? words().tray : words();
@@ -174,6 +188,7 @@ export function sureToStop(run: Run): Reply {
 }
 
 export function overReply(run: Run, rolls: readonly { readonly number: number }[]): Reply {
+  if (isTrial(run)) return { text: words().trialOver(nameOf(run)), fields: fieldsOf(run) };
   const labels = rolls.map(({ number }) => makeNumber("roll", number));
   const kept = labels.length > 0 ? words().keptAs(labels.join(", ")) : "";
   const first = rolls[0];

@@ -9,6 +9,7 @@ const words = inEach({ en, de });
 /** `R7, tank 3`. */
 export const nameOf = (run: Run): string => sayRun(runNameOf(run));
 
-export function sayRun({ number, tank, trays }: RunName): string {
-  return words().name(makeNumber("run", number), tank, trays ?? null);
+export function sayRun({ number, tank, trays, isTrial }: RunName): string {
+  const name = words().name(makeNumber("run", number), tank, trays ?? null);
+  return isTrial ? words().trialName(name) : name;
 }

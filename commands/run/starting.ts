@@ -2,6 +2,7 @@ import { type Context, UserError } from "../define.ts";
 import { parseNumber } from "../speech/wording.ts";
 import * as words from "./reply.ts";
 import type { Run } from "../../store/shapes/run.ts";
+import type { AnyPlan } from "../../store/shapes/tray.ts";
 
 export function findPlan(context: Context, text: string | undefined) {
   const { stores, person } = context;
@@ -37,3 +38,16 @@ function stageOf(run: Run): string {
     ? (run.plan.steps[run.phase.step]?.kind ?? "")
     : "";
 }
+
+/** A run of this plan that waits for its first bath. */
+export const freshRun = ({ class: school, person, now }: Context, plan: AnyPlan) => ({
+  classId: school.id,
+  personId: person.id,
+  plan,
+  warnSeconds: school.habits.warnSeconds,
+  startedAtMs: now,
+  schedule: 0,
+  phase: { kind: "waiting", step: 0, sinceMs: now } as const,
+  marks: [],
+  deviations: [],
+});

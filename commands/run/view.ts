@@ -35,6 +35,7 @@ export function viewOf(run: Run, owner: string): RunView {
     startedAt: phase.kind === "running" ? phase.startedAtMs : null,
     endsAt: phase.kind === "running" ? phase.endsAtMs : null,
     overdueSince: phase.kind === "waiting" && isAfterTimedStep(run, phase.step) ? phase.sinceMs : null,
+    ...(run.speed === undefined ? {} : { speed: run.speed }),
     knownAt: knownAt(run),
     calls: cues.map(({ kind, dueAtMs }) => ({ kind, at: dueAtMs })),
     sayings: Object.fromEntries(

@@ -1,4 +1,4 @@
-import { isFilmRun, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
+import { isFilmRun, isTrial, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
 import type { TrayPlan } from "../../store/shapes/tray.ts";
 import { makeNumber } from "../speech/wording.ts";
 
@@ -17,12 +17,13 @@ export function secondsToFixed({ steps }: Pick<TrayPlan, "steps">): number {
 export function filmCallingBefore(own: readonly Run[], plan: TrayPlan, nowMs: number): string | null {
   const untilMs = nowMs + (GETTING_READY_SECONDS + secondsToFixed(plan)) * 1000;
   const film = own.filter(isFilmRun).find((run) => {
+    if (isTrial(run)) return false;
     const { phase } = run;
     if (phase.kind === "waiting") return phase.step > 0 && run.plan.steps[phase.step]?.kind !== "cut";
     if (phase.kind !== "running") return false;
     const step = stepAt(run, phase.step);
     const isUrgent = step !== undefined && ["develop", "stop", "rinse", "fix"].includes(step.kind);
-    return isUrgent && pourOutAtMs(step, phase.endsAtMs) < untilMs;
+    return isUrgent && pourOutAtMs(run, step, phase.endsAtMs) < untilMs;
   });
   return film ? makeNumber("run", film.number) : null;
 }

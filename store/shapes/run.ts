@@ -69,6 +69,8 @@ export const runSchema = z.object({
   phase: phaseSchema,
   marks: z.array(stepRecordSchema),
   deviations: z.array(deviationSchema),
+  /** Of a trial: so many of its seconds pass in one of the room's. Absent: it is no trial, and a film is in the tank. */
+  speed: z.int().min(2).max(600).optional(),
 });
 export type Run = z.output<typeof runSchema>;
 /** A film in a tank. */
@@ -84,11 +86,33 @@ export const runNameSchema = z.object({
   number: z.int().min(1),
   tank: z.int().positive().nullable(),
   trays: z.int().positive().optional(),
+  isTrial: z.literal(true).optional(),
 });
 export type RunName = z.output<typeof runNameSchema>;
 
-export const runNameOf = ({ number, plan }: Run): RunName =>
-  isTrayPlan(plan) ? { number, tank: null, trays: plan.line } : { number, tank: plan.tank };
+export const runNameOf = ({ number, plan, speed }: Run): RunName => ({
+  number,
+  tank: plan.tank,
+  ...(isTrayPlan(plan) ? { trays: plan.line } : {}),
+  ...(isTrial({ speed }) ? { isTrial: true } : {}),
+});
+/** A trial's clock goes this many times as fast: ten minutes of developer in ten seconds. */
+export const TRIAL_SPEED = 60;
+
+/** No film is in its tank: it takes nothing from a bottle, and nothing of it comes into the log. */
+export function isTrial({ speed }: Pick<Run, "speed">): boolean {
+  return speed !== undefined;
+}
+
+/** How long seconds of a run's own time last, ms. */
+export function lastingMs({ speed = 1 }: Pick<Run, "speed">, seconds: number): number {
+  return Math.round((seconds * 1000) / speed);
+}
+
+/** How many seconds of a run's own time pass in so many ms. */
+export function secondsIn({ speed = 1 }: Pick<Run, "speed">, ms: number): number {
+  return (ms * speed) / 1000;
+}
 
 export function isOver(run: Run): boolean {
   return run.phase.kind === "finished" || run.phase.kind === "stopped";
@@ -106,6 +130,6 @@ export function currentStep(run: Run): Step | undefined {
 }
 
 /** Pour-out begins at this instant of a running step. */
-export function pourOutAtMs(step: Step, endsAtMs: number): number {
-  return endsAtMs - step.pourOutSeconds * 1000;
+export function pourOutAtMs(run: Pick<Run, "speed">, step: Step, endsAtMs: number): number {
+  return endsAtMs - lastingMs(run, step.pourOutSeconds);
 }

@@ -29,6 +29,10 @@ export const fixPairSchema = z.object({
 });
 export type FixPair = z.output<typeof fixPairSchema>;
 
+/** What a new class does before its first film, in this order. */
+export const FIRST_STEPS = ["name", "tanks", "times", "bottles", "code", "trial"] as const;
+export type FirstStep = (typeof FIRST_STEPS)[number];
+
 /** How one class works: what the plan and the cues take for granted. Every value can be set by the teacher. */
 export const habitsSchema = z.object({
   /** Pour-out begins this long before the developing time ends, so that the tank is empty at its end (US Navy NAVEDTRA 14209). */
@@ -81,6 +85,8 @@ export const habitsSchema = z.object({
   teacherRole: z.string().max(100).nullable().default(null),
   /** Which parts of the set-up somebody has answered; the others stand at their defaults. */
   answered: z.array(z.string().max(30)).max(40).default([]),
+  /** What of its first day its teacher has put off. */
+  later: z.array(z.enum(FIRST_STEPS)).max(10).default([]),
   /** Warnings that can wait are not said between these minutes of the day; equal: never silent. */
   silenceFrom: z.int().min(0).max(1439).default(1320),
   silenceTo: z.int().min(0).max(1439).default(420),

@@ -2,6 +2,7 @@ import { useEffect, useState } from "preact/hooks";
 import { formatSeconds } from "../../../commands/speech/wording.ts";
 import { Composer } from "./composer.tsx";
 import { CallScreen } from "./call-screen.tsx";
+import { FirstDay } from "./first-day.tsx";
 import { Forms } from "./forms.tsx";
 import { LinkState, LostBanner, StaleLines } from "./link-state.tsx";
 import { Log } from "./log.tsx";
@@ -19,7 +20,7 @@ import { useWords } from "./words.ts";
 export function Bench({ onGuide }: { onGuide: () => void }) {
   const words = useWords();
   const facts = useRoomPart((state) => state.facts);
-  const [open, setOpen] = useState<"menu" | "forms" | null>(null);
+  const [open, setOpen] = useState<"menu" | "door" | "forms" | null>(null);
   const [form, setForm] = useState<string | null>(null);
   const forms = useFormDesk();
   useReopenedForm();
@@ -42,7 +43,7 @@ export function Bench({ onGuide }: { onGuide: () => void }) {
         <SoundBar />
       </div>
       <main class="bench-main">
-        <MyRuns onPlan={() => openForm("plan")} onGuide={onGuide} />
+        <MyRuns onPlan={() => openForm("plan")} onGuide={onGuide} onDoor={() => setOpen("door")} />
         <Log />
       </main>
       <footer class="foot">
@@ -52,23 +53,32 @@ export function Bench({ onGuide }: { onGuide: () => void }) {
       <CallScreen />
       <PageTitle />
       {open === "menu" && <Menu onClose={() => setOpen(null)} />}
+      {open === "door" && <Menu first="keys" onClose={() => setOpen(null)} />}
       {open === "forms" && <Forms first={form} onClose={() => setOpen(null)} />}
       {fill && <Forms first={fill.command} fill={fill} onClose={forms.close} />}
     </div>
   );
 }
 
-function MyRuns({ onPlan, onGuide }: { onPlan: () => void; onGuide: () => void }) {
+interface MyRunsProps {
+  onPlan(): void;
+  onGuide(): void;
+  onDoor(): void;
+}
+
+function MyRuns({ onPlan, onGuide, onDoor }: MyRunsProps) {
   const { runs, guide } = useWords();
   const isDemo = useRoomPart((state) => state.facts?.class.isDemo);
   const room = useRoom();
   const views = useRoomPart((state) => state.views);
   const plan = useRoomPart((state) => state.plan);
+  const firstDay = useRoomPart((state) => state.firstDay);
   const isGoing = views.some(({ phase }) => phase === "running" || phase === "waiting");
   useEffect(() => room.wake.want(isGoing), [isGoing]);
   return (
     <section class="my-runs" tabIndex={-1} aria-label={runs.title}>
-      {views.length === 0 && plan === null && (
+      <FirstDay onDoor={onDoor} />
+      {views.length === 0 && plan === null && firstDay === null && (
         <div class="no-run">
           <p>
             <strong>{runs.none}</strong> {runs.noneHint}
@@ -124,7 +134,7 @@ function PageTitle() {
   const view = useRoomPart((state) => state.views).find(({ phase }) => phase === "running");
   const now = useRoomTime(1000);
   useEffect(() => {
-    const left = view?.endsAt != null ? secondsTo(view.endsAt, now) : -1;
+    const left = view?.endsAt != null ? secondsTo(view.endsAt, now, view.speed) : -1;
     document.title = view && left >= 0 ? `${formatSeconds(left)} ${view.title}` : name;
   });
   return null;

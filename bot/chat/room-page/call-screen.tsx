@@ -66,6 +66,7 @@ function OneCall({ call, others }: OneCallProps) {
         <Name call={call} />
         {others.length > 0 && <span>{words.cue.many(others.length)}</span>}
       </header>
+      <TrialMark run={call.run} />
       {(isLost || isInTrouble) && (
         <p class="cue-local">{isInTrouble ? words.trouble.localCall : words.link.localCall}</p>
       )}
@@ -75,7 +76,7 @@ function OneCall({ call, others }: OneCallProps) {
           {does !== "" && <p class="cue-does">{does}</p>}
           <Lateness call={call} />
         </div>
-        {seconds !== null && <Burst until={call.until} />}
+        {seconds !== null && <Burst call={call} />}
         <div class="cue-how">
           <Said text={how} />
         </div>
@@ -113,7 +114,7 @@ function OneCall({ call, others }: OneCallProps) {
 function Name({ call: { run } }: { call: Call }) {
   const words = useWords();
   if (run === null) return <strong>{words.cue.word}</strong>;
-  return <strong>{words.runs.name(run.number, run.tank)}</strong>;
+  return <strong>{words.runs.name(run.number, run.tank, run.isTrial)}</strong>;
 }
 
 /** How late it was when it came to be seen; of a bath that goes on working, how late it is now. */
@@ -127,8 +128,10 @@ function Lateness({ call }: { call: Call }) {
 }
 
 /** The doing counted down: `30` to `0`. */
-function Burst({ until }: { until: number }) {
-  const left = Math.max(0, secondsTo(until, useRoomTime(100)));
+function Burst({ call: { at, run, words } }: { call: Call }) {
+  const speed = useSpeed(run);
+  const endsAt = at + ((words.seconds ?? 0) * 1000) / speed;
+  const left = Math.max(0, secondsTo(endsAt, useRoomTime(100), speed));
   return (
     <p class="cue-burst digits" role="timer" aria-live="off">
       {left >= 60 ? formatSeconds(left) : left}
@@ -136,12 +139,24 @@ function Burst({ until }: { until: number }) {
   );
 }
 
+function TrialMark({ run }: Pick<Call, "run">) {
+  const { runs } = useWords();
+  const speed = useSpeed(run);
+  return run?.isTrial ? <p class="trial-mark">{runs.trialMark(speed)}</p> : null;
+}
+
+/** How many of the run's seconds pass in one of the room's. */
+function useSpeed(run: Call["run"]): number {
+  return useRoomPart((state) => state.views).find((view) => view.run === run?.number)?.speed ?? 1;
+}
+
 /** What is left of the step its run is in. */
 function Left({ call: { run } }: { call: Call }) {
   const { cue } = useWords();
   const endsAt = useRoomPart((state) => state.views).find((view) => view.run === run?.number)?.endsAt ?? null;
+  const speed = useSpeed(run);
   const now = useRoomTime();
-  const left = endsAt === null ? -1 : secondsTo(endsAt, now);
+  const left = endsAt === null ? -1 : secondsTo(endsAt, now, speed);
   if (left < 0) return null;
   return (
     <p class="cue-left" role="timer" aria-live="off">

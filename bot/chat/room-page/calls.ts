@@ -29,13 +29,13 @@ export interface Call extends Omit<TimedCall, "kind"> {
 
 /** Every call of this run's present phase, in order. */
 export function callsOf(view: PersonView): Call[] {
-  const { run, tank } = view;
+  const { run, tank, speed } = view;
   return timedCalls(view).map((call) => ({
     ...call,
     id: `${run} ${call.at} ${call.kind}`,
     of: String(run),
     mark: call.at,
-    run: { number: run, tank },
+    run: { number: run, tank, ...(speed === undefined ? {} : { isTrial: true as const }) },
   }));
 }
 

@@ -37,6 +37,7 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
     events: [],
     views: [],
     plan: null,
+    firstDay: null,
     wall: [],
     pending: [],
     fault: null,

@@ -3,6 +3,7 @@ import "@fontsource/atkinson-hyperlegible/700.css";
 import "./styles/base.css";
 import "./styles/door.css";
 import "./styles/bench.css";
+import "./styles/first-day.css";
 import "./styles/run.css";
 import "./styles/cue.css";
 import "./styles/log.css";

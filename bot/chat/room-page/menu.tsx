@@ -14,11 +14,11 @@ const loadKeys = () => import("./keys-panel.tsx").then(({ KeysPanel }) => KeysPa
 const loadPush = () => import("./push-panel.tsx").then(({ PushPanel }) => PushPanel);
 const loadNewClass = () => import("./new-class.tsx").then(({ NewClassPanel }) => NewClassPanel);
 
-export function Menu({ onClose }: { onClose: () => void }) {
+export function Menu({ first = "menu", onClose }: { first?: Panel; onClose: () => void }) {
   const words = useWords();
   const { menu } = words;
   const facts = useRoomPart((state) => state.facts);
-  const [panel, setPanel] = useState<Panel>("menu");
+  const [panel, setPanel] = useState<Panel>(first);
   const title = {
     menu: menu.title,
     keys: words.keys.title,

@@ -41,7 +41,10 @@ export function nameNext(
   const next = nextOfAll(views, now);
   if (!next) return;
   const title = `${sayInstant(next.at, "time", facts?.class.zone)} ${next.brief}`;
-  track.name(title, LANGUAGES[language].runs.name(next.view.run, next.view.tank));
+  track.name(
+    title,
+    LANGUAGES[language].runs.name(next.view.run, next.view.tank, next.view.speed !== undefined),
+  );
 }
 
 export function speakTone({ call, sound }: Tone, language: Language): void {

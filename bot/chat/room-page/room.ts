@@ -137,6 +137,8 @@ export function createPageRoom(as: string | null = null): PageRoom {
         return show(message.language);
       case "views":
         return store.set({ views: message.views, plan: message.plan });
+      case "first-day":
+        return store.set({ firstDay: message.firstDay });
       case "wall":
         return store.set({ wall: message.rows });
       case "choices":

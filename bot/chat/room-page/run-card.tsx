@@ -10,7 +10,7 @@ import { useWords } from "./words.ts";
 export function RunCard({ view, owner }: { view: PersonView; owner?: string }) {
   const { runs } = useWords();
   const run = makeNumber("run", view.run);
-  const name = runs.name(view.run, view.tank);
+  const name = runs.name(view.run, view.tank, view.speed !== undefined);
   const tankAndOwner = `${view.tank === null ? run : runs.tank(view.tank)} · ${owner}`;
   return (
     <article class={`run is-${view.phase}`} tabIndex={-1} aria-label={`${owner ? `${owner}, ` : ""}${name}`}>
@@ -19,6 +19,7 @@ export function RunCard({ view, owner }: { view: PersonView; owner?: string }) {
         <h3>{owner ? tankAndOwner : view.title}</h3>
         <span class="run-name">{owner ? view.title : name}</span>
       </header>
+      {view.speed !== undefined && <p class="trial-mark">{runs.trialMark(view.speed)}</p>}
       <Strip view={view} />
       <Counting view={view} />
       {!owner && <RunKeys view={view} />}
@@ -43,8 +44,9 @@ const EARLIER_SECONDS = [10, 20, 30] as const;
 function PouredEarlier({ view, now }: { view: PersonView; now: number }) {
   const { runs } = useWords();
   const room = useRoom();
-  const { startedAt, isPoured, run } = view;
-  if (startedAt === null || !isPoured || now - startedAt >= PUT_RIGHT_MS) return null;
+  const { startedAt, isPoured, run, speed } = view;
+  // A trial has gone on too far by then.
+  if (startedAt === null || !isPoured || speed !== undefined || now - startedAt >= PUT_RIGHT_MS) return null;
   const put = (by: number): void => {
     const ago = Math.round((room.clock.now() - startedAt) / 1000) + by;
     room.say(`/run correct run:${makeNumber("run", run)} ago:${ago}`, runs.earlierBy(by));
@@ -88,9 +90,9 @@ export function Strip({ view }: { view: PersonView }) {
 function Counting({ view }: { view: PersonView }) {
   const { runs } = useWords();
   // The room's time is known to a few ms only, and no step has more left than it lasts.
-  const now = Math.max(useRoomTime(), view.startedAt ?? -Infinity);
+  const now = Math.max(useRoomTime(view.speed === undefined ? 250 : 100), view.startedAt ?? -Infinity);
   const isRunning = view.phase === "running" && view.endsAt !== null;
-  const left = isRunning && view.endsAt !== null ? secondsTo(view.endsAt, now) : null;
+  const left = isRunning && view.endsAt !== null ? secondsTo(view.endsAt, now, view.speed) : null;
   const next = isRunning ? comingCall(view, now) : undefined;
   return (
     <>
@@ -104,7 +106,7 @@ function Counting({ view }: { view: PersonView }) {
       {next && (
         <p class="run-next">
           {runs.next}: {next.words.brief},{" "}
-          <span class="digits">{runs.inTime(formatSeconds(secondsTo(next.at, now)))}</span>
+          <span class="digits">{runs.inTime(formatSeconds(secondsTo(next.at, now, view.speed)))}</span>
         </p>
       )}
     </>

@@ -100,7 +100,8 @@ function MoreKey({ name, onMore }: TileProps) {
 function RunTile({ view, call, ...props }: TileProps & { view: PersonView; call: Call | undefined }) {
   const { runs } = useWords();
   const now = Math.max(useRoomTime(), view.startedAt ?? -Infinity);
-  const left = view.phase === "running" && view.endsAt !== null ? secondsTo(view.endsAt, now) : null;
+  const left =
+    view.phase === "running" && view.endsAt !== null ? secondsTo(view.endsAt, now, view.speed) : null;
   const isDue = view.phase === "waiting" || (left !== null && left <= NEAR_END_SECONDS);
   const main = view.actions.find(({ weight }) => weight === "main");
   return (

@@ -1,5 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { CommandCard, DoorState, FeedEvent, RoomFacts, WallRow } from "../room/wire.ts";
+import type { SaidFirstDay } from "../../../commands/class/first-day-words.ts";
 import type { ReadyPlan } from "../../../commands/plan/ready.ts";
 import type { PersonView } from "../room/view.ts";
 import type { Answered } from "./calls.ts";
@@ -31,6 +32,7 @@ export interface State {
   readonly isFeedCut: boolean;
   readonly views: readonly PersonView[];
   readonly plan: ReadyPlan | null;
+  readonly firstDay: SaidFirstDay | null;
   readonly wall: readonly WallRow[];
   readonly cards: readonly CommandCard[];
   readonly present: { readonly count: number; readonly names: readonly string[] };
@@ -58,6 +60,7 @@ export const NOTHING_OF_ANYBODY = {
   events: [],
   views: [],
   plan: null,
+  firstDay: null,
   wall: [],
   pending: [],
   link: "opening",

@@ -12,7 +12,7 @@ export function useRoomTime(everyMs = 250): number {
   return now;
 }
 
-/** Whole seconds to an instant: never less than there really is. */
-export function secondsTo(atMs: number, now: number): number {
-  return Math.ceil((atMs - now) / 1000);
+/** Whole seconds to an instant, never less than there really is; those of a trial pass at its speed. */
+export function secondsTo(atMs: number, now: number, speed = 1): number {
+  return Math.ceil(((atMs - now) * speed) / 1000);
 }

@@ -61,7 +61,9 @@ export const de: Words = {
     otherPlan: "Anderer Plan",
     ofClass: (count) => (count === 1 ? "1 Dose im Kurs" : `${count} Dosen im Kurs`),
     tank: (number) => `Dose ${number}`,
-    name: (run, tank) => (tank === null ? `R${run}` : `R${run} · ${de.runs.tank(tank)}`),
+    name: (run, tank, isTrial = false) =>
+      `${isTrial ? "Probelauf " : ""}R${run}${tank === null ? "" : ` · ${de.runs.tank(tank)}`}`,
+    trialMark: (speed) => `Probelauf: ${speed}-mal so schnell, nichts davon wird aufgehoben.`,
     step: (number, count) => `Schritt ${number} von ${count}`,
     left: "übrig",
     over: "über der Zeit",
@@ -72,6 +74,13 @@ export const de: Words = {
     heldByVideo: "Ein kleines Video hält diesen Bildschirm an. Wird er doch dunkel, geht der Ton weiter.",
     pouredEarlier: "Zu spät gedrückt? Früher drin um",
     earlierBy: (seconds) => `${seconds} s früher`,
+  },
+
+  firstDay: {
+    count: (done, steps) => `${done} von ${steps}`,
+    done: "erledigt",
+    later: "später",
+    showCode: "Code und Bild zeigen",
   },
 
   cue,

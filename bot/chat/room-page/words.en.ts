@@ -61,8 +61,9 @@ export const en = {
     ofClass: (count: number) => (count === 1 ? "1 tank of the class" : `${count} tanks of the class`),
     tank: (number: number) => `Tank ${number}`,
     /** `R7 · Tank 3`. */
-    name: (run: number, tank: number | null): string =>
-      tank === null ? `R${run}` : `R${run} · ${en.runs.tank(tank)}`,
+    name: (run: number, tank: number | null, isTrial = false): string =>
+      `${isTrial ? "Trial " : ""}R${run}${tank === null ? "" : ` · ${en.runs.tank(tank)}`}`,
+    trialMark: (speed: number) => `Trial: ${speed} times as fast, nothing of it is kept.`,
     step: (number: number, count: number) => `Step ${number} of ${count}`,
     left: "left",
     over: "over time",
@@ -72,6 +73,13 @@ export const en = {
     heldByVideo: "A small video keeps this screen on. Should it go dark, the sound goes on.",
     pouredEarlier: "Pressed late? Poured earlier by",
     earlierBy: (seconds: number) => `${seconds} s earlier`,
+  },
+
+  firstDay: {
+    count: (done: number, steps: number) => `${done} of ${steps}`,
+    done: "done",
+    later: "later",
+    showCode: "Show the code and its picture",
   },
 
   cue,

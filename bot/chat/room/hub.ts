@@ -23,6 +23,7 @@ export interface Page extends Admitted {
   /** The last views sent, as text, so that nothing is sent twice. */
   lastViews: string;
   lastPlan: string;
+  lastFirstDay: string;
   name: string;
   role: Role;
 }

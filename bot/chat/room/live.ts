@@ -2,6 +2,9 @@ import type { Message } from "../../../store/messages.ts";
 import type { Stores } from "../../../store/index.ts";
 import { eventFor } from "./feed.ts";
 import { dismiss, isShownTo, sendText, sendTo, type Hub, type Page } from "./hub.ts";
+import { firstDayFacts, nextFirstStep } from "../../../commands/class/first-day.ts";
+import { sayFirstDay } from "../../../commands/class/first-day-words.ts";
+import { speaking } from "../../../commands/speech/language.ts";
 import { readyPlanOf } from "../../../commands/plan/ready.ts";
 import type { ViewOf } from "./view.ts";
 import type { FeedEvent, RoomFacts, ToPage, WallRow } from "./wire.ts";
@@ -24,6 +27,7 @@ export interface Live {
   /** Each second, where a bath runs: "agitate" becomes "let it stand" by the clock alone. */
   beat(): void;
   present(classId: number): void;
+  sendFirstDay(page: Page): void;
   sendWall(page: Page): void;
   stop(): void;
 }
@@ -110,14 +114,28 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     sendTo(page, { type: "facts", facts });
   }
 
-  /** The wall is read by all: each run on it speaks the class's language, whatever its owner reads. */
+  /** For the teachers of a class that has developed nothing yet. */
+  function sendFirstDay(page: Page): void {
+    const { classId, personId } = page;
+    const facts = page.role === "teacher" ? firstDayFacts(stores, classId) : undefined;
+    const firstDay =
+      facts && nextFirstStep(facts) !== undefined
+        ? speaking(stores.members.languageOf(classId, personId), () => sayFirstDay(facts))
+        : null;
+    const text = JSON.stringify(firstDay);
+    if (text === page.lastFirstDay) return;
+    page.lastFirstDay = text;
+    sendTo(page, { type: "first-day", firstDay });
+  }
+
+  /** The wall is read by all: each run on it speaks the class's language, whatever its owner reads. A trial is nobody's tank. */
   function wallRows(classId: number): WallRow[] {
     const language = stores.classes.get(classId)?.habits.language;
-    return stores.members
-      .list(classId)
-      .flatMap(({ personId, name }) =>
-        viewOf(personId, classId, language).map((view) => ({ ...view, owner: name, ownerId: personId })),
-      );
+    return stores.members.list(classId).flatMap(({ personId, name }) =>
+      viewOf(personId, classId, language)
+        .filter(({ speed }) => speed === undefined)
+        .map((view) => ({ ...view, owner: name, ownerId: personId })),
+    );
   }
 
   function refreshNow(classId: number): void {
@@ -130,6 +148,7 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
         continue;
       }
       sendFacts(page, facts);
+      sendFirstDay(page);
       sendViews(page, false);
     }
     const watchers = pages.filter(({ isWatchingWall }) => isWatchingWall);
@@ -143,7 +162,10 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     const names = [...new Set(pages.map(({ name }) => name))].sort();
     const forStaff = JSON.stringify({ type: "present", count: names.length, names } satisfies ToPage);
     const forStudents = JSON.stringify({ type: "present", count: names.length, names: [] } satisfies ToPage);
-    for (const page of pages) sendText(page, page.role === "student" ? forStudents : forStaff);
+    for (const page of pages) {
+      sendText(page, page.role === "student" ? forStudents : forStaff);
+      sendFirstDay(page);
+    }
   }
 
   return {
@@ -151,10 +173,14 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     catchUp,
     refresh: (classId) => soon(`views ${classId}`, GATHER_MS, () => refreshNow(classId)),
     refreshPerson: (classId, personId) =>
-      hub.ofPerson(classId, personId).forEach((page) => sendViews(page, true)),
+      hub.ofPerson(classId, personId).forEach((page) => {
+        sendViews(page, true);
+        sendFirstDay(page);
+      }),
     beat() {
       for (const classId of hub.classIds()) if (hub.ofClass(classId).some(isCounting)) refreshNow(classId);
     },
+    sendFirstDay,
     present: (classId) => soon(`present ${classId}`, PRESENCE_GATHER_MS, () => presentNow(classId)),
     sendWall: (page) => sendTo(page, { type: "wall", rows: wallRows(page.classId), now: now() }),
     stop() {

@@ -1,6 +1,7 @@
 import { makeChatKey } from "../../../store/shapes/chat-key.ts";
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { z } from "zod";
+import { answer } from "../../../commands/class/setup.ts";
 import type { SchoolClass } from "../../../store/shapes/school.ts";
 import { DEFAULT_LANGUAGE, LANGUAGES } from "../../../store/shapes/language.ts";
 import type { Stores } from "../../../store/index.ts";
@@ -63,7 +64,8 @@ export function addNewClassRoute(app: FastifyInstance, parts: NewClassParts): vo
 
 function makeClass(stores: Stores, { name, zone, language }: NewClass, now: number): SchoolClass {
   const made = stores.classes.add(freeKey(stores), name, zone, false, now);
-  if (language !== made.habits.language) stores.classes.setHabits(made.id, { ...made.habits, language });
+  // Who makes it has just said both.
+  stores.classes.setHabits(made.id, answer({ ...made.habits, language }, ["name", "zone"]));
   return made;
 }
 

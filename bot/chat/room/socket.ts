@@ -58,6 +58,7 @@ export function openPage(parts: SocketParts, socket: WebSocket, session: Admitte
     isWatchingWall: false,
     lastViews: "",
     lastPlan: "",
+    lastFirstDay: "null",
   };
   const others = hub.ofPerson(classId, personId).filter((each) => each.tokenHash === tokenHash);
   // Ended, not asked: one that does not answer would stay.
@@ -143,6 +144,7 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
       sendTo(page, { type: "welcome", facts, now: now(), views, plan });
       const since = parts.troubleSince();
       if (since !== null) sendTo(page, { type: "trouble", since });
+      live.sendFirstDay(page);
       return live.catchUp(page, message.after);
     }
     case "shown": {

@@ -3,6 +3,7 @@ import type { Action, Again, Suggestion } from "../../../commands/define.ts";
 import type { Role } from "../../../store/shapes/person.ts";
 import { type Language, LANGUAGES } from "../../../store/shapes/language.ts";
 import type { LineFault } from "../../../commands/speech/line.ts";
+import type { SaidFirstDay } from "../../../commands/class/first-day-words.ts";
 import type { ReadyPlan } from "../../../commands/plan/ready.ts";
 import type { RunName } from "../../../store/shapes/run.ts";
 import type { PersonView } from "./view.ts";
@@ -131,6 +132,8 @@ export type ToPage =
     }
   /** Something about the class or the person has changed, a role for example. */
   | { readonly type: "facts"; readonly facts: RoomFacts }
+  /** What a new class still needs before its first film; null: nothing, or it is nobody's business here. */
+  | { readonly type: "first-day"; readonly firstDay: SaidFirstDay | null }
   /** By a line, or on another page, this person has chosen another language. */
   | { readonly type: "language"; readonly language: Language }
   | {

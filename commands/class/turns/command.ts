@@ -9,7 +9,7 @@ import { makeNumber } from "../../speech/wording.ts";
 import { nextSitting, sittingNow } from "../bell.ts";
 import { answerFit, type Load } from "./answer.ts";
 import * as words from "./reply.ts";
-import { isFilmRun } from "../../../store/shapes/run.ts";
+import { isFilmRun, isTrial } from "../../../store/shapes/run.ts";
 import { isFilmPlan } from "../../../store/shapes/tray.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
 import { periodFaultWords } from "../period-words.ts";
@@ -76,6 +76,7 @@ function loadsUnderWay({ stores, class: { id }, now }: Context): Load[] {
   return stores.runs
     .open(id)
     .filter(isFilmRun)
+    .filter((run) => !isTrial(run))
     .map((run) => {
       const hasBegun = run.phase.kind === "running" || (run.phase.kind === "waiting" && run.phase.step > 0);
       return {

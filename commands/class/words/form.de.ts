@@ -22,6 +22,10 @@ export const forms: Forms = {
       measure: "Der feinste Schritt eurer Messgefäße oder Spritze, wie 0.1 ml; usual: die üblichen",
     },
   },
+  "class firstday": {
+    summary: "Was vor dem ersten Film zu tun ist, abgehakt, sobald es getan ist",
+    options: { later: "Verschiebt einen Schritt; none: Nichts ist mehr verschoben" },
+  },
   "class mend": {
     summary: "Zeigen, was sich im Kurs nicht lesen lässt und warum, und es beiseitelegen",
     options: { what: "Was beiseitegelegt wird, wie es in der Liste steht: T3, R7, B2" },

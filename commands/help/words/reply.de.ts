@@ -9,6 +9,7 @@ export const de: HelpWords = {
     `**${run}, ${title}.** ${now} Ich rufe dich, wenn es so weit ist.${more(others)}`,
   planReady: (plan) =>
     `**Dein Plan ${plan} ist fertig.** Spul den Film bei völliger Dunkelheit ein, füll den Entwickler in einen Messbecher, dann drück auf Start.`,
+  firstDay: (title, how) => `**Als Nächstes vor dem ersten Film: ${title}.** ${how}`,
   notSetUp: (parts) =>
     `**Der Kurs ist noch nicht eingerichtet:** ${parts === 1 ? "1 Teil fehlt" : `${parts} Teile fehlen`}, ein bis zwei Minuten.`,
   bottle: {

@@ -11,6 +11,7 @@ export const en = {
     `**${run}, ${title.toLowerCase()}.** ${now} I call you when it is time.${more(others)}`,
   planReady: (plan: string) =>
     `**Your plan ${plan} is ready.** Load the film in total darkness, fill a measure with developer, then press Start.`,
+  firstDay: (title: string, how: string) => `**Next before the first film: ${title}.** ${how}`,
   notSetUp: (parts: number) =>
     `**The class is not set up yet:** ${countOf(parts, "part")} to go, a minute or two.`,
   bottle: {

@@ -32,6 +32,10 @@ export const forms: Forms = {
     summary: "Sagt, dass das Bild zu erscheinen beginnt: Der Faktor bestimmt dann die Zeit",
     options: { run: RUN },
   },
+  "run trial": {
+    summary: "Einen ganzen Lauf mit 60-facher Geschwindigkeit probieren: ohne Film und Bad, nichts bleibt",
+    options: {},
+  },
   "run stop": {
     summary: "Bricht einen Lauf endgültig ab; im Filmbuch bleibt, was getan wurde",
     options: { run: RUN, reason: "Warum, für das Filmbuch", sure: SURE },

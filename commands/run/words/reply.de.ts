@@ -31,6 +31,14 @@ export const de: ReplyWords = {
       `**${name}** abbrechen? Die Signale enden jetzt, aber das Bad wirkt weiter: Leg den Abzug nach der Uhr weiter.`,
     yesItIsIn: "Ja, er liegt drin",
   },
+  trialName: (name) => `Probelauf ${name}`,
+  trial: (speed) =>
+    `Seine Uhr läuft ${speed}-mal so schnell. Kein Film, kein Bad: Nichts davon wird aufgehoben. Drück jeden Knopf wie am Becken.`,
+  trialOver: (name) => `**${name}** ist vorbei. Nichts davon steht im Filmbuch.`,
+  trialGoing: (name) => `**${name}** läuft schon.`,
+  noTrialTime:
+    "Es gibt noch keine Entwicklungszeit zum Probieren. Gib erst eine an: `/sheet add` oder `/sheet import`.",
+  addTime: "Zeit angeben",
   whereAmI: "Wo bin ich?",
   stopThis: "Lauf abbrechen",
   started: (name, seconds, tenthsC) =>

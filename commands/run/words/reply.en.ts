@@ -31,6 +31,14 @@ export const en = {
       `Stop **${name}**? Calls end now, but the bath keeps working: move the print on by the clock.`,
     yesItIsIn: "Yes, it is in",
   },
+  /** `Trial R7`. */
+  trialName: (name: string) => `Trial ${name}`,
+  trial: (speed: number) =>
+    `Its clock goes ${speed} times as fast. No film, no bath: nothing of it is kept. Press each key as you would at the sink.`,
+  trialOver: (name: string) => `**${name}** is over. Nothing of it is in the log.`,
+  trialGoing: (name: string) => `**${name}** goes on already.`,
+  noTrialTime: "There is no developing time yet to try. Add one first: `/sheet add` or `/sheet import`.",
+  addTime: "Add a time",
   whereAmI: "Where am I?",
   stopThis: "Stop this run",
   started: (name: string, seconds: number, tenthsC: number) =>

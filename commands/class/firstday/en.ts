@@ -1,0 +1,11 @@
+export const en = {
+  head: (title: string, done: number, steps: number) => `**${title}: ${done} of ${steps} done.**`,
+  done: (title: string) => `- ✓ ${title}`,
+  later: (title: string) => `- ${title} _(later)_`,
+  open: (title: string) => `- **${title}**`,
+  next: (title: string, how: string) => `**Next: ${title}.** ${how}`,
+  allDone: "Everything is there: the class can develop.",
+  onlyLater: "What is left can wait. `/class firstday later:none` brings it back.",
+  past: "This class is past its first film. `/class setup` shows what is set.",
+};
+export type FirstdayWords = typeof en;

@@ -1,0 +1,40 @@
+import { z } from "zod";
+import { type Context, defineCommand, UserError } from "../../define.ts";
+import { waitingPlanOf } from "../../plan/ready.ts";
+import { whoMay } from "../../who.ts";
+import type { Plan } from "../../../store/shapes/plan.ts";
+import { isTrial, TRIAL_SPEED } from "../../../store/shapes/run.ts";
+import { isFilmPlan } from "../../../store/shapes/tray.ts";
+import { freshRun } from "../starting.ts";
+import { bare, trialPlanOf } from "../trial.ts";
+import { noTrialTime, trialGoing, trialStarted } from "../trial-words.ts";
+
+export const runTrial = defineCommand({
+  name: "run trial",
+  summary: "Try a whole run at 60 times the speed: no film, no bath, nothing of it is kept",
+  options: z.object({}),
+  who: whoMay("run trial"),
+  visibility: "private",
+  handle(_, context) {
+    const { stores, now, person, class: school } = context;
+    const going = stores.runs.open(school.id, person.id).find(isTrial);
+    if (going) return trialGoing(going, now);
+    const run = stores.runs.add({
+      ...freshRun(context, trialPlan(context)),
+      speed: TRIAL_SPEED,
+    });
+    return trialStarted(run);
+  },
+});
+
+/** Of the person's own plan of today, else of the class's first times that make one. */
+function trialPlan({ stores, class: school, person, now }: Context): Plan {
+  const own = waitingPlanOf(stores, school.id, person.id, now);
+  if (own && isFilmPlan(own.plan)) return bare(own.plan);
+  for (const { sheet } of stores.sheets.list(school.id)) {
+    const made = trialPlanOf(sheet, school.habits);
+    if (made.ok) return made.value;
+  }
+  const { text, actions } = noTrialTime();
+  throw new UserError("ERR_NO_SHEETS", text, actions);
+}
