@@ -46,6 +46,8 @@ export interface Choice {
   readonly clearingSeconds: number | null;
   /** What that time was when the bath was fresh; null: not known. */
   readonly freshSeconds: number | null;
+  /** In the bottle now, ml. */
+  readonly volumeMl: number;
   /** Films each litre of a developer used again has done before. */
   readonly filmsDone: number;
   /** It is worn out, and an aide or the teacher has allowed it. */
@@ -211,6 +213,7 @@ function choiceOf({ batch, state, reservedSqIn }: Candidate): Choice {
     clearingSeconds: state.clearing ? Math.ceil(clearingAt(state.clearing, ahead)) : null,
     freshSeconds: state.clearing ? Math.round(state.clearing.freshSeconds) : null,
     filmsDone: batch.usage === "again" && batch.kind === "developer" ? Math.floor(ahead / SQ_IN_PER_ROLL) : 0,
+    volumeMl: state.volumeMl,
     isOverride: state.standing !== "ready",
   };
 }

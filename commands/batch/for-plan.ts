@@ -1,6 +1,6 @@
 import { candidatesFor, hasTabularFilm } from "./candidates.ts";
 import { UserError, type Context } from "../define.ts";
-import { bathKeyOf, type BathKey, type BathLabels } from "../plan/request.ts";
+import { bathKeyOf, type BathKey, type BathLabels, type ShortBottle } from "../plan/request.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
 import type { FixPair } from "../../store/shapes/school.ts";
@@ -21,6 +21,8 @@ export interface Baths {
   /** The same when it was fresh; null: not known. */
   readonly freshClearingSeconds: number | null;
   readonly filmsDone: number;
+  /** Bottles poured back that hold less than the tank takes. */
+  readonly shortBottles: readonly ShortBottle[];
   /** Baths that go back into their bottles, and the ml of replenisher that film then asks of each; 0: none. */
   readonly pouredBack: ReadonlyMap<BathKey, number>;
 }
@@ -48,6 +50,7 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
   let clearingSeconds: number | null = null;
   let freshClearingSeconds: number | null = null;
   let filmsDone = 0;
+  const shortBottles: ShortBottle[] = [];
   const pouredBack = new Map<BathKey, number>();
   const { fixPairs } = context.class.habits;
   for (const step of plan.steps) {
@@ -67,14 +70,20 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
     if (!chosen.ok) throw new UserError(chosen.fault.code, refusalWords(chosen.fault));
     if (!chosen.value) continue;
     batches[key] = labelOf(chosen.value.batch);
-    if (chosen.value.batch.usage === "again") pouredBack.set(key, replenishFor(chosen.value.batch, need));
+    if (chosen.value.batch.usage === "again") {
+      pouredBack.set(key, replenishFor(chosen.value.batch, need));
+      const ml = Math.max(0, Math.floor(chosen.value.volumeMl));
+      const neededMl =
+        chosen.value.batch.dilution.waterParts === 0 ? (need.concentrateMl ?? need.ml) : need.ml;
+      if (ml < neededMl) shortBottles.push({ label: labelOf(chosen.value.batch), ml });
+    }
     if (need.kind === "fixer" && need.place !== 2) {
       clearingSeconds = chosen.value.clearingSeconds;
       freshClearingSeconds = chosen.value.freshSeconds;
     }
     if (need.kind === "developer") filmsDone = chosen.value.filmsDone;
   }
-  return { batches, clearingSeconds, freshClearingSeconds, filmsDone, pouredBack };
+  return { batches, clearingSeconds, freshClearingSeconds, filmsDone, shortBottles, pouredBack };
 }
 
 /** The second bath is the one that stands behind the first. */

@@ -68,6 +68,8 @@ export const CAUTION_TEXT = {
       number(detail, "enoughMl"),
     ),
   WARN_STRENGTH: (detail) => words().strength(number(detail, "percent")),
+  WARN_BOTTLE_SHORT: (detail) =>
+    words().bottleShort(plain(String(detail["label"])), number(detail, "ml"), number(detail, "volumeMl")),
   WARN_COVERED: (detail) => words().covered(number(detail, "volumeMl")),
   WARN_AGITATION: (detail) => words().agitation[detail["fault"] as AgitationFault] ?? "",
   WARN_DRIFT: (detail) => words().drift(number(detail, "roomTenthsC"), number(detail, "seconds")),

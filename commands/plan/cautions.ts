@@ -77,6 +77,8 @@ function developCautions(request: PlanRequest, habits: Habits, { development, vo
     found.push({ code: "WARN_STRENGTH", detail: { percent: Math.round(off * 100) } });
   if (!request.tank && volumeMl < usualMl(request.format, request.rolls))
     found.push({ code: "WARN_COVERED", detail: { volumeMl } });
+  for (const { label, ml } of request.shortBottles)
+    found.push({ code: "WARN_BOTTLE_SHORT", detail: { label, ml, volumeMl } });
   const enoughMl = volumeForConcentrate(sheet, request.format, request.rolls);
   if (enoughMl !== null && enoughMl > volumeMl) {
     const { concentrateMl } = splitVolume(volumeMl, sheet.dilution, habits.measureStepMl);

@@ -98,8 +98,11 @@ function makeWithBaths(request: PlanRequest, context: Context): ReturnType<typeo
   const baths = bathsFor(context, bare.value, request.batches);
   const clearingSeconds = request.clearingSeconds ?? baths.clearingSeconds;
   const filmsDone = request.filmsDone === 0 ? baths.filmsDone : request.filmsDone;
-  const { batches, freshClearingSeconds } = baths;
-  const made = makePlan({ ...request, batches, clearingSeconds, freshClearingSeconds, filmsDone }, habits);
+  const { batches, freshClearingSeconds, shortBottles } = baths;
+  const made = makePlan(
+    { ...request, batches, shortBottles, clearingSeconds, freshClearingSeconds, filmsDone },
+    habits,
+  );
   return made.ok ? { ok: true, value: withBottles(made.value, baths) } : made;
 }
 

@@ -121,6 +121,7 @@ export function toRequest(
       ...(input.devbatch === undefined ? {} : { develop: input.devbatch }),
       ...(input.fixbatch === undefined ? {} : { fix: input.fixbatch }),
     },
+    shortBottles: [],
     others,
   };
 }

@@ -15,6 +15,11 @@ export function bathKeyOf({ kind, ordinal }: Pick<Step, "kind" | "ordinal">): Ba
   return kind === "fix" && ordinal === 2 ? "fix-2" : kind;
 }
 
+export interface ShortBottle {
+  readonly label: string;
+  readonly ml: number;
+}
+
 /** What is asked of a plan. null: as the sheet, the tank or the class has it. */
 export interface PlanRequest {
   readonly sheet: Sheet;
@@ -46,6 +51,8 @@ export interface PlanRequest {
   readonly filmsDone: number;
   /** Labels of the bottles the baths come from. */
   readonly batches: BathLabels;
+  /** Bottles poured back that hold less than the tank takes. */
+  readonly shortBottles: readonly ShortBottle[];
   /** Other films to share the tank: their sheets for the same developer. */
   readonly others: readonly Sheet[];
 }
@@ -74,6 +81,7 @@ export function bareRequest(sheet: Sheet, tenthsC: number): PlanRequest {
     waterTenthsC: null,
     filmsDone: 0,
     batches: {},
+    shortBottles: [],
     others: [],
   };
 }

@@ -118,6 +118,15 @@ test("a replenished developer says how much it wants, in the plan, at the sink a
   expect(status(room, label)).toMatchObject({ replenishMl: 0, volumeMl: 2000 });
 });
 
+test("a bottle that holds less than the tank takes is told in the plan, not found at the sink", () => {
+  const room = createRoom();
+  must(room, "Aida", "/batch mix kind:fixer product:Pier Fix dilution:1+4 volume:250 ml");
+  const { text, fields } = must(room, "Mina", PLAN, "student");
+  const cautions = fields?.cautions as { code: string; ml?: number }[];
+  expect(cautions.find(({ code }) => code === "WARN_BOTTLE_SHORT")).toMatchObject({ ml: 250 });
+  expect(text).toContain("holds 250 ml");
+});
+
 test("more than the bottle holds is not corrected into it", () => {
   const room = createRoom();
   must(room, "Aida", "/batch mix kind:fixer product:Pier Fix dilution:1+4 volume:1 l bottle:1200 ml");

@@ -43,6 +43,8 @@ export const de: CautionWords = {
     `${formatMl(ml)} Konzentrat ist zu wenig für ${films === 1 ? "diesen Film" : `${films} Filme`}: Das Datenblatt verlangt ${formatMl(neededMl)}. Nimm ${formatMl(enoughMl)} Entwickler in einer größeren Dose, oder weniger Filme.`,
   strength: (percent) =>
     `So wenig lässt sich nicht genau abmessen: Die Mischung ist ${Math.abs(percent)} % ${percent < 0 ? "schwächer" : "stärker"} als verlangt. Mit mehr Entwickler kommst du näher heran.`,
+  bottleShort: (label, ml, volumeMl) =>
+    `**In ${label} sind ${ml} ml, und in die Dose gehören ${volumeMl} ml.** Lass sie erst auffüllen, oder nimm eine andere Flasche.`,
   covered: (volumeMl) =>
     `Bedecken ${formatMl(volumeMl)} den Film? Das steht auf der Dose. Nenn sie (\`tank:\`), dann weiß ich es.`,
   drift: (roomTenthsC, seconds) =>

@@ -41,6 +41,8 @@ export const en = {
     `${formatMl(ml)} of concentrate is too little for ${films === 1 ? "this film" : `${films} films`}: the sheet asks for ${formatMl(neededMl)}. Use ${formatMl(enoughMl)} of developer in a larger tank, or fewer films.`,
   strength: (percent: number) =>
     `So little can't be measured exactly: the mix is ${Math.abs(percent)} % ${percent < 0 ? "weaker" : "stronger"} than asked. More developer is nearer.`,
+  bottleShort: (label: string, ml: number, volumeMl: number) =>
+    `**${label} holds ${ml} ml, and the tank takes ${volumeMl} ml.** Have an aide top it up first, or take another bottle.`,
   covered: (volumeMl: number) =>
     `Do ${formatMl(volumeMl)} cover the film? That stands on the tank. Name it (\`tank:\`), and I know.`,
   drift: (roomTenthsC: number, seconds: number) =>
