@@ -8,6 +8,7 @@ import { createFakeClock } from "../support/clock.ts";
 import { EVERY_COMMAND, type Options } from "../support/every-command.ts";
 import { aSheet } from "../support/make.ts";
 import { createMemoryLog } from "../support/room.ts";
+import { EVERY_PRINT } from "../../store/shapes/print.ts";
 import { aNewRoll } from "../support/rolls.ts";
 
 /* Two classes in one store: nothing that is asked in one, by anybody, shows a word of the other. */
@@ -63,6 +64,10 @@ function fill({ stores, clock, inOne }: ReturnType<typeof setUp>): void {
     }),
   );
   ask("roll note", { roll: "L1", note: `${MARK} note` });
+  ask("print enlarger", { enlarger: 1, name: `${MARK} bench` });
+  ask("print paper", { paper: 1, name: `${MARK} Gloss` });
+  ask("print strip", { base: "8", paper: 1 });
+  ask("print log", { seconds: "10", paper: 1, title: `${MARK} pier`, note: `${MARK} note` });
 }
 
 /** Numbers and names of the other class, asked for outright. */
@@ -73,6 +78,14 @@ const PROBES: readonly (readonly [string, Options])[] = [
   ["roll find", { person: `${MARK} Reed` }],
   ["roll fault", { roll: "L1", look: "thin" }],
   ["roll note", { roll: "L1", note: "mine now" }],
+  ["print show", { print: "V1" }],
+  ["print again", { print: "V1" }],
+  ["print note", { print: "V1", note: "mine now" }],
+  ["print fault", { print: "V1", look: "pale" }],
+  ["print find", { words: "pier" }],
+  ["print find", { person: `${MARK} Reed` }],
+  ["print log", { as: "V1" }],
+  ["print time", { seconds: "10", paper: "1 to 1" }],
   ["run status", { run: "R1" }],
   ["run next", { run: "R1" }],
   ["run stop", { run: "R1", sure: "yes" }],
@@ -114,6 +127,9 @@ function snapshotOf({ stores }: ReturnType<typeof setUp>): unknown {
   return {
     runs: stores.runs.open(id),
     rolls: stores.rolls.find(id, 1),
+    prints: stores.prints.search(id, EVERY_PRINT, 10, 0),
+    papers: stores.papers.list(id),
+    enlargers: stores.enlargers.list(id),
     members: stores.members.list(id),
     tanks: stores.tanks.list(id),
     batches: stores.batches.list(id).map((batch) => stores.batches.lines(batch.id)),

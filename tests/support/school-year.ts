@@ -136,6 +136,7 @@ export function openSchool(path: string, { groups, filmsAPeriod, ages }: SchoolS
     const classId = classIds[group] ?? 0;
     const teacher = callerOf(group, "Tess", "teacher");
     await mixBaths(teacher);
+    await printSome(group);
     await type(teacher, "/class say text:Load your films in total darkness");
     const taps = new Map<
       number,
@@ -180,6 +181,20 @@ export function openSchool(path: string, { groups, filmsAPeriod, ages }: SchoolS
       await turn();
     }
     films += runs.size;
+  }
+
+  /** Last week's negatives are printed: a strip each, then two prints on the same box of paper. */
+  async function printSome(group: number): Promise<void> {
+    const who = callerOf(group, "Learner1", "student");
+    await type(
+      callerOf(group, "Tess", "teacher"),
+      "/print paper paper:1 name:Pier Gloss size:18x24 speed:200",
+    );
+    await type(who, "/print strip base:8 step:1/3 paper:1 grade:2");
+    await type(who, "/print read bar:3");
+    await type(who, "/print log seconds:12.7 grade:2 paper:1 title:Pier at dusk burn:sky 1/2");
+    await type(who, "/print again");
+    await type(who, "/print log as:V1 seconds:16 note:darker");
   }
 
   /** A week's developer and fixer; what is left of the last goes where the school's rules say. */

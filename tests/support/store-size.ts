@@ -8,9 +8,9 @@ export interface StoreSize {
   readonly free: number;
 }
 
-/** The log with its index of words and its photos, the bottles with their ledgers, and what a class has set up. */
+/** The logs with their index of words and their photos, the bottles with their ledgers, and what a class has set up. */
 const KEPT =
-  /^(sqlite_autoindex_)?(rolls?(_|$)|ledger|batch|shelf|handovers|sheets|tanks|members|classes|roll_values|sqlite_schema)/;
+  /^(sqlite_autoindex_)?(rolls?(_|$)|prints?(_|$)|papers|enlargers|strips|ledger|batch|shelf|handovers|sheets|tanks|members|classes|roll_values|sqlite_schema)/;
 
 export function sizeOf({ db }: Pick<OpenedStores, "db">): StoreSize {
   const page = db.pragma("page_size", { simple: true }) as number;

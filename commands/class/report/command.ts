@@ -5,11 +5,13 @@ import type { Collected } from "../../../store/shapes/shelf.ts";
 import { type Context, defineCommand, UserError } from "../../define.ts";
 import { parseDays } from "../../roll/dates.ts";
 import { NO_DAY } from "../../roll/day-words.ts";
+import { EVERY_PRINT } from "../../../store/shapes/print.ts";
 import { reportOf } from "./report.ts";
 import * as words from "./reply.ts";
 import { whoMay } from "../../who.ts";
 
 const MOST_ROLLS = 10_000;
+const MOST_PRINTS = 10_000;
 
 export const classReport = defineCommand({
   name: "class report",
@@ -32,7 +34,8 @@ export const classReport = defineCommand({
     if (!days.ok) throw new UserError(days.fault.code, NO_DAY(days.fault.typed));
     const { fromMs, untilMs } = days.value;
     const rolls = stores.rolls.sums(school.id, fromMs, untilMs, MOST_ROLLS);
-    if (rolls.length === 0) throw new UserError("ERR_NO_ROLLS", words.noRolls());
+    const { prints } = stores.prints.search(school.id, { ...EVERY_PRINT, fromMs, untilMs }, MOST_PRINTS, 0);
+    if (rolls.length === 0 && prints.length === 0) throw new UserError("ERR_NO_ROLLS", words.noRolls());
     const batches = stores.batches.list(school.id);
     const figures = reportOf({
       className: school.name,
@@ -40,6 +43,7 @@ export const classReport = defineCommand({
       fromMs,
       untilMs,
       rolls,
+      prints,
       mixed: batches
         .filter(({ mixedAtMs }) => mixedAtMs >= fromMs && mixedAtMs < untilMs)
         .map(({ kind }) => kind),

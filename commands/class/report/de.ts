@@ -4,7 +4,7 @@ export const de: ReportWords = {
   language: "de",
   locale: "de-DE",
   head: (from, to, rolls, people) =>
-    `${from} bis ${to}: ${rolls === 1 ? "1 Film" : `${rolls} Filme`} von ${people === 1 ? "1 Person" : `${people} Personen`}`,
+    `${from} bis ${to}${rolls === 0 ? "" : `: ${rolls === 1 ? "1 Film" : `${rolls} Filme`} von ${people === 1 ? "1 Person" : `${people} Personen`}`}`,
   finished: (finished, rolls) =>
     rolls === 1
       ? `${finished} von 1 Film kam bis zum Ende.`
@@ -16,6 +16,10 @@ export const de: ReportWords = {
     `Entwicklung: in der Mitte ${median} % des Plans; neun von zehn zwischen ${low} und ${high} %.`,
   faulty: (percent) => `${percent} zeigen einen Fehler.`,
   rated: (mean, count) => `Im Mittel mit ${mean} von 5 gewertet (${count} gewertet).`,
+  prints: (count, people) =>
+    `${count === 1 ? "1 Abzug" : `${count} Abzüge`} von ${people === 1 ? "1 Person" : `${people} Personen`}.`,
+  papers: (list) => `Papiere: ${list}`,
+  printed: "Abzüge",
   used: (developer, litres) => `${developer}: ${litres} verbraucht`,
   usedConcentrate: (developer, litres, concentrate) =>
     `${developer}: ${litres}, davon ${concentrate} Konzentrat`,
@@ -25,7 +29,7 @@ export const de: ReportWords = {
   grams: (low, high) => (low === high ? `${low} g` : `${low} bis ${high} g`),
   ruleOfThumb: "(das Silber nach einer Faustregel, nicht gemessen)",
   cut: "Nur die neuesten 10.000 Filme sind darin: Wähl einen kürzeren Zeitraum.",
-  noRolls: "In dieser Zeit endete kein Film, also gibt es noch nichts zu berichten.",
+  noRolls: "In dieser Zeit endete kein Film, und es gibt keinen Abzug: noch nichts zu berichten.",
   weeks: "Filme je Woche",
   doses: "Entwicklung in % des Plans",
   noDose: "Noch ist keine Entwicklung verzeichnet.",

@@ -7,7 +7,7 @@ export const en = {
   /** For the platform's calendar. */
   locale: "en-GB",
   head: (from: string, to: string, rolls: number, people: number) =>
-    `${from} to ${to}: ${countOf(rolls, "roll")} by ${countOf(people, "person", "people")}`,
+    `${from} to ${to}${rolls === 0 ? "" : `: ${countOf(rolls, "roll")} by ${countOf(people, "person", "people")}`}`,
   finished: (finished: number, rolls: number) => `${finished} of ${rolls} rolls came to the end.`,
   noneCalled: "No run was called yet.",
   onTime: (percent: string, runs: number) => `${percent} of ${countOf(runs, "run")} had every call on time.`,
@@ -15,6 +15,10 @@ export const en = {
     `Development: ${median} % of the plan is typical; 9 of 10 rolls lie between ${low} and ${high} %.`,
   faulty: (percent: string) => `${percent} show a fault.`,
   rated: (mean: string, count: number) => `Rated ${mean} of 5 on average (${count} rated).`,
+  prints: (count: number, people: number) =>
+    `${countOf(count, "print")} by ${countOf(people, "person", "people")}.`,
+  papers: (list: string) => `Papers: ${list}`,
+  printed: "Prints",
   used: (developer: string, litres: string) => `${developer}: ${litres} used`,
   usedConcentrate: (developer: string, litres: string, concentrate: string) =>
     `${developer}: ${litres} used, ${concentrate} of concentrate`,
@@ -24,7 +28,7 @@ export const en = {
   grams: (low: string, high: string) => (low === high ? `${low} g` : `${low} to ${high} g`),
   ruleOfThumb: "(the silver by a rule of thumb, not measured)",
   cut: "Only the newest 10,000 rolls are in it: choose a shorter stretch.",
-  noRolls: "No roll ended in that time, so there is nothing to report yet.",
+  noRolls: "No roll ended in that time and nothing was printed, so there is nothing to report yet.",
   weeks: "Rolls a week",
   doses: "Development given, per cent of plan",
   noDose: "No dose is on record yet.",

@@ -1,6 +1,14 @@
 import { escapeXml } from "../../speech/svg.ts";
 import type { ReportFigures, Tally } from "./report.ts";
-import { chemistryLines, dayOf, faultTallies, headLine, summaryLines, words } from "./report-words.ts";
+import {
+  chemistryLines,
+  dayOf,
+  faultTallies,
+  headLine,
+  printLines,
+  summaryLines,
+  words,
+} from "./report-words.ts";
 
 /* The report as one page that needs nothing else: the drawing, and every figure of it in tables for readers and printers. */
 
@@ -32,12 +40,19 @@ export function reportPage(figures: ReportFigures, svg: string, zone: string): s
     table(words().weeks, words().weekFrom, weeks),
     table(words().films, words().film, figures.films),
     table(words().faults, words().fault, faultTallies(figures)),
+    listOf(words().printed, printLines(figures)),
     `<h2>${words().chemistry}</h2><ul>${chemistryLines(figures)
       .map((line) => `<li>${escapeXml(line)}</li>`)
       .join("")}</ul>`,
     `<p>${words().silver}</p>`,
     "</body></html>",
   ].join("\n");
+}
+
+/** Nothing where there are no lines. */
+function listOf(title: string, lines: readonly string[]): string {
+  if (lines.length === 0) return "";
+  return `<h2>${title}</h2><ul>${lines.map((line) => `<li>${escapeXml(line)}</li>`).join("")}</ul>`;
 }
 
 function table(caption: string, head: string, rows: readonly Tally[]): string {

@@ -3,7 +3,7 @@ import { plain } from "../../speech/wording.ts";
 import type { ReportFigures, Tally } from "./report.ts";
 import { drawReport } from "./picture.ts";
 import { reportPage } from "./page.ts";
-import { chemistryLines, headLine, summaryLines, words } from "./report-words.ts";
+import { chemistryLines, headLine, printLines, summaryLines, words } from "./report-words.ts";
 
 export function reportReply(figures: ReportFigures, zone: string, isCut: boolean): Reply {
   const picture = drawReport(figures, zone);
@@ -11,6 +11,7 @@ export function reportReply(figures: ReportFigures, zone: string, isCut: boolean
     text: [
       `**${plain(headLine(figures, zone))}**`,
       ...summaryLines(figures).map((line) => `- ${line}`),
+      ...printLines(figures).map((line) => `- ${plain(line)}`),
       ...chemistryLines(figures).map((line) => `- ${plain(line)}`),
       isCut ? words().cut : "",
     ]
@@ -41,6 +42,13 @@ function fieldsOf(figures: ReportFigures): { [key: string]: FieldValue } {
     rating: figures.rating && { ...figures.rating },
     films: tallies(figures.films),
     developers: figures.developers.map(({ name, ml, concentrateMl }) => ({ name, ml, concentrateMl })),
+    prints: {
+      count: figures.prints.count,
+      people: figures.prints.people,
+      faulty: figures.prints.faulty,
+      rating: figures.prints.rating && { ...figures.prints.rating },
+      papers: tallies(figures.prints.papers),
+    },
     batchesMixed: tallies(figures.batchesMixed),
     silver: { ...figures.silver },
   };

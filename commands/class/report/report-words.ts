@@ -28,6 +28,7 @@ export function headLine({ fromMs, untilMs, rolls, people }: ReportFigures, zone
 
 export function summaryLines(figures: ReportFigures): string[] {
   const { runsOnTime, runsCalled, dose, faulty, rolls, rating, finished } = figures;
+  if (rolls === 0) return [];
   const faults = words().faulty(percent(faulty, rolls));
   return [
     words().finished(finished, rolls),
@@ -35,6 +36,23 @@ export function summaryLines(figures: ReportFigures): string[] {
     dose === null ? "" : words().dose(tenth(dose.median), tenth(dose.low), tenth(dose.high)),
     rating === null ? faults : `${faults} ${words().rated(formatNumber(rating.mean, 1), rating.count)}`,
   ].filter(Boolean);
+}
+
+/** None where nothing was printed. */
+export function printLines({ prints }: ReportFigures): string[] {
+  const { count, people, rating, faulty, papers } = prints;
+  if (count === 0) return [];
+  const rated = rating === null ? [] : [words().rated(formatNumber(rating.mean, 1), rating.count)];
+  return [
+    [
+      words().prints(count, people),
+      ...(faulty > 0 ? [words().faulty(percent(faulty, count))] : []),
+      ...rated,
+    ].join(" "),
+    ...(papers.length === 0
+      ? []
+      : [words().papers(papers.map(({ name, count: uses }) => `${name} ${uses}`).join(", "))]),
+  ];
 }
 
 export function chemistryLines({ developers, batchesMixed, silver }: ReportFigures): string[] {

@@ -1,5 +1,6 @@
 import { Temporal } from "temporal-polyfill";
 import type { Collected } from "../../../store/shapes/shelf.ts";
+import type { Print } from "../../../store/shapes/print.ts";
 import type { RollSum } from "../../../store/shapes/roll.ts";
 
 /* The term's figures, from the rolls and bottles of a stretch of time. Pure. */
@@ -45,8 +46,18 @@ export interface ReportFigures {
     readonly ml: number;
     readonly concentrateMl: number;
   }[];
+  readonly prints: PrintFigures;
   readonly batchesMixed: readonly Tally[];
   readonly silver: Collected;
+}
+
+export interface PrintFigures {
+  readonly count: number;
+  readonly people: number;
+  readonly rating: { readonly mean: number; readonly count: number } | null;
+  readonly faulty: number;
+  /** By the paper's name. */
+  readonly papers: readonly Tally[];
 }
 
 export interface ReportInput {
@@ -55,6 +66,7 @@ export interface ReportInput {
   readonly fromMs: number;
   readonly untilMs: number;
   readonly rolls: readonly RollSum[];
+  readonly prints: readonly Print[];
   /** Kinds of the batches mixed in that time. */
   readonly mixed: readonly string[];
   readonly silver: Collected;
@@ -68,7 +80,6 @@ export function reportOf(input: ReportInput): ReportFigures {
       ? []
       : [{ roll: roll.number, atMs: roll.endedAt, perMille: roll.body.dosePerMille }],
   );
-  const ratings = rolls.flatMap(({ rating }) => (rating === null ? [] : [rating]));
   const faulty = rolls.filter(({ fault }) => fault !== "");
   return {
     className: input.className,
@@ -84,14 +95,28 @@ export function reportOf(input: ReportInput): ReportFigures {
     dose: doses.length === 0 ? null : bandOf(doses.map(({ perMille }) => perMille)),
     faults: tally(faulty.map(({ fault }) => fault)),
     faulty: faulty.length,
-    rating:
-      ratings.length === 0
-        ? null
-        : { mean: ratings.reduce((sum, each) => sum + each, 0) / ratings.length, count: ratings.length },
+    rating: ratingOf(rolls),
+    prints: printsOf(input.prints),
     films: tally(rolls.map(({ film }) => film)),
     developers: developersOf(rolls),
     batchesMixed: tally(input.mixed),
     silver: input.silver,
+  };
+}
+
+function ratingOf(rated: readonly { readonly rating: number | null }[]): ReportFigures["rating"] {
+  const ratings = rated.flatMap(({ rating }) => (rating === null ? [] : [rating]));
+  if (ratings.length === 0) return null;
+  return { mean: ratings.reduce((sum, each) => sum + each, 0) / ratings.length, count: ratings.length };
+}
+
+function printsOf(prints: readonly Print[]): PrintFigures {
+  return {
+    count: prints.length,
+    people: new Set(prints.map(({ personName }) => personName)).size,
+    rating: ratingOf(prints),
+    faulty: prints.filter(({ fault }) => fault !== "").length,
+    papers: tally(prints.flatMap(({ body }) => body.paper?.name ?? [])),
   };
 }
 

@@ -15,6 +15,7 @@ describe("the term's report in German", () => {
       fromMs: START - 14 * 86_400_000,
       untilMs: START + 86_400_000,
       rolls: [aRoll(), aRoll({ dilution: "stock", fault: "thin", rating: 4 })],
+      prints: [],
       mixed: ["fixer", "wash-aid"],
       silver: { ml: 1500, lowMg: 1500, highMg: 4500, measuredMl: 0 },
     });

@@ -15,9 +15,37 @@ const input = (over: Partial<ReportInput> = {}): ReportInput => ({
   fromMs: START,
   untilMs: START + 4 * WEEK,
   rolls: [],
+  prints: [],
   mixed: [],
   silver: NOTHING,
   ...over,
+});
+
+describe("prints in the report", () => {
+  it("are counted with their papers, ratings and faults, also where no roll ended", () => {
+    const room = createRoom();
+    room.says("Ada", "/print paper paper:1 name:Pier Gloss size:18x24 kind:fibre", "aide");
+    room.says("Mina", "/print log seconds:10 paper:1");
+    room.says("Mina", "/print log seconds:12 paper:1");
+    room.says("Ben", "/print log seconds:8");
+    room.says("Mina", "/print rate print:V1 rating:4");
+    room.says("Mina", "/print fault print:V2 look:pale cause:unknown");
+    const { reply, kind } = room.asks("Tess", "/class report", "teacher");
+    expect(kind).toBe("done");
+    expect(reply.text).toContain(
+      "- 3 prints by 2 people. 33 % show a fault. Rated 4.0 of 5 on average (1 rated).",
+    );
+    expect(reply.text).toContain("- Papers: Pier Gloss 2");
+    expect(reply.fields?.["prints"]).toMatchObject({ count: 3, people: 2, faulty: 1 });
+    expect(reply.attachments?.[0]?.content).toContain("<h2>Prints</h2>");
+    room.says("Tess", "/mine language de", "teacher");
+    expect(room.says("Tess", "/class report", "teacher")).toContain("- 3 Abzüge von 2 Personen.");
+  });
+
+  it("are not spoken of where there are none", () => {
+    const room = createRoom();
+    expect(room.asks("Tess", "/class report", "teacher").code).toBe("ERR_NO_ROLLS");
+  });
 });
 
 describe("the report's figures", () => {
