@@ -21,6 +21,8 @@ const ENTRIES = [
   "bot/deliver/deliver",
   "bot/process/clock",
   "bot/chat/room/say",
+  "bot/calls/dispatch",
+  "commands/index",
   "commands/run/keep",
   "commands/run/machine",
   "store/index",

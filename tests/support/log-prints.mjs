@@ -1,11 +1,12 @@
 // A process that logs prints: calls as chats deliver them, each with its own id and each made again as after a lost answer,
 // until all are in. It is started several times at once on one file, begins when it is told to, and is killed in the midst of it.
 import { once } from "node:events";
-import { createDispatch } from "../../dist/bot/calls/dispatch.js";
+import { createDispatch } from "../../dist/bot/dispatch.js";
 import { commands } from "../../dist/commands/index.js";
 import { openStores } from "../../dist/store/index.js";
 
-const [path = "", seed = "1", at = "0", count = "1"] = process.argv.slice(2);
+// After `most` it waits for its end: so it can never have done all before it is killed.
+const [path = "", seed = "1", at = "0", count = "1", most = "Infinity"] = process.argv.slice(2);
 const stores = openStores(path);
 const nothing = () => {};
 const log = { debug: nothing, info: nothing, warn: nothing, error: nothing };
@@ -38,7 +39,8 @@ function call(id, name, options) {
 process.stdout.write("r");
 await once(process.stdin, "data");
 process.stdin.unref();
-for (;;) {
+for (let logged = 0; ; logged += 1) {
+  if (logged >= Number(most)) await new Promise(() => setInterval(nothing, 60_000));
   const done = new Set(
     stores.db
       .prepare("select title from prints")
