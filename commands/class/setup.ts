@@ -18,8 +18,8 @@ export const SETUP_KEYS = [
   "sheets",
 ] as const;
 export type SetupKey = (typeof SETUP_KEYS)[number];
-/** The parts of the overview: the language among them, whose default serves until somebody sets another. */
-export type ShownKey = SetupKey | "language";
+/** The parts of the overview: those among them whose default serves until somebody sets another. */
+export type ShownKey = SetupKey | "language" | "closedpages";
 
 export interface SetupFacts {
   readonly class: SchoolClass;

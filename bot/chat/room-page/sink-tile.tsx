@@ -134,14 +134,14 @@ function CallWords({ call }: { call: Call }) {
   return (
     <div class="tile-call" role="alert">
       <p>
+        {seconds !== null && (
+          <span class="tile-burst digits" role="timer" aria-live="off">
+            {Math.max(0, secondsTo(call.until, now))}
+          </span>
+        )}
         <strong>{does}</strong> {how}
       </p>
       {late !== undefined && <p aria-live="off">{cue.late(saySeconds(late))}</p>}
-      {seconds !== null && (
-        <p class="digits" role="timer" aria-live="off">
-          {Math.max(0, secondsTo(call.until, now))}
-        </p>
-      )}
     </div>
   );
 }

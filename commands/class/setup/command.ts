@@ -9,6 +9,7 @@ import { durationIn, temperatureIn, wordMeasureFault } from "../../speech/quanti
 import { habitsSchema, type Habits } from "../../../store/shapes/school.ts";
 import { answer, type SetupFacts, type SetupKey } from "../setup.ts";
 import * as words from "./reply.ts";
+import { allowClosedPages } from "../closed-pages.ts";
 import { whoMay } from "../../who.ts";
 import { findZone, suggestZones } from "./zones.ts";
 
@@ -57,6 +58,9 @@ const options = z.object({
   warn: wholeIn(shape.warnSeconds)
     .optional()
     .describe("Seconds before pour-out at which the next bath is called for"),
+  closedpages: yesNo
+    .optional()
+    .describe("yes: phones may be called while their page is closed, by the internet"),
   aiderole: textIn(shape.aideRole)
     .optional()
     .meta(picks("role"))
@@ -83,11 +87,16 @@ export const classSetup = defineCommand({
     if (input.channel !== undefined) setChannel(context, chat, input.channel);
     if (chat === "room" && (input.aiderole !== undefined || input.teacherrole !== undefined))
       throw new UserError("ERR_ROLES_BY_PASSPHRASE", words.rolesByPassphrase());
+    if (chat !== "room" && input.closedpages !== undefined)
+      throw new UserError("ERR_NO_CLOSED_PAGES", words.noClosedPages());
     const zone = input.zone === undefined ? school.zone : readZone(input.zone);
     stores.classes.rename(school.id, input.name ?? school.name, zone);
     const changes = changesOf(input);
     const answered = answeredBy(input);
     stores.classes.setHabits(school.id, answer({ ...school.habits, ...changes }, answered as SetupKey[]));
+    const changed = stores.classes.get(school.id);
+    if (changed && input.closedpages !== undefined)
+      allowClosedPages(stores, changed, input.closedpages === "yes");
     return words.setupReply(factsOf(context, chat), answered);
   },
 });
@@ -159,6 +168,7 @@ const ANSWERS = {
   sleeves: ["sleeves", "sleeves120"],
   pourout: ["pourout"],
   warn: ["warn"],
+  closedpages: ["closedpages"],
 } as const satisfies Record<words.NamedKey, readonly (keyof Input)[]>;
 
 function answeredBy(input: Input): words.NamedKey[] {

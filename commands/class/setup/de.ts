@@ -17,6 +17,7 @@ export const de: SetupWords = {
     wash: "Mindestzeit Wässern",
     agitation: "Bewegung",
     sheets: "Filme und Entwickler",
+    closedpages: "Signale bei geschlossener Seite",
   },
 
   languages: { en: "Englisch", de: "Deutsch" },
@@ -33,6 +34,8 @@ export const de: SetupWords = {
   wash: (time, { washMethod, washAid, stop }) =>
     `${time} ${washMethod === "running" ? "in fließendem Wasser" : "in Füllungen"}${washAid ? ", mit Wässerungshilfe" : ""}, nach ${stop === "acid" ? "einem Stoppbad" : "Zwischenwässerungen statt eines Stoppbads"}`,
   asSheet: "wie auf jedem Datenblatt",
+  allowed: "erlaubt, über den Dienst des Handyherstellers",
+  notAllowed: "nicht erlaubt",
   sheets: (count) => (count === 1 ? "1 Datenblatt" : `${count} Datenblätter`),
 
   questions: {
@@ -94,6 +97,7 @@ export const de: SetupWords = {
     sleeves: "die Bilder je Streifen",
     pourout: "die Sekunden zum Ausgießen",
     warn: "das Signal zum Bereitstellen",
+    closedpages: "Signale bei geschlossener Seite",
   },
 
   unknownZone: (typed, near) =>
@@ -101,6 +105,8 @@ export const de: SetupWords = {
   noChannel:
     "Dieser Befehl kam aus keinem Kanal, in dem ich sprechen kann. Gib ihn in dem Kanal, der dem Kurs gehören soll.",
   noChannels: "Der Raum hat keine Kanäle: Was dem Kurs gesagt wird, sehen alle darin.",
+  noClosedPages:
+    "Dieser Chat ruft Handys von selbst, ob er offen ist oder nicht: Hier gibt es nichts zu erlauben.",
   rolesByPassphrase:
     "Im Raum gehen die Rollen nach dem Kennwort: Hilfskräfte und Lehrkräfte treten mit dem ein, das beim ersten Start gezeigt wurde. Oder gib jemandem eine Rolle: `/class role person:… role:aide`.",
 

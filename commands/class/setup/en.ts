@@ -22,6 +22,7 @@ export const en = {
     wash: "Minimum washing time",
     agitation: "Agitation",
     sheets: "Films and developers",
+    closedpages: "Calls to closed pages",
   } satisfies Record<ShownKey, string>,
 
   languages: { en: "English", de: "German" } satisfies Record<Language, string>,
@@ -39,6 +40,8 @@ export const en = {
   wash: (time: string, { washMethod, washAid, stop }: Pick<Habits, "washMethod" | "washAid" | "stop">) =>
     `${time} ${washMethod === "running" ? "of running water" : "in fills"}${washAid ? ", with wash aid" : ""}, after ${stop === "acid" ? "a stop bath" : "rinses in place of a stop bath"}`,
   asSheet: "as each sheet has it",
+  allowed: "allowed, through the phone maker's service",
+  notAllowed: "not allowed",
   sheets: (count: number) => countOf(count, "sheet"),
 
   questions: {
@@ -100,6 +103,7 @@ export const en = {
     sleeves: "the frames in a strip",
     pourout: "the seconds for pouring out",
     warn: "the call to get ready",
+    closedpages: "calls to closed pages",
   },
 
   unknownZone: (typed: string, near: readonly string[]) =>
@@ -107,6 +111,7 @@ export const en = {
   noChannel:
     "This call came from no channel I can speak in. Give the command in the channel that is to be the class's.",
   noChannels: "The room has no channels: what is said to the class is seen by everyone in it.",
+  noClosedPages: "This chat calls phones by itself, whether it is open or not: there is nothing to allow.",
   rolesByPassphrase:
     "In the room, roles go by passphrase: an aide or a teacher joins with the one shown at the first start. Or give a person a role: `/class role person:… role:aide`.",
 

@@ -36,6 +36,7 @@ const VALUES = {
   wash: ({ class: { habits } }) => words().wash(saySeconds(usualWash(habits).seconds), habits),
   agitation: ({ class: { habits } }) =>
     habits.agitation === null ? words().asSheet : describeAgitation(habits.agitation),
+  closedpages: ({ class: { habits } }) => (habits.push ? words().allowed : words().notAllowed),
   sheets: ({ sheets }) => (sheets === 0 ? words().noneYet : words().sheets(sheets)),
 } as const satisfies Record<ShownKey, (facts: SetupFacts) => string>;
 
@@ -109,8 +110,8 @@ export function setupReply(facts: SetupFacts, done: readonly NamedKey[]): Reply 
   const text = [
     done.length > 0 ? words().done(done.map((key) => words().named[key])) : "",
     head,
-    ...shownOf(keys).map((key) =>
-      words().part(words().titles[key], VALUES[key](facts), key === "language" || isSet(key, facts)),
+    ...shownOf(keys, facts).map((key) =>
+      words().part(words().titles[key], VALUES[key](facts), !isAsked(key) || isSet(key, facts)),
     ),
     washWords(facts, done),
     permissionWords(facts.missingPermissions),
@@ -133,10 +134,13 @@ export function setupReply(facts: SetupFacts, done: readonly NamedKey[]): Reply 
   };
 }
 
-/** The language stands after the name: it has a default that serves, and so is not asked for. */
-function shownOf(keys: readonly SetupKey[]): ShownKey[] {
-  return keys.flatMap((key): ShownKey[] => (key === "name" ? ["name", "language"] : [key]));
+/** The language stands after the name, calls to closed pages at the end: they have a default that serves, and are not asked for. */
+function shownOf(keys: readonly SetupKey[], { chat }: SetupFacts): ShownKey[] {
+  const shown = keys.flatMap((key): ShownKey[] => (key === "name" ? ["name", "language"] : [key]));
+  return chat === "room" ? [...shown, "closedpages"] : shown;
 }
+
+const isAsked = (key: ShownKey): key is SetupKey => key !== "language" && key !== "closedpages";
 
 function inviteWords({ chat, joinCode }: SetupFacts): string {
   if (chat !== "room") return words().inviteToChannel;
@@ -151,6 +155,7 @@ export const unknownZone = (typed: string, near: readonly string[]): string =>
   words().unknownZone(plain(typed), near);
 export const noChannel = (): string => words().noChannel;
 export const noChannels = (): string => words().noChannels;
+export const noClosedPages = (): string => words().noClosedPages;
 export const rolesByPassphrase = (): string => words().rolesByPassphrase;
 
 /** How a member is listed: `Mina (student)`. */

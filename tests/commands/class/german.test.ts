@@ -62,6 +62,8 @@ describe("every command for the class", () => {
     "/class setup fixmin:5 s",
     "/class setup channel:here",
     "/class setup aiderole:Labor",
+    "/class setup closedpages:yes",
+    "/class setup closedpages:no",
     "/class setup sinks:1 washplaces:1 dryslots:1",
     "/class periods",
     "/class periods days:mo, mi from:18 Uhr to:20:30 name:Abendkurs",

@@ -1,5 +1,6 @@
 import type { FastifyInstance, FastifyRequest } from "fastify";
 import { z } from "zod";
+import { allowClosedPages } from "../../../../commands/class/closed-pages.ts";
 import type { Stores } from "../../../../store/index.ts";
 import type { RoomSession } from "../../../../store/room.ts";
 import type { PushState } from "../door-wire.ts";
@@ -69,10 +70,7 @@ export function addPushRoutes(app: FastifyInstance, parts: PushRouteParts): void
     const school = session && stores.classes.get(session.classId);
     const role = session && stores.members.find(session.classId, session.personId)?.role;
     if (!school || !body.success || role !== "teacher") return refuse(reply, 403, "ERR_FORBIDDEN");
-    stores.atomically(() => {
-      stores.classes.setHabits(school.id, { ...school.habits, push: body.data.isAllowed });
-      if (!body.data.isAllowed) stores.pushes.forgetClass(school.id);
-    });
+    stores.atomically(() => allowClosedPages(stores, school, body.data.isAllowed));
     return reply.send({ ok: true });
   });
 }

@@ -192,6 +192,12 @@ describe("a chat with channels", () => {
     expect(call("class board", { channel: "here" }).code).toBe("ERR_NO_CHANNEL");
   });
 
+  it("has no pages that are closed, and says so", () => {
+    const call = callFrom("77", []);
+    expect(call("class setup", { closedpages: "yes" }).code).toBe("ERR_NO_CLOSED_PAGES");
+    expect(call("class setup", {}).reply.text).not.toContain("closed pages");
+  });
+
   it("can't have a channel where a call came from none", () => {
     expect(callFrom(null, [])("class setup", { channel: "here" }).code).toBe("ERR_NO_CHANNEL");
   });

@@ -66,6 +66,20 @@ describe("calls to a closed page", needing("openssl"), () => {
     return service.got;
   }
 
+  test("are allowed and forbidden by a command as in the door's panel, and forbidden forgets every phone", async () => {
+    const iris = await teacher.open();
+    await iris.says("/class setup closedpages:yes");
+    expect((await turnOn()).status).toBe(200);
+    await iris.says("/class setup");
+    expect(iris.feed().at(-1)).toContain("- Calls to closed pages: allowed");
+    await iris.says("/class setup closedpages:no");
+    expect(iris.feed().at(-1)).toContain("- Calls to closed pages: not allowed");
+    expect(await (await mina.get("/api/push")).json()).toMatchObject({ isAllowed: false, isOn: false });
+    await begin();
+    await server.pass(60);
+    expect(service.got).toEqual([]);
+  });
+
   test("are off until the teacher allows them for the class, and the person turns them on", async () => {
     expect((await turnOn()).status).toBe(403);
     expect((await mina.post("/api/push/allow", { isAllowed: true })).status).toBe(403);
