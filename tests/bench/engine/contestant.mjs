@@ -5,11 +5,13 @@
  */
 import { monitorEventLoopDelay, performance } from "node:perf_hooks";
 import { setTimeout as wait } from "node:timers/promises";
+import { createWork, NO_WORK } from "./work.mjs";
 
 const task = JSON.parse(process.argv[2]);
 const { file, name, mode, count, windowMs, allowanceMs, patienceMs } = task;
 const makers = await import(file);
-const contestant = await makers[name](task);
+const { step, together } = task.works ? await createWork(task) : NO_WORK;
+const contestant = await makers[name]({ ...task, together });
 if (mode === "resume") await resume();
 else await measure();
 
@@ -27,9 +29,10 @@ async function measure() {
   const finished = new Promise((resolve) => void (finish = resolve));
   const armedAt = performance.now();
   // The same instant for all: what a contestant keeps is kept by then, where it keeps anything.
-  await contestant.arm(dues, (dueAt, at = Date.now()) => {
+  await contestant.arm(dues, (dueAt) => {
+    step(dueAt);
     fired += 1;
-    lateness.push(at - dueAt);
+    lateness.push(Date.now() - dueAt);
     if (fired === count) finish();
   });
   const armMs = performance.now() - armedAt;

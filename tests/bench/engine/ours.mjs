@@ -88,13 +88,18 @@ export async function sinkside({ dist, data, run }) {
 
   function add(index, dueAtMs) {
     const now = clock.now();
-    const classId = stores.classes.ensure(`room:${Math.floor(index / A_CLASS)}`, "Invented class", now).id;
-    const personId = `room:p${index}`;
-    stores.members.see(classId, { id: personId, name: `Person ${index}` }, "student", now);
-    const phase = { kind: "running", step: 0, startedAtMs: now, endsAtMs: now + 7_200_000 };
-    const { id } = stores.runs.add({ ...run, classId, personId, phase, startedAtMs: now });
+    const { id } = addRun(stores, run, index, now);
     stores.cues.reschedule(id, [{ key: "1", kind: "agitate", step: 0, number: 1, dueAtMs }], 0, now);
   }
+}
+
+/** A run of a person of its own. */
+export function addRun(stores, run, index, now) {
+  const classId = stores.classes.ensure(`room:${Math.floor(index / A_CLASS)}`, "Invented class", now).id;
+  const personId = `room:p${index}`;
+  stores.members.see(classId, { id: personId, name: `Person ${index}` }, "student", now);
+  const phase = { kind: "running", step: 0, startedAtMs: now, endsAtMs: now + 7_200_000 };
+  return stores.runs.add({ ...run, classId, personId, phase, startedAtMs: now });
 }
 
 /** The room, with what it is told after the commit noted. */

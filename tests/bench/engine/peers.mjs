@@ -71,7 +71,7 @@ export async function bullmq({ peers, redisPort }) {
   };
 }
 
-export async function pgBoss({ peers, databaseUrl }) {
+export async function pgBoss({ peers, databaseUrl, together }) {
   const found = await load(peers, "pg-boss");
   const PgBoss = found.PgBoss ?? found.default ?? found;
   const boss = new PgBoss(databaseUrl);
@@ -79,7 +79,7 @@ export async function pgBoss({ peers, databaseUrl }) {
   await boss.start();
   const workOn = (fire) =>
     boss.work("bench", { batchSize: PORTION, pollingIntervalSeconds: 0.5 }, async (jobs) => {
-      for (const { data } of jobs) fire(data.due);
+      together(() => jobs.forEach(({ data }) => fire(data.due)));
     });
   return {
     async arm(dues, fire) {
