@@ -17,12 +17,12 @@ export const classFirstday = defineCommand({
   }),
   who: whoMay(FIRST_DAY_COMMAND),
   visibility: "private",
-  handle({ later }, { stores, class: { id, habits } }) {
+  handle({ later }, { stores, class: { id, habits, demo } }) {
     if (later !== undefined) {
       const kept = later === "none" ? [] : [...new Set([...habits.later, later])];
       stores.classes.setHabits(id, { ...habits, later: kept });
     }
     const facts = firstDayFacts(stores, id);
-    return facts ? words.firstDayReply(sayFirstDay(facts)) : words.pastReply();
+    return facts ? words.firstDayReply(sayFirstDay(facts)) : words.pastReply(demo);
   },
 });

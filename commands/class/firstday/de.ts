@@ -8,5 +8,6 @@ export const de: FirstdayWords = {
   next: (title, how) => `**Als Nächstes: ${title}.** ${how}`,
   allDone: "Alles ist da: Der Kurs kann entwickeln.",
   onlyLater: "Was fehlt, hat Zeit. Mit `/class firstday later:none` kommt es wieder.",
+  invented: "Der erfundene Kurs hat alles. Ein eigener beginnt auf der Seite: Menü, Meinen Kurs anlegen.",
   past: "Dieser Kurs hat seinen ersten Film hinter sich. Was eingestellt ist, zeigt `/class setup`.",
 };

@@ -6,6 +6,8 @@ export const en = {
   next: (title: string, how: string) => `**Next: ${title}.** ${how}`,
   allDone: "Everything is there: the class can develop.",
   onlyLater: "What is left can wait. `/class firstday later:none` brings it back.",
+  invented:
+    "The invented class has all it needs. A class of your own begins in the page: Menu, Make this my class.",
   past: "This class is past its first film. `/class setup` shows what is set.",
 };
 export type FirstdayWords = typeof en;

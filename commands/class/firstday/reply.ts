@@ -26,4 +26,7 @@ export function firstDayReply({ title, done, steps }: SaidFirstDay): Reply {
 
 const sayStep = ({ state, title }: SaidStep): string => words()[state](title);
 
-export const pastReply = (): Reply => ({ text: words().past, fields: { next: null } });
+export const pastReply = (isInvented: boolean): Reply => ({
+  text: isInvented ? words().invented : words().past,
+  fields: { next: null },
+});

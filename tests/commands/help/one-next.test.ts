@@ -23,6 +23,13 @@ test("nothing yet, a plan made, to be poured in, in the bath, over: each names o
   await room.pass(60);
   expect(help()).toMatchObject({ head: expect.stringContaining("R1, developer") });
 
+  // The developer should be out: the next bath is waited for.
+  await room.pass(500);
+  expect(help()).toEqual({
+    head: expect.stringContaining("R1 waits for you: rinse 1"),
+    first: "Water is in",
+  });
+
   for (let guard = 0; guard < 20 && room.stores.runs.open(1).length > 0; guard += 1) {
     room.clock.advance(3600);
     await room.tick();

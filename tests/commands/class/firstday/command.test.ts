@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { createRoom, type Room } from "../../../support/room.ts";
+import { aNewRoll } from "../../../support/rolls.ts";
 import { ENGLISH_WORDS } from "../../../support/english.ts";
 
 /* The list of a new class: ticked off by what the class has, whoever brought it there. */
@@ -87,8 +88,12 @@ describe("/class firstday", () => {
 
   test("a class with rolls in its log is past it, and so is the invented one", async () => {
     const room = createRoom();
-    expect(room.says("Tess", "/class firstday", "teacher")).toContain("past its first film");
+    expect(room.says("Tess", "/class firstday", "teacher")).toContain("The invented class has all it needs.");
     expect(room.says("Tess", "/help", "teacher")).toContain("not set up yet");
+    const own = newClass();
+    own.says("Tess", "/help", "teacher");
+    own.stores.rolls.add(aNewRoll({ personId: "room:tess", runId: null as never }));
+    expect(own.says("Tess", "/class firstday", "teacher")).toContain("past its first film");
   });
 
   test("says every step in German", () => {
