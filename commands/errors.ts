@@ -199,6 +199,11 @@ export const ERRORS = {
   ERR_NO_WATER_LEFT: ["person", "the concentrate alone fills the volume: nothing to temper with"],
   ERR_OTHER_DILUTION: ["person", "the volumes given are of another dilution"],
   // Trays
+  ERR_LAMP_STEP: ["staff", "a coin is seen at a step that was not tried"],
+  ERR_NO_LAMP_STEPS: ["staff", "the steps of a safelight's test can't be read"],
+  ERR_NO_LIGHTS: ["person", "nobody has announced white light"],
+  ERR_PAPER_OPEN: ["staff", "prints are not fixed: white light would spoil them"],
+  ERR_TOO_MANY_LAMPS: ["staff", "a class takes no more safelights"],
   ERR_ALREADY_SEEN: ["person", "the image was seen to appear before"],
   ERR_NOT_DEVELOPING: ["person", "no print is in the developer to appear"],
   ERR_NO_FACTOR: ["person", "there is no factor to develop by, and nothing to work one out from"],

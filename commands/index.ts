@@ -55,6 +55,9 @@ import { sheetAdd, sheetExport, sheetList, sheetShow } from "./sheet/command.ts"
 import { sheetImport, sheetUndo } from "./sheet/import/command.ts";
 import { sheetJudge, sheetMove } from "./sheet/judge/command.ts";
 import { sheetTablet } from "./sheet/tablet/command.ts";
+import { trayLamp } from "./tray/lamp/command.ts";
+import { trayLights, trayWait } from "./tray/lights/command.ts";
+import { trayTest } from "./tray/test/command.ts";
 import { trayBlack } from "./tray/black/command.ts";
 import { trayFactor } from "./tray/factor/command.ts";
 import { trayLines } from "./tray/lines/command.ts";
@@ -76,6 +79,10 @@ const asked: readonly Command[] = [
   trayPlan,
   trayLines,
   trayFactor,
+  trayWait,
+  trayLights,
+  trayTest,
+  trayLamp,
   trayBlack,
   traySet,
   runTrial,

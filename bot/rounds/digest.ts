@@ -152,9 +152,10 @@ function periodText(
   late: Late,
   now: number,
 ): string | undefined {
+  const facts = periodFacts(stores, found, now, due.startsAtMs);
   // A class that keeps no batches has nothing to be told of them.
-  if (stores.batches.list(found.id).length === 0) return undefined;
-  return periodWords(periodFacts(stores, found, now), due.period?.name ?? "", due.startsAtMs, late);
+  if (stores.batches.list(found.id).length === 0 && facts.lampsDue.length === 0) return undefined;
+  return periodWords(facts, due.period?.name ?? "", due.startsAtMs, late);
 }
 
 function weekText(stores: Stores, found: SchoolClass, late: Late, now: number): string | undefined {

@@ -4,7 +4,7 @@ import { needOf, takenMl, type Candidate, type Need } from "./choose.ts";
 import { labelOf } from "./batch-words.ts";
 import { openAllowance } from "../../store/shapes/ledger.ts";
 import { stateOf } from "./state.ts";
-import { isTrayPlan, type AnyPlan } from "../../store/shapes/tray.ts";
+import { isFilmPlan, isTrayPlan, type AnyPlan } from "../../store/shapes/tray.ts";
 import type { Run } from "../../store/shapes/run.ts";
 import type { Stores } from "../../store/index.ts";
 
@@ -24,6 +24,7 @@ export function pendingNeeds(
 /** Fibre paper, or one tabular-grain film in the tank: the whole load is counted as the heavier. */
 export function hasTabularFilm(stores: Stores, classId: number, plan: AnyPlan): boolean {
   if (isTrayPlan(plan)) return plan.paper === "fibre";
+  if (!isFilmPlan(plan)) return false;
   if (plan.sheet.tabularGrain) return true;
   return (plan.alsoFilms ?? []).some((film) =>
     stores.sheets.find(classId, film, plan.sheet.developer).some(({ sheet }) => sheet.tabularGrain),

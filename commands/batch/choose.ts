@@ -1,5 +1,5 @@
 import type { Step } from "../../store/shapes/plan.ts";
-import { isTrayPlan, type AnyPlan, type TrayPlan } from "../../store/shapes/tray.ts";
+import { isFilmPlan, isTrayPlan, type AnyPlan, type TrayPlan } from "../../store/shapes/tray.ts";
 import { fail, ok, type Result } from "../result.ts";
 import { foldName } from "../sheet/names.ts";
 import type { Dilution } from "../../store/shapes/sheet.ts";
@@ -88,6 +88,7 @@ export function needOf(plan: AnyPlan, step: Step, isTabular: boolean): Need | un
   const kind = kindOfStep(step);
   if (!kind) return undefined;
   if (isTrayPlan(plan)) return needOfPrints(plan, step, kind, isTabular);
+  if (!isFilmPlan(plan)) return undefined;
   const isDeveloper = kind === "developer";
   return {
     kind,

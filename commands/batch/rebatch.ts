@@ -1,6 +1,6 @@
 import type { Habits } from "../../store/shapes/school.ts";
 import { fixTime, inEachBath } from "../plan/fix.ts";
-import { isTrayPlan, type AnyPlan } from "../../store/shapes/tray.ts";
+import { isFilmPlan, type AnyPlan } from "../../store/shapes/tray.ts";
 import type { Choice } from "./choose.ts";
 import { labelOf } from "./batch-words.ts";
 
@@ -18,7 +18,7 @@ export function changeBatch<Of extends AnyPlan>(
   const step = plan.steps[index];
   if (!step || (step.kind === "develop" && choice.filmsDone > 0)) return undefined;
   const changed = { ...step, batch: labelOf(choice.batch), isPouredBack: choice.batch.usage === "again" };
-  if (step.kind === "fix" && !isTrayPlan(plan)) {
+  if (step.kind === "fix" && isFilmPlan(plan)) {
     const { seconds: all, basis } = fixTime(
       choice.clearingSeconds,
       isTabular,

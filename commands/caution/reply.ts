@@ -13,7 +13,8 @@ const words = inEach({ en, de });
 
 export function cautionReply(task: Task | undefined): Reply {
   const { titles, lines, defer } = words();
-  const shown = task === undefined ? TASKS : [task];
+  // What a film needs fits one message; prints are a tap away.
+  const shown = task === undefined ? TASKS.filter((each) => each !== "printing") : [task];
   const parts = shown.map((each) =>
     [`**${titles[each]}**`, ...lines[each].map((line) => `- ${line}`)].join("\n"),
   );
@@ -21,7 +22,7 @@ export function cautionReply(task: Task | undefined): Reply {
     text: [...parts, defer].join("\n\n"),
     fields: { tasks: [...shown] },
     actions: TASKS.filter((each) => each !== task)
-      .slice(0, 5)
+
       .map((each) => ({ label: titles[each], line: `caution about:${each}` })),
   };
 }

@@ -1,2 +1,2 @@
-export const TASKS = ["mixing", "developing", "fixing", "waste", "spill"] as const;
+export const TASKS = ["mixing", "developing", "fixing", "printing", "waste", "spill"] as const;
 export type Task = (typeof TASKS)[number];

@@ -15,7 +15,7 @@ import { makePlan } from "./process.ts";
 import { developSeconds } from "./quick.ts";
 import type { PlanRequest } from "./request.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
-import { isFilmPlan } from "../../store/shapes/tray.ts";
+import { isFilmPlan, isTrayPlan } from "../../store/shapes/tray.ts";
 import * as words from "./reply.ts";
 
 /** Offered where the tank named is none. */
@@ -159,8 +159,9 @@ export const planCurve = defineCommand({
         : stores.plans.find(context.class.id, number ?? 0);
     if (!stored)
       throw new UserError("ERR_UNKNOWN_PLAN", text === undefined ? words.noPlanYet() : words.noPlan(text));
-    return isFilmPlan(stored.plan)
-      ? words.curveReply(stored.number, stored.plan)
-      : words.printsRestReply(stored.number, stored.plan);
+    const { plan: made, number: madeNumber } = stored;
+    if (isFilmPlan(made)) return words.curveReply(madeNumber, made);
+    if (isTrayPlan(made)) return words.printsRestReply(madeNumber, made);
+    throw new UserError("ERR_UNKNOWN_PLAN", words.noPlan(text ?? ""));
   },
 });

@@ -3,7 +3,7 @@ import { makeLine } from "../speech/line.ts";
 import { formatDilution, formatSeconds, formatTenthsC, makeNumber } from "../speech/wording.ts";
 import type { Stores } from "../../store/index.ts";
 import type { StoredPlan } from "../../store/plans.ts";
-import { isTrayPlan } from "../../store/shapes/tray.ts";
+import { isLampPlan, isTrayPlan } from "../../store/shapes/tray.ts";
 import { de } from "./words/ready.de.ts";
 import { en } from "./words/ready.en.ts";
 
@@ -56,6 +56,16 @@ export function readyPlanOf(
 }
 
 function worded({ number, plan }: StoredPlan): ReadyPlan {
+  if (isLampPlan(plan))
+    return {
+      plan: makeNumber("plan", number),
+      time: formatSeconds(60 * Math.max(...plan.minutes)),
+      bath: "",
+      temperature: "",
+      film: words().lampTest(plan.lamp),
+      tank: null,
+      line: makeLine("run start", { plan: number }),
+    };
   const { developer, dilution, film } = isTrayPlan(plan)
     ? { ...plan, film: words().prints(plan.prints) }
     : plan.sheet;

@@ -16,8 +16,7 @@ import { findRun, isLostRun, runsInReach } from "./find.ts";
 import { faultWords } from "./fault-words.ts";
 import * as words from "./reply.ts";
 import { washOthersAnew } from "./rewash.ts";
-import { isTrayPlan } from "../../store/shapes/tray.ts";
-
+import { isFilmPlan, isTrayPlan } from "../../store/shapes/tray.ts";
 import { isOver, isTrayRun, isTrial, type Run, secondsIn } from "../../store/shapes/run.ts";
 import { findPlan, freshRun, ownerOf, tankHolder } from "./starting.ts";
 
@@ -213,6 +212,7 @@ function leftAt(run: Run, tenthsC: number, left: number, atMs: number): number {
     const before = earlier.at(-1)?.tenthsC ?? plan.tenthsC;
     return Math.ceil(timeAt(left, before, tenthsC, plan.factorPer10C));
   }
+  if (!isFilmPlan(plan)) return left;
   const result = secondsLeftAt(plan, secondsAt(atMs), tenthsC, earlier);
   if (!result.ok) throw new UserError(result.fault.code, words.temperatureRefused(result.fault));
   return result.value;

@@ -85,7 +85,7 @@ export function agitationStarts(
 function waitingCues(run: Run, phase: Extract<Phase, { kind: "waiting" }>): Cue[] {
   const before = stepAt(run, phase.step - 1);
   // Only a developer, a stop or a fixer left in the tank does harm; a film in the wash or the dryer can wait.
-  if (!before || !["develop", "stop", "fix"].includes(before.kind)) return [];
+  if (!before || !["develop", "stop", "fix", "lamp"].includes(before.kind)) return [];
   // Whoever tries it out has hands no faster than others.
   return NUDGE_SECONDS.map((seconds, position) =>
     cue(run, phase.step, "nudge", position + 1, phase.sinceMs + seconds * 1000),

@@ -214,13 +214,13 @@ function seeImage(
   if (run.deviations.some((each) => each.kind === "seen" && each.step === step))
     return fail({ code: "ERR_ALREADY_SEEN", step });
   const { startedAtMs, endsAtMs } = phase;
-  const afterSeconds = Math.max(1, Math.round((atMs - startedAtMs) / 1000));
+  const afterSeconds = Math.max(1, Math.round(secondsIn(run, atMs - startedAtMs)));
   const toSeconds = wholeSeconds(afterSeconds);
-  const fromSeconds = Math.round((endsAtMs - startedAtMs) / 1000);
+  const fromSeconds = Math.round(secondsIn(run, endsAtMs - startedAtMs));
   const note = { kind: "seen", step, afterSeconds, fromSeconds, toSeconds, atMs } as const;
   return ok({
     ...run,
-    phase: { ...phase, endsAtMs: startedAtMs + toSeconds * 1000 },
+    phase: { ...phase, endsAtMs: startedAtMs + lastingMs(run, toSeconds) },
     deviations: [...run.deviations, note],
     schedule: run.schedule + 1,
   });
@@ -232,12 +232,12 @@ function washAnew(run: Run, phase: Open, atMs: number): Run {
   const wash = stepAt(run, step);
   if (wash?.kind !== "wash" || wash.medium !== "paper" || wash.seconds === null) return run;
   const before = run.marks.filter((each) => each.step === step).at(-1);
-  const afterSeconds = Math.max(0, Math.round((atMs - (before?.startedAtMs ?? atMs)) / 1000));
+  const afterSeconds = Math.max(0, Math.round(secondsIn(run, atMs - (before?.startedAtMs ?? atMs))));
   const note = { kind: "washed-anew", step, afterSeconds, atMs } as const;
   const mark = { step, plannedSeconds: wash.seconds, startedAtMs: atMs, endedAtMs: null };
   return {
     ...run,
-    phase: { kind: "running", step, startedAtMs: atMs, endsAtMs: atMs + wash.seconds * 1000 },
+    phase: { kind: "running", step, startedAtMs: atMs, endsAtMs: atMs + lastingMs(run, wash.seconds) },
     marks: [...closeMark(run.marks, atMs), mark],
     deviations: [...run.deviations, note],
     schedule: run.schedule + 1,

@@ -2,12 +2,13 @@ import { unreachedWords } from "./unreached.ts";
 import type { Action, Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
+import type { LampPlan } from "../../store/shapes/lamp.ts";
 import type { RetemperFault } from "../plan/retemper.ts";
 import { describeAgitation, doingOf, labelOf, leavingOf, titleInText, titleOf } from "../sheet/step-words.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import { formatNumber, makeNumber, plain } from "../speech/wording.ts";
 import { EARLY_SECONDS, withoutWeight } from "./doing.ts";
-import { isTrayPlan } from "../../store/shapes/tray.ts";
+import { isFilmPlan, isLampPlan, isTrayPlan } from "../../store/shapes/tray.ts";
 import {
   currentStep,
   isOver,
@@ -51,7 +52,9 @@ export function startedReply(run: Run): Reply {
   const develop = plan.steps.find(({ kind }) => kind === "develop") ?? plan.steps[0];
   const first = plan.steps[0];
   const text = [
-    words().started(nameOf(run), develop?.seconds ?? 0, plan.tenthsC),
+    isLampPlan(plan)
+      ? words().lamp.started(nameOf(run), plain(plan.lamp))
+      : words().started(nameOf(run), develop?.seconds ?? 0, plan.tenthsC),
     ...(run.speed === undefined ? [] : [words().trial(run.speed)]),
     first ? words().next(doingOf(first)) : "",
   ].join("\n");
@@ -196,13 +199,24 @@ export function overReply(run: Run, rolls: readonly { readonly number: number }[
     run.phase.kind === "finished"
       ? isTrayPlan(run.plan)
         ? words().doneWithPrints(nameOf(run), run.plan.prints)
-        : words().doneWithRolls(nameOf(run), run.plan.rolls)
+        : isFilmPlan(run.plan)
+          ? words().doneWithRolls(nameOf(run), run.plan.rolls)
+          : words().lamp.done(nameOf(run))
       : words().stoppedNow(nameOf(run));
   return {
     text: `${head} ${kept}`.trim(),
     fields: { ...fieldsOf(run), rolls: rolls.map(({ number }) => number) },
-    actions: first ? [{ label: words().showRoll, line: makeLine("roll show", { roll: first.number }) }] : [],
+    actions: isLampPlan(run.plan)
+      ? [lampReadingAction(run.plan)]
+      : first
+        ? [{ label: words().showRoll, line: makeLine("roll show", { roll: first.number }) }]
+        : [],
   };
+}
+
+function lampReadingAction({ lamp, minutes }: LampPlan): Action {
+  const line = makeLine("tray lamp", { lamp, longest: Math.max(...minutes) });
+  return { label: words().lamp.note, line, weight: "main" };
 }
 
 export const whichRun = (

@@ -1,4 +1,4 @@
-import { isTrayRun, runNameOf, stepAt, type TrayRun } from "../../store/shapes/run.ts";
+import { isTrayRun, isTrial, runNameOf, stepAt, type TrayRun } from "../../store/shapes/run.ts";
 import type { Stores } from "../../store/index.ts";
 import { owe } from "../owe.ts";
 import { washAnewWords } from "../tray/room-words.ts";
@@ -11,10 +11,11 @@ import { nameOf } from "./run-words.ts";
  * Inside `atomically`.
  */
 export function washOthersAnew(stores: Stores, wet: TrayRun, now: number): void {
-  if (wet.phase.kind !== "running" || stepAt(wet, wet.phase.step)?.kind !== "wash") return;
+  if (isTrial(wet) || wet.phase.kind !== "running" || stepAt(wet, wet.phase.step)?.kind !== "wash") return;
   const others = stores.runs
     .open(wet.classId)
     .filter(isTrayRun)
+    .filter((run) => !isTrial(run))
     .filter(({ id, plan }) => id !== wet.id && plan.line === wet.plan.line);
   for (const other of others) {
     const result = advance(other, { kind: "wash-anew", atMs: now });

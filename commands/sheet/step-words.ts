@@ -4,6 +4,8 @@ import type { Agitation } from "../../store/shapes/sheet.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import { de } from "./words/step.de.ts";
 import { en } from "./words/step.en.ts";
+import { de as lampDe } from "./words/lamp-step.de.ts";
+import { en as lampEn, type LampStepKind } from "./words/lamp-step.en.ts";
 import { de as trayDe } from "./words/tray-step.de.ts";
 import { en as trayEn, type TrayStepKind } from "./words/tray-step.en.ts";
 
@@ -11,14 +13,20 @@ import { en as trayEn, type TrayStepKind } from "./words/tray-step.en.ts";
 
 const words = inEach({ en, de });
 const trayWords = inEach({ en: trayEn, de: trayDe });
+const lampWords = inEach({ en: lampEn, de: lampDe });
 
-type Spoken = Pick<Step, "kind" | "ordinal" | "medium" | "batch">;
+const NOT_IN_TRAYS: readonly Step["kind"][] = ["wetting-agent", "cut", "lamp", "grey", "read"];
+
+type Spoken = Pick<Step, "kind" | "ordinal" | "medium" | "batch" | "lamp">;
+
+const isOfLamp = (kind: Step["kind"]): kind is LampStepKind =>
+  kind === "lamp" || kind === "grey" || kind === "read";
 
 /** A print in a tray, for which other words hold than for a film in a tank. */
 function isInTray<Of extends Pick<Step, "kind" | "medium">>(
   step: Of,
 ): step is Of & { readonly kind: TrayStepKind } {
-  return step.medium === "paper" && step.kind !== "wetting-agent" && step.kind !== "cut";
+  return step.medium === "paper" && !NOT_IN_TRAYS.includes(step.kind);
 }
 
 /** `Developer`, `Rinse 2`; in German `Entwickler`, `Zwischenwässerung 2`. */
@@ -34,26 +42,32 @@ export function titleInText(step: Pick<Step, "kind" | "ordinal">): string {
 
 /** What a person does to begin this step, and from which bottle. */
 export function doingOf(step: Spoken): string {
+  const { kind } = step;
+  if (isOfLamp(kind)) return lampWords().doing[kind](step.lamp);
   if (isInTray(step)) return trayWords().doing[step.kind](bottleOf(step), step.ordinal);
   if (isOneOfTwo(step)) return words().oneOfTwo.doing(step.ordinal, bottleOf(step));
-  return words().doing[step.kind](bottleOf(step));
+  return words().doing[kind](bottleOf(step));
 }
 
 /** The button that begins this step. */
-export function labelOf(step: Pick<Step, "kind" | "ordinal" | "medium">): string {
+export function labelOf(step: Pick<Step, "kind" | "ordinal" | "medium" | "lamp">): string {
+  const { kind } = step;
+  if (isOfLamp(kind)) return kind === "lamp" ? lampWords().labels.lamp(step.lamp) : lampWords().labels[kind];
   if (isInTray(step)) return trayWords().labels[step.kind](step.ordinal);
   if (isOneOfTwo(step)) return words().oneOfTwo.label(step.ordinal);
-  return words().labels[step.kind];
+  return words().labels[kind];
 }
 
 /** What a person does when this step's time is up, and where its bath goes. */
 export function leavingOf(step: Spoken & Pick<Step, "isPouredBack" | "replenishMl">): string {
+  const { kind } = step;
+  if (isOfLamp(kind)) return lampWords().leaving[kind];
   if (isInTray(step)) return trayWords().leaving[step.kind];
   const { back, leaving, replenish, oneOfTwo } = words();
   const bottle = bottleOf(step);
   if (isOneOfTwo(step)) return oneOfTwo.leaving(step.ordinal, bottle);
   const again = bottle !== null && step.isPouredBack ? back[step.kind] : undefined;
-  if (!again || bottle === null) return leaving[step.kind](bottle);
+  if (!again || bottle === null) return leaving[kind](bottle);
   return step.replenishMl === undefined
     ? again(bottle)
     : `${again(bottle)} ${replenish(formatMl(step.replenishMl))}`;

@@ -1,4 +1,4 @@
-import { stepAt, type TrayRun } from "../../store/shapes/run.ts";
+import { isTrial, stepAt, type TrayRun } from "../../store/shapes/run.ts";
 import type { StepKind } from "../../store/shapes/plan.ts";
 import type { TrayLine } from "../../store/shapes/tray-line.ts";
 import { placesOf } from "./sizes.ts";
@@ -118,13 +118,15 @@ export function atLine(
   runs: readonly TrayRun[],
   line: number,
 ): { readonly inTrays: TrayRun[]; readonly waiting: TrayRun[] } {
-  const here = runs.filter(({ plan }) => plan.line === line);
+  const here = runs.filter((run) => run.plan.line === line && !isTrial(run));
   const isWaiting = ({ phase }: TrayRun): boolean => phase.kind === "waiting" && phase.step === 0;
   return { inTrays: here.filter((run) => !isWaiting(run)), waiting: here.filter(isWaiting) };
 }
 
 /** Prints that light still spoils: not through the first fixing bath. */
-export function isPaperOpen({ phase, plan }: TrayRun): boolean {
+export function isPaperOpen(run: TrayRun): boolean {
+  const { phase, plan } = run;
+  if (isTrial(run)) return false;
   if (phase.kind !== "waiting" && phase.kind !== "running") return false;
   const fixed = plan.steps.findIndex(({ kind }) => kind === "fix");
   return phase.step <= fixed;

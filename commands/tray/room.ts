@@ -1,4 +1,4 @@
-import { isTrayRun, type TrayRun } from "../../store/shapes/run.ts";
+import { isTrayRun, isTrial, type TrayRun } from "../../store/shapes/run.ts";
 import { UserError, type Context } from "../define.ts";
 import { makeLine } from "../speech/line.ts";
 import { atLine, firstStart, tooSmallFor } from "./places.ts";
@@ -10,7 +10,7 @@ import { fullWords, putInAnyway, tooSmallWords } from "./room-words.ts";
  */
 export function requireRoom({ stores, class: school, now }: Context, run: TrayRun): void {
   const line = school.habits.trayLines.find(({ number }) => number === run.plan.line);
-  if (!line) return;
+  if (!line || isTrial(run)) return;
   const { inTrays, waiting } = atLine(stores.runs.open(school.id).filter(isTrayRun), line.number);
   const anyway = {
     label: putInAnyway(),

@@ -38,6 +38,8 @@ export type MessageKey =
   | { readonly kind: "chat-off"; readonly class: number; readonly teacher: number; readonly minute: number }
   /** A wet print came into the wash of a run's; `schedule` is the one that this begins. */
   | { readonly kind: "wash-anew"; readonly run: number; readonly schedule: number }
+  /** Somebody at the trays has paper open: to whoever announced white light. `part` counts the class's people. */
+  | { readonly kind: "lights-wait"; readonly say: number; readonly part: number }
   /** A teacher's word to many; `part` counts those it goes to. */
   | { readonly kind: "say"; readonly say: number; readonly part: number };
 
@@ -77,6 +79,8 @@ function unbound(key: MessageKey): string {
       return `off.${make36(key.class)}.${make36(key.teacher)}.${make36(key.minute)}`;
     case "wash-anew":
       return `w${make36(key.run)}.${make36(key.schedule)}`;
+    case "lights-wait":
+      return `lw.${make36(key.say)}.${make36(key.part)}`;
     case "say":
       return `${sayKeys(key.say).from}${make36(key.part)}`;
   }
@@ -98,6 +102,8 @@ export function parseMessageKey(text: string): MessageKey | undefined {
   const [head = "", second, third, fourth, fifth] = text.split(".");
   const id = parse36(head.slice(1));
   if (fifth !== undefined) return undefined;
+  if (head === "lw" && third !== undefined)
+    return { kind: "lights-wait", say: parse36(second), part: parse36(third) };
   if (head === "say" && third !== undefined)
     return { kind: "say", say: parse36(second), part: parse36(third) };
   if (head === "lost" && second !== undefined) return { kind: "lost", run: parse36(second) };

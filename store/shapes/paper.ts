@@ -30,6 +30,7 @@ export const PAPER_RULES = [
   "wash-aid",
   "wash-cold",
   "lay-to-dry",
+  "lamp-steps",
 ] as const;
 export type PaperRule = (typeof PAPER_RULES)[number];
 

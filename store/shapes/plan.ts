@@ -14,6 +14,10 @@ export const STEP_KINDS = [
   "wetting-agent",
   "dry",
   "cut",
+  // Of a safelight's test.
+  "lamp",
+  "grey",
+  "read",
 ] as const;
 export type StepKind = (typeof STEP_KINDS)[number];
 
@@ -28,6 +32,14 @@ export const stepSchema = z.object({
   agitation: agitationSchema.nullable(),
   /** Pour-out begins this long before the end; 0 where the bath is not poured out by the clock. */
   pourOutSeconds: z.int().min(0),
+  /** Of a safelight's test: its row, and how long the part laid open last has had the lamp before and after this step, minutes. */
+  lamp: z
+    .object({
+      row: z.int().min(1).max(2),
+      fromMinutes: z.int().min(0).max(60),
+      toMinutes: z.int().min(1).max(60),
+    })
+    .optional(),
   /** What goes into the tank, in ml; null where nothing is measured out. */
   ml: z.int().positive().nullable(),
   /** Concentrate or stock in it, in ml to 0.1, where the dilution is known. */

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { ROOM_TENTHS_C } from "./limits.ts";
 import { DEFAULT_LANGUAGE, LANGUAGES } from "./language.ts";
+import { lampSchema } from "./lamp.ts";
 import { agitationSchema } from "./sheet.ts";
 import { trayLineSchema } from "./tray-line.ts";
 
@@ -99,6 +100,8 @@ export const habitsSchema = z.object({
   weekDigestMinute: z.int().min(0).max(1439).default(480),
   /** The class's lines of trays, by number. */
   trayLines: z.array(trayLineSchema).max(20).default([]),
+  /** Its safelights, each with its latest test. */
+  lamps: z.array(lampSchema).max(20).default([]),
 });
 export type Habits = z.output<typeof habitsSchema>;
 

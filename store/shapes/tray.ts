@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { BATH_TENTHS_C } from "./limits.ts";
+import { lampPlanSchema, type LampPlan } from "./lamp.ts";
 import { PAPER_KINDS, paperSizeSchema } from "./paper.ts";
 import { planSchema, stepSchema, type Plan } from "./plan.ts";
 import { dilutionSchema } from "./sheet.ts";
@@ -52,12 +53,13 @@ export const trayPlanSchema = z.object({
 export type TrayPlan = z.output<typeof trayPlanSchema>;
 
 /** What a run goes through. */
-export type AnyPlan = Plan | TrayPlan;
+export type AnyPlan = Plan | TrayPlan | LampPlan;
 
 /** Examined as what it says it is, so that a fault names the field and not only the plan. */
 export const anyPlanSchema = z.unknown().transform((plan, context): AnyPlan => {
-  const isOfPrints = typeof plan === "object" && plan !== null && "prints" in plan;
-  const read = (isOfPrints ? trayPlanSchema : planSchema).safeParse(plan);
+  const fields = typeof plan === "object" && plan !== null ? plan : {};
+  const shape = "prints" in fields ? trayPlanSchema : "lamp" in fields ? lampPlanSchema : planSchema;
+  const read: z.ZodSafeParseResult<AnyPlan> = shape.safeParse(plan);
   if (read.success) return read.data;
   for (const issue of read.error.issues)
     context.issues.push({ ...issue, input: plan } as z.core.$ZodRawIssue);
@@ -65,4 +67,5 @@ export const anyPlanSchema = z.unknown().transform((plan, context): AnyPlan => {
 });
 
 export const isTrayPlan = (plan: AnyPlan): plan is TrayPlan => "prints" in plan;
-export const isFilmPlan = (plan: AnyPlan): plan is Plan => !isTrayPlan(plan);
+export const isFilmPlan = (plan: AnyPlan): plan is Plan => "sheet" in plan;
+export const isLampPlan = (plan: AnyPlan): plan is LampPlan => "lamp" in plan;

@@ -5,6 +5,7 @@ export const de: ReplyWords = {
     mixing: "Chemie ansetzen",
     developing: "Entwickeln",
     fixing: "Fixieren",
+    printing: "Schalen, Trockner und Licht",
     waste: "Abfall",
     spill: "Verschüttet und Erste Hilfe",
   },
@@ -25,6 +26,13 @@ export const de: ReplyWords = {
     fixing: [
       "Das Fixierbad kommt zurück in seine Flasche: Es wird wieder benutzt, und es enthält Silber.",
       "Saures Fixierbad und Stoppbad riechen nach Schwefeldioxid oder Essig: gut lüften. Mit Asthma sag es vorher der Lehrkraft.",
+    ],
+    printing: [
+      "Zange statt Finger: eine für jede Schale, nie in eine andere. Am Entwickler Gummihandschuhe an.",
+      "Deck Schalen ab, die niemand benutzt, Lüfter an. In einem kleinen Raum höchstens vier Personen.",
+      "Trag keine volle Schale: schöpf oder heb sie mit dem Schlauch leer. Säure mit viel Wasser aufwischen, nicht mit Papiertüchern.",
+      "Ein Trockner für Barytpapier ist heiß (Trommeln laufen mit 82 °C): Hände weg von der Trommel, kein PE-Papier hinein, danach Stecker ziehen.",
+      "Vor weißem Licht: Packungen zu, nichts auf den Grundbrettern, und ruf es laut. `/tray lights` warnt alle an den Schalen.",
     ],
     waste: [
       "Gebrauchtes Fixierbad enthält Silber: sammeln, nie weggießen.",

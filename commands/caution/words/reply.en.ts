@@ -6,6 +6,7 @@ const TITLES: Readonly<Record<Task, string>> = {
   mixing: "Mixing chemistry",
   developing: "Developing",
   fixing: "Fixing",
+  printing: "Trays, dryers and light",
   waste: "Waste",
   spill: "Spills and first aid",
 };
@@ -30,6 +31,15 @@ const LINES: Lines = {
   fixing: [
     "Fixer goes back into its bottle: it is used again, and it carries silver.",
     "Acid fixer and stop bath smell of sulfur dioxide or vinegar: keep the air moving. With asthma, tell the teacher first.",
+  ],
+  // US Navy drafting manual (hands in trays); school guidance (rubber gloves, tongs); club rules (a pair for each bath, four
+  // people, covered trays, no paper towels on acid); US Army SS0509-8 (a drum dryer runs at 82 °C, no resin-coated paper).
+  printing: [
+    "Tongs, not fingers: a pair for each tray, never in another. Rubber gloves on at the developer.",
+    "Cover trays that nobody uses, fan on. In a small room at most four people.",
+    "Carry no full tray: ladle or siphon it out. Wipe up acid with much water, not with a paper towel.",
+    "A fibre dryer is hot (drum dryers run at 82 °C, 180 °F): hands off the drum, no resin-coated paper into it, and unplug it after use.",
+    "Before white light: boxes closed, nothing on the easels, and call it out. `/tray lights` warns all at the trays.",
   ],
   waste: [
     "Used fixer carries silver: collect it, never pour it away.",

@@ -28,6 +28,8 @@ export interface PeriodFacts {
   readonly tired: readonly (Shown & { readonly marks: readonly Mark[] })[];
   readonly worn: readonly Shown[];
   readonly toMix: readonly Shortage[];
+  /** Safelights whose test is due by then. */
+  readonly lampsDue: readonly string[];
 }
 
 export interface WeekFacts {
@@ -61,13 +63,14 @@ export function lateLine({ lateMs, dueAtMs, missed }: Lateness): string {
 }
 
 export function periodWords(facts: PeriodFacts, name: string, startsAtMs: number, late: Lateness): string {
-  const { ready, tired, worn, toMix } = facts;
+  const { ready, tired, worn, toMix, lampsDue } = facts;
   const { nextPeriod, period, mixBefore, dontUse, watch, ...say } = words();
   const title = name === "" ? nextPeriod : plain(name);
   const lines = [
     lateLine(late),
     period(title, instant(startsAtMs, "time"), instant(startsAtMs, "relative")),
     toMix.length > 0 ? mixBefore(joinAnd(toMix.map(shortWords))) : "",
+    lampsDue.length > 0 ? say.testLamps(joinAnd(lampsDue.map(plain))) : "",
     worn.length > 0 ? dontUse(joinAnd(worn.map(wornLabel))) : "",
     tired.length > 0 ? watch(joinAnd(tired.map(tiredLabel))) : "",
     ready.length > 0 ? say.ready : say.noneReady,

@@ -16,6 +16,8 @@ export const de: DigestWords = {
   nextPeriod: "Der nächste Kurstermin",
   period: (title, time, relative) => `**${title}** um ${time}, ${relative}.`,
   mixBefore: (what) => `**Vorher ansetzen: ${what}.** Eine Hilfskraft oder die Lehrkraft.`,
+  testLamps: (which) =>
+    `**Dunkelkammerlicht ${which}: Die Probe ist fällig.** Eine Hilfskraft oder die Lehrkraft: \`/tray test\`.`,
   dontUse: (which) => `**Nicht nehmen:** ${which}.`,
   watch: (which) => `Im Auge behalten: ${which}.`,
   ready: "Bereit:",

@@ -20,6 +20,8 @@ export const en = {
   nextPeriod: "The next period",
   period: (title: string, time: string, relative: string) => `**${title}** at ${time}, ${relative}.`,
   mixBefore: (what: string) => `**Mix before it: ${what}.** An aide or the teacher.`,
+  testLamps: (which: string) =>
+    `**Safelight ${which}: its test is due.** An aide or the teacher: \`/tray test\`.`,
   dontUse: (which: string) => `**Don't use** ${which}.`,
   watch: (which: string) => `Watch: ${which}.`,
   ready: "Ready:",

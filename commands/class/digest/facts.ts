@@ -5,6 +5,7 @@ import { collectedNow } from "../../batch/collected.ts";
 import type { PeriodFacts, Shortage, WeekFacts } from "./digest-words.ts";
 import { reachedMarks } from "../../batch/marks.ts";
 import { paceFor } from "../../batch/pace.ts";
+import { lampsDue } from "../../tray/lamp.ts";
 import { stateOf } from "../../batch/state.ts";
 import type { SchoolClass } from "../../../store/shapes/school.ts";
 import type { Stores } from "../../../store/index.ts";
@@ -13,7 +14,7 @@ import type { Stores } from "../../../store/index.ts";
 
 const WEEK_MS = 7 * 24 * 3_600_000;
 
-export function periodFacts(stores: Stores, found: SchoolClass, now: number): PeriodFacts {
+export function periodFacts(stores: Stores, found: SchoolClass, now: number, startsAtMs = now): PeriodFacts {
   const shown = candidatesFor(stores, found.id, null, now).map(({ batch, state }) => ({ batch, state }));
   const ready = shown.filter(({ state }) => state.standing === "ready");
   const tired = ready.flatMap(({ batch, state }) => {
@@ -25,6 +26,7 @@ export function periodFacts(stores: Stores, found: SchoolClass, now: number): Pe
     tired,
     worn: shown.filter(({ state }) => state.standing !== "ready"),
     toMix: shortages(stores, found, now),
+    lampsDue: lampsDue(found.habits.lamps, startsAtMs).map(({ name }) => name),
   };
 }
 

@@ -16,7 +16,9 @@ export const classSay = defineCommand({
     to: z
       .enum(AUDIENCES)
       .optional()
-      .describe("everyone; working: with a run under way; at, before: by the step of their film"),
+      .describe(
+        "everyone; working: with a run under way; trays: with prints; at, before: by the step of their film",
+      ),
     step: z.enum(STEP_KINDS).optional().describe("Which step, with to:at (if left out) or to:before"),
   }),
   who: whoMay("class say"),
@@ -51,7 +53,7 @@ export const classSay = defineCommand({
 });
 
 function audienceOf(to: (typeof AUDIENCES)[number], step: (typeof STEP_KINDS)[number] | undefined): Audience {
-  if (to === "everyone" || to === "working") return { kind: to };
+  if (to === "everyone" || to === "working" || to === "trays") return { kind: to };
   if (step === undefined) throw new UserError("ERR_NO_STEP", words.noStep());
   return { kind: to, step };
 }

@@ -6,6 +6,7 @@ export const de: SayWords = {
   said: (by, text) => `**${by}:** ${text}`,
   everyone: "der ganze Kurs",
   working: "alle mit einem Lauf",
+  trays: "alle mit Abzügen in den Schalen",
   at: (step) => `alle bei: ${step}`,
   before: (step) => `alle, denen dies noch bevorsteht: ${step}`,
   toEveryone: "Unterwegs zum ganzen Kurs.",

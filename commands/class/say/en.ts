@@ -7,6 +7,7 @@ export const en = {
   said: (by: string, text: string) => `**${by}:** ${text}`,
   everyone: "the whole class",
   working: "everybody with a run under way",
+  trays: "everybody with prints in the trays",
   at: (step: string) => `everybody at: ${step}`,
   before: (step: string) => `everybody with this still to come: ${step}`,
   toEveryone: "On its way to the whole class.",

@@ -20,6 +20,8 @@ export function audienceWords(audience: Audience): string {
       return words().everyone;
     case "working":
       return words().working;
+    case "trays":
+      return words().trays;
     case "at":
     case "before":
       return words()[audience.kind](titleInText({ kind: audience.step, ordinal: 0 }));

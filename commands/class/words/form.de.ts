@@ -81,7 +81,7 @@ export const forms: Forms = {
     summary: "Allen etwas sagen, oder denen bei einem bestimmten Schritt",
     options: {
       text: "Was zu sagen ist, zum Beispiel: Fixierbad B4 ist verbraucht, nehmt B5",
-      to: "everyone: alle; working: mit einem Lauf; at, before: nach dem Schritt ihres Films",
+      to: "everyone: alle; working: mit einem Lauf; trays: mit Abzügen; at, before: nach dem Schritt",
       step: "Welcher Schritt, mit to:at (auch weggelassen) oder to:before",
     },
   },

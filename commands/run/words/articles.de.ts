@@ -12,6 +12,9 @@ const GENDERS = {
   "wetting-agent": "n",
   dry: "n",
   cut: "n",
+  lamp: "n",
+  grey: "f",
+  read: "n",
 } as const satisfies Record<Titled["kind"], "m" | "f" | "n">;
 
 /** `der Entwickler`: for the beginning of a sentence, `capital`. */
@@ -27,6 +30,6 @@ export function accusative({ kind, title }: Titled): string {
 
 /** Where the film is: `im Entwickler`, `in der Wässerung`, `beim Trocknen`. */
 export function inside({ kind, title }: Titled): string {
-  if (kind === "dry" || kind === "cut") return `beim ${title}`;
+  if (kind === "dry" || kind === "cut" || kind === "read") return `beim ${title}`;
   return GENDERS[kind] === "f" ? `in der ${title}` : `im ${title}`;
 }

@@ -8,6 +8,12 @@ export const de: ReplyWords = {
   iSeeIt: "Ich sehe es",
   seen: (afterSeconds, factor, toSeconds, isLeast) =>
     `Erschienen nach ${saySeconds(afterSeconds)}, mal ${factor}: **${formatSeconds(toSeconds)}** im Ganzen${isLeast ? ", so lang braucht volles Schwarz mindestens" : ""}.`,
+  lamp: {
+    started: (name, lamp) =>
+      `**${name}**: eine Probe des Dunkelkammerlichts ${lamp}, auf Papier mit hellem Grau.`,
+    done: (name) => `**${name}** ist fertig. Notiere jetzt, welche Münzen man sieht.`,
+    note: "Notieren, was ich sah",
+  },
   tray: {
     finished: (name) => `**${name}** ist fertig.`,
     stopped: (name, title) => `**${name}** ist abgebrochen, beim Schritt ${title}.`,

@@ -8,6 +8,13 @@ export const en = {
   iSeeIt: "I see it",
   seen: (afterSeconds: number, factor: string, toSeconds: number, isLeast: boolean) =>
     `Seen after ${saySeconds(afterSeconds)}, times ${factor}: **${formatSeconds(toSeconds)}** in all${isLeast ? ", the least that full black needs" : ""}.`,
+  /** Of a safelight's test. */
+  lamp: {
+    started: (name: string, lamp: string) =>
+      `**${name}**: a test of the safelight ${lamp}, on paper with a light grey.`,
+    done: (name: string) => `**${name}** is finished. Now note which coins you can see.`,
+    note: "Note what I saw",
+  },
   /** Of prints in trays. */
   tray: {
     finished: (name: string) => `**${name}** is finished.`,

@@ -34,4 +34,5 @@ export const en: Readonly<Record<PaperRule, string>> = {
   "wash-aid": "wash 5 min, wash aid 10 min, wash 5 min, after a short fix (a maker, as quoted)",
   "wash-cold": "longer in cold water (US Army TM 11-2323)",
   "lay-to-dry": "until it is dry",
+  "lamp-steps": "1, 3 and 7 min, before the grey and after it (a film maker's guide)",
 };

@@ -14,6 +14,9 @@ export const de: StepWords = {
     "wetting-agent": "Netzmittel",
     dry: "Trocknen",
     cut: "Schneiden und in Negativhüllen",
+    lamp: "Dunkelkammerlicht",
+    grey: "Graubelichtung",
+    read: "Ablesen",
   },
   titleInText: (title) => title,
   doing: {

@@ -1,10 +1,14 @@
 import { saySeconds } from "../../speech/wording.ts";
 import type { Agitation } from "../../../store/shapes/sheet.ts";
 import type { StepKind } from "../../../store/shapes/plan.ts";
+import type { LampStepKind } from "./lamp-step.en.ts";
 
 /** ` from B3`; empty where the bottle is not known. */
 type From = string | null;
 const from = (bottle: From): string => (bottle === null ? "" : ` from ${bottle}`);
+
+/** Steps a film goes through. */
+export type FilmStepKind = Exclude<StepKind, LampStepKind>;
 
 const titles: Record<StepKind, string> = {
   develop: "Developer",
@@ -16,9 +20,12 @@ const titles: Record<StepKind, string> = {
   "wetting-agent": "Wetting agent",
   dry: "Drying",
   cut: "Cut and sleeve",
+  lamp: "Safelight",
+  grey: "Grey exposure",
+  read: "Reading",
 };
 
-const doing: Record<StepKind, (bottle: From) => string> = {
+const doing: Record<FilmStepKind, (bottle: From) => string> = {
   develop: (bottle) => `Pour in the developer${from(bottle)}. Press the button when the tank is full.`,
   stop: (bottle) => `Pour in the stop bath${from(bottle)}. Press the button when it is in.`,
   rinse: (bottle) => `Fill the tank with water${from(bottle)}. Press the button when it is full.`,
@@ -30,7 +37,7 @@ const doing: Record<StepKind, (bottle: From) => string> = {
   cut: () => "Cut the film into strips and sleeve them. Press the button when done.",
 };
 
-const labels: Record<StepKind, string> = {
+const labels: Record<FilmStepKind, string> = {
   develop: "Tank is full",
   stop: "Stop is in",
   rinse: "Water is in",
@@ -42,7 +49,7 @@ const labels: Record<StepKind, string> = {
   cut: "Cut and sleeved",
 };
 
-const leaving: Record<StepKind, (bottle: string | null) => string> = {
+const leaving: Record<FilmStepKind, (bottle: string | null) => string> = {
   develop: () =>
     "Pour out the developer. It is used once: into the waste jug or drain your class uses for it.",
   stop: () => "Pour out the stop bath.",

@@ -6,7 +6,7 @@ const at = (tray: string | null): string => (tray === null ? "" : ` (${tray})`);
 /** Which of two alike: ` 1`; empty where there is one only. */
 const nth = (ordinal: number): string => (ordinal > 0 ? ` ${ordinal}` : "");
 
-export type TrayStepKind = Exclude<StepKind, "wetting-agent" | "cut">;
+export type TrayStepKind = Exclude<StepKind, "wetting-agent" | "cut" | "lamp" | "grey" | "read">;
 
 const doing: Record<TrayStepKind, (tray: string | null, ordinal: number) => string> = {
   develop: (tray) =>

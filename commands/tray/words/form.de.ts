@@ -37,6 +37,36 @@ export const forms: Forms = {
     summary: "Die Schalenreihen: wer worin ist, wer wartet, wann Platz ist, und das Klingeln",
     options: {},
   },
+  "tray wait": {
+    summary: "Weißes Licht ist angekündigt: Sag, dass dein Papier offen liegt",
+    options: {},
+  },
+  "tray lights": {
+    summary: "Weißes Licht soll an: Wer hat Papier offen? Warnt alle an den Schalen, oder sagt, wer",
+    options: {
+      in: "Wie lange noch, wie 60 s",
+      sure: "yes: Ich habe gesehen, dass alles Papier abgedeckt ist",
+    },
+  },
+  "tray test": {
+    summary: "Prüft ein Dunkelkammerlicht: Münzen auf grauem Papier, Schritt für Schritt angesagt",
+    options: {
+      lamp: "Welches Dunkelkammerlicht: ein Name oder eine Nummer",
+      minutes: "Stufen in Minuten, wie 1, 3, 7",
+    },
+  },
+  "tray lamp": {
+    summary: "Notiert, was die Probe eines Dunkelkammerlichts zeigt, und gibt seine sichere Zeit",
+    options: {
+      lamp: "Welches Dunkelkammerlicht; ohne Angabe alle",
+      before: "Erste sichtbare Münze in Reihe 1, Minuten; ohne Angabe keine",
+      after: "Erste sichtbare Münze in Reihe 2, Minuten; ohne Angabe keine",
+      alone: "Erste Veränderung am Streifen ohne Grau, Minuten; ohne Angabe keine",
+      longest: "Die längste Stufe, die du versucht hast, Minuten",
+      shortest: "Die kürzeste Stufe, Minuten",
+      next: "Tage bis zur nächsten Probe",
+    },
+  },
   "tray black": {
     summary: "Notiert einen Versuch für volles Schwarz: kürzeste Zeit, und ab wann es verfärbt",
     options: {

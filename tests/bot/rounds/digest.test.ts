@@ -48,6 +48,18 @@ function open(path = ":memory:", clock: FakeClock = createFakeClock()): Class {
 }
 
 describe("before a period", () => {
+  test("a safelight whose test is due by then is named, also where the class keeps no bottle", async () => {
+    const room = open();
+    room.asks("Aida", "/tray lamp lamp:bench after:3 next:7", "aide");
+    room.digest.beat(room.clock.now());
+    await room.live(2 * HOUR);
+    expect(room.said().join("\n")).not.toContain("Safelight");
+    room.clock.advance(7 * DAY - 3 * HOUR);
+    room.digest.beat(room.clock.now());
+    await room.live(2 * HOUR);
+    expect(room.said().join("\n")).toContain("**Safelight bench: its test is due.**");
+  });
+
   test("the class is told an hour before, once, what is ready, what is tired and what to mix", async () => {
     const room = open();
     room.asks("Aida", FIXER, "aide");

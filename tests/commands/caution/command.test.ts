@@ -25,7 +25,7 @@ describe("/caution", () => {
 
   it("names the tasks where one is asked for that there is not", () => {
     expect(createRoom().says("Mina", "/caution dancing")).toContain(
-      "mixing, developing, fixing, waste or spill",
+      "mixing, developing, fixing, printing, waste or spill",
     );
   });
 });
