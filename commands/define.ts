@@ -2,6 +2,7 @@ import type { z } from "zod";
 import type { ErrorCode } from "./errors.ts";
 import type { Stores } from "../store/index.ts";
 import type { SchoolClass } from "../store/shapes/school.ts";
+import type { PhotoOf } from "../store/shapes/photo.ts";
 import type { LineForm } from "./speech/line.ts";
 import type { Person, Role } from "../store/shapes/person.ts";
 
@@ -93,10 +94,8 @@ export interface Attachment {
   readonly content: string;
 }
 
-/** Where a roll's photo of its contact sheet belongs in a reply, for chats that can show it and take one. */
-export interface RollPhoto {
-  /** The roll's number. */
-  readonly roll: number;
+/** Where the photo of a roll's contact sheet, or of a print, belongs in a reply, for chats that can show it and take one. */
+export interface PhotoSlot extends PhotoOf {
   readonly isKept: boolean;
   /** Whether this person may add one or put another in its place. */
   readonly mayAdd: boolean;
@@ -115,7 +114,7 @@ export interface Reply {
   readonly actions?: readonly Action[];
   readonly pictures?: readonly Picture[];
   readonly attachments?: readonly Attachment[];
-  readonly photo?: RollPhoto;
+  readonly photo?: PhotoSlot;
   /** Of a refused call: how it can be made again. */
   readonly again?: Again;
 }

@@ -45,6 +45,7 @@ import { printLog } from "./print/log/command.ts";
 import { printMeasure } from "./print/measure/command.ts";
 import { printNote, printRate } from "./print/note/command.ts";
 import { printPaper } from "./print/paper/command.ts";
+import { printPhoto } from "./print/photo/command.ts";
 import { printRead } from "./print/read/command.ts";
 import { printShow } from "./print/show/command.ts";
 import { printStrip } from "./print/strip/command.ts";
@@ -107,6 +108,7 @@ const asked: readonly Command[] = [
   printRate,
   printNote,
   printFault,
+  printPhoto,
   printExport,
   printGear,
   printPaper,

@@ -79,6 +79,7 @@ export const WHO = {
   "print rate": "student",
   "print note": "student",
   "print fault": "student",
+  "print photo": "student",
   "print export": "teacher",
   "print gear": "student",
   "print paper": "aide",

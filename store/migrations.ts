@@ -156,4 +156,9 @@ export const MIGRATIONS: readonly string[] = [
   -- Rolls with a mark on a frame: few among all of a class's.
   create index rolls_marked on rolls (class_id, id) where json_array_length(body, '$.frameMarks') > 0;
   `,
+  `
+  -- A reply's photo says what it is of: of a roll until now.
+  update messages set body = json_set(json_remove(body, '$.photo.roll'), '$.photo.kind', 'roll', '$.photo.number', body -> '$.photo.roll')
+  where body -> '$.photo.roll' is not null;
+  `,
 ];

@@ -1,6 +1,8 @@
-import { type Photo, PHOTO_TYPES } from "./shapes/photo.ts";
+import { type Photo, PHOTO_TYPES, type PhotoOf } from "./shapes/photo.ts";
 import { z } from "zod";
 import type { Db } from "./open.ts";
+import type { PrintStore } from "./prints.ts";
+import type { RollStore } from "./rolls.ts";
 
 /* Photos of contact sheets; one a roll. They go with their roll, and with its owner. */
 
@@ -30,4 +32,24 @@ export function createPhotoStore(db: Db): PhotoStore {
     has: (rollId) => has.get(rollId) !== undefined,
     remove: (rollId) => drop.run(rollId).changes > 0,
   };
+}
+
+interface PhotoStores {
+  readonly rolls: RollStore;
+  readonly photos: PhotoStore;
+  readonly prints: PrintStore;
+}
+
+/** The photo of a roll or a print of this class. */
+export function findPhoto(
+  { rolls, photos, prints }: PhotoStores,
+  classId: number,
+  { kind, number }: PhotoOf,
+): Photo | undefined {
+  if (kind === "print") {
+    const print = prints.find(classId, number);
+    return print && prints.photoOf(print.id);
+  }
+  const roll = rolls.find(classId, number);
+  return roll && photos.find(roll.id);
 }

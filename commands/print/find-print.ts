@@ -1,6 +1,6 @@
 import { EVERY_PRINT, type Print } from "../../store/shapes/print.ts";
 import { mayActAs } from "../../store/shapes/person.ts";
-import { type Completer, type Context, UserError } from "../define.ts";
+import { type Completer, type Context, type PhotoSlot, UserError } from "../define.ts";
 import { makeNumber, parseNumber } from "../speech/wording.ts";
 import { refuseUnreadable } from "../unreadable.ts";
 import * as words from "./recipe-words.ts";
@@ -41,3 +41,10 @@ export function ownPrint(context: Context, text: string | undefined): Print {
 
 export const mayWriteOn = ({ person, role }: Context, print: Print): boolean =>
   print.personId === person.id || mayActAs(role, "aide");
+
+export const photoOfPrint = (context: Context, print: Print): PhotoSlot => ({
+  kind: "print",
+  number: print.number,
+  isKept: context.stores.prints.photoOf(print.id) !== undefined,
+  mayAdd: mayWriteOn(context, print),
+});

@@ -1,6 +1,6 @@
 import { splitWords } from "../../store/rolls-match.ts";
 import { EVERY_ROLL } from "../../store/shapes/roll.ts";
-import { type Completer, type Context, type RollPhoto, UserError } from "../define.ts";
+import { type Completer, type Context, type PhotoSlot, UserError } from "../define.ts";
 import { mayActAs } from "../../store/shapes/person.ts";
 import { makeNumber, parseNumber } from "../speech/wording.ts";
 import type { Roll } from "../../store/shapes/roll.ts";
@@ -50,9 +50,10 @@ function mayWriteOn({ person, role }: Context, roll: Roll): boolean {
   return roll.personId === person.id || mayActAs(role, "aide");
 }
 
-export function photoOfRoll(context: Context, roll: Roll): RollPhoto {
+export function photoOfRoll(context: Context, roll: Roll): PhotoSlot {
   return {
-    roll: roll.number,
+    kind: "roll",
+    number: roll.number,
     isKept: context.stores.photos.has(roll.id),
     mayAdd: mayWriteOn(context, roll),
   };

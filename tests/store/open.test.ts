@@ -33,6 +33,7 @@ const LANDED: readonly string[] = [
   "6eb381a5f9e5",
   "515a6cdfec1a",
   "af264ceb3a5f",
+  "1e3a984a31b3",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

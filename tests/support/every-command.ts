@@ -89,6 +89,7 @@ export const EVERY_COMMAND = {
   "print rate": { rating: 4 },
   "print note": { note: "dusk" },
   "print fault": {},
+  "print photo": {},
   "print export": {},
   "print gear": {},
   "print paper": { paper: 9, name: "Pier Gloss" },

@@ -1,5 +1,6 @@
 import type { Enlarger } from "../../store/shapes/enlarger.ts";
 import type { Paper } from "../../store/shapes/paper.ts";
+import type { PrintBody } from "../../store/shapes/print.ts";
 
 /* Enlargers and papers for tests; all of them invented. */
 
@@ -23,4 +24,23 @@ export const aPaper = (over: Partial<Paper> = {}): Paper => ({
   dryDownPercent: null,
   filters: [],
   ...over,
+});
+
+/** The least that is kept of a print. */
+export const aPrintBody = (over: Partial<PrintBody> = {}): { readonly body: PrintBody } => ({
+  body: {
+    exposureTenths: 125,
+    gradeTenths: 20,
+    locals: [],
+    apertureTenths: null,
+    headMm: null,
+    size: null,
+    enlarger: null,
+    paper: null,
+    developer: null,
+    developSeconds: null,
+    tenthsC: null,
+    cause: null,
+    ...over,
+  },
 });

@@ -1,4 +1,5 @@
 import { parseChatKey } from "../../../store/shapes/chat-key.ts";
+import { findPhoto } from "../../../store/photos.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { Directory } from "./settings.ts";
 import type { Clock } from "../../process/clock.ts";
@@ -33,10 +34,9 @@ export function createDirectory(stores: Stores, clock: Clock): Directory {
       const classId = classes.idOf(classKey);
       return (classId === undefined ? undefined : members.find(classId, personId))?.name ?? null;
     },
-    photoOf(classKey, number) {
+    photoOf(classKey, of) {
       const found = classes.find(classKey);
-      const roll = found && stores.rolls.find(found.id, number);
-      return roll && stores.photos.find(roll.id);
+      return found && findPhoto(stores, found.id, of);
     },
     saveDirectRefused: (personId) => members.saveDirectRefused(personId, clock.now() + REFUSED_FOR_MS),
   };

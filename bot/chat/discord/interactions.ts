@@ -102,8 +102,8 @@ export function createInteractionHandler(settings: InteractionSettings) {
   }
 
   function photoFor({ photo }: Reply, classKey: string): ShownPhoto | undefined {
-    const kept = photo?.isKept ? photoOf(classKey, photo.roll) : undefined;
-    return photo && kept && { ...kept, roll: photo.roll };
+    const kept = photo?.isKept ? photoOf(classKey, photo) : undefined;
+    return photo && kept && { ...kept, kind: photo.kind, number: photo.number };
   }
 
   /** What the file that came with a call adds to it, or the sentence that says why it can't be had. */

@@ -9,17 +9,15 @@ import {
 import type { RawFile } from "discord.js";
 import type { Action, Attachment, Picture } from "../../../commands/define.ts";
 import type { Language } from "../../../store/shapes/language.ts";
-import type { Photo } from "../../../store/shapes/photo.ts";
+import type { Photo, PhotoOf } from "../../../store/shapes/photo.ts";
 import { photoFileName } from "../../../commands/roll/photo/photo.ts";
 import { makeNumber } from "../../../commands/speech/wording.ts";
 import { discordWords } from "./words/discord.ts";
 import { type DiscordSettings, readUserId } from "./settings.ts";
 import { MESSAGE_CHARACTERS, shorten, showInstants, splitText } from "./text.ts";
 
-/** The photo of a roll's contact sheet. */
-export interface ShownPhoto extends Photo {
-  readonly roll: number;
-}
+/** The photo of a roll's contact sheet, or of a print. */
+export type ShownPhoto = Photo & PhotoOf;
 
 export interface View {
   readonly text: string;
@@ -146,9 +144,9 @@ async function makeFiles(
     }
   }
   if (view.photo) {
-    const { bytes, mediaType, roll } = view.photo;
-    const description = discordWords(view.language).photoOf(makeNumber("roll", roll));
-    const name = photoFileName(roll, mediaType);
+    const { bytes, mediaType, kind, number } = view.photo;
+    const description = discordWords(view.language).photoOf[kind](makeNumber(kind, number));
+    const name = photoFileName(view.photo, mediaType);
     files.push({ name, description, data: Buffer.from(bytes), contentType: mediaType });
   }
   for (const { name, content, mediaType } of view.attachments) {

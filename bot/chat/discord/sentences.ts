@@ -124,8 +124,9 @@ export function createSentenceHandler(settings: SentenceSettings) {
       role,
       place,
       answer: (reply) => {
-        const kept = reply.photo?.isKept ? directory.photoOf(place.classKey, reply.photo.roll) : undefined;
-        const photo = reply.photo && kept && { ...kept, roll: reply.photo.roll };
+        const slot = reply.photo;
+        const kept = slot?.isKept ? directory.photoOf(place.classKey, slot) : undefined;
+        const photo = slot && kept && { ...kept, kind: slot.kind, number: slot.number };
         const text = isNamed ? `${sentenceWords().ofClass(place.className)}\n${reply.text}` : reply.text;
         return say(message, { ...reply, text }, photo);
       },

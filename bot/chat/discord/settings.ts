@@ -2,7 +2,7 @@ import { makeChatKey, parseChatKey } from "../../../store/shapes/chat-key.ts";
 import type { Command } from "../../../commands/define.ts";
 import type { Language } from "../../../store/shapes/language.ts";
 import type { Role } from "../../../store/shapes/person.ts";
-import type { Photo } from "../../../store/shapes/photo.ts";
+import type { Photo, PhotoOf } from "../../../store/shapes/photo.ts";
 import type { Log } from "../../process/log.ts";
 import type { Place } from "../port.ts";
 
@@ -28,8 +28,8 @@ export interface Directory {
   saveDirectRefused(personId: string): void;
   /** The name by which a person is known in a class; null for somebody it has not seen. */
   memberName(classKey: string, personId: string): string | null;
-  /** The photo that is kept with a roll of this class. */
-  photoOf(classKey: string, roll: number): Photo | undefined;
+  /** The photo that is kept with a roll or a print of this class. */
+  photoOf(classKey: string, of: PhotoOf): Photo | undefined;
 }
 
 /** Who calls, as the server's own settings have it. */

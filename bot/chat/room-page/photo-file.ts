@@ -14,10 +14,10 @@ const LARGE_BYTES = 3 * 1024 * 1024;
 const KEPT_AS_IT_IS: readonly string[] = ["image/jpeg", "image/png"];
 
 /** Sends the picture alone: neither the file's name nor its path. */
-export async function sendPhoto(roll: string, file: Blob): Promise<SentPhoto> {
+export async function sendPhoto(name: string, file: Blob): Promise<SentPhoto> {
   try {
     const body = await makeSmaller(file);
-    const response = await fetch(`/api/photos/${roll}`, { method: "POST", body });
+    const response = await fetch(`/api/photos/${name}`, { method: "POST", body });
     if (response.ok) return { ok: true };
     const { error } = (await response.json()) as PhotoRefusal;
     const code = error.code in en.doorFaults ? (error.code as DoorFault) : "ERR_BROKE";

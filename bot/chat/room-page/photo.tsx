@@ -7,12 +7,12 @@ import { useWords } from "./words.ts";
 
 type PhotoSlot = NonNullable<FeedEvent["photo"]>;
 
-/** A roll's photo of its contact sheet, and the way to give it one. What the room says to a new one comes as an entry. */
+/** The photo of a roll's contact sheet or of a print, and the way to give it one. What the room says to a new one comes as an entry. */
 export function Photo({ place }: { place: PhotoSlot }) {
   const { photo: words, doorFaults } = useWords();
   const [isSending, setSending] = useState(false);
   const [fault, setFault] = useState<string | null>(null);
-  const name = `L${place.roll}`;
+  const { name } = place;
 
   async function give(input: HTMLInputElement): Promise<void> {
     const file = input.files?.[0];
@@ -27,7 +27,9 @@ export function Photo({ place }: { place: PhotoSlot }) {
 
   return (
     <div class="photo">
-      {place.src !== null && <Pictures pictures={[{ name, src: place.src, alt: words.of(name) }]} />}
+      {place.src !== null && (
+        <Pictures pictures={[{ name, src: place.src, alt: words.of[place.kind](name) }]} />
+      )}
       {place.mayAdd && (
         <div class="photo-add">
           <FileKey isSending={isSending} onGive={give}>

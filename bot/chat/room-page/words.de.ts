@@ -227,7 +227,10 @@ export const de: Words = {
   renewing,
   sink,
   photo: {
-    of: (roll) => `Kontaktbogen von ${roll}`,
+    of: {
+      roll: (name) => `Kontaktbogen von ${name}`,
+      print: (name) => `Foto von Abzug ${name}`,
+    },
     add: "Foto dazulegen",
     replace: "Anderes Foto",
     camera: "Jetzt aufnehmen",

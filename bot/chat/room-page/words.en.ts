@@ -228,7 +228,10 @@ export const en = {
   renewing,
   sink,
   photo: {
-    of: (roll: string) => `Contact sheet of ${roll}`,
+    of: {
+      roll: (name: string) => `Contact sheet of ${name}`,
+      print: (name: string) => `Photo of print ${name}`,
+    },
     add: "Add a photo",
     replace: "Another photo",
     camera: "Take one now",

@@ -1,3 +1,5 @@
+import { makeNumber } from "../../../commands/speech/wording.ts";
+import { PHOTO_KINDS } from "../../../store/shapes/photo.ts";
 import { z } from "zod";
 import type { Message } from "../../../store/messages.ts";
 import { runNameSchema } from "../../../store/shapes/run.ts";
@@ -25,8 +27,10 @@ export const bodySchema = z.object({
       }),
     )
     .default([]),
-  /** Where a roll's photo belongs. The photo itself is not kept here: it goes with its roll. */
-  photo: z.object({ roll: z.int(), isKept: z.boolean(), mayAdd: z.boolean() }).optional(),
+  /** Where a photo belongs. The photo itself is not kept here: it goes with its roll or print. */
+  photo: z
+    .object({ kind: z.enum(PHOTO_KINDS), number: z.int(), isKept: z.boolean(), mayAdd: z.boolean() })
+    .optional(),
   /** Of a refused call: how it is made again. */
   again: z.object({ line: z.string(), option: z.string().nullable() }).optional(),
   dueAt: z.int().nullable().default(null),
@@ -70,10 +74,13 @@ export function eventFor(message: Message, personId: string): FeedEvent | undefi
     ...(body.photo
       ? {
           photo: {
-            roll: body.photo.roll,
+            name: makeNumber(body.photo.kind, body.photo.number),
+            kind: body.photo.kind,
             mayAdd: body.photo.mayAdd,
             // The entry's number in the address, so that a new photo is a new picture.
-            src: body.photo.isKept ? `/photos/${body.photo.roll}?${message.id}` : null,
+            src: body.photo.isKept
+              ? `/photos/${makeNumber(body.photo.kind, body.photo.number)}?${message.id}`
+              : null,
           },
         }
       : {}),

@@ -3,16 +3,19 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { DEFAULT_LANGUAGE } from "../../../store/shapes/language.ts";
 import { speaking } from "../../../commands/speech/language.ts";
 import { photoFaultWords } from "../../../commands/roll/photo/photo-words.ts";
+import { findPhoto } from "../../../store/photos.ts";
+import type { PhotoOf } from "../../../store/shapes/photo.ts";
+import { parseNumber } from "../../../commands/speech/wording.ts";
 import { MOST_PHOTO_BYTES, photoFileName } from "../../../commands/roll/photo/photo.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomSession, RoomStore } from "../../../store/room.ts";
-import type { ChatHandlers } from "../port.ts";
+import type { ChatHandlers, CommandCall } from "../port.ts";
 import { callerOf, replyBody } from "./calls.ts";
 import { refuse } from "./http.ts";
 import type { Entry } from "./feed-writer.ts";
 import type { PhotoRefusal } from "./wire.ts";
 
-/* Photos of contact sheets: sent by a page as bare bytes, and shown to the roll's own class. */
+/* Photos of contact sheets and prints: sent by a page as bare bytes, and shown to their own class. */
 
 /** Whatever is in the bytes, opened by itself it can do nothing. */
 const NOTHING_ALLOWED = "default-src 'none'; sandbox";
@@ -33,12 +36,11 @@ export interface PhotoParts {
 export function addPhotoRoutes(app: FastifyInstance, parts: PhotoParts): void {
   const { stores, sessionOf } = parts;
 
-  app.get<{ Params: { roll: string } }>("/photos/:roll", async (request, reply) => {
+  app.get<{ Params: { name: string } }>("/photos/:name", async (request, reply) => {
     const session = sessionOf(request);
-    const number = /^\d{1,9}$/.test(request.params.roll) ? Number(request.params.roll) : undefined;
-    const roll = session && number !== undefined ? stores.rolls.find(session.classId, number) : undefined;
-    const photo = roll && stores.photos.find(roll.id);
-    if (!roll || !photo) return refuse(reply, 404, "ERR_NOT_FOUND");
+    const of = photoNamed(request.params.name);
+    const photo = session && of && findPhoto(stores, session.classId, of);
+    if (!of || !photo) return refuse(reply, 404, "ERR_NOT_FOUND");
     const tag = `"${createHash("sha256").update(photo.bytes).digest("base64url").slice(0, 22)}"`;
     void reply
       .header("content-security-policy", NOTHING_ALLOWED)
@@ -47,7 +49,7 @@ export function addPhotoRoutes(app: FastifyInstance, parts: PhotoParts): void {
       .header("etag", tag);
     if (request.headers["if-none-match"] === tag) return reply.code(304).send();
     return reply
-      .header("content-disposition", `inline; filename="${photoFileName(roll.number, photo.mediaType)}"`)
+      .header("content-disposition", `inline; filename="${photoFileName(of, photo.mediaType)}"`)
       .type(photo.mediaType)
       .send(Buffer.from(photo.bytes));
   });
@@ -56,8 +58,8 @@ export function addPhotoRoutes(app: FastifyInstance, parts: PhotoParts): void {
   void app.register(async (scope) => {
     scope.removeAllContentTypeParsers();
     scope.addContentTypeParser("*", { parseAs: "buffer" }, (_request, body, done) => done(null, body));
-    scope.post<{ Params: { roll: string } }>(
-      "/api/photos/:roll",
+    scope.post<{ Params: { name: string } }>(
+      "/api/photos/:name",
       {
         bodyLimit: MOST_PHOTO_BYTES,
         config: {
@@ -88,9 +90,21 @@ export function addPhotoRoutes(app: FastifyInstance, parts: PhotoParts): void {
   });
 }
 
+/** `V9` a print; `L12`, or a bare number, a roll. */
+function photoNamed(name: string): PhotoOf | undefined {
+  const kind = /^v/i.test(name) ? "print" : "roll";
+  const number = parseNumber(kind, name);
+  return number === undefined ? undefined : { kind, number };
+}
+
+function callFor(name: string): Pick<CommandCall, "name" | "options"> {
+  const { kind } = photoNamed(name) ?? { kind: "roll" };
+  return { name: `${kind} photo`, options: { [kind]: name } };
+}
+
 async function takePhoto(
   parts: PhotoParts,
-  request: FastifyRequest<{ Params: { roll: string } }>,
+  request: FastifyRequest<{ Params: { name: string } }>,
   reply: FastifyReply,
 ): Promise<FastifyReply> {
   // Asked again: the person may have been erased while the bytes came in.
@@ -101,8 +115,7 @@ async function takePhoto(
   let refusal: PhotoRefusal["error"] | undefined;
   await parts.handlers().onCommand({
     callId: null,
-    name: "roll photo",
-    options: { roll: request.params.roll.slice(0, 12) },
+    ...callFor(request.params.name.slice(0, 12)),
     person,
     role,
     place,

@@ -1,3 +1,4 @@
+import type { PhotoOf } from "../../../store/shapes/photo.ts";
 import { z } from "zod";
 import type { Action, Again, Suggestion } from "../../../commands/define.ts";
 import type { Role } from "../../../store/shapes/person.ts";
@@ -73,9 +74,11 @@ export interface FeedEvent {
   readonly again?: Again;
   /** A word to many: it calls like a run does, and its showing is told back. */
   readonly isWord: boolean;
-  /** Where a roll's photo of its contact sheet belongs; `src` is null where there is none. */
+  /** Where the photo of a roll's contact sheet, or of a print, belongs; `src` is null where there is none. */
   readonly photo?: {
-    readonly roll: number;
+    readonly kind: PhotoOf["kind"];
+    /** As it is said aloud: `L12`, `V9`. */
+    readonly name: string;
     readonly mayAdd: boolean;
     readonly src: string | null;
   };

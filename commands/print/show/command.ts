@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { defineCommand } from "../../define.ts";
 import { whoMay } from "../../who.ts";
-import { completePrint, findPrint } from "../find-print.ts";
+import { completePrint, findPrint, photoOfPrint } from "../find-print.ts";
 import { shownReply } from "./reply.ts";
 
 export const printShow = defineCommand({
@@ -14,5 +14,8 @@ export const printShow = defineCommand({
   visibility: "private",
   rest: "print",
   complete: { print: completePrint },
-  handle: ({ print: text }, context) => shownReply(findPrint(context, text)),
+  handle({ print: text }, context) {
+    const print = findPrint(context, text);
+    return { ...shownReply(print), photo: photoOfPrint(context, print) };
+  },
 });

@@ -148,6 +148,10 @@ export const forms: Forms = {
       cause: "Welche Ursache es war; oder unknown",
     },
   },
+  "print photo": {
+    summary: "Das Foto eines Abzugs: zeigt es, nimmt es auf, entfernt es",
+    options: { print, remove: "yes: das Foto entfernen", photo: "Das Foto dazu: JPEG oder PNG" },
+  },
   "print export": {
     summary: "Das Buch der Abzüge als Datei, CSV oder JSON: alles zu jedem Abzug außer dem Foto",
     options: {

@@ -2,7 +2,7 @@ import { makeNumber } from "../../speech/wording.ts";
 import { fail, ok, type Result } from "../../result.ts";
 import { cleanJpeg } from "./jpeg.ts";
 import { cleanPng } from "./png.ts";
-import type { Photo } from "../../../store/shapes/photo.ts";
+import type { Photo, PhotoOf } from "../../../store/shapes/photo.ts";
 
 /*
  * A photo of a contact sheet, made fit to be kept: what it is is read from its bytes and not from its name, and of what a
@@ -36,7 +36,7 @@ function startsWith(bytes: Uint8Array, sign: readonly number[]): boolean {
   return sign.every((byte, at) => bytes[at] === byte);
 }
 
-/** `L12.png`: what the photo of this roll is called as a file. */
-export function photoFileName(roll: number, mediaType: Photo["mediaType"]): string {
-  return `${makeNumber("roll", roll)}.${mediaType === "image/png" ? "png" : "jpg"}`;
+/** `L12.png`, `V9.jpg`: what the photo of this roll or print is called as a file. */
+export function photoFileName({ kind, number }: PhotoOf, mediaType: Photo["mediaType"]): string {
+  return `${makeNumber(kind, number)}.${mediaType === "image/png" ? "png" : "jpg"}`;
 }

@@ -1,4 +1,4 @@
-import type { RollPhoto, Reply } from "../../define.ts";
+import type { PhotoSlot, Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { makeNumber } from "../../speech/wording.ts";
@@ -17,11 +17,11 @@ export function keptReply(roll: Roll, bytes: number): Reply {
     text: words().kept(makeNumber("roll", roll.number)),
     fields: { roll: roll.number, photoBytes: bytes },
     actions: show(roll),
-    photo: { roll: roll.number, isKept: true, mayAdd: true },
+    photo: { kind: "roll", number: roll.number, isKept: true, mayAdd: true },
   };
 }
 
-export function hasReply(roll: Roll, photo: RollPhoto): Reply {
+export function hasReply(roll: Roll, photo: PhotoSlot): Reply {
   const { isKept: has } = photo;
   const name = makeNumber("roll", roll.number);
   return {
@@ -47,6 +47,6 @@ export function removedReply(roll: Roll, was: boolean): Reply {
     text: was ? words().gone(name) : words().hadNone(name),
     fields: { roll: roll.number, removed: was },
     actions: show(roll),
-    photo: { roll: roll.number, isKept: false, mayAdd: true },
+    photo: { kind: "roll", number: roll.number, isKept: false, mayAdd: true },
   };
 }

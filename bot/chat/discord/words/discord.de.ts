@@ -10,7 +10,10 @@ export const de: DiscordWords = {
   fileNotFetched: "Die Datei ließ sich nicht holen, und nichts ist geändert. Schick sie noch einmal.",
   fileNoText:
     "Diese Datei ist kein Text, den ich lesen kann. Schick eine Tabelle als CSV, Kurstermine als .ics-Datei.",
-  photoOf: (roll) => `Der Kontaktbogen von ${roll}`,
+  photoOf: {
+    roll: (name) => `Der Kontaktbogen von ${name}`,
+    print: (name) => `Der Abzug ${name}`,
+  },
   done: "Erledigt.",
   lostPicture: (alt) => `Das Bild ließ sich nicht zeichnen. Es zeigt: ${alt}`,
   tooLarge: (name, megabytes) =>

@@ -7,7 +7,10 @@ export const en = {
     `The file has ${Math.ceil(megabytes)} MB; at most ${most}. Take it smaller, or crop it.`,
   fileNotFetched: "The file could not be fetched, and nothing was changed. Send it once more.",
   fileNoText: "That file is no text I can read. Send a table as CSV, periods as an .ics file.",
-  photoOf: (roll: string) => `The contact sheet of ${roll}`,
+  photoOf: {
+    roll: (name: string) => `The contact sheet of ${name}`,
+    print: (name: string) => `The print ${name}`,
+  },
   done: "Done.",
   lostPicture: (alt: string) => `The picture could not be drawn. It shows: ${alt}`,
   tooLarge: (name: string, megabytes: number) =>

@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { inventDemo } from "../../../../bot/demo/demo.ts";
 import { renderPicture } from "../../../../bot/chat/picture.ts";
 import { MOST_PHOTO_BYTES } from "../../../../commands/roll/photo/photo.ts";
+import { aPrintBody } from "../../../support/print.ts";
 import { aNewRoll } from "../../../support/rolls.ts";
 import { startRoom, type RoomServer, type Visitor } from "../../../support/room-server.ts";
 
@@ -51,6 +52,33 @@ async function send(
 
 const rollId = (): number => room.stores.rolls.find(1, number)?.id ?? 0;
 
+test("a print has one as well: its maker gives it, the class looks at it, nobody else takes it off", async () => {
+  const { body } = aPrintBody();
+  const print = room.stores.prints.add({
+    classId: 1,
+    personId: minaId,
+    personName: "Mina",
+    roll: null,
+    frame: "",
+    title: "Pier",
+    madeAt: 0,
+    note: "",
+    body,
+  });
+  const name = `V${print.number}`;
+  const page = await mina.open();
+  expect((await send(ben, png, name)).body.error?.code).toBe("ERR_NOT_YOUR_PRINT");
+  expect(await send(mina, png, name)).toEqual({ status: 200, body: { ok: true } });
+  const told = await page.hears("events", ({ events }) => events.some(({ photo }) => photo !== undefined));
+  const entry = told.events.find(({ photo }) => photo !== undefined);
+  expect(entry?.text).toContain(`The photo is with ${name}.`);
+  expect(entry).toMatchObject({ photo: { kind: "print", name, mayAdd: true } });
+  const shown = await ben.get(entry?.photo?.src ?? "");
+  expect(Buffer.from(await shown.arrayBuffer()).equals(png)).toBe(true);
+  expect((await stranger.get(`/photos/${name}`)).status).toBe(404);
+  expect((await mina.get(`/photos/L${print.number + 50}`)).status).toBe(404);
+});
+
 describe("a photo that is sent", () => {
   test("is told in its sender's feed, with its place, and can be looked at by the class", async () => {
     const page = await mina.open();
@@ -58,7 +86,10 @@ describe("a photo that is sent", () => {
     const told = await page.hears("events", ({ events }) => events.some(({ photo }) => photo !== undefined));
     const entry = told.events.find(({ photo }) => photo !== undefined);
     expect(entry?.text).toContain(`The photo is with L${number}.`);
-    expect(entry).toMatchObject({ isPrivate: true, photo: { roll: number, mayAdd: true } });
+    expect(entry).toMatchObject({
+      isPrivate: true,
+      photo: { kind: "roll", name: `L${number}`, mayAdd: true },
+    });
     for (const visitor of [mina, ben]) {
       const shown = await visitor.get(entry?.photo?.src ?? "");
       expect(Buffer.from(await shown.arrayBuffer()).equals(png)).toBe(true);
@@ -187,7 +218,7 @@ describe("a photo that is there", () => {
     expect((await mina.get(`/photos/${number}`)).status).toBe(404);
     const shown = await mina.open();
     const places = shown.got.flatMap((each) => (each.type === "events" ? each.events : []));
-    expect(places.at(-1)?.photo).toEqual({ roll: number, mayAdd: true, src: null });
+    expect(places.at(-1)?.photo).toEqual({ kind: "roll", name: `L${number}`, mayAdd: true, src: null });
   });
 
   test("goes with its roll", () => {
