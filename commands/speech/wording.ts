@@ -56,6 +56,11 @@ export function formatBothScales(tenthsC: number): string {
   return words().bothScales(formatTenthsC(tenthsC), `${formatTenths(tenthsF)} °F`);
 }
 
+/** How far two temperatures are apart: `2.8 °C (5 °F)`; in German `2,8 °C`. */
+export function formatApart(tenths: number): string {
+  return words().bothScales(formatTenthsC(tenths), `${formatTenths(Math.round((tenths * 9) / 5))} °F`);
+}
+
 /** `300 ml`, `3.5 ml`, `1.5 l`. */
 export function formatMl(ml: number): string {
   return ml >= 1000 && ml % 100 === 0

@@ -29,7 +29,7 @@ test("a class of three, from set-up to the weekly report", async () => {
   count(press("12"));
   count(press("5 min"));
   count(press("20 min running"));
-  expect(count(press("As each sheet has it"))).toContain("**All 11 parts are set.**");
+  expect(count(press("As each data sheet has it"))).toContain("**All 11 parts are set.**");
   // A minute and a half at ten seconds a line.
   expect(lines).toBeLessThanOrEqual(10);
 

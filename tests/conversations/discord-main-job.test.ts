@@ -69,7 +69,7 @@ async function startRoll(): Promise<void> {
 test("a student's roll: plan, start, every cue alone to her, and the log", async () => {
   const { gateway } = classroom;
   await startRoll();
-  expect((await press(mina, "Tank is full")).text).toContain("**9:00** left in developer");
+  expect((await press(mina, "Tank is full")).text).toContain("**9:00** left in the developer");
   await classroom.tick();
   expect(cuesTo(mina)).toHaveLength(1);
   expect(cuesTo(mina)[0]).toContain("Agitate 30 s.");

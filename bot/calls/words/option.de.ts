@@ -12,7 +12,7 @@ export const de: OptionWords = {
   tooSmall: (option, shown, least) => `${option}:${shown} ist zu klein: mindestens ${least}.`,
   tooLong: (option, characters, most) => `${option} ist zu lang: ${characters} Zeichen, höchstens ${most}.`,
   tooLarge: (option, shown, most) => `${option}:${shown} ist zu groß: höchstens ${most}.`,
-  notKnown: (option, shown, choices) => `${option}:${shown} kenne ich nicht. Nimm ${choices}.`,
+  notKnown: (option, shown, choices) => `${option}:${shown} gibt es nicht. Nimm ${choices}.`,
   notWhole: (option, shown) => `${option}:${shown} muss eine ganze Zahl sein.`,
   notA: (option, shown, kind, about) =>
     `${option}:${shown} ist ${KINDS[kind] ?? "nicht, was hier stehen kann"}. ${about}.`,

@@ -21,7 +21,7 @@ export const hearing: HearingWords = {
 export const board: BoardWords = {
   title: "Tafel",
   none: "Keine Dose läuft.",
-  join: "Herein",
+  join: "Anmelden",
   late: "zu spät",
   stayOn: "Diesen Bildschirm anlassen",
   toCome: (title) => `${title} kommt noch`,

@@ -19,11 +19,11 @@ export const hearing = {
 export const board = {
   title: "Board",
   none: "No tank is running.",
-  join: "Come in",
+  join: "Sign in",
   late: "late",
   stayOn: "Keep this screen on",
   toCome: (title: string) => `${title} to come`,
-  staffOnly: "The board is for staff. Ask your teacher to open it.",
+  staffOnly: "The board is for aides and teachers. Ask your teacher to open it.",
 };
 
 export type CueWords = typeof cue;

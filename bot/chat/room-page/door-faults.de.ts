@@ -24,6 +24,6 @@ export const doorFaults: DoorFaultWords = {
   ERR_FORBIDDEN: "Das darf nur die Lehrkraft oder eine Hilfskraft.",
   ERR_NOT_UNDERSTOOD: "Das hat der Raum nicht verstanden. Lade die Seite neu.",
   ERR_NOT_FOUND: "Das gibt es hier nicht mehr.",
-  ERR_BROKE: "Auf dem Rechner des Kurses ist etwas kaputtgegangen. Versuch es noch einmal.",
+  ERR_BROKE: "Auf dem Rechner des Kurses ist ein Fehler aufgetreten. Versuch es noch einmal.",
   ERR_UNREACHABLE: "Der Rechner des Kurses antwortet nicht. Bist du im Netz der Schule?",
 };

@@ -3,7 +3,7 @@ import type { GuideWords } from "./guide-words.en.ts";
 /* The tour's words, in German. */
 
 export const guide: GuideWords = {
-  title: "Die ersten fünf Minuten",
+  title: "So läuft ein Film",
   show: "Zeig mir alles",
   showHint: "Ein ganzer Lauf mit 60-facher Geschwindigkeit, in zwei Minuten. Nichts davon bleibt.",
   leave: "Rundgang beenden",
@@ -19,7 +19,7 @@ export const guide: GuideWords = {
     },
     {
       title: "Den Lauf beginnen",
-      text: "Der Plan steht. Beginne, wenn die Dose geladen ist und der Entwickler seine Temperatur hat.",
+      text: "Der Plan steht. Beginne, wenn der Film eingespult ist und der Entwickler seine Temperatur hat.",
     },
     {
       title: "Den Signalen folgen",
@@ -30,7 +30,7 @@ export const guide: GuideWords = {
       text: "Jeder Wechsel wartet auf deinen Druck. Zu spät gedrückt? Sag, wann du eingegossen hast, und jedes Signal des Schritts rückt mit.",
     },
     {
-      title: "Das Buch behält es",
+      title: "Das Filmbuch behält es",
       text: "Jeder Film bleibt mit dem, was wirklich geschah, damit sich ein Fehler noch nach Wochen finden lässt.",
     },
   ],

@@ -1,7 +1,7 @@
 /* The tour's words, in English. */
 
 export const guide = {
-  title: "The first five minutes",
+  title: "How a film goes",
   show: "Show me round",
   showHint: "A whole run at 60 times the speed, in two minutes. Nothing of it is kept.",
   leave: "Leave the tour",
@@ -17,7 +17,7 @@ export const guide = {
     },
     {
       title: "Start the run",
-      text: "The plan is made. Start it when the tank is loaded and the developer has its temperature.",
+      text: "The plan is made. Start it when the film is loaded and the developer has its temperature.",
     },
     {
       title: "Follow the calls",

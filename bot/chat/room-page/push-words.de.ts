@@ -9,7 +9,7 @@ export const push: PushWords = {
   blocked: "Mitteilungen sind für diese Seite gesperrt: Erlaube sie in den Einstellungen des Browsers.",
   turnOn: "Einschalten",
   turnOff: "Ausschalten",
-  isOn: "Auf diesem Gerät eingeschaltet. Lass die Seite trotzdem offen, solange es geht: Dort sind die Tasten und die Uhr.",
+  isOn: "Auf diesem Gerät eingeschaltet. Lass die Seite trotzdem offen, solange es geht: Dort sind die Knöpfe und die Uhr.",
   isOff: "Auf diesem Gerät ausgeschaltet.",
   failed: "Der Dienst des Handyherstellers ist nicht erreichbar. Gibt es Internet? Versuch es noch einmal.",
   wait: "Einen Moment…",

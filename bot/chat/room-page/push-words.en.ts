@@ -7,7 +7,7 @@ export const push = {
   blocked: "Notifications are blocked for this page: allow them in the browser's settings for it.",
   turnOn: "Turn on",
   turnOff: "Turn off",
-  isOn: "On for this device. Keep the page open all the same while you can: it has the keys and the countdown.",
+  isOn: "On for this device. Keep the page open all the same while you can: it has the buttons and the countdown.",
   isOff: "Off for this device.",
   failed: "The phone maker's service can't be reached. Is there internet? Try again.",
   wait: "One moment…",

@@ -7,7 +7,7 @@ export const renewing = {
   passphrasesHint: "Shown once, here. The old ones stop working. You choose who stays in.",
   passphrasesKeep: "New passphrases; everybody stays in",
   passphrasesOut: (count: number) =>
-    `New passphrases, and sign out staff on ${devices(count)} besides this one`,
+    `New passphrases, and sign out aides and teachers on ${devices(count)} besides this one`,
   leave: "Leave it as it is",
 };
 export type RenewWords = typeof renewing;

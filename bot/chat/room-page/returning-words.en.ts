@@ -2,7 +2,7 @@ export const returning = {
   been: "I have been here before",
   new: "I am new here",
   lead: "Your old device shows a code under Menu, New phone. If it is lost, an aide or your teacher gives you one.",
-  code: "Code of yours",
+  code: "Your code",
   codeHint: "Six letters and digits, like ABC-1DE. It works once, for ten minutes.",
   goOn: "Go on where I was",
   menu: "New phone",

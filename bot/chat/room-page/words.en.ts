@@ -27,7 +27,7 @@ export const en = {
     asStudent: "I am a student",
     passphrase: "Passphrase",
     passphraseHint: "Shown in the terminal when the class was made",
-    joinStaff: "Come in as staff",
+    joinStaff: "Come in as aide or teacher",
     demoTitle: "Try the invented class",
     demoLead: "Nothing here is real: people, film and developer are made up.",
     demoStudent: "Join as student",
@@ -40,12 +40,13 @@ export const en = {
 
   link: {
     open: "Connected",
-    opening: "Linking…",
+    opening: "Connecting…",
     lost: "No connection",
     lostLong:
       "No connection to the class's computer. I go on counting by myself and catch up as soon as it is back.",
-    localCall: "From this phone's own clock: no link to the class's computer",
-    staleLine: (text: string, seconds: string) => `“${text}” was not sent: no link ${seconds} ago.`,
+    localCall: "From this phone's own clock: no connection to the class's computer",
+    staleLine: (text: string, seconds: string) =>
+      `“${text}” was not sent: there was no connection ${seconds} ago.`,
     sendNow: "Send now",
     drop: "Drop it",
   },
@@ -121,12 +122,13 @@ export const en = {
     ERR_LEAST: (option: string, least: number) => `${option}: is at least ${least}.`,
     ERR_MOST: (option: string, most: number) => `${option}: is at most ${most}.`,
     ERR_CHOICE: (option: string, choices: string) => `${option}: is one of ${choices}.`,
-    ERR_LONGEST: (option: string, most: number) => `${option}: is at most ${most} characters long.`,
+    ERR_LONGEST: (option: string, most: number) =>
+      `${option}: has at most ${most === 1 ? "1 character" : `${most} characters`}.`,
     ERR_DISK: () =>
       "That could not be written down: the disk of the class's computer is full. Nothing was changed. Tell your teacher.",
     ERR_TOO_FAST: () => "That was quick. Wait a moment, then send it again.",
     ERR_NOT_UNDERSTOOD: () => "The room did not understand that. Load the page again.",
-    ERR_NOT_YOURS: () => "Only staff may see that.",
+    ERR_NOT_YOURS: () => "Only an aide or the teacher may see that.",
     ERR_TOO_LONG: () => "That is too long. Shorten it.",
     ERR_BROKE: () => "Something broke on the class's computer. Try again.",
   },

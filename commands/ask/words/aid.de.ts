@@ -8,7 +8,7 @@ export const de: AidWords = {
     "**Atmen: sofort an die frische Luft**, hinsetzen, ruhig bleiben. Wem es nicht gleich besser geht, der braucht ärztliche Hilfe. Ruf laut nach der Lehrkraft.",
   skin: "**Haut: sofort mit viel fließendem Wasser spülen, mehrere Minuten.** Zieh aus, was durchnässt ist. Brennt es oder bleibt es rot, lass es ärztlich ansehen.",
   spilt:
-    "**Verschüttet: sag es laut, damit niemand ausrutscht.** Handschuhe an, aufwischen, mit viel Wasser nachspülen. Sind Säure und Chlorreiniger oder Pulver dabei: Alle raus, und hol die Lehrkraft.",
+    "**Verschüttet: Sag es laut, damit niemand ausrutscht.** Handschuhe an, aufwischen, mit viel Wasser nachspülen. Sind Säure und Chlorreiniger oder Pulver dabei: Alle raus, und hol die Lehrkraft.",
   hurt: "**Ruf sofort laut nach der Lehrkraft.** Sichere die Stelle, bleib bei der verletzten Person. Bei Gefahr, oder wenn jemand nicht ganz wach ist: Notruf wählen.",
   call: "Notruf: 112 in Europa, 911 in Nordamerika, sonst die Nummer an der Wand. Etikett, Sicherheitsdatenblatt (Abschnitt 4) und die Regeln der Schule gehen vor.",
 };

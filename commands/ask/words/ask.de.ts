@@ -42,7 +42,7 @@ export const de: AskWords = {
     `**Plan ${plan} ist fertig.** Drück auf Start, wenn der Film in der Dose ist und der Entwickler bereitsteht.`,
   start: "Start",
   noRun: "Du hast keinen Film in einer Dose.",
-  pressIt: "Von selbst ändere ich nichts: Drück die Taste, wenn es so weit ist.",
+  pressIt: "Von selbst ändere ich nichts: Drück auf den Knopf, wenn es so weit ist.",
   whenPoured: (run) =>
     `**Wann hast du eingegossen, ${run}?** Drück darauf, dann rücken alle Signale dieses Bades nach.`,
   pouredAgo: (run, ago) => `${run}: vor ${ago} eingegossen`,

@@ -5,12 +5,12 @@ export const de: TermWords = {
     "**Entwickler** schwärzt das Silber, das Licht bekommen hat: Er macht das Bild. Seine Zeit hängt von der Temperatur ab.",
   stop: "**Stoppbad** beendet die Entwicklung sofort. Zweimal Wasser tut es langsamer.",
   fixer:
-    "**Fixierer** nimmt das Silber weg, das kein Licht bekommen hat; danach darf der Film ans Licht. Er wird wieder benutzt und enthält Silber: nie weggießen.",
-  wash: "**Wässern** holt den Fixierer aus dem Film. Ein zu kurz gewässerter Film bleicht aus und wird fleckig.",
+    "**Fixierbad** nimmt das Silber weg, das kein Licht bekommen hat; danach darf der Film ans Licht. Es wird wieder benutzt und enthält Silber: nie weggießen.",
+  wash: "**Wässern** holt das Fixierbad aus dem Film. Ein zu kurz gewässerter Film bleicht aus und wird fleckig.",
   wetting:
     "**Netzmittel** lässt das Wasser ablaufen, damit keine Tropfen antrocknen. Eine Minute, danach nicht mehr spülen.",
   washaid:
-    "**Wässerungshilfe** ist ein Salzbad, das den Fixierer schneller herauslässt: Das Wässern wird kürzer.",
+    "**Wässerungshilfe** ist ein Salzbad, das das Fixierbad schneller herauslässt: Das Wässern wird kürzer.",
   agitation:
     "**Kippen** bringt frischen Entwickler an den Film: Dose ruhig kippen und wieder aufrichten, so oft es dir gesagt wird. Zu wenig macht Streifen, zu viel macht den Film zu kontrastreich.",
   reel: "**Die Spirale** hält den Film so, dass keine Windung die nächste berührt. Beim Einspulen muss sie trocken sein.",
@@ -28,8 +28,8 @@ export const de: TermWords = {
   leader:
     "**Die Filmzunge** ist das Ende, das aus der Patrone hängt. Sie hat Licht gesehen: gut für Klärproben.",
   clearing:
-    "**Die Klärzeit** ist die Zeit, in der Fixierer einen Filmschnipsel klar macht. Fixiere mindestens doppelt so lang. Hat sie sich verdoppelt, ist der Fixierer verbraucht.",
-  batch: "**Ein Ansatz** ist eine Flasche angesetzter Chemie mit Nummer: B3.",
+    "**Die Klärzeit** ist die Zeit, in der Fixierbad einen Filmschnipsel klar macht. Fixiere mindestens doppelt so lang. Hat sie sich verdoppelt, ist das Fixierbad verbraucht.",
+  batch: "**Eine Flasche** angesetzter Chemie hat eine Nummer: B3.",
   sheet:
     "**Ein Datenblatt** sagt, wie lange ein Film in einem Entwickler braucht, so wie es der Hersteller oder deine Lehrkraft gefunden hat.",
   run: "**Ein Lauf** ist eine Dose auf ihrem Weg durch alle Bäder, mit Nummer: R7.",

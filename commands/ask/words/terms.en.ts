@@ -15,7 +15,7 @@ export const en: Readonly<Record<Term, string>> = {
     "**Agitating** brings fresh developer to the film: turn the tank over and back, gently, as often as you are told. Too little makes streaks, too much makes it too contrasty.",
   reel: "**The reel** is the spiral that holds the film, so that no turn touches the next. It must be dry when you load it.",
   tank: "**The tank** is light-tight: once its lid is on, the room may be bright. Baths go in and out through the lid.",
-  cassette: "**The cassette** is the small can the film comes in. Open it in total darkness.",
+  cassette: "**The cassette** is the small container the film comes in. Open it in total darkness.",
   stock:
     "**Stock** is the solution as it is mixed from powder or comes in the bottle, before water is added.",
   dilution:

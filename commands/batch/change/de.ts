@@ -4,16 +4,16 @@ import type { ChangeWords } from "./en.ts";
 export const de: ChangeWords = {
   fault: {
     discarded: (label) =>
-      `${label} ist entsorgt: da kommt nichts mehr dazu. War das ein Versehen, nimm die Zeile mit \`/batch correct\` zurück.`,
+      `${label} ist entsorgt: Da kommt nichts mehr dazu. War das ein Versehen, nimm die Zeile mit \`/batch correct\` zurück.`,
     noReading: "Sag, was du gemessen hast: `clearing:0:45`, `ph:5.5`, `silver:3.5` oder eine `note:`.",
     notAFixer: (name, kind) =>
       `${name} (${batch.kind[kind]}) hat keine Klärzeit, nur ein Fixierbad hat eine. Gib \`ph:\` oder eine \`note:\` an.`,
     notSoMuch: (label, ml) =>
-      `In ${label} sind laut Flaschenbuch ${ml}. Ist es mehr, stell das zuerst mit \`/batch correct\` richtig.`,
+      `Laut Flaschenbuch enthält ${label} ${ml}. Ist es mehr, stell das zuerst mit \`/batch correct\` richtig.`,
     whereTo:
       "Sag, wohin das gebrauchte Bad kam: `to:silver` (Silbersammlung, nur Fixierbad), `to:drain` (Ausguss), `to:waste` (eigener Kanister) oder `to:supplier` (Lieferant).",
     overflow: (label, bottle, left) =>
-      `In die Flasche von ${label} passen ${bottle}, und ${left} sind darin. Nimm zuerst gebrauchtes Bad heraus: \`remove:300 ml to:silver\`.`,
+      `Die Flasche von ${label} fasst ${bottle}; darin: ${left}. Nimm zuerst gebrauchtes Bad heraus: \`remove:300 ml to:silver\`.`,
     notReplenished: (label) =>
       `${label} wird nicht regeneriert: beim Ansetzen hat niemand gesagt, wie viel ein Film braucht (\`/batch mix replenish:70 ml\`). Notiere, was dazukam, mit \`as:fresh\`.`,
     correctedOverflow: (label, bottle, ml) =>
@@ -21,25 +21,25 @@ export const de: ChangeWords = {
     nothingToCorrect:
       "Sag, was nicht stimmt: `line:4` nimmt diese Zeile zurück, `ml:-200` oder `rolls:2` kommen zu dem, was im Flaschenbuch steht.",
     belowZeroMl: (label, ml) =>
-      `In ${label} sind laut Flaschenbuch ${ml}: Mehr kann davon nicht abgehen. Miss noch einmal, oder nimm eine Zeile zurück (\`line:\`).`,
+      `Laut Flaschenbuch enthält ${label} ${ml}: Mehr kann davon nicht abgehen. Miss noch einmal, oder nimm eine Zeile zurück (\`line:\`).`,
     belowZeroRolls: (label, rolls) =>
       `Laut Flaschenbuch ${rolls} durch ${label}: Mehr kann davon nicht abgehen. Zähl noch einmal, oder nimm eine Zeile zurück (\`line:\`).`,
-    quarters: "Schreib Filme in Vierteln: ein Planfilm 4x5 ist 0.25.",
+    quarters: "Schreib Filme in Vierteln: Ein Planfilm 4x5 ist 0,25.",
     noSuchLine: (label, line, lines) =>
-      `Im Flaschenbuch von ${label} gibt es keine Zeile ${line}: es hat ${lines}. Du siehst sie mit \`/batch ledger batch:${label}\`.`,
+      `Im Flaschenbuch von ${label} gibt es keine Zeile ${line}, nur ${lines}. Du siehst sie mit \`/batch ledger batch:${label}\`.`,
     lineStays:
-      "Diese Zeile bleibt: ein Ansetzen nimmt `/batch discard` zurück, eine Korrektur eine weitere Korrektur.",
+      "Diese Zeile bleibt: Ein Ansetzen nimmt `/batch discard` zurück, eine Korrektur eine weitere Korrektur.",
     takenBack: "Diese Zeile ist schon zurückgenommen. Es wurde nichts geändert.",
-    notWorn: (label) => `${label} ist bereit: dafür braucht niemand eine Erlaubnis.`,
+    notWorn: (label) => `${label} ist bereit: Dafür braucht niemand eine Erlaubnis.`,
     unknownPerson: (name) =>
-      `In diesem Kurs kenne ich niemanden namens ${name}. Schreib den Namen wie im Kurs.`,
+      `In diesem Kurs gibt es niemanden namens ${name}. Schreib den Namen wie im Kurs.`,
   },
   fit: (name, state) => `${name}: ${state}.`,
   unfit: (name, standing, why) => `${name} ist ${standing}: ${why}.`,
   noted: (name) => `Notiert für ${name}.`,
   reckoned: (seconds) => ` Bis zur Probe hatte ich mit ${seconds} gerechnet.`,
   exhausted: (label, clearing, fresh, twice, thrice) =>
-    `**${label} ist verbraucht: nicht mehr nehmen.** Es klärt in ${clearing}, frisch waren es ${fresh}: beim Doppelten ist Schluss (US Navy NAVEDTRA 14209). Ein Film, der jetzt darin ist, braucht ${twice}, Flachkristallfilm ${thrice}. Es kommt in die Silbersammlung.`,
+    `**${label} ist verbraucht: nicht mehr nehmen.** Es klärt in ${clearing}, frisch waren es ${fresh}: Beim Doppelten ist Schluss (US Navy NAVEDTRA 14209). Ein Film, der jetzt darin ist, braucht ${twice}, Flachkristallfilm ${thrice}. Es kommt in die Silbersammlung.`,
   silverOut: (label, grams, limit) =>
     `**${label} ist verbraucht: nicht mehr nehmen.** ${grams} g Silber im Liter, die Grenze liegt bei ${limit} g. Es kommt in die Silbersammlung.`,
   silverWithin: (label, grams, limit) =>
@@ -49,7 +49,7 @@ export const de: ChangeWords = {
   cleared: (label, clearing, twice, thrice, end) =>
     `**${clearing}** Klärzeit: Pläne mit ${label} fixieren ab jetzt mindestens ${twice}, Flachkristallfilm ${thrice}. Bei ${end} ist Schluss.`,
   topped: (label, now, before) =>
-    `**${now}** sind jetzt in ${label}, vorher ${before}. Die Warnungen beginnen von vorn.`,
+    `In ${label} jetzt **${now}**, vorher ${before}. Die Warnungen beginnen von vorn.`,
   stillToReplenish: (ml) => `${ml} Regenerat fehlen noch für den Film bisher.`,
   testNext: "Mach vor dem nächsten Film eine Klärprobe.",
   noRevival: "Frisches Bad belebt kein totes: im Zweifel neu ansetzen.",
@@ -60,7 +60,7 @@ export const de: ChangeWords = {
     supplier: (ml, name) => `**${ml}** von ${name} zurück an den Lieferanten.`,
   },
   gone: (label) => ` ${label} gibt es nicht mehr; die Nummer wird nicht wieder vergeben.`,
-  stays: (ml) => ` ${ml} sind noch darin.`,
+  stays: (ml) => ` Noch darin: ${ml}.`,
   cautions: {
     silver:
       "Sammelgefäß schließen und beschriften; keine Säure hinein. Was gesammelt ist, zeigt `/batch waste`.",

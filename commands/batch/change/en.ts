@@ -16,7 +16,7 @@ export const en = {
     whereTo:
       "Say where the used bath went: `to:silver` (fixer only), `to:drain`, `to:waste` (a container of its own) or `to:supplier`.",
     overflow: (label: string, bottle: string, left: string) =>
-      `${label}'s bottle holds ${bottle}, and ${left} are in it. Take used bath out first: \`remove:300 ml to:silver\`.`,
+      `${label}'s bottle holds ${bottle}, with ${left} in it. Take used bath out first: \`remove:300 ml to:silver\`.`,
     notReplenished: (label: string) =>
       `${label} is no replenished bath: nobody said how much a roll asks for when it was mixed (\`/batch mix replenish:70 ml\`). Note what was added as \`as:fresh\`.`,
     correctedOverflow: (label: string, bottle: string, ml: string) =>
@@ -55,7 +55,7 @@ export const en = {
     `**${now}** in ${label} now, ${before} before. Its warnings begin anew.`,
   stillToReplenish: (ml: string) => `${ml} of replenisher are still to come for the film so far.`,
   testNext: "Test its clearing time before the next roll.",
-  noRevival: "Fresh bath does not revive a dead one: when in doubt, mix new.",
+  noRevival: "Fresh bath does not revive an exhausted one: when in doubt, mix new.",
   went: {
     silver: (ml: string, name: string) => `**${ml}** of ${name} into the silver collection.`,
     drain: (ml: string, name: string) => `**${ml}** of ${name} to the drain.`,
@@ -63,7 +63,7 @@ export const en = {
     supplier: (ml: string, name: string) => `**${ml}** of ${name} back to the supplier.`,
   } satisfies ByDestination<(ml: string, name: string) => string>,
   gone: (label: string) => ` ${label} is gone; its label is not used again.`,
-  stays: (ml: string) => ` ${ml} are left in it.`,
+  stays: (ml: string) => ` ${ml} is left in it.`,
   cautions: {
     silver:
       "Close and label the collecting vessel; keep acids out of it. See what is collected with `/batch waste`.",

@@ -4,13 +4,13 @@ import type { MixWords } from "./en.ts";
 export const de: MixWords = {
   notYet: "Dieser Tag kommt erst noch. Notiere eine Flasche, wenn sie angesetzt ist.",
   bottleTooSmall: (bottle, volume) =>
-    `In eine Flasche mit ${bottle} passen keine ${volume}. Notiere jede Flasche als eigenen Ansatz: jede altert für sich.`,
+    `Eine Flasche von ${bottle} ist zu klein für ${volume}. Notiere jede Flasche für sich: Jede altert für sich.`,
   tabularAbove:
-    "Flachkristallfilm belastet ein Fixierbad mehr als anderer Film: seine Ergiebigkeit kann nicht höher sein. Gib auch `capacity:` an.",
+    "Flachkristallfilm belastet ein Fixierbad mehr als anderer Film: Seine Ergiebigkeit kann nicht höher sein. Gib auch `capacity:` an.",
   trayBath:
     "Ein Bad für Papier liegt in der Schale, für viele Abzüge: Lass `use:once` weg. Gezählt wird in Blatt, was hindurchgeht.",
   mixed: (label, ml, bath, kind, date) =>
-    `**${label}**: schreib das auf die Flasche. ${ml} ${bath}, ${batch.kind[kind]}, angesetzt am ${date}.`,
+    `**${label}**: Schreib das auf die Flasche. ${ml} ${bath}, ${batch.kind[kind]}, angesetzt am ${date}.`,
   sum: (concentrate, water, isStock) =>
     `**${water} Wasser, dann ${concentrate} ${isStock ? "Stammlösung" : "Konzentrat"}**.`,
   powder: (ml) => `Pulver zu ${ml} Stammlösung, wie es auf der Packung steht.`,
@@ -25,10 +25,10 @@ export const de: MixWords = {
   testNext: (label) =>
     `Jetzt eine Klärprobe: miss, wie lang ein Schnipsel unentwickelter Film darin klärt, und notiere es: \`/batch test batch:${label} clearing:0:45\`.`,
   concentrateShort: (taken, missing) =>
-    `${taken} Konzentrat genommen: das sind ${missing} mehr, als im Regal waren. Stell das Regal mit \`/batch restock\` richtig.`,
+    `${taken} Konzentrat genommen, ${missing} mehr, als im Regal notiert. Stell das Regal mit \`/batch restock\` richtig.`,
   powderShort: (taken, missing) =>
-    `Pulver für ${taken} genommen: das ist für ${missing} mehr, als im Regal war. Stell das Regal mit \`/batch restock\` richtig.`,
-  concentrateTaken: (taken, left) => `${taken} Konzentrat aus dem Regal genommen, ${left} sind noch da.`,
+    `Pulver für ${taken} genommen, für ${missing} mehr, als im Regal notiert. Stell das Regal mit \`/batch restock\` richtig.`,
+  concentrateTaken: (taken, left) => `${taken} Konzentrat aus dem Regal genommen; noch da: ${left}.`,
   powderTaken: (taken, left) => `Pulver für ${taken} aus dem Regal genommen, es reicht noch für ${left}.`,
   wasRatio: "Das Verhältnis lese ich als Teile Konzentrat + Teile Wasser.",
   figures: (source) => `_Angaben: ${source}. Das Etikett der Packung geht vor._`,

@@ -4,9 +4,9 @@ import type { ShelfWords } from "./en.ts";
 export const de: ShelfWords = {
   howMuch:
     "Sag, wie viel: `packs:2` für das, was gekommen ist, oder `left:750 ml`, um das Regal richtigzustellen.",
-  notSoMuch: (ml) => `Nach den Notizen sind nur ${ml} im Regal.`,
+  notSoMuch: (ml) => `Im Regal notiert: nur ${ml}.`,
   whatPack:
-    "Dieses Produkt ist neu im Regal: sag auch `kind:`, `size:` und `dilution:`, zum Beispiel `kind:fixer size:1 l dilution:1+4`.",
+    "Dieses Produkt ist neu im Regal: Sag auch `kind:`, `size:` und `dilution:`, zum Beispiel `kind:fixer size:1 l dilution:1+4`.",
   concentrate: (product, ml, kind, strength, size) =>
     `${product}: ${ml} Konzentrat für ${batch.kind[kind]} ${strength}, Flaschen zu ${size}`,
   powder: (product, ml, kind, strength, size) =>

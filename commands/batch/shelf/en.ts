@@ -3,7 +3,7 @@ import { en as batch } from "../words/batch.en.ts";
 
 export const en = {
   howMuch: "Say how much: `packs:2` for what came, or `left:750 ml` to put the shelf right.",
-  notSoMuch: (ml: string) => `Only ${ml} are on the shelf by its notes.`,
+  notSoMuch: (ml: string) => `Only ${ml} is on the shelf by its notes.`,
   whatPack:
     "This product is new to the shelf: say `kind:`, `size:` and `dilution:` too, like `kind:fixer size:1 l dilution:1+4`.",
   concentrate: (product: string, ml: string, kind: BatchKind, strength: string, size: string) =>

@@ -27,7 +27,7 @@ export const en = {
     `It keeps until ${date}${isPartFull ? ", as a part-full bottle" : ""}`,
   tooEarly: (keeps: string) => `${keeps}. How long it lasts shows after two weeks of use.`,
   usedUp: (rollsPerWeek: string, ofPaper: boolean, weeks: number, date: string) =>
-    `At this class's pace (${rollsPerWeek} ${ofPaper ? "prints of 8x10 in" : "rolls"} a week, from ${weeks} weeks) it is used up by ${date}`,
+    `At this class's pace (${rollsPerWeek} ${ofPaper ? "prints of 8x10 in" : "rolls"} a week, from ${countOf(weeks, "week")}) it is used up by ${date}`,
   between: (earliest: string, latest: string) => `, between ${earliest} and ${latest} eight times in ten`,
   /** The rest of a sentence begun before it. */
   keepsAndUsedUp: (keeps: string, usedUp: string) =>

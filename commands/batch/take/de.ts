@@ -4,7 +4,7 @@ import type { TakeWords } from "./en.ts";
 export const de: TakeWords = {
   noRun: "Du hast keinen Lauf. Nenn die Flasche beim Planen: `/plan fixbatch:B5`.",
   whichRun: "Du hast mehrere Läufe. Sag, welchen: `run:R7`.",
-  unknownRun: (typed) => `Ich kenne keinen Lauf ${typed}. Deine zeigt \`/run status\`.`,
+  unknownRun: (typed) => `Einen Lauf ${typed} gibt es nicht. Deine zeigt \`/run status\`.`,
   notYours:
     "Dieser Lauf gehört jemand anderem. Nur wem er gehört, eine Hilfskraft oder die Lehrkraft kann ihn ändern.",
   noBathToCome: (run, kind, name) =>

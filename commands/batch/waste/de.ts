@@ -5,7 +5,7 @@ export const de: WasteWords = {
   nothingCollected:
     "Es ist kein gesammeltes Fixierbad notiert. Dahin kommt es mit `/batch discard to:silver` oder beim Auffüllen, wenn etwas herausgenommen wird.",
   notSoMuch: (ml) =>
-    `Nur ${ml} sind als gesammelt notiert. Ist mehr im Gefäß, notiere zuerst, was fehlt: \`/batch discard\`.`,
+    `Als gesammelt notiert: nur ${ml}. Ist mehr im Gefäß, notiere zuerst, was fehlt: \`/batch discard\`.`,
   caution:
     "Gebrauchtes Fixierbad enthält Silber: geschlossenes, beschriftetes Gefäß, keine Säure hinein, Handschuhe und Schutzbrille an, nie in den Ausguss. Was gesammelt, gelagert und abgegeben werden darf und wie, sagen die Regeln am Ort und das Sicherheitsdatenblatt.",
   gramsBetween: (low, high) => `${low} bis ${high} g`,
@@ -19,7 +19,7 @@ export const de: WasteWords = {
   handover: (date, ml, grams, to, by) => `- ${date}: ${ml}, ${grams} Silber, an ${to} (${by})`,
   handed: (ml, to, date, grams, basis) =>
     `**${ml}** gebrauchtes Fixierbad am ${date} abgegeben an ${to}, darin ${grams} Silber (${basis}).`,
-  stays: (ml) => `${ml} bleiben in der Sammlung.`,
+  stays: (ml) => `Noch in der Sammlung: ${ml}.`,
   emptied: "Die Sammlung ist jetzt leer.",
-  receipt: "Heb die Quittung auf: die Regeln am Ort verlangen sie vielleicht.",
+  receipt: "Heb die Quittung auf: Die Regeln am Ort verlangen sie vielleicht.",
 };

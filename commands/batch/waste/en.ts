@@ -3,7 +3,7 @@ export const en = {
   nothingCollected:
     "No used fixer is noted as collected. It gets there with `/batch discard to:silver` or a top-up that takes some out.",
   notSoMuch: (ml: string) =>
-    `Only ${ml} are noted as collected. If there is more in the vessel, note the missing discard first.`,
+    `Only ${ml} is noted as collected. If there is more in the vessel, note the missing discard first.`,
   caution:
     "Used fixer carries silver: closed, labelled vessel, no acid into it, gloves and goggles on, never down the drain. What may be collected, stored and handed over, and how, local rules and the safety data sheet decide.",
   gramsBetween: (low: string, high: string) => `between ${low} and ${high} g`,
@@ -18,7 +18,7 @@ export const en = {
     `- ${date}: ${ml}, ${grams} of silver, to ${to} (${by})`,
   handed: (ml: string, to: string, date: string, grams: string, basis: string) =>
     `**${ml}** of used fixer handed over to ${to} on ${date}, with ${grams} of silver (${basis}).`,
-  stays: (ml: string) => `${ml} stay in the collection.`,
+  stays: (ml: string) => `${ml} stays in the collection.`,
   emptied: "The collection is empty now.",
   receipt: "Keep the receipt: local rules may ask for it.",
 };

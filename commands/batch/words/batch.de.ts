@@ -46,5 +46,5 @@ export const de: BatchWords = {
   },
   slow: (seconds) =>
     `${seconds} ist langsam: Frisches Schnellfixierbad klärt Film in 1 bis 3 Minuten. Prüf Stärke und Wärme, und setz im Zweifel neues an.`,
-  unknownBatch: (typed) => `Ich kenne keinen Ansatz ${typed}. Die Flaschen zeigt \`/batch status\`.`,
+  unknownBatch: (typed) => `Eine Flasche ${typed} gibt es nicht. Die Flaschen zeigt \`/batch status\`.`,
 };

@@ -1,10 +1,11 @@
+import { countOf } from "../../speech/wording.ts";
 /* Words in the picture of the bottles: short, since they stand in columns. */
 
 export const en = {
   bottle: "Bottle",
   leftAndAge: "Left, and age",
   clearing: "Clearing time over rolls",
-  age: (days: number) => `${days} days old`,
+  age: (days: number) => `${countOf(days, "day")} old`,
   keeps: (days: number) => `keeps ${days} more`,
   outOfDate: (days: number) => `out of date for ${days}`,
   partFull: "part-full",

@@ -7,19 +7,19 @@ export const de: RefusalWords = {
     `Brauchbar angesetzt ist nichts davon: ${product ?? batch.kind[kind]}. Bitte eine Hilfskraft oder die Lehrkraft, etwas anzusetzen (\`/batch mix\`); was da ist, zeigt \`/batch status\`.`,
   nonePaired: (place) =>
     `Kein Fixierbad ${place} ist bereit: der Kurs fixiert in zwei Bädern. Eine Hilfskraft oder die Lehrkraft bestimmt die Flaschen (\`/batch pair\`) oder lässt die zweite aufrücken (\`/batch rotate\`).`,
-  unknown: (typed) => `Einen Ansatz ${typed} gibt es im Regal nicht. Die Flaschen zeigt \`/batch status\`.`,
-  wrongKind: (name, kind) => `${name} ist hier das falsche Bad: gebraucht wird ${batch.kind[kind]}. `,
+  unknown: (typed) => `Eine Flasche ${typed} gibt es nicht. Die Flaschen zeigt \`/batch status\`.`,
+  wrongKind: (name, kind) => `${name} ist hier das falsche Bad: Gebraucht wird ${batch.kind[kind]}. `,
   wrongMedium: (name, kind) =>
     isForPaper(kind)
       ? `**${name} ist ein Bad für Film**: Papier kommt nie hinein. Gebraucht wird ${batch.kind[kind]}. `
       : `**${name} ist ein Bad für Papier**: Film kommt nie hinein. Gebraucht wird ${batch.kind[kind]}. `,
   wrongProduct: (name, product, dilution) =>
-    `${name} ist hier das falsche Bad: gebraucht wird ${product}${dilution === null ? "" : ` ${dilution} oder Stammlösung`}. `,
+    `${name} ist hier das falsche Bad: Gebraucht wird ${product}${dilution === null ? "" : ` ${dilution} oder Stammlösung`}. `,
   worn: (label, standing) => `**${label} ist ${standing}**: nicht mehr nehmen. `,
   noRoom: (label, has, needs) =>
     `**In ${label} ist noch Platz für ${has}**, wenn man abzieht, was laufenden Filmen versprochen ist; hier braucht es ${needs}. `,
   nothingElse:
-    "Sonst ist nichts bereit: bitte eine Hilfskraft oder die Lehrkraft, etwas anzusetzen (`/batch mix`).",
+    "Sonst ist nichts bereit: Bitte eine Hilfskraft oder die Lehrkraft, etwas anzusetzen (`/batch mix`).",
   useInstead: (label) => `Nimm stattdessen **${label}**.`,
   mayBeAllowed: " Die Lehrkraft oder eine Hilfskraft kann es dir mit Namen erlauben (`/batch allow`).",
   take: (label) => `${label} nehmen`,

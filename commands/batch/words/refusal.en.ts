@@ -10,8 +10,7 @@ export const en = {
   /** `place`: first or second of two fixing baths. */
   nonePaired: (place: number) =>
     `No fixing bath ${place} is ready: the class fixes in two. An aide or the teacher names the bottles (\`/batch pair\`), or moves the second up (\`/batch rotate\`).`,
-  unknown: (typed: string) =>
-    `There is no bottle ${typed} on the shelf. See the bottles with \`/batch status\`.`,
+  unknown: (typed: string) => `There is no bottle ${typed}. See the bottles with \`/batch status\`.`,
   wrongKind: (name: string, kind: BatchKind) =>
     `${name} is not the bath for this: it needs ${batch.kind[kind]}. `,
   wrongMedium: (name: string, kind: BatchKind) =>

@@ -3,7 +3,7 @@ import type { DigestWords } from "./digest.en.ts";
 
 export const de: DigestWords = {
   late: (late, date, time, missed) =>
-    `**${late} zu spät**: das war für den ${date}, ${time}.${missed === 0 ? "" : missed === 1 ? " Einmal davor fiel es aus." : ` ${missed}-mal davor fiel es aus.`}`,
+    `**${late} zu spät**: Das war für den ${date}, ${time}.${missed === 0 ? "" : missed === 1 ? " Einmal davor fiel es aus." : ` ${missed}-mal davor fiel es aus.`}`,
   marks: {
     tired: "lässt nach",
     "last-films": "letzte Filme",

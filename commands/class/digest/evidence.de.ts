@@ -8,7 +8,7 @@ export const de: EvidenceWords = {
   rarest: "in weniger als einem von einer Million Fällen",
   rare: (odds) => `in etwa einem von ${odds} Fällen`,
   noProof: (label, rare) =>
-    `Wäre ${label} wie die anderen, käme das durch Zufall nur ${rare} vor. Ein Beweis ist es nicht: sieh nach, ob eine Dose, eine Person oder ein Tag dahintersteckt. Jetzt: prüf ${label} und nimm den Ansatz nicht, bis du es weißt.`,
+    `Wäre ${label} wie die anderen, käme das durch Zufall nur ${rare} vor. Ein Beweis ist es nicht: Sieh nach, ob eine Dose, eine Person oder ein Tag dahintersteckt. Jetzt: Prüf ${label} und nimm die Flasche nicht, bis du es weißt.`,
   rollsThrough: (label) => `Filme durch ${label}`,
   see: (label) => `${label} ansehen`,
 };

@@ -2,7 +2,7 @@ import { countOf } from "../../speech/wording.ts";
 
 export const en = {
   share: (label: string, fault: string, faulty: number, rolls: number, otherFaulty: number, others: number) =>
-    `**${faulty} of ${countOf(rolls, "roll")} through ${label} show “${fault}”**; of ${countOf(others, "other roll")} of these weeks ${otherFaulty} do.`,
+    `**${faulty} of ${countOf(rolls, "roll")} through ${label} ${faulty === 1 ? "shows" : "show"} “${fault}”**; of ${countOf(others, "other roll")} of these weeks ${otherFaulty} ${otherFaulty === 1 ? "does" : "do"}.`,
   locale: "en-GB",
   rarest: "less than once in a million",
   rare: (odds: string) => `once in about ${odds}`,

@@ -1,7 +1,7 @@
 import type { EraseWords } from "./en.ts";
 
 export const de: EraseWords = {
-  wrongName: "**So heißt der Kurs nicht. Nichts ist geplant.**",
+  wrongName: "**So heißt der Kurs nicht. Es wurde nichts geplant.**",
   ask: (days) =>
     `**Das löscht den Kurs:** Leute, Pläne, Läufe, das Filmbuch, Flaschen, Nachrichten, Fotos. Es geschieht ${days} Tage, nachdem du bestätigt hast; bis dahin lässt es sich zurücknehmen. Danach hilft nur noch eine Sicherung.`,
   how: (className) => `Um es zu planen, tippe \`/class erase name:${className}\`.`,

@@ -1,9 +1,10 @@
+import { countOf } from "../../speech/wording.ts";
 /* The class's name comes harmless, instants marked. */
 
 export const en = {
   wrongName: "**That is not the class's name. Nothing is planned.**",
   ask: (days: number) =>
-    `**This erases the class:** people, plans, runs, the log, bottles, messages, photos. It happens ${days} days after you confirm; until then it can be taken back. Nothing brings it back afterwards but a backup.`,
+    `**This erases the class:** people, plans, runs, the log, bottles, messages, photos. It happens ${countOf(days, "day")} after you confirm; until then it can be taken back. Nothing brings it back afterwards but a backup.`,
   how: (className: string) => `To plan it, type \`/class erase name:${className}\`.`,
   takeLog: "Take the log along first",
   planned: (day: string, time: string, relative: string) =>

@@ -24,7 +24,7 @@ export const de: MendWords = {
       : `**${count} Einträge des Kurses lassen sich nicht lesen.** Alles andere geht weiter.`,
   entry: (name, kind, why, advice) => `- **${name}** (${kind}): ${why}. ${advice}`,
   advice: (kind) => ADVICE[kind],
-  more: (count) => `… und ${count} weitere.`,
+  more: (count) => `… und noch ${count}.`,
   wasAside:
     "Beim Wechsel auf diese Version beiseitegelegt, weil nichts es lesen konnte; was dort stand, bleibt aufgehoben:",
   asideEntry: (name, what) => `- **${name}**: ${what}. Gib es neu an.`,

@@ -17,11 +17,11 @@ export const de: BellFileWords = {
       `${name}: Nach der Uhr des Kurses geht es über Mitternacht. Lass es um 24:00 enden, oder mach zwei daraus.`,
     ERR_BAD_RULE: (name) => `${name}: Ich kann nicht lesen, wie es sich wiederholt (RRULE).`,
     ERR_UNKNOWN_ZONE: (name, zone) =>
-      `${name}: Ich kenne keine Zeitzone „${zone}“, und die Datei sagt nicht, welche das ist.`,
+      `${name}: Eine Zeitzone „${zone}“ gibt es nicht, und die Datei sagt nicht, welche das ist.`,
     ERR_CLASH: (period, other) => `Zwei Kurstermine überschneiden sich: ${period} und ${other}.`,
   },
   nothingTaken: "**Aus der Datei wird nichts übernommen.** Berichtige dies und schick die Datei noch einmal:",
-  moreFaults: (count) => `und ${count} weitere.`,
+  moreFaults: (count) => `und noch ${count}.`,
   replaceHint: "Sollen die Kurstermine der Datei alle bisherigen ersetzen, gib `replace:yes` dazu.",
   skipped: {
     SKIP_ONCE: (names) => `Weggelassen, weil einmalig: ${names}.`,
@@ -34,5 +34,5 @@ export const de: BellFileWords = {
   exceptions: (names) => `Freie und zusätzliche Tage bleiben weg; hier ist jede Woche gleich: ${names}.`,
   moving: (names) =>
     `In einer anderen Zeitzone geschrieben; die Zeit ist die dieser Woche, und die Sommerzeit kann sie verschieben: ${names}.`,
-  names: (shown, more) => (more > 0 ? `${shown.join(", ")} und ${more} weitere` : joinAnd(shown)),
+  names: (shown, more) => (more > 0 ? `${shown.join(", ")} und noch ${more}` : joinAnd(shown)),
 };

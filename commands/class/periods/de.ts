@@ -15,5 +15,5 @@ export const de: BellWords = {
   incomplete: "Sag alle drei: `days:mo, mi from:18:00 to:20:30`.",
   noneToRemove: "Es gibt keinen Kurstermin, den man herausnehmen könnte.",
   noSuchPeriod: (number, count) =>
-    `Einen Kurstermin ${number} gibt es nicht. Sie gehen von 1 bis ${count}: sieh \`/class periods\`.`,
+    `Einen Kurstermin ${number} gibt es nicht. Sie gehen von 1 bis ${count}: Sieh \`/class periods\`.`,
 };

@@ -14,7 +14,7 @@ export const de: ReportWords = {
     `Jedes Signal rechtzeitig: ${percent} von ${runs === 1 ? "1 Lauf" : `${runs} Läufen`}.`,
   dose: (median, low, high) =>
     `Entwicklung: in der Mitte ${median} % des Plans; neun von zehn zwischen ${low} und ${high} %.`,
-  faulty: (percent) => `${percent} zeigen einen Fehler.`,
+  faulty: (percent) => `Mit einem Fehler: ${percent}.`,
   rated: (mean, count) => `Im Mittel mit ${mean} von 5 gewertet (${count} gewertet).`,
   prints: (count, people) =>
     `${count === 1 ? "1 Abzug" : `${count} Abzüge`} von ${people === 1 ? "1 Person" : `${people} Personen`}.`,
@@ -42,5 +42,5 @@ export const de: ReportWords = {
   fault: "Fehler",
   rolls: "Filme",
   silver:
-    "Verbrauchtes Fixierbad enthält Silber: Es wird gesammelt, nie weggegossen. Etiketten, Sicherheitsdatenblätter und die Regeln vor Ort entscheiden.",
+    "Verbrauchtes Fixierbad enthält Silber: Es wird gesammelt, nie weggegossen. Etiketten, Sicherheitsdatenblätter und die Regeln am Ort entscheiden.",
 };

@@ -8,7 +8,7 @@ export const en = {
   locale: "en-GB",
   head: (from: string, to: string, rolls: number, people: number) =>
     `${from} to ${to}${rolls === 0 ? "" : `: ${countOf(rolls, "roll")} by ${countOf(people, "person", "people")}`}`,
-  finished: (finished: number, rolls: number) => `${finished} of ${rolls} rolls came to the end.`,
+  finished: (finished: number, rolls: number) => `${finished} of ${countOf(rolls, "roll")} came to the end.`,
   noneCalled: "No run was called yet.",
   onTime: (percent: string, runs: number) => `${percent} of ${countOf(runs, "run")} had every call on time.`,
   dose: (median: string, low: string, high: string) =>

@@ -19,7 +19,7 @@ export const de: SayWords = {
   onItsWay: (name) => `${name}: noch unterwegs`,
   notShown: (name) => `${name}: noch nicht gezeigt`,
   notReached: (name) => `${name}: nicht erreicht`,
-  byMention: (line) => `${line} (im Kanal des Kurses beim Namen gerufen)`,
+  byMention: (line) => `${line} (im Kanal des Kurses mit Namen genannt)`,
   again: "Noch einmal ansehen",
   sayToEveryone: "Allen sagen",
   noStep:

@@ -24,7 +24,7 @@ export const de: SetupWords = {
   noneYet: "noch keine",
   noChannelYet: "noch keiner",
   channelSet: (name) => name ?? "gesetzt",
-  channelStandsIn: (name) => `${name ?? "wo ich zuerst gerufen wurde"}, bis du einen wählst`,
+  channelStandsIn: (name) => `${name ?? "wo der erste Befehl kam"}, bis du einen wählst`,
   channelLacks: (name, missing) => `${name ?? "gesetzt"}, aber dort fehlt mir ${joinAnd(missing)}`,
   roles: (teacher, aide) =>
     `Lehrkraft: ${teacher ?? "wer den Server verwaltet"}; Hilfskraft: ${aide ?? "niemand"}`,
@@ -89,8 +89,8 @@ export const de: SetupWords = {
     sinks: "die Plätze an den Becken",
     washplaces: "die Plätze zum Wässern",
     dryslots: "die Plätze zum Trocknen",
-    fix: "das kürzeste Fixieren",
-    wash: "das Wässern",
+    fix: "die Mindestzeit zum Fixieren",
+    wash: "die Mindestzeit zum Wässern",
     agitation: "die Bewegung",
     dry: "die Trockenzeit",
     room: "die Temperatur des Raums",
@@ -101,7 +101,7 @@ export const de: SetupWords = {
   },
 
   unknownZone: (typed, near) =>
-    `Ich kenne keine Zeitzone „${typed}“. ${near.length > 0 ? `Ist es ${near.join(", ")}?` : "Schreib sie wie Europe/Berlin."}`,
+    `Eine Zeitzone „${typed}“ gibt es nicht. ${near.length > 0 ? `Ist es ${near.join(", ")}?` : "Schreib sie wie Europe/Berlin."}`,
   noChannel:
     "Dieser Befehl kam aus keinem Kanal, in dem ich sprechen kann. Gib ihn in dem Kanal, der dem Kurs gehören soll.",
   noChannels: "Der Raum hat keine Kanäle: Was dem Kurs gesagt wird, sehen alle darin.",
@@ -115,7 +115,7 @@ export const de: SetupWords = {
     `${name} ist von jetzt an ${{ student: "Schüler:in", aide: "Hilfskraft", teacher: "Lehrkraft" }[role]} in diesem Kurs.`,
   rolesByChat:
     "Hier kommen die Rollen von den Rollen des Servers. Nenn sie mit `/class setup aiderole:… teacherrole:…` und gib der Person dann diese Rolle auf dem Server.",
-  unknownPerson: (name) => `Ich kenne in diesem Kurs niemanden namens ${name}.`,
+  unknownPerson: (name) => `In diesem Kurs gibt es niemanden namens ${name}.`,
   lastTeacher: (name) =>
     `${name} ist die einzige Lehrkraft des Kurses. Mach zuerst jemand anderen zur Lehrkraft.`,
 };

@@ -39,10 +39,10 @@ export const en = {
   drySlots: (films: number, time: string) => `${countOf(films, "film")}, ${time}`,
   wash: (time: string, { washMethod, washAid, stop }: Pick<Habits, "washMethod" | "washAid" | "stop">) =>
     `${time} ${washMethod === "running" ? "of running water" : "in fills"}${washAid ? ", with wash aid" : ""}, after ${stop === "acid" ? "a stop bath" : "rinses in place of a stop bath"}`,
-  asSheet: "as each sheet has it",
+  asSheet: "as each data sheet has it",
   allowed: "allowed, through the phone maker's service",
   notAllowed: "not allowed",
-  sheets: (count: number) => countOf(count, "sheet"),
+  sheets: (count: number) => countOf(count, "data sheet"),
 
   questions: {
     name: "What is the class called? `/class setup name:…`",
@@ -59,8 +59,8 @@ export const en = {
     fix: "How long does every film fix at least? (A slow fixer makes a plan longer, never shorter.)",
     wash: "How long does every film wash at least, and how? Handbooks ask for 20 to 30 min of running water, or 5 min after a wash aid.",
     agitation:
-      "Does the class agitate in one way for every film? Times of a sheet hold for the sheet's own way. `/class setup agitation:30/5/60`",
-    sheets: "Which film in which developer? Add the times from the maker's own sheet: `/sheet add`.",
+      "Does the class agitate in one way for every film? Times of a data sheet hold for its own way. `/class setup agitation:30/5/60`",
+    sheets: "Which film in which developer? Add the times from the maker's data sheet: `/sheet add`.",
   } satisfies Record<SetupKey, string | ((zone: string) => string)>,
   labels: {
     keepName: "Keep this name",
@@ -70,7 +70,7 @@ export const en = {
     running: (time: string) => `${time} running`,
     afterAid: (time: string) => `${time} after wash aid`,
     fills: (count: number) => `${count} fills, no running water`,
-    asSheet: "As each sheet has it",
+    asSheet: "As each data sheet has it",
     sheets: "Films and developers",
     /** For a teacher who reads English, in a class that is spoken to in another language. */
     speakMine: "Speak English to the class",
@@ -78,7 +78,8 @@ export const en = {
 
   done: (named: readonly string[]) => `Noted: ${joinAnd(named)}.`,
   allSet: (parts: number) => `**All ${parts} parts are set.** Any of them can be set again.`,
-  someSet: (count: number, parts: number) => `**${count} of ${parts}** parts are set.`,
+  someSet: (count: number, parts: number) =>
+    `**${count} of ${parts}** parts ${count === 1 ? "is" : "are"} set.`,
   part: (title: string, value: string, isSet: boolean) =>
     `- ${title}: ${value}${isSet ? "" : " _(not set)_"}`,
   next: (title: string, question: string) => `**Next: ${title}.** ${question}`,
@@ -96,7 +97,7 @@ export const en = {
     washplaces: "the wash places",
     dryslots: "the drying places",
     fix: "the minimum fixing time",
-    wash: "the washing",
+    wash: "the minimum washing time",
     agitation: "the agitation",
     dry: "the drying time",
     room: "the room's temperature",

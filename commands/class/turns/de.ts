@@ -37,7 +37,7 @@ export const de: FitWords = {
   nothing:
     "Niemand hat jetzt einen Plan oder einen Lauf. Frag nach so vielen Dosen: `/class turns loads:12 developing:9:00`.",
   bellPast: (typed) =>
-    `${typed} ist schon vorbei. Nenn eine spätere Klingel, oder lass sie weg: dann gilt die des Kurses.`,
+    `${typed} ist schon vorbei. Nenn eine spätere Klingel, oder lass sie weg: Dann gilt die des Kurses.`,
 };
 
 function places(count: number): string {

@@ -19,7 +19,7 @@ export const en = {
   stages: {
     sinks: ({ sinks }: Places) => `the sinks (${countOf(sinks, "place")})`,
     wash: ({ washPlaces }: Places) => `the wash (${countOf(washPlaces, "place")})`,
-    dryer: ({ drySlots }: Places) => `the dryer (${countOf(drySlots, "film")} at once)`,
+    dryer: ({ drySlots }: Places) => `the drying (${countOf(drySlots, "film")} at once)`,
     tanks: ({ tanks }: Places) =>
       `the tanks (${countOf(tanks ?? 0, "usable one")}, each rinsed and loaded again in between)`,
     longest: () => "the longest plan alone: nobody has to wait for a place",

@@ -6,7 +6,7 @@ export const de: BoardWords = {
   none: "**Keine Dose ist in Gebrauch.**",
   head: (tanks, late) =>
     `**${tanks === 1 ? "1 Dose" : `${tanks} Dosen`} in Gebrauch**${late > 0 ? `, **${late} zu spät**` : ""}`,
-  more: (count) => `und ${count} weitere`,
+  more: (count) => `und noch ${count}`,
   row: (tank, person, step, state) => `**${tank}** ${person}, ${step}: ${state}`,
   unreached: "(**Signale kommen nicht an**)",
   until: (time, relative) => `bis ${time}, ${relative}`,

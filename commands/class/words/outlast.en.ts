@@ -19,7 +19,7 @@ export const en = {
     "wash-later": ({ fixed }: Times) =>
       `The film is out of the fixer at ${fixed} but not washed by then. Ask the teacher before you pour: it may lie in clean water for a while, never in the developer or the fixer.`,
     "not-fixed": ({ latest }: Times) =>
-      `**Don't pour in.** The film would still be in the developer or the fixer at the bell. The latest pour-in was ${latest}. Leave the film in its tank or its can, in the dark, for next time.`,
+      `**Don't pour in.** The film would still be in the developer or the fixer at the bell. The latest pour-in was ${latest}. Leave the film in its tank or its cassette, in the dark, for next time.`,
   } satisfies Record<Exclude<OutlastVerdict, "fits">, (times: Times) => string>,
 };
 export type OutlastWords = typeof en;

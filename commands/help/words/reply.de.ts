@@ -6,7 +6,7 @@ const more = (others: number): string =>
 export const de: HelpWords = {
   waiting: (run, title, now, others) => `**${run} wartet auf dich: ${title}.** ${now}${more(others)}`,
   going: (run, title, now, others) =>
-    `**${run}, ${title}.** ${now} Ich rufe dich, wenn es so weit ist.${more(others)}`,
+    `**${run}, ${title}.** ${now} Du bekommst ein Signal, wenn es so weit ist.${more(others)}`,
   planReady: (plan) =>
     `**Dein Plan ${plan} ist fertig.** Spul den Film bei völliger Dunkelheit ein, füll den Entwickler in einen Messbecher, dann drück auf Start.`,
   firstDay: (title, how) => `**Als Nächstes vor dem ersten Film: ${title}.** ${how}`,
@@ -16,7 +16,7 @@ export const de: HelpWords = {
     "test-overdue": (label) => `**${label}** braucht eine Klärprobe mit einem Filmschnipsel.`,
     "replenish-due": (label) => `**${label}** braucht sein Regenerat: wie viel, sagt sein Stand.`,
     exhausted: (label) =>
-      `**${label}** ist verbraucht: niemand darf es nehmen. Sammle es und setz frisch an.`,
+      `**${label}** ist verbraucht: Niemand darf es nehmen. Sammle es und setz frisch an.`,
     "out-of-date": (label) =>
       `**${label}** ist abgelaufen. Prüf es oder entsorge es, wie es die Regeln am Ort sagen, und setz frisch an.`,
     "last-films": (label) => `**${label}** ist fast verbraucht. Setz das nächste an.`,
@@ -26,7 +26,7 @@ export const de: HelpWords = {
   rate: (roll) =>
     `**Wie ist ${roll} geworden?** Halt den trockenen Film vor ein Licht und werte ihn, 1 (unbrauchbar) bis 5 (lässt sich mühelos vergrößern). Sieht etwas falsch aus, such die Ursache.`,
   noSheet:
-    "**Der Kurs hat noch kein Datenblatt:** die Zeiten eines Films in einem Entwickler. Die Lehrkraft oder eine Hilfskraft legt eins an: `/sheet add`.",
+    "**Der Kurs hat noch keine Entwicklungszeiten.** Eine Hilfskraft oder die Lehrkraft trägt sie ein: `/sheet add`.",
   firstPlan:
     "**Beginn mit einem Plan.** Miss, wie warm der Entwickler ist, dann sag, welcher Film und wie warm:\n`/plan film:… temp:20`\nIch rechne die Zeiten aus; dann bekommst du bei jedem Schritt ein Signal. Film bei völliger Dunkelheit einspulen: Handy, Uhr und Rotlicht aus.",
   nextPlan: "**Mach einen Plan** für den nächsten Film: `/plan film:… temp:20`",

@@ -26,8 +26,7 @@ export const en = {
   } satisfies Record<Mark, (label: string) => string>,
   rate: (roll: string) =>
     `**How did ${roll} come out?** Hold the dry film before a light and rate it, 1 (unusable) to 5 (prints easily). If something looks wrong, look for its cause.`,
-  noSheet:
-    "**The class has no sheet yet:** the times of a film in a developer. A teacher or an aide adds one with `/sheet add`.",
+  noSheet: "**The class has no developing times yet.** An aide or the teacher adds them with `/sheet add`.",
   firstPlan:
     "**Begin with a plan.** Measure how warm the developer is, then say which film and how warm:\n`/plan film:… temp:20`\nI work out the times; then I call you at every step. Load film in total darkness: phones, watches and red lights off.",
   nextPlan: "**Make a plan** for the next film: `/plan film:… temp:20`",

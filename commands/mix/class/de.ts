@@ -21,7 +21,7 @@ export const de: ClassWords = {
 
   asLabelSays: "wie auf dem Etikett",
   powder: ({ madeMl, spareMl, dilution }) =>
-    `Pulver für ${formatMl(madeMl)}${dilution === null ? "" : " Stammlösung"}, ganze Packungen${spareMl > 0 ? `; ${formatMl(spareMl)} Stammlösung bleiben übrig` : ""}${dilution === null ? "" : `; am Becken ${dilution} verdünnen`}`,
+    `Pulver für ${formatMl(madeMl)}${dilution === null ? "" : " Stammlösung"}, ganze Packungen${spareMl > 0 ? `; ${formatMl(spareMl)} Stammlösung übrig` : ""}${dilution === null ? "" : `; am Becken ${dilution} verdünnen`}`,
   undiluted: (ml) => `${formatMl(ml)} unverdünnt`,
   diluted: (concentrateMl, waterMl) =>
     `${formatMl(concentrateMl)} Konzentrat oder Stammlösung + ${formatMl(waterMl)} Wasser`,
@@ -32,7 +32,7 @@ export const de: ClassWords = {
   usualNotNoted: "Was der Kurs benutzt, ist nicht eingetragen: `/batch restock`.",
   notOnShelf: (ml) =>
     `Im Regal ist nichts eingetragen (\`/batch restock\`): Halte ${formatMl(ml)} davon bereit.`,
-  shelfEnough: (ml) => `Im Regal sind ${formatMl(ml)}: genug.`,
+  shelfEnough: (ml) => `Im Regal: ${formatMl(ml)}. Das ist genug.`,
   buy: (shelfMl, packs, packMl) =>
-    `Im Regal sind ${formatMl(shelfMl)}: **Kauf ${packs} ${packs === 1 ? "Packung" : "Packungen"}** zu ${formatMl(packMl)}.`,
+    `Im Regal: ${formatMl(shelfMl)}. **Kauf ${packs} ${packs === 1 ? "Packung" : "Packungen"}** zu ${formatMl(packMl)}.`,
 };

@@ -26,7 +26,7 @@ export const en = {
 
   asLabelSays: "as its label says",
   powder: ({ madeMl, spareMl, dilution }: Powder) =>
-    `powder for ${formatMl(madeMl)}${dilution === null ? "" : " of stock"}, whole packs${spareMl > 0 ? `; ${formatMl(spareMl)} of stock stay over` : ""}${dilution === null ? "" : `; dilute ${dilution} at the sink`}`,
+    `powder for ${formatMl(madeMl)}${dilution === null ? "" : " of stock"}, whole packs${spareMl > 0 ? `; ${formatMl(spareMl)} of stock is left over` : ""}${dilution === null ? "" : `; dilute ${dilution} at the sink`}`,
   undiluted: (ml: number) => `${formatMl(ml)} undiluted`,
   diluted: (concentrateMl: number, waterMl: number) =>
     `${formatMl(concentrateMl)} of concentrate or stock + ${formatMl(waterMl)} of water`,

@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatTenthsC } from "../../speech/wording.ts";
+import { formatBothScales, formatMl } from "../../speech/wording.ts";
 import type { ReplyWords } from "./reply.en.ts";
 
 export const de: ReplyWords = {
@@ -25,9 +25,9 @@ export const de: ReplyWords = {
   stockCare: "Handschuhe und Schutzbrille an; das Etikett geht vor.",
 
   noWaterLeft: (concentrateMl, totalMl) =>
-    `${formatMl(concentrateMl)} Konzentrat lassen in ${formatMl(totalMl)} keinen Platz für Wasser. Stell die Flasche lieber in warmes oder kaltes Wasser, und miss.`,
+    `Neben ${formatMl(concentrateMl)} Konzentrat bleibt in ${formatMl(totalMl)} kein Platz für Wasser. Stell die Flasche lieber in warmes oder kaltes Wasser, und miss.`,
   hotIsCold: (hotTenthsC, coldTenthsC) =>
-    `Das heiße Wasser (${formatTenthsC(hotTenthsC)}) ist kälter als das kalte (${formatTenthsC(coldTenthsC)}). Vertausche sie.`,
+    `Das heiße Wasser (${formatBothScales(hotTenthsC)}) ist kälter als das kalte (${formatBothScales(coldTenthsC)}). Vertausche sie.`,
   hotFallsShort: (nearestTenthsC) =>
     `Selbst mit heißem Wasser allein kommst du nicht dahin. Am nächsten liegt ${formatBothScales(nearestTenthsC)}: Nimm heißeres Wasser.`,
   coldFallsShort: (nearestTenthsC) =>

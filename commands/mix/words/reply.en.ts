@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatTenthsC } from "../../speech/wording.ts";
+import { formatBothScales, formatMl } from "../../speech/wording.ts";
 
 export const en = {
   nothingGiven: "Say how much: `total:300 ml`, or `concentrate:` or `water:` if that is what you have.",
@@ -24,9 +24,9 @@ export const en = {
   stockCare: "Gloves and goggles on; the label comes first.",
 
   noWaterLeft: (concentrateMl: number, totalMl: number) =>
-    `${formatMl(concentrateMl)} of concentrate leave no room for water in ${formatMl(totalMl)}. Stand the bottle in warm or cold water instead, and measure.`,
+    `${formatMl(concentrateMl)} of concentrate leaves no room for water in ${formatMl(totalMl)}. Stand the bottle in warm or cold water instead, and measure.`,
   hotIsCold: (hotTenthsC: number, coldTenthsC: number) =>
-    `The hot water (${formatTenthsC(hotTenthsC)}) is colder than the cold (${formatTenthsC(coldTenthsC)}). Swap them.`,
+    `The hot water (${formatBothScales(hotTenthsC)}) is colder than the cold (${formatBothScales(coldTenthsC)}). Swap them.`,
   hotFallsShort: (nearestTenthsC: number) =>
     `Even all hot water does not reach that. The nearest is ${formatBothScales(nearestTenthsC)}: use hotter water.`,
   coldFallsShort: (nearestTenthsC: number) =>

@@ -1,7 +1,14 @@
-import { formatBothScales, formatMl, formatSeconds, joinAnd, joinOr } from "../../speech/wording.ts";
+import {
+  formatBothScales,
+  formatMl,
+  formatNumber,
+  formatSeconds,
+  joinAnd,
+  joinOr,
+} from "../../speech/wording.ts";
 import type { FaultWords } from "./fault.en.ts";
 
-const doneFilms = (count: number): string => `${count} ${count === 1 ? "Film" : "Filme"}`;
+const doneFilms = (count: number): string => `${formatNumber(count)} ${count === 1 ? "Film" : "Filme"}`;
 
 export const de: FaultWords = {
   tooCold: (tenthsC, nearestTenthsC) =>
@@ -17,7 +24,7 @@ export const de: FaultWords = {
   wrongFormat: (tank, takes, format) =>
     `Dose ${tank} nimmt Film im Format ${takes}, nicht ${format}. Such dir mit \`/tank list\` eine andere.`,
   notCovered: (volumeMl, neededMl) =>
-    `${formatMl(volumeMl)} bedecken den Film nicht. Nimm mindestens ${formatMl(neededMl)}.`,
+    `Mit ${formatMl(volumeMl)} ist der Film nicht bedeckt. Nimm mindestens ${formatMl(neededMl)}.`,
   noConcentrate: (volumeMl, dilution, leastMl) =>
     `In ${formatMl(volumeMl)} ${dilution} ist zu wenig Konzentrat, um es abzumessen. Nimm mindestens ${formatMl(leastMl)}.`,
   wrongFrame: (format, frame, takes) =>
@@ -27,8 +34,8 @@ export const de: FaultWords = {
   oneShot: (filmsDone) =>
     `Dieser Entwickler hat in jedem Liter schon ${doneFilms(filmsDone)} entwickelt, und sein Datenblatt gibt keine Regel, ihn noch einmal zu benutzen. Nimm frischen Entwickler.`,
   usedUp: (filmsDone, maxFilms) =>
-    `Dieser Entwickler hat in jedem Liter schon ${doneFilms(filmsDone)} entwickelt: ${maxFilms} ist das Höchste. Nimm frischen Entwickler.`,
-  filmTime: (film, seconds) => `${film} ${formatSeconds(seconds)}`,
+    `Dieser Entwickler hat in jedem Liter schon ${doneFilms(filmsDone)} entwickelt: ${formatNumber(maxFilms)} ist das Höchste. Nimm frischen Entwickler.`,
+  filmTime: (film, seconds) => `${film}: ${formatSeconds(seconds)}`,
   cannotShare: (filmTimes) =>
     `Diese Filme können sich keine Dose teilen: Ihre Zeiten liegen mehr als 10 % auseinander (${joinAnd(filmTimes)}). Nimm für jeden eine Dose, den längsten zuerst.`,
 };

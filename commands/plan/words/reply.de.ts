@@ -42,7 +42,7 @@ export const de: ReplyWords = {
 
   pourOutFrom: (seconds) => `ausgießen ab ${formatSeconds(seconds)}`,
   replenish: (ml) => `danach ${ml} ml Regenerat in seine Flasche`,
-  fillAndEmpty: (times) => `${times}-mal füllen und leeren`,
+  fillAndEmpty: (times) => `${times === 1 ? "einmal" : `${times}-mal`} füllen und leeren`,
   fromBottle: (bottle) => `aus ${bottle}`,
   ofStock: (ml) => `${formatMl(ml)} Stammlösung`,
   stockAndWater: (stockMl, bottle, waterMl) =>

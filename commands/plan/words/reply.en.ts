@@ -11,7 +11,7 @@ export const en = {
     `**${time}** at ${temperature}: ${sheet}. But this can't start as it is:\n${why}`,
   noPlanYet: "You have no plan yet. Make one with `/plan film:… temp:…`.",
   notSameBath: (film: string) =>
-    `${film} has no sheet for the same developer and dilution, so it can't share the tank. Add one with \`/sheet add\`, or use two tanks.`,
+    `${film} has no data sheet for the same developer and dilution, so it can't share the tank. Add one with \`/sheet add\`, or use two tanks.`,
 
   timeAt: (time: string, temperature: string) => `**${time}** at ${temperature}`,
   timeBetween: (time: string, temperature: string, low: string, high: string) =>
@@ -35,7 +35,7 @@ export const en = {
 
   pourOutFrom: (seconds: number) => `pour out from ${formatSeconds(seconds)}`,
   replenish: (ml: number) => `then ${ml} ml of replenisher into its bottle`,
-  fillAndEmpty: (times: number) => `fill and empty ${times} times`,
+  fillAndEmpty: (times: number) => `fill and empty ${times === 1 ? "once" : `${times} times`}`,
   fromBottle: (bottle: string) => `from ${bottle}`,
   ofStock: (ml: number) => `${formatMl(ml)} of stock`,
   /** `bottle`: of stock, to be diluted. */

@@ -20,7 +20,7 @@ export const de: CauseWords = {
   "weak-developer": {
     title: "Entwickler verbraucht, zu alt oder zu dünn",
     now: "Ein fixierter Film lässt sich nicht weiter entwickeln. Stell die Flasche weg, damit sie sonst keiner nimmt.",
-    next: "Setz frisch an und miss das Konzentrat ab. Sieh vor dem Eingießen nach dem Ansatz: `/batch status`.",
+    next: "Setz frisch an und miss das Konzentrat ab. Sieh vor dem Eingießen nach der Flasche: `/batch status`.",
     source: NO_SOURCE,
   },
   "under-exposure": {
@@ -84,7 +84,7 @@ export const de: CauseWords = {
     source: FROM_MEMORY,
   },
   "little-agitation": {
-    title: "Zu wenig bewegt: der Entwickler stand stellenweise still",
+    title: "Zu wenig bewegt: Der Entwickler stand stellenweise still",
     now: LOST,
     next: "Beweg bei jedem Signal, von der ersten Sekunde an.",
     source: "US Navy NAVEDTRA 14209, S. 258 und Tabelle 10-1",
@@ -150,7 +150,7 @@ export const de: CauseWords = {
     source: NAVY_TABLE,
   },
   reticulation: {
-    title: "Bäder zu verschieden warm: die Gelatine hat sich gerunzelt",
+    title: "Bäder zu verschieden warm: Die Gelatine hat sich gerunzelt",
     now: LOST,
     next: "Halt jedes Bad und die Wässerung höchstens 2,8 °C neben dem vorigen.",
     source: ARMY_84,

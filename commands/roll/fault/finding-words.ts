@@ -1,5 +1,5 @@
 import { inEach } from "../../speech/language.ts";
-import { formatSeconds, formatTenthsC, plain } from "../../speech/wording.ts";
+import { formatSeconds, formatApart, formatBothScales, plain } from "../../speech/wording.ts";
 import type { Finding } from "./evidence.ts";
 import { de } from "./finding.de.ts";
 import { en } from "./finding.en.ts";
@@ -29,9 +29,9 @@ const FINDING_WORDS: FindingWords = {
   "calls-missed": ({ missed, late }) => words().callsMissed(missed, late),
   "calls-kept": () => words().callsKept,
   "tank-reported": ({ condition }) => words().tankReported(plain(condition)),
-  "baths-apart": ({ stepTenths }) => words().bathsApart(formatTenthsC(stepTenths)),
-  "baths-even": ({ stepTenths }) => words().bathsEven(formatTenthsC(stepTenths)),
-  warm: ({ tenthsC }) => words().warm(formatTenthsC(tenthsC)),
+  "baths-apart": ({ stepTenths }) => words().bathsApart(formatApart(stepTenths)),
+  "baths-even": ({ stepTenths }) => words().bathsEven(formatApart(stepTenths)),
+  warm: ({ tenthsC }) => words().warm(formatBothScales(tenthsC)),
   "wetting-skipped": () => words().wettingSkipped,
   tabular: () => words().tabular,
 };

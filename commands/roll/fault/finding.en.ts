@@ -10,7 +10,7 @@ export const en = {
     discarded: "thrown away",
   } satisfies Record<Standing, string>,
   doseShort: (percent: number) => `it was developed ${percent} % less than planned`,
-  doseOver: (percent: number) => `it was developed ${percent} % beyond plan`,
+  doseOver: (percent: number) => `it was developed ${percent} % more than planned`,
   doseRight: "it was developed as planned",
   neverDeveloped: "no developer is on record",
   developer: (label: string, standing: string) => `developer ${label} was ${standing}`,

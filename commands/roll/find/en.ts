@@ -26,7 +26,7 @@ export const en = {
   newer: "Newer",
   older: "Older",
   roll: (name: string, person: string, film: string, exposureIndex: number, developer: string) =>
-    `${name} ${person}: ${film} at ${exposureIndex} in ${developer}`,
+    `${name} ${person}: ${film} at EI ${exposureIndex} in ${developer}`,
   neverDeveloped: "never developed",
   wasStopped: "stopped",
   rated: (rating: number) => `rated ${rating} of 5`,

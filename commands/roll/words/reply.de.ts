@@ -5,7 +5,7 @@ export const de: ReplyWords = {
   headStopped: (roll, person, on, reason) =>
     `**${roll}** ${person}, ${on}, abgebrochen${reason === "" ? "" : `: ${reason}`}`,
   baths: (film, exposureIndex, developer, temperature, tank, batches) =>
-    `${film} bei EI ${exposureIndex}, ${developer}, ${temperature}${tank === null ? "" : `, Dose ${tank}`}${batches.length === 0 ? "" : `, ${batches.length === 1 ? "Ansatz" : "Ansätze"} ${batches.join(" ")}`}`,
+    `${film} bei EI ${exposureIndex}, ${developer}, ${temperature}${tank === null ? "" : `, Dose ${tank}`}${batches.length === 0 ? "" : `, ${batches.length === 1 ? "Flasche" : "Flaschen"} ${batches.join(" ")}`}`,
   notReached: (step) => `${step}: nicht erreicht`,
   begun: "begonnen",
   step: (step, took, planned) => `${step}: ${took}${planned === null ? "" : ` (geplant ${planned})`}`,
@@ -36,8 +36,8 @@ export const de: ReplyWords = {
     caption: "gefüllt: wie es lief; Umriss: wie geplant; Minuten ab dem ersten Bad",
     notReached: "nicht erreicht",
     begun: "begonnen",
-    altNotReached: (step) => `${step} nicht erreicht`,
-    altStep: (step, took, planned) => `${step} ${took}${planned === null ? "" : ` von ${planned}`}`,
+    altNotReached: (step) => `${step}: nicht erreicht`,
+    altStep: (step, took, planned) => `${step}: ${took}${planned === null ? "" : ` von ${planned}`}`,
     alt: (roll, steps) => `${roll}, wie es lief: ${steps}.`,
   },
 };

@@ -11,7 +11,7 @@ export const en = {
     tank: number | null,
     batches: readonly string[],
   ) =>
-    `${film} at exposure index ${exposureIndex}, ${developer}, ${temperature}${tank === null ? "" : `, tank ${tank}`}${batches.length === 0 ? "" : `, batches ${batches.join(" ")}`}`,
+    `${film} at EI ${exposureIndex}, ${developer}, ${temperature}${tank === null ? "" : `, tank ${tank}`}${batches.length === 0 ? "" : `, ${batches.length === 1 ? "bottle" : "bottles"} ${batches.join(" ")}`}`,
   notReached: (step: string) => `${step}: not reached`,
   begun: "begun",
   step: (step: string, took: string, planned: string | null) =>
@@ -20,7 +20,7 @@ export const en = {
   short: (percent: number) =>
     `**Developed ${percent} % less than planned**, by the times and temperatures measured.`,
   beyond: (percent: number) =>
-    `**Developed ${percent} % beyond plan**, by the times and temperatures measured.`,
+    `**Developed ${percent} % more than planned**, by the times and temperatures measured.`,
   otherwise: "**Differences from the plan**",
   someStep: "Step",
   earlier: (step: string, by: string) => `${step}: pour-in put ${by} earlier`,
@@ -44,9 +44,9 @@ export const en = {
     caption: "solid: as it went; outline: as planned; minutes from the first bath",
     notReached: "not reached",
     begun: "begun",
-    altNotReached: (step: string) => `${step} not reached`,
+    altNotReached: (step: string) => `${step}: not reached`,
     altStep: (step: string, took: string, planned: string | null) =>
-      `${step} ${took}${planned === null ? "" : ` of ${planned}`}`,
+      `${step}: ${took}${planned === null ? "" : ` of ${planned}`}`,
     alt: (roll: string, steps: string) => `${roll} as it went: ${steps}.`,
   },
 };

@@ -58,7 +58,7 @@ export const de: ReplyWords = {
   agitate: (how) => `Bewegen: ${how}.`,
   pourOutNow: (leaving) => `Jetzt ausgießen. ${leaving}`,
   pourOutAt: (atMs) => `Ausgießen um ${instant(atMs, "time")}, ${instant(atMs, "relative")}.`,
-  moved: "Notiert. Alle Rufe dieses Schritts sind verschoben.",
+  moved: "Notiert. Alle Signale dieses Schritts sind verschoben.",
   newTemperature: (tenthsC, change) =>
     `${formatBothScales(tenthsC)} in der Dose. ${change} Was der Film bisher bekam, zählt wie geplant.`,
   timeStays: "Die Zeit bleibt, wie sie ist.",

@@ -1,4 +1,5 @@
 import { countOf, formatBothScales, formatSeconds, instant, saySeconds } from "../../speech/wording.ts";
+import { inside, named } from "./articles.en.ts";
 import type { Titled } from "./titled.ts";
 
 /** `name`: `R7, tank 3`. A step that is null lies behind the last one. */
@@ -55,7 +56,7 @@ export const en = {
   stopped: (name: string, title: string) => `**${name}** is stopped at ${title}. The log keeps it.`,
   waiting: (name: string, step: Titled, doing: string) => `**${name}**, ${step.title}. ${doing}`,
   left: (seconds: number, step: Titled, untilMs: number, name: string) =>
-    `**${formatSeconds(seconds)}** left in ${step.title}, until ${instant(untilMs, "time")} (**${name}**).`,
+    `**${formatSeconds(seconds)}** left ${inside(step)}, until ${instant(untilMs, "time")} (**${name}**).`,
   agitate: (how: string) => `Agitate: ${how}.`,
   pourOutNow: (leaving: string) => `Pour out now. ${leaving}`,
   pourOutAt: (atMs: number) => `Pour out at ${instant(atMs, "time")}, ${instant(atMs, "relative")}.`,
@@ -69,15 +70,15 @@ export const en = {
 
   over: (name: string) => `${name} is over. Nothing was changed. See it with \`/roll find\`.`,
   oldButton: (name: string, at: Titled | null) =>
-    `That button is from another step. Nothing was changed: ${name} is at ${at?.title ?? "the end"}. Use the newest button.`,
+    `That button is from another step. Nothing was changed: ${name} is at ${at ? named(at) : "the end"}. Use the newest button.`,
   alreadyRunning: (at: Titled | null, left: number) =>
-    `Got it already: ${at?.title ?? "the end"} is running, ${formatSeconds(left)} left.`,
+    `Noted already: ${at ? named(at) : "the end"} is running, ${formatSeconds(left)} left.`,
   tooEarly: (at: Titled | null, left: number) =>
-    `${formatSeconds(left)} are left in ${at?.title ?? "the end"}. Nothing was changed. Is the next bath really in already?`,
+    `${formatSeconds(left)} is left ${at ? inside(at) : "until the end"}. Nothing was changed. Is the next bath really in already?`,
   beforeLastStep: (at: Titled | null, mostSeconds: number) =>
-    `${at?.title ?? "the end"} can't have begun before the bath in front of it. Say at most ${saySeconds(mostSeconds)} ago.`,
+    `${at ? named(at, true) : "The end"} can't have begun before the bath in front of it. Say at most ${saySeconds(mostSeconds)} ago.`,
   nothingRunning: (name: string, at: Titled | null) =>
-    `${name} waits for ${at?.title ?? "the end"}: no bath is timed now. Put it in first, then give its temperature.`,
+    `${name} waits for ${at ? named(at) : "the end"}: no bath is timed now. Put it in first, then give its temperature.`,
   pouringOut: (name: string) =>
     `Pour-out of ${name} has begun: a new temperature changes nothing now. Pour out.`,
   yesItIsIn: "Yes, it is in",
@@ -109,8 +110,8 @@ export const en = {
       : `Tank ${tank} is in use by ${owner} (${run}). Take another tank, or ask ${owner}.`,
   planNotYours: (plan: string, owner: string) =>
     `${plan} is ${owner}'s plan. Make your own with \`/plan\`: it takes the same film and bath.`,
-  noTimeFor: "The sheet gives no time for that temperature. Nothing was changed.",
+  noTimeFor: "The data sheet gives no time for that temperature. Nothing was changed.",
   nearest: (tenthsC: number) =>
-    `The sheet goes to ${formatBothScales(tenthsC)}: bring the tank back to that.`,
+    `The data sheet goes to ${formatBothScales(tenthsC)}: bring the tank back to that.`,
 };
 export type ReplyWords = typeof en;

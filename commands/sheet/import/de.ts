@@ -6,7 +6,7 @@ const facts = (count: number): string => (count === 1 ? "1 andere Angabe" : `${c
 
 export const de: ImportWords = {
   notImported: (faults) => `Es wurde nichts eingelesen. ${faults} Fehler in der Datei:`,
-  moreFaults: (count) => `… und ${count} weitere.`,
+  moreFaults: (count) => `… und noch ${count}.`,
   nothingChanged: (faults) => `${faults}\nEs wurde nichts geändert.`,
   newSheets: (count) => `${count} ${count === 1 ? "neues Datenblatt" : "neue Datenblätter"}`,
   newTimes: (count) => (count === 1 ? "1 neue Zeit" : `${count} neue Zeiten`),
@@ -21,7 +21,7 @@ export const de: ImportWords = {
     `${sheet} bei ${formatBothScales(tenthsC)}, EI ${exposureIndex}: aus ${before} würde ${after}`,
   restatedFact: (sheet, name, before, after) => `${sheet}, ${name}: aus ${before} würde ${after}`,
   notSaid: "nichts",
-  andMore: (count) => `… und ${count} weitere.`,
+  andMore: (count) => `… und noch ${count}.`,
   imported: (parts) => `Eingelesen: ${joinAnd(parts)}. \`/sheet list\` zeigt sie.`,
   readLine: (sheet, exposureIndex, read) => `${sheet}, EI ${exposureIndex}: ${read}`,
   readTime: (seconds, tenthsC) => `${formatSeconds(seconds)} bei ${formatBothScales(tenthsC)}`,

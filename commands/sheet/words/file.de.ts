@@ -1,12 +1,12 @@
-import { formatSeconds, formatTenthsC, joinAnd } from "../../speech/wording.ts";
+import { formatBothScales, formatSeconds, joinAnd } from "../../speech/wording.ts";
 import type { FileWords } from "./file.en.ts";
 
 export const de: FileWords = {
   point: (seconds, tenthsC, exposureIndex) =>
-    `${formatSeconds(seconds)} bei ${formatTenthsC(tenthsC)}, EI ${exposureIndex}`,
-  upTo: (max) => `bis ${formatTenthsC(max)}`,
-  from: (min) => `ab ${formatTenthsC(min)}`,
-  between: (min, max) => `${formatTenthsC(min)} bis ${formatTenthsC(max)}`,
+    `${formatSeconds(seconds)} bei ${formatBothScales(tenthsC)}, EI ${exposureIndex}`,
+  upTo: (max) => `bis ${formatBothScales(max)}`,
+  from: (min) => `ab ${formatBothScales(min)}`,
+  between: (min, max) => `${formatBothScales(min)} bis ${formatBothScales(max)}`,
   sheet: {
     contradiction: (first, second) =>
       `Diese beiden Zeilen widersprechen sich: ${first}, aber ${second}. Ein wärmerer Entwickler braucht nie länger, ein niedrigerer Belichtungsindex auch nicht. Prüf beide in der Quelle.`,
@@ -16,7 +16,7 @@ export const de: FileWords = {
     outsideRange: (row, range) =>
       `Die Zeile ${row} liegt außerhalb des Bereichs, den das Datenblatt selbst nennt (${range}). Ändere den Bereich oder die Zeile.`,
     emptyRange: (min, max) =>
-      `Die kälteste Temperatur (${formatTenthsC(min)}) liegt über der wärmsten (${formatTenthsC(max)}). Vertausche sie.`,
+      `Die kälteste Temperatur (${formatBothScales(min)}) liegt über der wärmsten (${formatBothScales(max)}). Vertausche sie.`,
     scheme:
       "So kann man nicht bewegen: Jede Bewegung muss kürzer sein als ihr Abstand. Schreib es wie 30/5/60 oder continuous.",
   },

@@ -1,12 +1,12 @@
-import { countOf, formatSeconds, formatTenthsC, joinAnd } from "../../speech/wording.ts";
+import { countOf, formatBothScales, formatSeconds, joinAnd } from "../../speech/wording.ts";
 
 export const en = {
   /** `9:00 at 20 °C, EI 400`. */
   point: (seconds: number, tenthsC: number, exposureIndex: number) =>
-    `${formatSeconds(seconds)} at ${formatTenthsC(tenthsC)}, EI ${exposureIndex}`,
-  upTo: (max: number) => `up to ${formatTenthsC(max)}`,
-  from: (min: number) => `from ${formatTenthsC(min)}`,
-  between: (min: number, max: number) => `${formatTenthsC(min)} to ${formatTenthsC(max)}`,
+    `${formatSeconds(seconds)} at ${formatBothScales(tenthsC)}, EI ${exposureIndex}`,
+  upTo: (max: number) => `up to ${formatBothScales(max)}`,
+  from: (min: number) => `from ${formatBothScales(min)}`,
+  between: (min: number, max: number) => `${formatBothScales(min)} to ${formatBothScales(max)}`,
   sheet: {
     contradiction: (first: string, second: string) =>
       `These two rows contradict each other: ${first}, but ${second}. A hotter developer never takes longer, nor does a lower exposure index. Check both in the source.`,
@@ -14,14 +14,14 @@ export const en = {
     twoTimes: (first: string, second: string) =>
       `Two times for one place: ${first}, and ${second}. Keep the one you trust.`,
     outsideRange: (row: string, range: string) =>
-      `The row ${row} lies outside the sheet's own range (${range}). Change the range or the row.`,
+      `The row ${row} lies outside the data sheet's own range (${range}). Change the range or the row.`,
     emptyRange: (min: number, max: number) =>
-      `The coldest temperature (${formatTenthsC(min)}) is above the hottest (${formatTenthsC(max)}). Swap them.`,
+      `The coldest temperature (${formatBothScales(min)}) is above the hottest (${formatBothScales(max)}). Swap them.`,
     scheme:
       "The agitation does not work: each burst must be shorter than its cycle. Write it like 30/5/60 or continuous.",
   },
   file: {
-    noSheets: "there are no sheets in it.",
+    noSheets: "there are no data sheets in it.",
     noTable:
       "no columns can be told. Head them by temperatures, like 18 °C and 20 °C, or by the names that `/sheet export` writes.",
     notSaid: {
@@ -35,7 +35,7 @@ export const en = {
     quotes: 'a quotation mark (") is left open or stands in the middle of a cell.',
     tooManyCells: "more cells than the first line has names.",
     tooLong: "the file is too long. Import it in parts.",
-    tooManyPoints: "more than 200 times in one sheet.",
+    tooManyPoints: "more than 200 times in one data sheet.",
     columnUnknown: (name: string, known: readonly string[]) =>
       `There is no column ${name}. There are ${joinAnd(known)}.`,
     columnTwice: (name: string) => `the column ${name} is there twice.`,
@@ -43,10 +43,10 @@ export const en = {
     cellEmpty: (name: string) => `${name} is empty.`,
     cell: (name: string, text: string, like: string) => `${name} can't be ${text}. Write it like ${like}.`,
     differs: (name: string, otherLine: number) =>
-      `${name} differs from line ${otherLine} of the same sheet. Write the same, or leave one empty.`,
+      `${name} differs from line ${otherLine} of the same data sheet. Write the same, or leave one empty.`,
     sheetTwice: (otherLine: number) => `this film, developer and dilution are already in line ${otherLine}.`,
     json: (what: string) => `this is not JSON (${what}).`,
-    notOurFormat: 'the file must begin with "format": "sinkside sheets". Export a sheet to see one.',
+    notOurFormat: 'the file must begin with "format": "sinkside sheets". Export a data sheet to see one.',
     value: (path: string, what: string) => `${path} must be ${what}.`,
     theFile: '"the file"',
     withLine: (otherLine: number, fault: string) => `(with line ${otherLine}) ${fault}`,

@@ -3,8 +3,8 @@ import type { PickWords } from "./pick.en.ts";
 
 export const de: PickWords = {
   noSheets:
-    "Dieser Kurs hat noch keine Datenblätter. Ein Datenblatt enthält die Zeiten des Herstellers für einen Film in einem Entwickler. Eine Hilfskraft oder die Lehrkraft trägt eines mit `/sheet add` ein.",
-  more: (count) => `${count} weitere`,
+    "Dieser Kurs hat noch keine Entwicklungszeiten. Ein Datenblatt enthält die Zeiten des Herstellers für einen Film in einem Entwickler. Eine Hilfskraft oder die Lehrkraft trägt eines mit `/sheet add` ein.",
+  more: (count) => `Noch ${count}`,
   several: (sheets) =>
     `Mehrere Datenblätter passen: ${sheets}. Sag, welcher Entwickler und welche Verdünnung.`,
   noPair: (film, _count, sheets) =>

@@ -1,4 +1,4 @@
-import { formatBothScales, formatMl, formatSeconds, formatTenthsC } from "../../speech/wording.ts";
+import { formatBothScales, formatMl, formatSeconds } from "../../speech/wording.ts";
 import type { ReplyWords } from "./reply.en.ts";
 
 const times = (count: number): string => `${count} ${count === 1 ? "Zeit" : "Zeiten"}`;
@@ -22,8 +22,8 @@ export const de: ReplyWords = {
     `… und ${count === 1 ? "eine weitere Zeit" : `${count} weitere Zeiten`}: siehe \`/sheet export\`.`,
   agitation: (scheme) => `Bewegen: ${scheme}.`,
   source: (source) => `Quelle: ${source}`,
-  notBelow: (tenthsC) => `Nicht unter ${formatTenthsC(tenthsC)}.`,
-  notAbove: (tenthsC) => `Nicht über ${formatTenthsC(tenthsC)}.`,
+  notBelow: (tenthsC) => `Nicht unter ${formatBothScales(tenthsC)}.`,
+  notAbove: (tenthsC) => `Nicht über ${formatBothScales(tenthsC)}.`,
   factor: (factor) => `Faktor des Herstellers je 10 °C: ${factor}.`,
   leastConcentrate: (ml) => `Mindestens ${formatMl(ml)} Konzentrat oder Stammlösung für jeden Film.`,
   tabular: "Flachkristalle: drei Klärzeiten lang fixieren.",
@@ -33,7 +33,7 @@ export const de: ReplyWords = {
   noneNamed: (typed) => `Kein Datenblatt hat ${typed} im Namen. \`/sheet list\` allein zeigt alle.`,
   sheets: (count) => `${sheets(count)}:`,
   listed: (sheet, count) => `- ${sheet} (${times(count)})`,
-  moreSheets: (count) => `… und ${count} weitere. Nenn einen Film, dann sind es weniger.`,
+  moreSheets: (count) => `… und noch ${count}. Nenn einen Film, dann sind es weniger.`,
 
   noSheetFor: (film) => `Für ${film} gibt es kein Datenblatt. \`/sheet list\` zeigt, was es gibt.`,
   exported: (count, format) =>

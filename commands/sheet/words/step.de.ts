@@ -45,7 +45,7 @@ export const de: StepWords = {
     "wash-aid": "Wässerungshilfe ist drin",
     "wetting-agent": "Netzmittel ist drin",
     dry: "Film hängt",
-    cut: "Geschnitten und eingehüllt",
+    cut: "Geschnitten, in Hüllen",
   },
   leaving: {
     develop: () =>

@@ -23,7 +23,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   roomTenthsC: "Raumtemperatur",
   tenthsC: "Temperatur",
   seconds: "Zeit",
-  reels: "Zahl der Spulen",
+  reels: "Zahl der Spiralen",
   rolls: "Zahl der Filme",
   capacitySqInPerLitre: "Kapazität",
 };
@@ -35,7 +35,7 @@ export const de: UnreadableWords = {
   below: (field, value, least) => `${field}: ${value}, es müssen mindestens ${least} sein`,
   above: (field, value, most) => `${field}: ${value}, es dürfen höchstens ${most} sein`,
   wrong: (field) => `${field}: nicht so, wie diese Version es speichert`,
-  more: (count) => `und ${count} weitere`,
+  more: (count) => `und noch ${count}`,
   setAside: (name) =>
     `**${name} ist beiseitegelegt.** Es zählt nicht mehr mit; was dort stand, bleibt aufgehoben.`,
   freed: (name) =>

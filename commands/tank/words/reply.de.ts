@@ -18,7 +18,7 @@ export const de: ReplyWords = {
     `**${free} von ${count}** ${count === 1 ? "Dose" : "Dosen"} ${free === 1 ? "ist" : "sind"} frei und in Ordnung.`,
   added: (count, numbers, each) =>
     `**${tanks(count)}**: ${numbers} (${count === 1 ? "" : "je "}${each ? size(each) : ""}).`,
-  setAnew: (numbers) => `Davon kannte ich ${numbers} schon: neu gesetzt.`,
+  setAnew: (numbers) => `Davon gab es ${numbers} schon: neu gesetzt.`,
   removed: (number) => `Dose ${number} ist von der Liste. Im Filmbuch bleibt, was durch sie ging.`,
   reported: (number, condition) =>
     `Notiert zu **Dose ${number}**: ${condition}. Jeder Plan für sie sagt es, bis eine Hilfskraft oder die Lehrkraft sie wieder freigibt. Stell die Dose beiseite.`,

@@ -13,10 +13,11 @@ export const en = {
   free: "free",
   inUse: (use: string) => `in use by ${use}`,
   none: "The class has no tank yet. The teacher adds them: `/tank add numbers:1-12 reels:2 volume:500 ml`.",
-  freeOf: (free: number, count: number) => `**${free} of ${count}** tanks are free and in order.`,
+  freeOf: (free: number, count: number) =>
+    `**${free} of ${count}** tanks ${free === 1 ? "is" : "are"} free and in order.`,
   added: (count: number, numbers: string, each: Tank | undefined) =>
-    `**${countOf(count, "tank")}**: ${numbers} (${each ? size(each) : ""} each).`,
-  setAnew: (numbers: string) => `Of these I knew ${numbers} already: set anew.`,
+    `**${countOf(count, "tank")}**: ${numbers} (${each ? size(each) : ""}${count === 1 ? "" : " each"}).`,
+  setAnew: (numbers: string) => `Of these ${numbers} were there already: set anew.`,
   removed: (number: number) => `Tank ${number} is gone from the list. The log keeps what went through it.`,
   reported: (number: number, condition: string) =>
     `Noted on **tank ${number}**: ${condition}. Every plan for it says so until an aide or the teacher clears it. Put the tank aside.`,

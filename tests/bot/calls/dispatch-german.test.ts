@@ -85,7 +85,7 @@ describe("somebody who chose German reads German", () => {
       "word fehlt. Füg `word:…` hinzu (Ein Wort).",
       "ph:abc ist keine Zahl. pH.",
       "count:9 ist zu groß: höchstens 3.",
-      "way:odd kenne ich nicht. Nimm loud oder soft.",
+      "way:odd gibt es nicht. Nimm loud oder soft.",
     ]);
     expect(said("try tell", { word: "a", count: "1,5" }).split("\n")).toEqual([
       "word ist zu kurz. Ein Wort.",

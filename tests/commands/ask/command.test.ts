@@ -60,13 +60,13 @@ describe("a sentence", () => {
     expect(room.says("Mina", "ok lets go")).toContain("Plan P1 is ready");
     expect(room.says("Mina", "/run status")).toContain("No run is going");
     room.press("Mina", "Start");
-    expect(room.says("Mina", "its in")).toContain("press the key when it is so");
+    expect(room.says("Mina", "its in")).toContain("press the button when it is so");
     expect(room.press("Mina", "Tank is full")).toContain("left in");
   });
 
   test("with a film in the tank: how long, where, no pause, too warm, poured before", async () => {
     await startDeveloping(room);
-    expect(room.says("Mina", "how long left")).toContain("**8:20** left in developer");
+    expect(room.says("Mina", "how long left")).toContain("**8:20** left in the developer");
     expect(room.says("Mina", "what now")).toContain("R1, tank 3");
     expect(room.says("Mina", "can it wait")).toContain("there is no pause");
     expect(labels(room, "Mina", "its 22 now")).toEqual(["R1: 22 °C (71.6 °F) now"]);

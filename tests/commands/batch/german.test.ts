@@ -160,13 +160,13 @@ describe("every command about bottles", () => {
     );
     expect(says("/batch ledger B1")).toContain("richtiggestellt: +18,75 Filme: Vormittag (Tess)");
     expect(says("/batch test batch:B1 clearing:1:31")).toContain(
-      "**B1 ist verbraucht: nicht mehr nehmen.** Es klärt in 1:31, frisch waren es 0:45: beim Doppelten ist Schluss",
+      "**B1 ist verbraucht: nicht mehr nehmen.** Es klärt in 1:31, frisch waren es 0:45: Beim Doppelten ist Schluss",
     );
     expect(says("/batch allow batch:B1 reason:Eile")).toContain(
       "**Tess** darf B1 trotzdem für eine Dose nehmen (klärt erst in 1:31, frisch in 0:45: mindestens doppelt so lang).",
     );
     expect(says("/batch discard batch:B1 to:drain")).toContain(
-      "**Nicht in den Ausguss**: gebrauchtes Fixierbad enthält Silber.",
+      "**Nicht in den Ausguss**: Gebrauchtes Fixierbad enthält Silber.",
     );
   });
 
@@ -192,7 +192,7 @@ describe("a bottle of a run", () => {
     room.asks("Mina", "/run start");
     expect(room.asks("Mina", "/batch take batch:B2").reply.text).toBe("**B2** für R1, Fixierbad, 5:00 lang.");
     expect(room.asks("Mina", `${PLAN} fixbatch:B9`).reply.text).toBe(
-      "**9:00** bei 20 °C: Lantern 400 in House MQ 1+1. Aber so kann es nicht losgehen:\nEinen Ansatz B9 gibt es im Regal nicht. Die Flaschen zeigt `/batch status`.",
+      "**9:00** bei 20 °C: Lantern 400 in House MQ 1+1. Aber so kann es nicht losgehen:\nEinen Ansatz B9 gibt es nicht. Die Flaschen zeigt `/batch status`.",
     );
     room.asks("Tess", "/batch correct batch:B2 reason:Vormittag rolls:20", "teacher");
     expect(room.asks("Mina", "/batch take batch:B2").reply.text).toBe(

@@ -54,7 +54,7 @@ describe("a person's own data in German", () => {
         () => showReply({ ...held, plans: count, runs: count, rolls: count, prints: count }).text,
       );
     expect(say(1)).toContain(
-      "**Von dir, Mina,** seit ⟦0:date⟧: 1 Plan, 1 Lauf, 1 Film, 0 Fotos, 1 Abzug, 12 Nachrichten, 1 Zeile in Büchern von Flaschen und 1 Gerät.",
+      "**Von dir, Mina,** seit ⟦0:date⟧: 1 Plan, 1 Lauf, 1 Film, 0 Fotos, 1 Abzug, 12 Nachrichten, 1 Zeile im Flaschenbuch und 1 Gerät.",
     );
     expect(say(2)).toContain("2 Pläne, 2 Läufe, 2 Filme");
     const kept = (rolls: number): string => speaking("de", () => erasedReply(rolls).text);
@@ -84,13 +84,13 @@ describe("a person's own data in German", () => {
     expect(says("Mina", "/mine export")).toContain("als eine Datei");
     expect(says("Mina", "/mine erase")).toContain("**Das lässt sich nicht zurücknehmen.**");
     expect(says("Mina", "/mine erase name:Ben")).toContain(
-      "**So heißt du bei mir nicht. Nichts ist gelöscht.**",
+      "**So heißt du bei mir nicht. Es wurde nichts gelöscht.**",
     );
     expect(says("Tess", "/mine erase name:Tess", "teacher")).toContain(
       "Du bist die einzige Lehrkraft des Kurses.",
     );
     expect(says("Tess", "/class forget person:Ben", "teacher")).toBe(
-      "In diesem Kurs kenne ich niemanden namens Ben.",
+      "In diesem Kurs gibt es niemanden namens Ben.",
     );
     expect(says("Tess", "/class forget person:Bendix", "teacher")).toContain(
       "`/class forget person:Bendix sure:yes`",
@@ -101,7 +101,7 @@ describe("a person's own data in German", () => {
     room.asks("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20");
     room.asks("Mina", "/run start");
     expect(says("Mina", "/mine erase name:Mina")).toMatch(
-      /^R\d läuft noch: ein Film braucht seine Signale\. Mach ihn fertig oder brich ihn ab\.$/,
+      /^R\d läuft noch: Ein Film braucht seine Signale\. Mach ihn fertig oder brich ihn ab\.$/,
     );
     room.asks("Mina", "/run stop sure:yes");
     expect(says("Mina", "/mine erase name:Mina")).toContain("**Erledigt.** Ich kenne dich nicht mehr.");

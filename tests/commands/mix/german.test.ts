@@ -138,11 +138,11 @@ describe("mixing for a class", () => {
   it("says how powder is made up, in both languages", () => {
     const powder = { ...ITEM, isPowder: true, concentrateMl: 3000, buyPacks: 0 };
     expect(says(24, powder)).toContain(
-      "Pulver für 3 l Stammlösung, ganze Packungen; 400 ml Stammlösung bleiben übrig; am Becken 1+1 verdünnen. ",
+      "Pulver für 3 l Stammlösung, ganze Packungen; 400 ml Stammlösung übrig; am Becken 1+1 verdünnen. ",
     );
     expect(says(24, powder)).toContain("Im Regal sind 1,5 l: genug.");
     expect(classReply({ rolls: 24 } as ClassDay, [powder], "Lantern 400", START).text).toContain(
-      "**Mix 5.2 l**: powder for 3 l of stock, whole packs; 400 ml of stock stay over; dilute 1+1 at the sink. " +
+      "**Mix 5.2 l**: powder for 3 l of stock, whole packs; 400 ml of stock is left over; dilute 1+1 at the sink. " +
         "Bottles: 1 of 5 l and 1 of 250 ml. The shelf has 1.5 l: enough.\n",
     );
     const unknown = { ...ITEM, product: null, kind: "fixer" as const, readyFrom: [] };

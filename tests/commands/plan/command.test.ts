@@ -94,7 +94,7 @@ describe("what can't be planned", () => {
   const room = roomWith(ONE_ROW);
   test.each([
     ["/plan film:test 400 temp:99", "Which scale"],
-    ["/plan film:test 400 temp:99C", "hotter than this sheet allows"],
+    ["/plan film:test 400 temp:99C", "hotter than this data sheet allows"],
     ["/plan film:test 400 temp:-4C", "liquid water"],
     ["/plan film:test 400 temp:20 volume:-300 ml", "is not a volume"],
     ["/plan film:test 400 temp:20 rolls:0", "rolls"],

@@ -78,7 +78,7 @@ describe("the plainest load: one sheet, 9:00 at 20 °C, 5 s each minute", () => 
       "wash",
       "wetting agent",
       "drying",
-      "a row of the sheet",
+      "a row of the data sheet",
       "house rule",
     ])
       expect(line).toContain(word);

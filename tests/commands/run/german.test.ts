@@ -52,7 +52,7 @@ describe("what a run answers in German", () => {
       "Noch 8:00 im Entwickler. Es wurde nichts geändert. Ist das nächste Bad wirklich schon drin?",
     );
     expect(says("Mina", "/run correct ago:1:20")).toMatch(
-      /^Notiert\. Alle Rufe dieses Schritts sind verschoben\.\n\*\*7:40\*\* noch im Entwickler/,
+      /^Notiert\. Alle Signale dieses Schritts sind verschoben\.\n\*\*7:40\*\* noch im Entwickler/,
     );
     await pass(460);
     expect(press("Mina", "Wasser ist drin")).toMatch(/^\*\*0:30\*\* noch in der Zwischenwässerung 1, bis /);

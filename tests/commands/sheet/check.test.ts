@@ -44,7 +44,7 @@ test("two times for one place are refused, and a row twice", () => {
   expect(same && saySheetFault(same)).toMatch(/twice/);
 });
 
-test("a row outside the sheet's own range, an empty range and a burst longer than its cycle are refused", () => {
+test("a row outside the data sheet's own range, an empty range and a burst longer than its cycle are refused", () => {
   expect(faults([point(250, 400, 540)], { maxTenthsC: 240 })[0]?.code).toBe("ERR_OUTSIDE_RANGE");
   expect(faults([point(200, 400, 540)], { minTenthsC: 240, maxTenthsC: 180 })[0]?.code).toBe(
     "ERR_EMPTY_RANGE",

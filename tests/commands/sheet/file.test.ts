@@ -132,7 +132,7 @@ describe("CSV", () => {
   test("an open quotation mark, an empty file and a bare heading are refused", () => {
     expect(faults(`${HEAD}\n"Lantern,House MQ`)[0]).toMatch(/quotation mark/);
     expect(faults("").length).toBeGreaterThan(0);
-    expect(faults(`${HEAD}\n`)).toEqual(["Line 1: there are no sheets in it."]);
+    expect(faults(`${HEAD}\n`)).toEqual(["Line 1: there are no data sheets in it."]);
   });
 });
 

@@ -23,7 +23,7 @@ describe("tanks in German", () => {
       "**1 Dose**: 40 (1 Spirale, 300 ml, 135).",
     );
     expect(says("/tank add numbers:40 bis 42 und 44 reels:2 volume:1,5 Liter cooling:45 Minuten")).toBe(
-      "**4 Dosen**: 40-42, 44 (je 2 Spiralen, 1,5 l, jedes Format). Davon kannte ich 40 schon: neu gesetzt.",
+      "**4 Dosen**: 40-42, 44 (je 2 Spiralen, 1,5 l, jedes Format). Davon gab es 40 schon: neu gesetzt.",
     );
     expect(says("/tank list")).toContain(
       "- **Dose 41**: 2 Spiralen, 1,5 l, jedes Format; 63 % des Wegs zum Raum in 45 min; frei",

@@ -7,7 +7,7 @@ export const de: DiscordWords = {
   broken: "Es ist ein Fehler aufgetreten. Sieh nach, wo dein Lauf steht, bevor du es noch einmal versuchst.",
   fileTooLarge: (megabytes, most) =>
     `Die Datei hat ${Math.ceil(megabytes)} MB; höchstens ${most}. Mach sie kleiner, oder schneide sie zu.`,
-  fileNotFetched: "Die Datei ließ sich nicht holen, und nichts ist geändert. Schick sie noch einmal.",
+  fileNotFetched: "Die Datei ließ sich nicht holen. Es wurde nichts geändert. Schick sie noch einmal.",
   fileNoText:
     "Diese Datei ist kein Text, den ich lesen kann. Schick eine Tabelle als CSV, Kurstermine als .ics-Datei.",
   photoOf: {
