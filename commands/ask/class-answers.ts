@@ -4,7 +4,7 @@ import { makeLine } from "../speech/line.ts";
 import { formatMl, instant, makeNumber, plain } from "../speech/wording.ts";
 import { minusMl } from "../speech/tenths.ts";
 import type { Batch, BatchKind } from "../../store/shapes/batch.ts";
-import { lookOf } from "./looks.ts";
+import { lookGroupOf, lookOf } from "./looks.ts";
 import type { Reading } from "./read.ts";
 import { says, shows, type Answer, type Answerer } from "./shape.ts";
 import { aidWords, askWords as words, termText } from "./words.ts";
@@ -62,7 +62,12 @@ export const whoAnswer: Answerer = (reading, { board, tanks }) => {
 export const lookAnswer: Answerer = ({ signs }, { roll }) => {
   if (roll === null) return says(words().noRoll);
   const look = lookOf(signs);
-  return shows("roll fault", look === null ? { roll } : { roll, look });
+  const kind = look === null ? lookGroupOf(signs) : null;
+  return shows("roll fault", {
+    roll,
+    ...(look === null ? {} : { look }),
+    ...(kind === null ? {} : { kind }),
+  });
 };
 
 export const wordAnswer: Answerer = ({ terms, things }) => {

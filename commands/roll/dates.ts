@@ -1,7 +1,7 @@
 import { Temporal } from "temporal-polyfill";
 import { fail, ok, type Result } from "../result.ts";
 
-/* Days as people write them, on the class's own clock: `2026-03-01`, `2026-03`, `today`, `3 weeks`. */
+/* Days as people write them, on the class's own clock: `2026-03-01`, `1.3.2026`, `2026-03`, `3.2026`, `today`, `3 weeks`. */
 
 export interface Days {
   /** The first instant of the first day. */
@@ -81,12 +81,15 @@ function counted(typed: string, today: Temporal.PlainDate): Span | undefined {
 }
 
 function written(typed: string): Span | undefined {
-  const match = /^(\d{4})-(\d{1,2})(?:-(\d{1,2}))?$/.exec(typed);
-  if (!match) return undefined;
-  const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3] ?? 1)];
+  const { year, month, day } =
+    /^(?<year>\d{4})-(?<month>\d{1,2})(?:-(?<day>\d{1,2}))?$/.exec(typed)?.groups ??
+    /^(?:(?<day>\d{1,2})\.\s?)?(?<month>\d{1,2})\.\s?(?<year>\d{4})$/.exec(typed)?.groups ??
+    {};
+  if (year === undefined) return undefined;
+  const date = { year: Number(year), month: Number(month), day: Number(day ?? 1) };
   try {
-    const first = Temporal.PlainDate.from({ year, month, day }, { overflow: "reject" });
-    return [first, first.add(match[3] === undefined ? { months: 1 } : { days: 1 })];
+    const first = Temporal.PlainDate.from(date, { overflow: "reject" });
+    return [first, first.add(day === undefined ? { months: 1 } : { days: 1 })];
   } catch {
     return undefined;
   }

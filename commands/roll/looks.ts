@@ -26,6 +26,27 @@ export const LOOKS = [
 ] as const;
 export type Look = (typeof LOOKS)[number];
 
+/** What is asked first, so that nobody has to choose among so many: how it differs from a good negative. */
+export const LOOK_GROUPS = {
+  light: ["thin", "flat", "blank"],
+  dark: ["dense", "contrasty", "fogged"],
+  marks: [
+    "edge-streaks",
+    "hole-streaks",
+    "run-streaks",
+    "patchy",
+    "blank-patches",
+    "round-spots",
+    "specks",
+    "crescents",
+    "drying-marks",
+    "lines",
+  ],
+  colour: ["milky", "coloured", "stained", "wrinkled", "frilled", "reversed"],
+} as const satisfies Record<string, readonly Look[]>;
+export type LookGroup = keyof typeof LOOK_GROUPS;
+export const LOOK_GROUP_NAMES = Object.keys(LOOK_GROUPS) as readonly LookGroup[];
+
 /** The edge print: names and numbers that the maker exposed on the border. They show what the developer did. */
 export const EDGES = ["dark", "faint", "none"] as const;
 export type Edge = (typeof EDGES)[number];

@@ -5,7 +5,7 @@ export const de: ChangeWords = {
   fault: {
     discarded: (label) =>
       `${label} ist entsorgt: Da kommt nichts mehr dazu. War das ein Versehen, nimm die Zeile mit \`/batch correct\` zurück.`,
-    noReading: "Sag, was du gemessen hast: `clearing:0:45`, `ph:5.5`, `silver:3.5` oder eine `note:`.",
+    noReading: "Sag, was du gemessen hast: `clearing:0:45`, `ph:5,5`, `silver:3,5` oder eine `note:`.",
     notAFixer: (name, kind) =>
       `${name} (${batch.kind[kind]}) hat keine Klärzeit, nur ein Fixierbad hat eine. Gib \`ph:\` oder eine \`note:\` an.`,
     notSoMuch: (label, ml) =>

@@ -9,7 +9,7 @@ export const de: FigureWords = {
     ERR_NO_SHELF_LIFE: (typed) =>
       `„${typed}“ kann ich nicht als Haltbarkeit lesen. Schreib zum Beispiel 24 h, 7 Tage, 6 Wochen oder 6 Monate.`,
     ERR_NO_DATE: (typed) =>
-      `„${typed}“ kann ich nicht als Datum lesen. Schreib zum Beispiel 2026-05-31, heute oder morgen.`,
+      `„${typed}“ kann ich nicht als Datum lesen. Schreib zum Beispiel 31.5.2026, heute oder morgen.`,
   },
   months: (months) => (months === 1 ? "1 Monat" : `${months} Monate`),
   days: (days) => (days === 1 ? "1 Tag" : `${days} Tage`),

@@ -28,7 +28,7 @@ export const forms: Forms = {
       film: "Der Film, wie auf seinem Datenblatt",
       developer: "Der Entwickler; nötig, wenn der Film mehrere Datenblätter hat",
       dilution: "Konzentrat + Wasser, wie 1+9, oder stock (Stammlösung)",
-      date: "Der Tag: heute, morgen, 2026-05-31",
+      date: "Der Tag: heute, morgen, 31.5.2026",
       format: "Format des Films",
     },
   },

@@ -26,7 +26,7 @@ export const en = {
   noWaterLeft: (concentrateMl: number, totalMl: number) =>
     `${formatMl(concentrateMl)} of concentrate leaves no room for water in ${formatMl(totalMl)}. Stand the bottle in warm or cold water instead, and measure.`,
   hotIsCold: (hotTenthsC: number, coldTenthsC: number) =>
-    `The hot water (${formatBothScales(hotTenthsC)}) is colder than the cold (${formatBothScales(coldTenthsC)}). Swap them.`,
+    `The hot water, ${formatBothScales(hotTenthsC)}, is colder than the cold, ${formatBothScales(coldTenthsC)}. Swap them.`,
   hotFallsShort: (nearestTenthsC: number) =>
     `Even all hot water does not reach that. The nearest is ${formatBothScales(nearestTenthsC)}: use hotter water.`,
   coldFallsShort: (nearestTenthsC: number) =>

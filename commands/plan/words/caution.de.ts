@@ -10,7 +10,7 @@ export const de: CautionWords = {
   shortCool: (seconds, tenthsC) =>
     `${uneven} ${better(seconds, tenthsC)} Kühl die Flasche in kaltem Wasser; nie Eis in den Entwickler.`,
   shortMix: (seconds, tenthsC, waterTenthsC, roomTenthsC) =>
-    `${uneven} ${better(seconds, tenthsC)} Misch ihn mit Wasser von ${formatBothScales(waterTenthsC)} (Konzentrat bei ${formatBothScales(roomTenthsC)}), dann miss nach.`,
+    `${uneven} ${better(seconds, tenthsC)} Misch ihn mit Wasser von ${formatBothScales(waterTenthsC)}, das Konzentrat bei ${formatBothScales(roomTenthsC)}, dann miss nach.`,
   agitation: {
     over: "So häufiges Kippen kann Schlieren von der Perforation her ziehen. Lass die Dose zwischendurch ruhen.",
     under: "So lange Ruhe kann Schlieren geben. In jeder Minute einmal bewegen ist sicherer.",

@@ -9,7 +9,7 @@ export const en = {
   shortCool: (seconds: number, tenthsC: number) =>
     `${uneven} ${better(seconds, tenthsC)} Cool the bottle in cold water; never put ice into the developer.`,
   shortMix: (seconds: number, tenthsC: number, waterTenthsC: number, roomTenthsC: number) =>
-    `${uneven} ${better(seconds, tenthsC)} Mix it with water of ${formatBothScales(waterTenthsC)} (concentrate at ${formatBothScales(roomTenthsC)}), then measure.`,
+    `${uneven} ${better(seconds, tenthsC)} Mix it with water of ${formatBothScales(waterTenthsC)}, the concentrate at ${formatBothScales(roomTenthsC)}, then measure.`,
   agitation: {
     over: "So many inversions can drive streaks from the film's perforations. Let the tank rest between bursts.",
     under: "So long a rest can leave streaks. A burst each minute is safer.",
@@ -34,7 +34,7 @@ export const en = {
   washShort: (handbookSeconds: number, seconds: number, leftPercent: string) =>
     `Without a wash aid handbooks ask for ${saySeconds(handbookSeconds)} to 30 min of running water; ${saySeconds(seconds)} leaves about ${leftPercent} % of the fixer (US Navy NAVEDTRA 14209). For negatives that must last, wash longer or use a wash aid.`,
   reticulation: (stepTenths: number, limitTenths: number, looseTenths: number) =>
-    `Two baths differ by ${formatApart(stepTenths)}: the gelatin can wrinkle. Keep them within ${formatApart(limitTenths)} (US Army SS0509-8; makers say ${formatApart(looseTenths)}).`,
+    `Two baths differ by ${formatApart(stepTenths)}: the gelatin can wrinkle. Keep them within ${formatApart(limitTenths)}, says US Army SS0509-8; makers say ${formatApart(looseTenths)}.`,
   longFix: (seconds: number) =>
     `${saySeconds(seconds)} is long for a rapid fixer: past 10 minutes it may begin to bleach. A fresh, warmer fixer is better.`,
   littleConcentrate: (ml: number, films: number, neededMl: number, enoughMl: number) =>
@@ -46,7 +46,7 @@ export const en = {
   covered: (volumeMl: number) =>
     `Does ${formatMl(volumeMl)} cover the film? That stands on the tank. Name it (\`tank:\`), and I know.`,
   drift: (roomTenthsC: number, seconds: number) =>
-    `The tank drifts towards the room (${formatBothScales(roomTenthsC)}): the time ${seconds < 0 ? "is shortened" : "is lengthened"} by ${saySeconds(Math.abs(seconds))} for it. A water bath at the developer's temperature would hold it.`,
+    `The tank drifts towards the room, ${formatBothScales(roomTenthsC)}: the time ${seconds < 0 ? "is shortened" : "is lengthened"} by ${saySeconds(Math.abs(seconds))} for it. A water bath at the developer's temperature would hold it.`,
   tankLeaks: (tank: number, condition: string) =>
     `Tank ${tank} is reported: ${condition}. Take another if you can.`,
   sharedTank: (percent: number) =>

@@ -7,7 +7,7 @@ import { completeRoll, findRoll, ownRoll } from "../options.ts";
 import { findingsOf, type Surroundings } from "./evidence.ts";
 import * as words from "./reply.ts";
 import { keptFault } from "../look-words.ts";
-import { EDGES, LOOKS, MARGINS, EXTENTS, questionFor } from "../looks.ts";
+import { EDGES, LOOK_GROUP_NAMES, LOOKS, MARGINS, EXTENTS, questionFor } from "../looks.ts";
 import type { Roll } from "../../../store/shapes/roll.ts";
 import { weighCauses } from "./weigh.ts";
 
@@ -16,6 +16,10 @@ export const rollFault = defineCommand({
   summary: "From what you see on the negative to its cause, weighed by the roll's own record",
   options: z.object({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
+    kind: z
+      .enum(LOOK_GROUP_NAMES)
+      .optional()
+      .describe("Roughly what you see: too light, too dark, marks, or colour and surface"),
     look: z
       .enum([...LOOKS, "none"])
       .optional()
@@ -30,13 +34,16 @@ export const rollFault = defineCommand({
   visibility: "private",
   rest: "roll",
   complete: { roll: completeRoll },
-  handle({ roll: text, look, edge, margin, place, sure, cause }, context) {
+  handle({ roll: text, kind, look, edge, margin, place, sure, cause }, context) {
     if (look === "none") {
       const roll = ownRoll(context, text);
       context.stores.rolls.blame(roll.id, "", null);
       return words.clearedReply(roll);
     }
-    if (look === undefined) return words.askLook(findRoll(context, text));
+    if (look === undefined)
+      return kind === undefined
+        ? words.askKind(findRoll(context, text))
+        : words.askLook(findRoll(context, text), kind);
     if (cause !== undefined) {
       const roll = ownRoll(context, text);
       const code = cause === "unknown" ? null : cause;

@@ -1,6 +1,14 @@
 import type { FaultWords } from "./en.ts";
 
 export const de: FaultWords = {
+  askKind: (roll) => `**Was sieht an ${roll} falsch aus?** Halt den trockenen Film vor ein Licht.`,
+  kinds: {
+    light: "Zu hell",
+    dark: "Zu dunkel",
+    marks: "Flecken oder Streifen",
+    colour: "Farbe oder Oberfläche",
+  },
+  otherKind: "Nichts davon",
   ask: (roll) => `**Was siehst du auf ${roll}?** Halt ihn vor ein Licht; wähl, was am besten passt.`,
   look: (word, help) => `${word}: ${help}`,
   asked: (look, question) => `${look}. ${question}`,

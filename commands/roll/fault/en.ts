@@ -1,7 +1,15 @@
-import type { Edge, Margin, Extent } from "../looks.ts";
+import type { Edge, Margin, Extent, LookGroup } from "../looks.ts";
 import type { Likelihood } from "./weigh.ts";
 
 export const en = {
+  askKind: (roll: string) => `**What looks wrong on ${roll}?** Hold the dry film before a light.`,
+  kinds: {
+    light: "Too light",
+    dark: "Too dark",
+    marks: "Marks or streaks",
+    colour: "Colour or surface",
+  } satisfies Record<LookGroup, string>,
+  otherKind: "None of these",
   ask: (roll: string) => `**What do you see on ${roll}?** Hold it before a light; choose what fits best.`,
   look: (word: string, help: string) => `${word}: ${help}`,
   asked: (look: string, question: string) => `${look}. ${question}`,

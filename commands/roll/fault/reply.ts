@@ -7,12 +7,14 @@ import { findingWords } from "./finding-words.ts";
 import { keptFault, lookHelp, lookWord } from "../look-words.ts";
 import {
   EDGES,
-  LOOKS,
+  LOOK_GROUP_NAMES,
+  LOOK_GROUPS,
   MARGINS,
   EXTENTS,
   type Answers,
   type Edge,
   type Look,
+  type LookGroup,
   type Margin,
   type Extent,
   type Question,
@@ -31,13 +33,29 @@ const faultLine = (roll: Roll, answers: Partial<Answers>, more: Record<string, s
     ...more,
   });
 
-/** The first question: what is seen? */
-export function askLook(roll: Roll): Reply {
-  const lines = LOOKS.map((look) => `- ${words().look(lookWord(look), lookHelp(look))}`);
+/** The first question: roughly what is seen? */
+export function askKind(roll: Roll): Reply {
+  return {
+    text: words().askKind(makeNumber("roll", roll.number)),
+    fields: { roll: roll.number, question: "kind", choices: [...LOOK_GROUP_NAMES] },
+    actions: LOOK_GROUP_NAMES.map((kind) => ({
+      label: words().kinds[kind],
+      line: faultLine(roll, {}, { kind }),
+    })),
+  };
+}
+
+/** The second: which look of that kind is it? */
+export function askLook(roll: Roll, kind: LookGroup): Reply {
+  const looks = LOOK_GROUPS[kind];
+  const lines = looks.map((look) => `- ${words().look(lookWord(look), lookHelp(look))}`);
   return {
     text: [words().ask(makeNumber("roll", roll.number)), ...lines].join("\n"),
-    fields: { roll: roll.number, question: "look", choices: [...LOOKS] },
-    actions: LOOKS.map((look) => ({ label: lookWord(look), line: faultLine(roll, { look }) })),
+    fields: { roll: roll.number, question: "look", choices: [...looks] },
+    actions: [
+      ...looks.map((look) => ({ label: lookWord(look), line: faultLine(roll, { look }) })),
+      { label: words().otherKind, line: faultLine(roll, {}) },
+    ],
   };
 }
 

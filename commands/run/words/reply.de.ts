@@ -100,7 +100,7 @@ export const de: ReplyWords = {
   unknownPlan: (text) => `Einen Plan ${text} gibt es nicht. Mach einen mit \`/plan\`, dann drück auf Start.`,
   noPlan: "Du hast noch keinen Plan. Mach einen mit `/plan`, dann drück auf Start.",
   nothingToCorrect:
-    "Sag, was zu berichtigen ist: `ago:20`, wenn du vor 20 s eingegossen hast, oder `temp:21.5` für eine neue Temperatur.",
+    "Sag, was zu berichtigen ist: `ago:20`, wenn du vor 20 s eingegossen hast, oder `temp:21,5` für eine neue Temperatur.",
   tankBusy: (tank, run, owner) =>
     owner === null
       ? `Dose ${tank} ist belegt von deinem eigenen Lauf ${run}. Nimm eine andere Dose, oder brich diesen Lauf erst ab.`

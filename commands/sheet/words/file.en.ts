@@ -14,9 +14,9 @@ export const en = {
     twoTimes: (first: string, second: string) =>
       `Two times for one place: ${first}, and ${second}. Keep the one you trust.`,
     outsideRange: (row: string, range: string) =>
-      `The row ${row} lies outside the data sheet's own range (${range}). Change the range or the row.`,
+      `The row ${row} lies outside the data sheet's own range, ${range}. Change the range or the row.`,
     emptyRange: (min: number, max: number) =>
-      `The coldest temperature (${formatBothScales(min)}) is above the hottest (${formatBothScales(max)}). Swap them.`,
+      `The coldest temperature, ${formatBothScales(min)}, is above the hottest, ${formatBothScales(max)}. Swap them.`,
     scheme:
       "The agitation does not work: each burst must be shorter than its cycle. Write it like 30/5/60 or continuous.",
   },

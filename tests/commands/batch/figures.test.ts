@@ -65,6 +65,11 @@ describe("days, on the class's wall clock", () => {
     });
   });
 
+  test("with dots the day comes first (DIN 5008)", () => {
+    expect(parseDay("1.12.2026", "UTC", evening)).toEqual({ ok: true, value: Date.UTC(2026, 11, 1) });
+    expect(parseDay("01.12.2026", "UTC", evening)).toEqual({ ok: true, value: Date.UTC(2026, 11, 1) });
+  });
+
   test("today is the class's today", () => {
     // 20:30 in Greenwich is the morning of the 16th in Auckland, whose day began at 11:00 Greenwich time.
     expect(parseDay("today", "Pacific/Auckland", evening)).toEqual({
@@ -74,7 +79,10 @@ describe("days, on the class's wall clock", () => {
     expect(parseDay("Tomorrow", "UTC", evening)).toEqual({ ok: true, value: Date.UTC(2026, 0, 16) });
   });
 
-  test.each(["2026-02-30", "15.1.2026", "", "someday", "constructor"])("not %j", (text) => {
-    expect(parseDay(text, "UTC", evening)).toMatchObject({ ok: false, fault: { code: "ERR_NO_DATE" } });
-  });
+  test.each(["2026-02-30", "30.2.2026", "1.15.2026", "15.1.26", "", "someday", "constructor"])(
+    "not %j",
+    (text) => {
+      expect(parseDay(text, "UTC", evening)).toMatchObject({ ok: false, fault: { code: "ERR_NO_DATE" } });
+    },
+  );
 });

@@ -192,7 +192,7 @@ describe("a bottle of a run", () => {
     room.asks("Mina", "/run start");
     expect(room.asks("Mina", "/batch take batch:B2").reply.text).toBe("**B2** für R1, Fixierbad, 5:00 lang.");
     expect(room.asks("Mina", `${PLAN} fixbatch:B9`).reply.text).toBe(
-      "**9:00** bei 20 °C: Lantern 400 in House MQ 1+1. Aber so kann es nicht losgehen:\nEinen Ansatz B9 gibt es nicht. Die Flaschen zeigt `/batch status`.",
+      "**9:00** bei 20 °C: Lantern 400 in House MQ 1+1. Aber so kann es nicht losgehen:\nEine Flasche B9 gibt es nicht. Die Flaschen zeigt `/batch status`.",
     );
     room.asks("Tess", "/batch correct batch:B2 reason:Vormittag rolls:20", "teacher");
     expect(room.asks("Mina", "/batch take batch:B2").reply.text).toBe(

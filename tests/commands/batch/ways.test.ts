@@ -100,14 +100,14 @@ describe("a worn fixer", () => {
   test("is said in the plan at twice its fresh time (NAVEDTRA 14209), with the time that the film needs", () => {
     const room = open(fresh);
     const plan = room.asks("Mina", `${PLAN} clearing:4 min`).reply;
-    expect(plan.text).toMatch(/The fixer is exhausted.*clears in 4:00, fresh it did in 0:45.*needs 8:00/);
+    expect(plan.text).toMatch(/The fixer is exhausted.*clears in 4 min, fresh it did in 45 s.*needs 8 min/);
     expect(plan.fields?.["steps"]).toContainEqual(expect.objectContaining({ kind: "fix", seconds: 480 }));
     expect(room.says("Mina", `${PLAN} clearing:1:29`)).not.toMatch(/exhausted/);
     expect(room.says("Mina", `${PLAN} clearing:1:30`)).toMatch(/exhausted/);
   });
 
   test("is said where nobody knows the fresh time, too: 1 to 3 min are usual (a practitioner's page, grade C)", () => {
-    expect(open().says("Mina", `${PLAN} clearing:3:30`)).toMatch(/3:30 is slow.*needs 7:00/);
+    expect(open().says("Mina", `${PLAN} clearing:3:30`)).toMatch(/3 min 30 s is slow.*needs 7 min/);
     expect(open().says("Mina", `${PLAN} clearing:3 min`)).not.toMatch(/slow/);
     expect(open(FIXER).says("Aida", "/batch test batch:B1 clearing:3:30", "aide")).toMatch(/is slow/);
   });
@@ -136,7 +136,7 @@ describe("a worn fixer", () => {
 test("a class is told once that its wash is short, not in every plan", () => {
   const room = open();
   const told = room.says("Iris", "/class setup washmin:3 min", "teacher");
-  expect(told).toMatch(/20:00 to 30:00 of running water; 3:00 leaves about 12.5 %/);
+  expect(told).toMatch(/20 min to 30 min of running water; 3 min leaves about 12.5 %/);
   expect(
     room.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1"),
   ).not.toMatch(/handbooks/i);

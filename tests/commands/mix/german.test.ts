@@ -126,7 +126,7 @@ describe("mixing for a class", () => {
     expect(says(24, ITEM)).toContain(
       "\n- House MQ 1+1 (Entwickler): für 7,2 l, 2 l bereit in B1 und B2. **5,2 l ansetzen**: " +
         "2,6 l Konzentrat oder Stammlösung + 2,6 l Wasser. Flaschen: 1 zu 5 l und 1 zu 250 ml. " +
-        "Im Regal sind 1,5 l: **Kauf 2 Packungen** zu 1 l.\n",
+        "Im Regal: 1,5 l. **Kauf 2 Packungen** zu 1 l.\n",
     );
     expect(says(24, { ...ITEM, buyPacks: 1 })).toContain("**Kauf 1 Packung** zu 1 l.");
     expect(says(24, { ...ITEM, mixMl: 0 })).toBe(
@@ -140,7 +140,7 @@ describe("mixing for a class", () => {
     expect(says(24, powder)).toContain(
       "Pulver für 3 l Stammlösung, ganze Packungen; 400 ml Stammlösung übrig; am Becken 1+1 verdünnen. ",
     );
-    expect(says(24, powder)).toContain("Im Regal sind 1,5 l: genug.");
+    expect(says(24, powder)).toContain("Im Regal: 1,5 l. Das ist genug.");
     expect(classReply({ rolls: 24 } as ClassDay, [powder], "Lantern 400", START).text).toContain(
       "**Mix 5.2 l**: powder for 3 l of stock, whole packs; 400 ml of stock is left over; dilute 1+1 at the sink. " +
         "Bottles: 1 of 5 l and 1 of 250 ml. The shelf has 1.5 l: enough.\n",

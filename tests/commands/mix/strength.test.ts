@@ -130,7 +130,7 @@ describe("a tank's volume is the tank's own", () => {
     expect(room.asks("Mina", `${PLAN} tank:31`).reply.fields).toMatchObject({ volumeMl: 290 });
     const byHand = room.asks("Mina", `${PLAN} volume:290 ml`).reply;
     expect(byHand.fields).toMatchObject({ volumeMl: 290 });
-    expect(byHand.text).toMatch(/Do 290 ml cover the film\? That stands on the tank/);
+    expect(byHand.text).toMatch(/Does 290 ml cover the film\? That stands on the tank/);
     expect(room.asks("Mina", `${PLAN} tank:31 volume:280 ml`).reply.text).toMatch(/does not cover.*290 ml/);
   });
 

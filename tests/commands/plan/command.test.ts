@@ -85,7 +85,7 @@ describe("/plan", () => {
     expect(shared.reply.fields).toMatchObject({ developSeconds: 555 });
     const refused = room.asks("Ann", "/plan film:test 400 temp:20 also:far 400 rolls:2");
     expect(refused.code).toBe("ERR_CANNOT_SHARE");
-    expect(refused.reply.text).toContain("Far 400 12:00");
+    expect(refused.reply.text).toContain("Far 400: 12:00");
     expect(room.asks("Ann", "/plan film:test 400 temp:20 also:nobody").code).toBe("ERR_NOT_SAME_BATH");
   });
 });

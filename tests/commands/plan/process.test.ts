@@ -152,7 +152,7 @@ describe("cautions", () => {
     expect(planOf({ sheet }, better).steps[0]?.seconds).toBe(caution?.detail["betterSeconds"]);
     // 1+1 from a bottle at 20 °C: water of 22 °C makes 21 °C.
     expect(caution?.detail["waterTenthsC"]).toBe(220);
-    expect(said(plan)).toContain("Better: 5:06 at 21 °C");
+    expect(said(plan)).toContain("Better: 5 min 6 s at 21 °C");
   });
 
   test("where no bath is long enough it says so, and stock is cooled from outside", () => {

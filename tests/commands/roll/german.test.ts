@@ -77,8 +77,8 @@ describe("a roll in German", () => {
     );
     const { text } = german(() => shownReply(roll));
     expect(text.split("\n")[0]).toMatch(/, abgebrochen: Licht ging an$/);
-    expect(text).toContain(", 20 °C, Dose 4, Ansätze B3 B7\n");
-    expect(german(() => shownReply(aRoll({ batches: "B3" })).text)).toContain(", Ansatz B3\n");
+    expect(text).toContain(", 20 °C, Dose 4, Flaschen B3 B7\n");
+    expect(german(() => shownReply(aRoll({ batches: "B3" })).text)).toContain(", Flasche B3\n");
     for (const line of [
       "**Anders als geplant**",
       "- Entwickler: Eingießen 1 min 10 s früher gesetzt",
@@ -99,7 +99,7 @@ describe("a roll in German", () => {
     const draw = () => drawTimeline(aRoll());
     const picture = german(draw);
     expect(picture?.alt).toMatch(
-      /^L1, wie es lief: Entwickler 9:06 von 9:00, Zwischenwässerung 1 0:34 von 0:30, /,
+      /^L1, wie es lief: Entwickler: 9:06 von 9:00, Zwischenwässerung 1: 0:34 von 0:30, /,
     );
     expect(englishIn(picture?.alt ?? "")).toEqual([]);
     for (const { svg } of [picture, draw()].flatMap((each) => each ?? [])) {
@@ -168,8 +168,9 @@ describe("the log in German", () => {
 describe("a fault in German", () => {
   test("is asked for, ranked and noted; who reads English finds the same one", () => {
     const { room, says } = aClass(1, { dosePerMille: 880 });
-    expect(says("/roll fault")).toContain("**Was siehst du auf L1?**");
+    expect(says("/roll fault")).toContain("**Was sieht an L1 falsch aus?**");
     room.says("Mina", "/roll fault");
+    expect(room.press("Mina", "Zu hell")).toContain("**Was siehst du auf L1?**");
     expect(room.press("Mina", "dünn")).toMatch(/^Dünn\. \*\*Sieh dir den Filmrand an:\*\*/);
     const ranked = room.press("Mina", "Schwach");
     expect(ranked).toContain("**1. Zu wenig entwickelt (zu kurz oder zu kalt)** (wahrscheinlich)");

@@ -52,6 +52,10 @@ describe("days", () => {
   it.each([
     ["2026-03-01", day(2026, 3, 1), day(2026, 3, 2)],
     ["2026-03", day(2026, 3, 1), day(2026, 4, 1)],
+    // With dots the day comes first (DIN 5008).
+    ["1.12.2026", day(2026, 12, 1), day(2026, 12, 2)],
+    ["19. 11. 2026", day(2026, 11, 19), day(2026, 11, 20)],
+    ["12.2026", day(2026, 12, 1), day(2027, 1, 1)],
     ["2026-12", day(2026, 12, 1), day(2027, 1, 1)],
     ["today", day(2026, 1, 15), day(2026, 1, 16)],
     ["Yesterday", day(2026, 1, 14), day(2026, 1, 15)],
@@ -65,12 +69,19 @@ describe("days", () => {
     expect(parseDays(text, "UTC", NOW)).toEqual({ ok: true, value: { fromMs, untilMs } });
   });
 
-  it.each(["", "someday", "2026-13", "2026-02-30", "26-01-01", "5 fortnights", "-3 days"])(
-    "%j is refused",
-    (text) => {
-      expect(parseDays(text, "UTC", NOW)).toMatchObject({ fault: { code: "ERR_NO_DAY" } });
-    },
-  );
+  it.each([
+    "",
+    "someday",
+    "2026-13",
+    "2026-02-30",
+    "30.2.2026",
+    "12.31.2026",
+    "26-01-01",
+    "5 fortnights",
+    "-3 days",
+  ])("%j is refused", (text) => {
+    expect(parseDays(text, "UTC", NOW)).toMatchObject({ fault: { code: "ERR_NO_DAY" } });
+  });
 
   it("are the class's own, also over a change of the clock", () => {
     // IANA: Pacific/Chatham is at UTC+13:45 in January.

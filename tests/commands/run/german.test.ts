@@ -75,7 +75,7 @@ describe("what a run answers in German", () => {
     );
     expect(says("Mina", "/run correct temp:20.5 Grad")).toMatch(/^20,5 °C in der Dose\. \*\*.+ kürzer\*\*/);
     expect(says("Mina", "/run correct")).toBe(
-      "Sag, was zu berichtigen ist: `ago:20`, wenn du vor 20 s eingegossen hast, oder `temp:21.5` für eine neue Temperatur.",
+      "Sag, was zu berichtigen ist: `ago:20`, wenn du vor 20 s eingegossen hast, oder `temp:21,5` für eine neue Temperatur.",
     );
     expect(says("Mina", "/run correct temp:48C")).toMatch(
       /^Für diese Temperatur hat das Datenblatt keine Zeit\. Es wurde nichts geändert\./,

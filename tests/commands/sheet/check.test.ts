@@ -19,8 +19,8 @@ test("longer when hotter is refused, with both rows named", () => {
   const [fault] = faults([point(200, 400, 540), point(240, 400, 541)]);
   expect(fault?.code).toBe("ERR_CONTRADICTION");
   const text = fault ? saySheetFault(fault) : "";
-  expect(text).toContain("9:00 at 20 °C, EI 400");
-  expect(text).toContain("9:01 at 24 °C, EI 400");
+  expect(text).toContain("9:00 at 20 °C (68 °F), EI 400");
+  expect(text).toContain("9:01 at 24 °C (75.2 °F), EI 400");
 });
 
 test("shorter when pushed is refused, and hotter with a lower index but longer", () => {

@@ -13,8 +13,8 @@ describe("/sheet add", () => {
     expect(room.asks("Tess", ADD.replace("20C", "24C").replace("9:00", "6:45"), "aide").kind).toBe("done");
     const contradicting = room.asks("Tess", ADD.replace("20C", "22C").replace("9:00", "9:30"), "aide");
     expect(contradicting.code).toBe("ERR_SHEET_FAULTS");
-    expect(contradicting.reply.text).toContain("9:30 at 22 °C, EI 400");
-    expect(contradicting.reply.text).toContain("9:00 at 20 °C, EI 400");
+    expect(contradicting.reply.text).toContain("9:30 at 22 °C (71.6 °F), EI 400");
+    expect(contradicting.reply.text).toContain("9:00 at 20 °C (68 °F), EI 400");
     expect(contradicting.reply.text).toContain("Nothing was changed");
   });
 
@@ -75,7 +75,7 @@ describe("/sheet show and list", () => {
   test("lists by part of a name, and says when nothing fits", () => {
     const room = createRoom();
     expect(room.asks("Ann", "/sheet list lantern").reply.text).toContain("Lantern 400");
-    expect(room.asks("Ann", "/sheet list nothing-like-it").reply.text).toContain("No sheet has");
+    expect(room.asks("Ann", "/sheet list nothing-like-it").reply.text).toContain("No data sheet has");
   });
 });
 

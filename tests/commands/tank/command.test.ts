@@ -16,7 +16,7 @@ describe("/tank", () => {
     const room = createRoom();
     room.says("Mina", "/tank report tank:2 fault:leaks at the lid");
     expect(room.says("Iris", "/tank add numbers:2 reels:2 volume:600", "teacher")).toContain(
-      "Of these 2 already",
+      "Of these 2 were there already",
     );
     expect(room.stores.tanks.find(1, 2)).toMatchObject({ reels: 2, condition: "leaks at the lid" });
   });

@@ -1,8 +1,8 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import { CAUSES } from "../../../../commands/roll/fault/cause-table.ts";
 import { findCause, wordsOfCause } from "../../../../commands/roll/fault/causes.ts";
 import { FACTORS, findingsOf, type Surroundings } from "../../../../commands/roll/fault/evidence.ts";
-import { LOOKS, questionFor, type Answers, type Look } from "../../../../commands/roll/looks.ts";
+import { LOOK_GROUPS, LOOKS, questionFor, type Answers, type Look } from "../../../../commands/roll/looks.ts";
 import { weighCauses } from "../../../../commands/roll/fault/weigh.ts";
 import type { RollBody } from "../../../../store/shapes/roll.ts";
 import { createRoom } from "../../../support/room.ts";
@@ -126,12 +126,24 @@ describe("the roll's own record", () => {
   });
 });
 
+test("each look belongs to one of the few kinds that are asked for first", () => {
+  expect(Object.values(LOOK_GROUPS).flat().toSorted()).toEqual([...LOOKS].toSorted());
+});
+
 describe("/roll fault", () => {
   it("asks a few questions by buttons, ranks, and keeps what it was", () => {
     const room = createRoom();
     room.says("Mina", "/help");
     room.stores.rolls.add(aNewRoll({ personId: "room:mina", runId: null as never }, { dosePerMille: 880 }));
-    expect(room.says("Mina", "/roll fault")).toContain("**What do you see on L1?**");
+    const first = room.asks("Mina", "/roll fault").reply;
+    expect(first.text).toContain("**What looks wrong on L1?**");
+    expect(first.actions?.map(({ label }) => label)).toEqual([
+      "Too light",
+      "Too dark",
+      "Marks or streaks",
+      "Colour or surface",
+    ]);
+    expect(room.press("Mina", "Too light")).toContain("**What do you see on L1?**");
     expect(room.press("Mina", "thin")).toContain("Look at the film's border:");
     const ranked = room.press("Mina", "Faint");
     expect(ranked).toContain("**1. Too little development (too short, or too cold)** (likely)");
@@ -149,6 +161,9 @@ describe("/roll fault", () => {
     room.says("Mina", "/help");
     room.stores.rolls.add(aNewRoll({ personId: "room:mina", runId: null as never }));
     room.says("Mina", "/roll fault L1");
+    room.press("Mina", "Marks or streaks");
+    room.press("Mina", "None of these");
+    room.press("Mina", "Too light");
     room.press("Mina", "blank");
     expect(room.press("Mina", "I can't tell")).toContain("**1. ");
     expect(room.asks("Mina", "/roll fault roll:L1 look:thin cause:magic").code).toBe("ERR_UNKNOWN_CAUSE");

@@ -78,7 +78,7 @@ describe("/roll show", () => {
   it("draws the run as it really went", () => {
     const room = aClassWithRolls();
     const { reply } = room.asks("Ben", "/roll show L3");
-    expect(reply.pictures?.[0]?.alt).toContain("Developer 9:06 of 9:00");
+    expect(reply.pictures?.[0]?.alt).toContain("Developer: 9:06 of 9:00");
     expect(reply.pictures?.[0]?.svg).toMatch(/^<svg [^]*<\/svg>$/);
     expect(reply.text).toContain("**L3** Mina");
   });
