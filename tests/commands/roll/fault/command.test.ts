@@ -135,9 +135,9 @@ describe("/roll fault", () => {
     const room = createRoom();
     room.says("Mina", "/help");
     room.stores.rolls.add(aNewRoll({ personId: "room:mina", runId: null as never }, { dosePerMille: 880 }));
-    const first = room.asks("Mina", "/roll fault").reply;
-    expect(first.text).toContain("**What looks wrong on L1?**");
-    expect(first.actions?.map(({ label }) => label)).toEqual([
+    const asked = room.asks("Mina", "/roll fault").reply;
+    expect(asked.text).toContain("**What looks wrong on L1?**");
+    expect(asked.actions?.map(({ label }) => label)).toEqual([
       "Too light",
       "Too dark",
       "Marks or streaks",
