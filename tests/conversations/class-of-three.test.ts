@@ -76,6 +76,7 @@ test("a class of three, from set-up to the weekly report", async () => {
   room.press("Mina", "5");
   room.says("Ben", "/help");
   room.press("Ben", "Something looks wrong");
+  room.press("Ben", "Too dark");
   room.press("Ben", "dense");
   const ranked = room.press("Ben", "Dark");
   expect(ranked).toContain("**1. ");

@@ -89,7 +89,7 @@ test("a student's roll: plan, start, every cue alone to her, and the log", async
     "Wetting agent is in",
     "Film hangs",
   ]) {
-    expect((await press(mina, label)).text).toMatch(/left in /);
+    expect((await press(mina, label)).text).toMatch(/left (in|for) /);
     await classroom.pass(1200);
   }
   expect((await press(mina, "Cut and sleeved")).text).toContain("In the log as L1.");

@@ -39,7 +39,7 @@ describe("one student's roll, from plan to sleeved negatives", () => {
       "Wetting agent is in",
       "Film hangs",
     ]) {
-      expect(room.press("Mina", label)).toMatch(/left in /);
+      expect(room.press("Mina", label)).toMatch(/left (in|for) /);
       await room.pass(1200);
     }
     expect(room.press("Mina", "Cut and sleeved")).toContain("In the log as L1.");
@@ -85,14 +85,14 @@ describe("a student who gets it wrong", () => {
     room.press("Mina", "Start");
     room.press("Mina", "Tank is full");
     expect(room.says("Mina", "run next run:1 step:0")).toContain(
-      "Noted already: developer is running, 9:00 left.",
+      "Noted already: the developer is running, 9:00 left.",
     );
     expect(room.says("Mina", "run next run:1 step:5")).toContain(
       "That button is from another step. Nothing was changed",
     );
     await room.pass(60);
     expect(room.says("Mina", "run next run:1 step:1")).toContain(
-      "8:00 are left in the developer. Nothing was changed.",
+      "8:00 is left in the developer. Nothing was changed.",
     );
     expect(room.stores.runs.find(1, 1)?.phase).toMatchObject({ kind: "running", step: 0 });
   });
@@ -135,7 +135,7 @@ describe("a student who gets it wrong", () => {
     ["/plan film:Nonesuch developer:House MQ temp:20", /Nonesuch/],
     ["/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:99", /99/],
     ["/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 volume:-5", /volume/],
-    [`/roll note note:${"x".repeat(5000)}`, /too long: 5000, at most 2000/],
+    [`/roll note note:${"x".repeat(5000)}`, /too long: 5000 characters, at most 2000/],
     ["/plan film:📷 developer:'); drop table rolls;-- temp:20", /./],
     ["/plan film:**bold** developer:@everyone temp:20", /./],
     ["/run start plan:P99", /There is no plan P99/],

@@ -95,14 +95,14 @@ describe("a call", () => {
       "`/try echo` has no option wrod. Did you mean word?",
       "word is missing. Add `word:…` (a word).",
       "count:9 is too large: at most 3.",
-      "way:odd. Use loud or soft.",
+      "There is no way:odd. Use loud or soft.",
     ]);
     expect(visibility).toBe("private");
   });
 
   test("with a text far too long says how long it may be", () => {
     expect(dispatch.run(call("try echo", { word: "x".repeat(5000) }), START).reply.text).toBe(
-      "word is too long: 5000, at most 10.",
+      "word is too long: 5000 characters, at most 10.",
     );
   });
 
