@@ -8,9 +8,9 @@ import type { AnyPlan } from "../../store/shapes/tray.ts";
 import { makeNumber, parseNumber } from "../speech/wording.ts";
 import { SQ_IN_PER_ROLL } from "./area.ts";
 import { labelOf } from "./batch-words.ts";
-import { chooseBatch, needOf, type Choice, type Need } from "./choose.ts";
+import { chooseBatch, needOf, type Choice, type ChoiceFault, type Need } from "./choose.ts";
 import { changeBatch } from "./rebatch.ts";
-import { refusalWords } from "./refusal-words.ts";
+import { refusalWords, takeWords } from "./refusal-words.ts";
 
 /* The bottles of a plan: chosen when it is made, looked at again when it starts. */
 
@@ -65,9 +65,9 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
       continue;
     }
     if (text !== undefined && number === undefined)
-      throw new UserError("ERR_UNKNOWN_BATCH", refusalWords({ code: "ERR_UNKNOWN_BATCH", typed: text }));
+      throw refused({ code: "ERR_UNKNOWN_BATCH", typed: text }, key, need, candidates);
     const chosen = chooseBatch(need, candidates, number ?? null, kept.has(need.kind));
-    if (!chosen.ok) throw new UserError(chosen.fault.code, refusalWords(chosen.fault));
+    if (!chosen.ok) throw refused(chosen.fault, key, need, candidates);
     if (!chosen.value) continue;
     batches[key] = labelOf(chosen.value.batch);
     if (chosen.value.batch.usage === "again") {
@@ -84,6 +84,24 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
     if (need.kind === "developer") filmsDone = chosen.value.filmsDone;
   }
   return { batches, clearingSeconds, freshClearingSeconds, filmsDone, shortBottles, pouredBack };
+}
+
+/** By which option a plan names the bottle of a bath. */
+const OPTION_OF: Readonly<Partial<Record<BathKey, string>>> = { develop: "devbatch", fix: "fixbatch" };
+
+/** With a key that takes the bottle which would do, where there is one. */
+function refused(
+  fault: ChoiceFault,
+  key: BathKey,
+  need: Need,
+  candidates: Parameters<typeof chooseBatch>[1],
+): UserError {
+  const option = OPTION_OF[key] ?? null;
+  const other = chooseBatch(need, candidates, null, true);
+  const label = other.ok && other.value ? labelOf(other.value.batch) : null;
+  const instead =
+    option === null || label === null ? [] : [{ label: takeWords(label), options: { [option]: label } }];
+  return new UserError(fault.code, refusalWords(fault), [], { option, instead });
 }
 
 /** The second bath is the one that stands behind the first. */

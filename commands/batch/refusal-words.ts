@@ -57,6 +57,9 @@ function useWords(instead: number | null): string {
   return instead === null ? words().nothingElse : words().useInstead(makeNumber("batch", instead));
 }
 
+/** What stands on a key that takes this bottle. */
+export const takeWords = (label: string): string => words().take(label);
+
 /** The button that puts the better bottle into a run that is going. */
 export function takeAction(run: number, batch: number): Action {
   const label = makeNumber("batch", batch);
