@@ -13,10 +13,11 @@ export function splitWords(text: string): string[] {
 
 /**
  * The filter in the index's own language. Every fact of a roll stands there as a word (see the table's `marks`), so that
- * one lookup answers all of it. Nothing a person wrote gets in unquoted.
+ * one lookup answers all of it. Nothing a person wrote gets in unquoted. `others`: the other classes of the log where this
+ * one holds most of it; to go through the mark that nearly every roll has would take longer than all the rest.
  */
-export function toMatch(classId: number, filter: RollFilter): string {
-  const marks = [`k${classId}`];
+export function toMatch(classId: number, filter: RollFilter, others: readonly number[] | null): string {
+  const marks: string[] = [];
   if (filter.person) marks.push(personMark(filter.person));
   if (filter.film !== null) marks.push(`f${toHex(lowerAscii(filter.film))}`);
   if (filter.developer !== null) marks.push(`d${toHex(lowerAscii(filter.developer))}`);
@@ -27,12 +28,15 @@ export function toMatch(classId: number, filter: RollFilter): string {
   if (filter.late === true) marks.push("late");
   const months = monthsOf(filter.fromMs, filter.untilMs);
   if (months.length > 0) marks.push(`(${months.map((month) => `m${month}`).join(" OR ")})`);
-  return [
-    `marks : (${marks.join(" AND ")})`,
+  const asked = [
+    ...(marks.length > 0 ? [`marks : (${marks.join(" AND ")})`] : []),
     ...splitWords(filter.batch ?? "").map((word) => `batches : ${quote(word)}`),
     ...(filter.fault ?? []).map((word) => `fault : ${quote(word)}`),
     ...filter.words.map((word, at) => wordMatch(word, filter.readAs[at] ?? [])),
-  ].join(" AND ");
+  ];
+  if (others === null || asked.length === 0) return [`marks : k${classId}`, ...asked].join(" AND ");
+  const ofOthers = others.map((id) => `k${id}`).join(" OR ");
+  return `(${asked.join(" AND ")})${others.length > 0 ? ` NOT marks : (${ofOthers})` : ""}`;
 }
 
 /** A word anywhere in it; of a fault also as it is read. */

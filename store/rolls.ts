@@ -58,6 +58,8 @@ export type RollTotals = z.output<typeof totalsSchema>;
 
 /** Counting stops here: an answer must not wait for it. */
 const MOST_COUNTED = 1000;
+/** More classes than this are not named one by one. */
+const MOST_OTHERS = 30;
 
 export interface RollStore {
   add(roll: NewRoll): Roll;
@@ -132,12 +134,24 @@ export function createRollStore(db: Db): RollStore {
   );
   const any = db.prepare<[number]>("select 1 from rolls where class_id = ? limit 1");
   const ways = createWays(db);
+  const holdsMost = db.prepare<[number], { yes: number | null }>(
+    "select 2 * (select max(number) from rolls where class_id = ?) > (select max(id) from rolls) as yes",
+  );
+  const others = db.prepare<[number, number], { id: number }>("select id from classes where id <> ? limit ?");
+
+  /** null: the class is found sooner by its own mark. */
+  function othersOf(classId: number): number[] | null {
+    if (holdsMost.get(classId)?.yes !== 1) return null;
+    const ids = others.all(classId, MOST_OTHERS + 1).map(({ id }) => id);
+    return ids.length > MOST_OTHERS ? null : ids;
+  }
+
   return {
     add: (roll) => rollRowSchema.parse(insert.get({ ...roll, body: JSON.stringify(roll.body) })),
     find: (classId, number) => readableOne(rollRowSchema, one.get(classId, number)),
     ofRun: (runId) => readable(rollRowSchema, ofRun.all(runId)),
     search(classId, filter, limit, offset) {
-      const asked = toAsked(classId, filter);
+      const asked = toAsked(classId, filter, othersOf(classId));
       const way = ways.of(filter);
       // One pass over the index: the page and the totals come from the numbers it gave.
       const ids = way.ids.all({ ...asked, limit: MOST_COUNTED + 1, offset: 0 }).map(({ id }) => id);
@@ -158,7 +172,8 @@ export function createRollStore(db: Db): RollStore {
         const { data } = rollSumBodySchema.safeParse(JSON.parse(row.body));
         return data ? [Object.assign(row, { body: data })] : [];
       }),
-    count: (classId, filter) => ways.of(filter).count.get(toAsked(classId, filter))?.total ?? 0,
+    count: (classId, filter) =>
+      ways.of(filter).count.get(toAsked(classId, filter, othersOf(classId)))?.total ?? 0,
     hasAny: (classId) => any.get(classId) !== undefined,
     note: (id, text) => void note.run(text, id),
     rate: (id, rating) => void rate.run(rating, id),
@@ -176,10 +191,10 @@ interface Asked {
   readonly untilMs: number;
 }
 
-function toAsked(classId: number, filter: RollFilter): Asked {
+function toAsked(classId: number, filter: RollFilter, others: readonly number[] | null): Asked {
   return {
     classId,
-    match: toMatch(classId, filter),
+    match: toMatch(classId, filter, others),
     fromMs: filter.fromMs ?? Number.MIN_SAFE_INTEGER,
     untilMs: filter.untilMs ?? Number.MAX_SAFE_INTEGER,
   };

@@ -50,6 +50,37 @@ describe("the log", () => {
     expect(stores.rolls.sums(1, START, START + 4 * DAY, 1).map(({ number }) => number)).toEqual([4]);
   });
 
+  it("finds the same in a class that holds most of the log, in one that holds least, and in one among many", () => {
+    const { stores, add, find } = aLog();
+    const filters: Partial<RollFilter>[] = [{}, { film: "Quay 100" }, { words: ["quay"] }, { late: true }];
+    filters.push({ words: ["min"], rating: 4 }, { fault: ["thin"] }, { fromMs: START, fault: [] });
+    const own = (): number[][] => filters.map(find);
+    for (const film of ["Quay 100", "Tide 3200", "Quay 100"])
+      add({ film, lateCues: 1, endedAt: START + DAY });
+    stores.rolls.rate(1, 4);
+    stores.rolls.blame(1, "thin", null);
+    const alone = own();
+    expect(alone).toEqual([[3, 2, 1], [3, 1], [3, 1], [3, 2, 1], [1], [1], [1]]);
+    for (let at = 0; at < 40; at += 1) {
+      const other = stores.classes.add(`room:other${at}`, `Other ${at}`, "UTC", false, 0);
+      const { id } = stores.rolls.add(
+        aNewRoll({
+          classId: other.id,
+          runId: null as never,
+          film: "Quay 100",
+          lateCues: 1,
+          endedAt: START + DAY,
+        }),
+      );
+      stores.rolls.rate(id, 4);
+      stores.rolls.blame(id, "thin", null);
+      expect(own()).toEqual(alone);
+    }
+    for (let at = 0; at < 40; at += 1) add({ film: "Mole 50" });
+    expect(find({ film: "Quay 100" })).toEqual([3, 1]);
+    expect(stores.rolls.count(1, { ...EVERY_ROLL, film: "Quay 100" })).toBe(2);
+  });
+
   it("finds by every filter alone and by all together", () => {
     const { stores, add, find } = aLog();
     add({ film: "Lantern 400", developer: "House MQ", tank: 3, batches: "B3 B7" });
