@@ -84,7 +84,7 @@ function apply(batch: Batch, bath: Bath, { body, atMs }: LedgerLine): Bath {
       return { ...bath, volumeMl, clearing, ...tested(bath, seconds, atMs) };
     }
     case "used":
-      return keepLoad(batch, use(batch, bath, body), body.carry ?? null);
+      return afterCarry(batch, use(batch, bath, body), body.carry ?? null);
     case "tested":
       return test(batch, bath, body, atMs);
     case "topped":
@@ -123,13 +123,13 @@ function use(batch: Batch, bath: Bath, body: Extract<LedgerLine["body"], { kind:
 }
 
 /** Replenisher is asked for by the film that went through: what is carried away of the bath takes none of that off. */
-function keepLoad(batch: Batch, bath: Bath, carry: Carry | null): Bath {
+export function afterCarry(batch: Batch, bath: Bath, carry: Carry | null): Bath {
   const after = carryOver(bath, carry);
   return batch.replenishMlPerRoll ? { ...after, loadSqIn: bath.loadSqIn } : after;
 }
 
 /** What film brought in mixes with the bath, and then its share of all that goes away with the film. */
-export function carryOver<T extends Pick<Bath, CarriedKey>>(bath: T, carry: Carry | null): T {
+function carryOver<T extends Pick<Bath, CarriedKey>>(bath: T, carry: Carry | null): T {
   const { volumeMl, strength } = bath;
   if (carry === null || volumeMl <= 0) return bath;
   const whole = volumeMl + carry.inMl;

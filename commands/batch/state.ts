@@ -1,8 +1,8 @@
 import { ML_PER_FILM } from "../plan/volume.ts";
 import { rollsIn, SQ_IN_PER_ROLL } from "./area.ts";
-import { bathOf, carryOver, densityOf, hasDoubled, predictedSeconds, type Bath } from "./bath.ts";
+import { afterCarry, bathOf, densityOf, hasDoubled, predictedSeconds, type Bath } from "./bath.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
-import type { LedgerLine } from "../../store/shapes/ledger.ts";
+import type { Carry, LedgerLine } from "../../store/shapes/ledger.ts";
 
 /* What a batch is good for at an instant, worked out from its ledger. */
 
@@ -84,7 +84,7 @@ function leftOf(batch: Batch, bath: Bath): Left {
   return {
     capacitySqIn,
     leftSqIn,
-    leftRolls: rollsAhead(capacitySqInPerLitre, bath) ?? rollsIn(leftSqIn),
+    leftRolls: rollsAhead(batch, capacitySqInPerLitre, bath) ?? rollsIn(leftSqIn),
     usedPercent: capacitySqIn > 0 ? (bath.loadSqIn * 100) / capacitySqIn : 100,
     mlPerFilm,
   };
@@ -98,25 +98,30 @@ function capacityOf(
   return (sqInPerLitre * strength * Math.max(0, volumeMl)) / 1000;
 }
 
-/** As many rolls of plain film as one could pass one after the other, each carrying over what rolls so far did. */
-function rollsAhead(sqInPerLitre: number, bath: Bath): number | null {
-  const { carriedInMl, carriedOutMl, usedSqIn } = bath;
-  if (usedSqIn === 0 || carriedInMl + carriedOutMl === 0) return null;
-  const perRoll = SQ_IN_PER_ROLL / usedSqIn;
-  // Of what comes in nothing is known but that it was thinner: taken for water, the careful way.
-  const carry = {
-    inMl: carriedInMl * perRoll,
-    outMl: carriedOutMl * perRoll,
-    inStrength: 0,
-    loadSqIn: 0,
-  };
+/** As many rolls of plain film as could pass one after the other; null: nobody has said that film carries anything over. */
+function rollsAhead(batch: Batch, sqInPerLitre: number, bath: Bath): number | null {
+  const carry = carryAhead(batch, bath);
+  if (carry === null) return null;
   let ahead: Bath = bath;
   let rolls = 0;
   while (ahead.loadSqIn + SQ_IN_PER_ROLL <= capacityOf(sqInPerLitre, ahead) + HAIR) {
-    ahead = carryOver({ ...ahead, loadSqIn: ahead.loadSqIn + SQ_IN_PER_ROLL }, carry);
+    ahead = afterCarry(batch, { ...ahead, loadSqIn: ahead.loadSqIn + SQ_IN_PER_ROLL }, carry);
     rolls += 1;
   }
   return rolls;
+}
+
+/** Of the next roll: as those so far did, before the first as the class had it when the bath was mixed. */
+function carryAhead({ kind, carryMlPerRoll }: Batch, bath: Bath): Carry | null {
+  const { carriedInMl, carriedOutMl, usedSqIn } = bath;
+  // Of what comes in nothing is known but that it was thinner: taken for water, the careful way.
+  const water = { inStrength: 0, loadSqIn: 0 };
+  if (usedSqIn > 0 && carriedInMl + carriedOutMl > 0) {
+    const perRoll = SQ_IN_PER_ROLL / usedSqIn;
+    return { ...water, inMl: carriedInMl * perRoll, outMl: carriedOutMl * perRoll };
+  }
+  if (!carryMlPerRoll || usedSqIn > 0) return null;
+  return { ...water, inMl: kind === "developer" ? 0 : carryMlPerRoll, outMl: carryMlPerRoll };
 }
 
 function replenishOf({ replenishMlPerRoll: mlPerRoll }: Batch, { loadSqIn }: Bath): number | null {

@@ -18,7 +18,7 @@ import { helpReply } from "./reply.ts";
 /** A roll is asked about while its owner may still remember. */
 const ASKED_FOR_MS = 14 * 86_400_000;
 /** The worst first. */
-const URGENT: readonly Mark[] = ["exhausted", "out-of-date", "test-overdue", "last-films"];
+const URGENT: readonly Mark[] = ["exhausted", "out-of-date", "test-overdue", "replenish-due", "last-films"];
 
 export const help = defineCommand({
   name: "help",

@@ -55,6 +55,8 @@ export const batchBodySchema = z.object({
   tabularSqInPerLitre: z.int().min(1).nullable(),
   /** Silver by strip at which a fixer is exhausted, mg in a litre; absent or null: no cap is known. */
   silverCapMgPerLitre: z.int().min(100).max(20_000).nullish(),
+  /** ml that a roll carried over in this class when the bath was mixed; absent or null: not reckoned. */
+  carryMlPerRoll: z.number().min(0).max(100).nullish(),
   /** ml of replenisher for a roll (80 sq in) of film; absent or null: it is not replenished. */
   replenishMlPerRoll: z.int().min(1).max(500).nullish(),
   /** Where capacity and shelf life come from. */

@@ -83,6 +83,7 @@ export const batchMix = defineCommand({
     const preset = isSameMix ? presetFrom(earlier) : presetFor(input.kind, dilution);
     const batch = stores.batches.add({
       ...draftOf(input, preset),
+      carryMlPerRoll: isForPaper(input.kind) ? null : context.class.habits.carryMlPerRoll,
       dilution: { concentrateParts: dilution.concentrateParts, waterParts: dilution.waterParts },
       classId: context.class.id,
       // A product keeps the spelling it came with.
@@ -126,7 +127,7 @@ interface MixInput {
 function draftOf(
   input: MixInput,
   preset: Preset,
-): Omit<NewBatch, "classId" | "product" | "dilution" | "mixedAtMs"> {
+): Omit<NewBatch, "classId" | "product" | "dilution" | "mixedAtMs" | "carryMlPerRoll"> {
   if (input.bottle !== undefined && input.bottle < input.volume)
     throw new UserError("ERR_BOTTLE_TOO_SMALL", words.bottleTooSmall(input.bottle, input.volume));
   if (input.use === "once" && isForPaper(input.kind)) throw new UserError("ERR_TRAY_BATH", words.trayBath());

@@ -69,6 +69,13 @@ describe("what film carries over", () => {
     expect(rolls(done)).toMatchObject({ standing: "exhausted", exhaustedBy: "capacity" });
   });
 
+  test("before the first film the forecast goes by what the class states", () => {
+    const fresh = (carryMlPerRoll: number | null) =>
+      stateOf(aBatch({ carryMlPerRoll }), ledger(mixed(1000, 45)), NOW).leftRolls;
+    expect(fresh(null)).toBe(20);
+    expect(fresh(20)).toBe((fixer(used(1, { carry: carry() })).leftRolls ?? 0) + 1);
+  });
+
   test("what was not stated is not reckoned", () => {
     expect(fixer(...times(10, used(1)))).toMatchObject({ strength: 1, leftRolls: 10, carriedInMl: 0 });
   });
