@@ -21,6 +21,7 @@ import { createEraser } from "./rounds/eraser.ts";
 import { createRetention } from "./rounds/retention.ts";
 import type { Log } from "./process/log.ts";
 import { createLostChats } from "./watch/lost-chats.ts";
+import { createSlowChats } from "./watch/slow-chats.ts";
 import { renderPicture } from "./chat/picture.ts";
 
 /* Everything but the cues: the chats and what people say in them. It takes a while to load, and cues don't wait for it. */
@@ -48,6 +49,8 @@ export interface Chats {
   readonly certificate: LiveCertificate | null;
   /** Chats that can go on no longer, and why. */
   lost(): Readonly<Record<string, string>>;
+  /** Chats so slow that calls come late there, in seconds a message. */
+  slow(): Readonly<Record<string, number>>;
   /** Runs of this class have changed. */
   refresh(classId: number): void;
   /** Takes nothing new. */
@@ -89,6 +92,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
   // As they are now: whoever stops takes them out of use first.
   const opened = [...ports.values()];
   const losses = createLostChats({ stores, clock, log, ports, onOwed: rearm });
+  const slowness = createSlowChats({ stores, clock, log, ports, onOwed: rearm });
   const handlersOf = (port: ChatPort): ChatHandlers => ({
     onCommand: dispatch.onCommand,
     onComplete: dispatch.onComplete,
@@ -101,6 +105,7 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
   boards.start();
   eraser.start();
   retention.start();
+  slowness.start();
   for (const port of ports.values()) {
     if (port === room) continue;
     port
@@ -113,25 +118,31 @@ export async function openChats(deps: ChatsDeps): Promise<Chats> {
     room,
     certificate,
     lost: losses.all,
+    slow: slowness.all,
     refresh,
     quiet() {
       digest.stop();
       boards.stop();
       eraser.stop();
       retention.stop();
+      slowness.stop();
       return boards.drain();
     },
     stop: async () => void (await Promise.allSettled(opened.map((port) => port.stop()))),
   };
 }
 
-function makeRoom({ config, stores, clock, log }: ChatsDeps, certificate: LiveCertificate | null): Room {
+function makeRoom(
+  { config, stores, clock, log, ports }: ChatsDeps,
+  certificate: LiveCertificate | null,
+): Room {
   return createRoom({
     host: config.ROOM_HOST,
     port: config.ROOM_PORT,
     publicUrl: config.ROOM_URL ?? null,
     certificate,
     pushHosts: config.PUSH_HOSTS,
+    inviteUrl: () => ports.get("discord")?.inviteUrl?.() ?? null,
     stores,
     commands,
     log,

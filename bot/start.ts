@@ -119,6 +119,7 @@ export async function startBot(
     ports,
     certificateDaysLeft,
     lostChats: chats.lost,
+    slowChats: chats.slow,
   });
 
   return {

@@ -18,6 +18,7 @@ const PRIORITY_OF = {
   reprieve: PRIORITIES.reminder,
   unreached: PRIORITIES.reminder,
   "chat-off": PRIORITIES.reminder,
+  "chat-slow": PRIORITIES.reminder,
   warning: PRIORITIES.news,
   fault: PRIORITIES.news,
   unreadable: PRIORITIES.news,

@@ -46,6 +46,10 @@ export interface CueStore {
    * where its people aren't spoken to alone.
    */
   coming(chat: string, now: number, until: number): Coming[];
+  /** How much a chat's delay asks for; 0 where it is quick. */
+  leadMs(chat: string): number;
+  /** From now on, and for what is pending in its classes: decided so long ahead, or `leastMs` where that is longer. */
+  setLead(chat: string, leadMs: number, leastMs: number): void;
   pending(runId: number): DueCue[];
   /** The instant at which the next pending cue of all runs is to be decided. */
   nextDecideAt(): number | undefined;
@@ -101,7 +105,18 @@ export function createCueStore(db: Db): CueStore {
   const delay = db.prepare<[number, number, number]>(
     "update cues set decide_at = ? where run_id = ? and state = 'pending' and decide_at <= ?",
   );
+  const leads = new Map<string, number>();
+  // What is decided by now stays decided; what never had a lead gets none.
+  const move = db.prepare<[{ chat: string; lead: number }]>(
+    `update cues set decide_at = due_at - @lead where state = 'pending' and decide_at < due_at and run_id in (
+       select runs.id from runs join classes on classes.id = runs.class_id where classes.key like @chat || ':%')`,
+  );
   return {
+    leadMs: (chat) => leads.get(chat) ?? 0,
+    setLead(chat, leadMs, leastMs) {
+      leads.set(chat, leadMs);
+      move.run({ chat, lead: Math.max(leadMs, leastMs) });
+    },
     reschedule(runId, cues, leadMs, now) {
       drop.run(now, runId);
       for (const { key, kind, step, number, dueAtMs } of cues) {

@@ -77,6 +77,8 @@ export interface OutboxStore {
    */
   markSending(ids: readonly number[], bundle: string | null, now: number): void;
   markSent(ids: readonly number[], ref: string, now: number): void;
+  /** The runs that the message found by this `ref` speaks of. */
+  runsSaidIn(ref: string): number[];
   /** Tried again from `nextAt` on. */
   markLater(ids: readonly number[], nextAt: number, detail: string): void;
   /** The same where nothing was said this time: if it was the first time, it is as if it had never been tried. */
@@ -127,6 +129,9 @@ export function createOutboxStore(db: Db): OutboxStore {
   );
   const sent = db.prepare<[string, number, number]>(
     "update outbox set state = 'sent', ref = ?, sent_at = ?, detail = null where id = ?",
+  );
+  const saidIn = db.prepare<[string], { run_id: number }>(
+    "select distinct run_id from outbox where ref = ? and run_id is not null",
   );
   // No later than it is of use: then it is given up in time for the next one to tell of it.
   const nextTry = "next_at = min(@nextAt, coalesce(useful_until, @nextAt))";
@@ -207,6 +212,7 @@ export function createOutboxStore(db: Db): OutboxStore {
       takeUntold(ids);
       for (const id of ids) sending.run(now, now + SENDING_MS, bundle, id);
     },
+    runsSaidIn: (ref) => saidIn.all(ref).map(({ run_id: runId }) => runId),
     markSent(ids, ref, now) {
       for (const id of ids) sent.run(ref, now, id);
     },

@@ -48,6 +48,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   "commands/errors.ts": [],
   "commands/define.ts": ["store/", "commands/speech/", "commands/errors.ts", "commands/result.ts"],
   "commands/owe.ts": ["store/", "commands/speech/", "commands/define.ts"],
+  "commands/reads.ts": ["commands/who.ts"],
   "commands/unreadable.ts": ["store/shapes/", "commands/speech/", "commands/define.ts"],
   "commands/who.ts": ["store/shapes/", "commands/speech/", "commands/define.ts"],
   "commands/forms.ts": [...SPEAKING, "commands/*/words/form.de.ts"],

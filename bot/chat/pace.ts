@@ -1,3 +1,4 @@
+import { createDelays } from "./delays.ts";
 import { createAllowance, type Allowance } from "./allowance.ts";
 
 /*
@@ -14,8 +15,14 @@ export interface PaceSettings {
 }
 
 export interface Pace {
-  /** What can be counted on for long, messages a second: a little less than the limit, since round trips cost some. */
+  /** What can be counted on for long, messages a second: less than the limit, since each counts while it is on its way. */
   readonly perSecond: number;
+  /** How long before its moment a message leaves to be there in time. */
+  aheadMs(now: number): number;
+  /** How long messages take, where leaving early can't make up for it; null otherwise. */
+  tooSlowMs(now: number): number | null;
+  /** What a message took from its leaving to its acknowledgement, or until it was given up. */
+  took(ms: number, now: number): void;
   /** The earliest instant at which a message to any channel may leave, with `spare` of the limit left to others. */
   freeAt(now: number, spare?: number): number;
   /** The earliest instant at which this channel takes one; `now` where it may at once. */
@@ -47,8 +54,8 @@ const FORGET_MS = 10 * 60_000;
 const FORGET_ABOVE = 5000;
 /** The bot's clock leaves steps smaller than a twentieth of a second alone. */
 const STEP_MS = 50;
-/** A message counts while it is on its way as well; with usual round trips this share of the limit is left. */
-const SUSTAINED = 0.88;
+/** A message counts while it is on its way, too: so long where the chat is quick. */
+const USUAL_TRIP_MS = 136;
 
 /** `allowance` is shared where other requests count against the same limit; `reserved` is what those wait for. */
 export function createPace(
@@ -56,6 +63,8 @@ export function createPace(
   allowance: Allowance = createAllowance(perSecond, 1000),
   reserved: (now: number) => number = () => 0,
 ): Pace {
+  const delays = createDelays();
+  let aheadMs = 0;
   const channels = new Map<string, Budget>();
   const taken = new Map<string, number[]>();
 
@@ -84,7 +93,15 @@ export function createPace(
   }
 
   return {
-    perSecond: Math.max(1, perSecond * SUSTAINED),
+    get perSecond() {
+      return Math.max(1, perSecond / (1 + Math.max(USUAL_TRIP_MS, aheadMs) / 1000));
+    },
+    aheadMs(now) {
+      aheadMs = delays.aheadMs(now);
+      return aheadMs;
+    },
+    tooSlowMs: delays.tooSlowMs,
+    took: delays.record,
     freeAt,
     channelFreeAt,
     readyAt: (channel, now) => Math.max(channelFreeAt(channel, now), freeAt(now)),

@@ -140,5 +140,7 @@ export interface ChatPort {
    * is gone is `refused`. Absent where the chat shows the board in its own way.
    */
   editBoard?(classKey: string, channelRef: string, ref: string | null, reply: Reply): Promise<Outcome>;
+  /** The address at which a class of one's own is begun in this chat; null as long as it is not known. */
+  inviteUrl?(): string | null;
   stop(): Promise<void>;
 }

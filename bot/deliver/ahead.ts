@@ -1,6 +1,7 @@
 import type { Coming } from "../../store/cues.ts";
 import type { Stores } from "../../store/index.ts";
 import type { ChatPort } from "../chat/port.ts";
+import { leastLeadMs } from "../../commands/run/lead.ts";
 import { latestStarts, type Demand } from "./hold.ts";
 
 /*
@@ -14,6 +15,8 @@ const HORIZON_MS = 60_000;
 const MOST_AHEAD_MS = 10_000;
 /** Starts, stops and corrections are seen this soon. */
 const LOOK_AGAIN_MS = 1000;
+/** A lead grows and shrinks by so much: what is written of each cue changes seldom. */
+const LEAD_STEP_MS = 500;
 
 export interface Ahead {
   /** Cues due up to here are decided now, though their own lead is shorter; -Infinity where none has to be. */
@@ -34,9 +37,16 @@ export function createAhead(stores: Stores, ports: ReadonlyMap<string, ChatPort>
     lookedAt = now;
     decidedUntil = -Infinity;
     coming = new Map();
+    for (const [chat, { pace }] of ports) if (pace) setLead(chat, pace.aheadMs(now));
     for (const [chat, { pace }] of ports) {
       if (pace) coming.set(chat, stores.cues.coming(chat, now, now + HORIZON_MS));
     }
+  }
+
+  /** What is decided by the cue's own lead, ends of steps above all, must be by then. */
+  function setLead(chat: string, aheadMs: number): void {
+    const leadMs = aheadMs === 0 ? 0 : Math.ceil(aheadMs / LEAD_STEP_MS) * LEAD_STEP_MS + LEAD_STEP_MS;
+    if (leadMs !== stores.cues.leadMs(chat)) stores.cues.setLead(chat, leadMs, leastLeadMs(chat));
   }
 
   const isOpen =
@@ -48,8 +58,11 @@ export function createAhead(stores: Stores, ports: ReadonlyMap<string, ChatPort>
   function* starts(now: number): Generator<Coming & { readonly startAt: number }> {
     for (const [chat, all] of coming) {
       const open = all.filter(isOpen(now));
-      const { ahead } = latestStarts([], open, ports.get(chat)?.pace?.perSecond ?? 1);
-      for (const [index, each] of open.entries()) yield { ...each, startAt: ahead[index] ?? each.dueAt };
+      const pace = ports.get(chat)?.pace;
+      const aheadMs = pace?.aheadMs(now) ?? 0;
+      const { ahead } = latestStarts([], open, pace?.perSecond ?? 1);
+      for (const [index, each] of open.entries())
+        yield { ...each, startAt: (ahead[index] ?? each.dueAt) - aheadMs };
     }
   }
 

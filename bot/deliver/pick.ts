@@ -71,8 +71,9 @@ export function pickPaced(
     return true;
   }
 
+  const aheadMs = pace.aheadMs(now);
   const mayGoOn =
-    tryEach(onTime, 0, (position) => starts[position] ?? now) &&
+    tryEach(onTime, 0, (position) => (starts[position] ?? now) - aheadMs) &&
     // The least late first: they are of most use.
     tryEach(late.toReversed(), GAP, () => now);
   if (mayGoOn) tryEach(others, SPARE, () => now);

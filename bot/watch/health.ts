@@ -5,11 +5,13 @@ import type { Registry } from "prom-client";
 import type { Stores } from "../../store/index.ts";
 
 /** `late`: a cue waits undecided; `failing`: the store can't be read; `behind`: much is owed and not said;
- * `chat-off`: a chat can go on no longer, the others do. */
+ * `chat-off`: a chat can go on no longer, the others do; `chat-slow`: a chat takes so long that calls come late there. */
 export interface Health {
-  readonly status: "ok" | "chat-off" | "behind" | "late" | "failing";
+  readonly status: "ok" | "chat-slow" | "chat-off" | "behind" | "late" | "failing";
   /** Chats that are off, and why. */
   readonly chatsOff: Readonly<Record<string, string>>;
+  /** Chats whose messages take longer than a call can leave ahead: how many seconds. */
+  readonly chatsSlow: Readonly<Record<string, number>>;
   readonly overdueSeconds: number;
   readonly outboxDepth: number;
   /** Whole days for which the room's certificate still holds; null where it has none of its own. */
@@ -26,6 +28,7 @@ export function checkHealth(
   now: number,
   certificateDaysLeft: number | null = null,
   chatsOff: Readonly<Record<string, string>> = {},
+  chatsSlow: Readonly<Record<string, number>> = {},
 ): Health {
   try {
     const overdueMs = Math.max(0, now - (stores.cues.nextDecideAt() ?? Infinity));
@@ -38,16 +41,19 @@ export function checkHealth(
           ? "behind"
           : Object.keys(chatsOff).length > 0
             ? "chat-off"
-            : "ok";
+            : Object.keys(chatsSlow).length > 0
+              ? "chat-slow"
+              : "ok";
     return {
       status,
       overdueSeconds: overdueMs / 1000,
       outboxDepth: stores.outbox.depth(),
       certificateDaysLeft,
       chatsOff,
+      chatsSlow,
     };
   } catch {
-    return { status: "failing", overdueSeconds: 0, outboxDepth: 0, certificateDaysLeft, chatsOff };
+    return { status: "failing", overdueSeconds: 0, outboxDepth: 0, certificateDaysLeft, chatsOff, chatsSlow };
   }
 }
 
@@ -76,7 +82,7 @@ export async function serveHealth(
     switch (request.url?.split("?")[0]) {
       case "/health": {
         const health = check();
-        const isWell = ["ok", "chat-off", "behind"].includes(health.status);
+        const isWell = ["ok", "chat-slow", "chat-off", "behind"].includes(health.status);
         return send(isWell ? 200 : 503, "application/json", `${JSON.stringify(health)}\n`);
       }
       case "/metrics":

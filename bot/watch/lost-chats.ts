@@ -8,6 +8,9 @@ import type { Log } from "../process/log.ts";
 import { de } from "./words/lost.de.ts";
 import { en } from "./words/lost.en.ts";
 
+/** The chat that needs nobody else's service. */
+export const OWN_CHAT = "room";
+
 const words = inEach({ en, de });
 
 /* A chat that can go on no longer, as where its token is rejected: it is turned off, and the others go on. */
@@ -33,7 +36,7 @@ export function createLostChats({ stores, clock, log, ports, onOwed }: LostChats
 
   function tellTeachers(chat: string, sentence: string, now: number): void {
     for (const { id, key } of stores.classes.list()) {
-      if (chatOf(key) !== "room") continue;
+      if (chatOf(key) !== OWN_CHAT) continue;
       // A process that is started again and again says it again, once a minute at most.
       const minute = Math.floor(now / 60_000);
       const of = (teacher: number) => ({ kind: "chat-off" as const, class: id, teacher, minute });

@@ -31,6 +31,8 @@ export interface OperationsDeps {
   readonly certificateDaysLeft?: (() => number) | undefined;
   /** Chats that are off, and why. */
   lostChats(): Readonly<Record<string, string>>;
+  /** Chats so slow that calls come late there, in seconds a message. */
+  slowChats(): Readonly<Record<string, number>>;
 }
 
 /** A setting that turns out wrong only when it is used. */
@@ -65,12 +67,13 @@ export async function openOperations(deps: OperationsDeps): Promise<Operations> 
 
 /** Loaded only where it is wanted: it takes longer to load than the cues take to begin. */
 async function serve(port: number, deps: OperationsDeps) {
-  const { stores, clock, log, certificateDaysLeft, lostChats } = deps;
+  const { stores, clock, log, certificateDaysLeft, lostChats, slowChats } = deps;
   const { createMetrics } = await import("./metrics.ts");
   const now = (): number => clock.now();
   const metrics = createMetrics({ ...deps, now });
   try {
-    const check = (): Health => checkHealth(stores, now(), certificateDaysLeft?.() ?? null, lostChats());
+    const check = (): Health =>
+      checkHealth(stores, now(), certificateDaysLeft?.() ?? null, lostChats(), slowChats());
     const server = await serveHealth(port, metrics.registry, check);
     log.info({ url: server.url }, "figures and health are served");
     return { metrics, server };

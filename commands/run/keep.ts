@@ -15,7 +15,7 @@ import { recordPours } from "../batch/pour.ts";
 export function keepRun(stores: Stores, run: Run, now: number): Roll[] {
   stores.runs.save(run);
   stores.outbox.withdraw(run.id, now, LATE_FROM_MS);
-  const leadMs = leadMsOf(stores.classes.addressOf(run.classId)?.key ?? "");
+  const leadMs = leadMsOf(stores, stores.classes.addressOf(run.classId)?.key ?? "");
   stores.cues.reschedule(run.id, cuesAfter(run, now), leadMs, now);
   recordPours(stores, run, now);
   if (!isOver(run) || isTrial(run)) return [];

@@ -40,6 +40,8 @@ export type MessageKey =
   | { readonly kind: "wash-anew"; readonly run: number; readonly schedule: number }
   /** Somebody at the trays has paper open: to whoever announced white light. `part` counts the class's people. */
   | { readonly kind: "lights-wait"; readonly say: number; readonly part: number }
+  /** A chat takes longer for a message than a call can leave ahead; told once an hour at most. */
+  | { readonly kind: "chat-slow"; readonly class: number; readonly teacher: number; readonly hour: number }
   /** A teacher's word to many; `part` counts those it goes to. */
   | { readonly kind: "say"; readonly say: number; readonly part: number };
 
@@ -81,6 +83,8 @@ function unbound(key: MessageKey): string {
       return `w${make36(key.run)}.${make36(key.schedule)}`;
     case "lights-wait":
       return `lw.${make36(key.say)}.${make36(key.part)}`;
+    case "chat-slow":
+      return `slow.${make36(key.class)}.${make36(key.teacher)}.${make36(key.hour)}`;
     case "say":
       return `${sayKeys(key.say).from}${make36(key.part)}`;
   }
@@ -131,6 +135,8 @@ export function parseMessageKey(text: string): MessageKey | undefined {
     return { kind: "wash-anew", run: id, schedule: parse36(second) };
   if (head === "off" && fourth !== undefined)
     return { kind: "chat-off", class: parse36(second), teacher: parse36(third), minute: parse36(fourth) };
+  if (head === "slow" && fourth !== undefined)
+    return { kind: "chat-slow", class: parse36(second), teacher: parse36(third), hour: parse36(fourth) };
   if (head.startsWith("f") && second !== undefined && third !== undefined)
     return { kind: "fault", batch: id, fault: second, teacher: parse36(third) };
   if (head.startsWith("d") && second !== undefined && third !== undefined)

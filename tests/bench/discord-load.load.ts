@@ -7,7 +7,16 @@ import { openStores } from "../../store/index.ts";
 import { createRandom } from "../simulation/random.ts";
 import { createGateway, type Gateway } from "../support/gateway/gateway.ts";
 import { startProcess } from "../support/process.ts";
-import { loadNow, percentile, readProcess, readSaid, spread, table, watchDisk } from "./whole-bot-figures.ts";
+import {
+  loadNow,
+  mostInOneSecond,
+  percentile,
+  readProcess,
+  readSaid,
+  spread,
+  table,
+  watchDisk,
+} from "./whole-bot-figures.ts";
 import { seedClasses, type SeedClass } from "./whole-bot-seed.ts";
 
 /*
@@ -126,13 +135,4 @@ function readStore(path: string, { ledger }: Gateway, from: number, to: number) 
     }),
     owed: cues.filter(({ key, bundle, state }) => state !== "sent" || !arrived.has(bundle ?? key)).length,
   };
-}
-
-function mostInOneSecond(instants: readonly number[]): number {
-  const sorted = [...instants].sort((a, b) => a - b);
-  let first = 0;
-  return sorted.reduce((most, at, last) => {
-    while ((sorted[first] ?? at) <= at - 1000) first += 1;
-    return Math.max(most, last - first + 1);
-  }, 0);
 }

@@ -85,3 +85,13 @@ export function table(rows: readonly Readonly<Record<string, string | number>>[]
     .map((line) => `| ${line.map((cell, at) => cell.padEnd(widths[at] ?? 0)).join(" | ")} |`)
     .join("\n");
 }
+
+/** The most of these instants (ms) that lie within one second. */
+export function mostInOneSecond(instants: readonly number[]): number {
+  const sorted = [...instants].sort((a, b) => a - b);
+  let first = 0;
+  return sorted.reduce((most, at, last) => {
+    while ((sorted[first] ?? at) <= at - 1000) first += 1;
+    return Math.max(most, last - first + 1);
+  }, 0);
+}

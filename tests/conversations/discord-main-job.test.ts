@@ -133,7 +133,11 @@ test("what a student types is completed from the class's own sheets", async () =
   expect(choices).toEqual([{ name: "Lantern 400", value: "Lantern 400" }]);
 });
 
-test("a student may not do what is the teacher's, and is told so alone", async () => {
+test("a student isn't shown what is the teacher's; where a server shows it, the bot refuses, to them alone", async () => {
+  await expect(async () => classroom.gateway.slash(mina, "sheet add", SHEET)).rejects.toThrow(
+    "/staff-sheet is not shown to Mina",
+  );
+  classroom.gateway.opened.add("staff-sheet");
   const answer = await classroom.gateway.slash(mina, "sheet add", SHEET);
   expect(answer).toMatchObject({ isPrivate: true });
   expect(answer.text).toContain("Only an aide or the teacher may use");

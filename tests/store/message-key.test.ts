@@ -46,6 +46,12 @@ const keys: fc.Arbitrary<MessageKey> = fc.oneof(
   }),
   fc.record({ kind: fc.constant("wash-anew" as const), run: id, schedule: small }),
   fc.record({ kind: fc.constant("lights-wait" as const), say: id, part: small }),
+  fc.record({
+    kind: fc.constant("chat-slow" as const),
+    class: id,
+    teacher: small,
+    hour: fc.integer({ min: 480_000, max: 700_000 }),
+  }),
   fc.record({ kind: fc.constant("say" as const), say: id, part: fc.integer({ min: 0, max: 999 }) }),
 );
 

@@ -24,14 +24,19 @@ export function listCommandFaults(body: unknown): string[] {
       commands.map(({ name }) => name),
     ),
     ...commands.flatMap((command) => [
-      ...listNodeFaults(command),
+      ...listNodeFaults(command, true),
       ...(countText(command) > 8000 ? [`${text(command["name"])}: more than 8000 characters`] : []),
     ]),
   ];
 }
 
-function listNodeFaults(node: Node): string[] {
+function listNodeFaults(node: Node, isTop = false): string[] {
   const name = text(node["name"]);
+  // On the menu of a message: a name of any letters, and nothing else.
+  if (isTop && node["type"] === 3)
+    return name.length >= 1 && name.length <= 32 && !node["description"] && !node["options"]
+      ? []
+      : [`${name}: more than a name on a menu`];
   const options = asList(node["options"]);
   const choices = asList(node["choices"]);
   const faults: string[] = [];
@@ -51,7 +56,10 @@ function listNodeFaults(node: Node): string[] {
       options.map((option) => option["name"]),
     ),
   );
-  return [...faults.map((fault) => `${name}: ${fault}`), ...options.flatMap(listNodeFaults)];
+  return [
+    ...faults.map((fault) => `${name}: ${fault}`),
+    ...options.flatMap((option) => listNodeFaults(option)),
+  ];
 }
 
 function countText(node: Node): number {
@@ -127,6 +135,39 @@ export function listCallbackFaults(body: unknown, files = 0): string[] {
   if (type === 7) return listMessageFaults(data ?? {}, { files, isEdit: true });
   if (type === 8)
     return asList(data?.["choices"]).some(({ name }) => text(name) === "") ? ["choice without name"] : [];
-  if (type === 9) return asList(data?.["components"]).length > 5 ? ["more than 5 rows in a form"] : [];
+  if (type === 9) return listFormFaults(data ?? {});
   return [];
+}
+
+/** Source: "Component Reference" (Label, Text Input, String Select) and "Interaction Response Object" (Modal). */
+function listFormFaults(form: Node): string[] {
+  const rows = asList(form["components"]);
+  const inner = rows.map((row) => (row["component"] ?? {}) as Node);
+  const faults: string[] = [];
+  if (rows.length < 1 || rows.length > 5) faults.push("not 1 to 5 rows in a form");
+  if (text(form["title"]).length < 1 || text(form["title"]).length > 45) faults.push("title of a form");
+  if (rows.some(({ type }) => type !== 18)) faults.push("a field without its label");
+  if (rows.some(({ label }) => text(label).length < 1 || text(label).length > 45))
+    faults.push("label of a field");
+  faults.push(
+    ...listTwice(
+      "field",
+      inner.map(({ custom_id: id }) => id),
+    ),
+  );
+  for (const field of inner) {
+    if (field["type"] === 4 && "label" in field) faults.push("a field's own label inside a label");
+    if (field["type"] === 4 && text(field["value"]).length > Number(field["max_length"] ?? 4000))
+      faults.push("filled in with more than it takes");
+    const options = asList(field["options"]);
+    if (field["type"] === 3 && (options.length < 1 || options.length > 25))
+      faults.push("not 1 to 25 in a list");
+    faults.push(
+      ...listTwice(
+        "choice in a list",
+        options.map(({ value }) => value),
+      ),
+    );
+  }
+  return faults;
 }

@@ -1,13 +1,33 @@
-import { InteractionResponseType, MessageFlags, Routes } from "discord.js";
+import {
+  InteractionResponseType,
+  MessageFlags,
+  Routes,
+  type APIMessageTopLevelComponent,
+  type APIModalInteractionResponseCallbackData,
+} from "discord.js";
 import type { Reply } from "../../../commands/define.ts";
 import { languageOfInteraction } from "./calls.ts";
 import { makeParts, type Part, type PartSettings, type ShownPhoto } from "./message.ts";
+import type { Pressed } from "./used.ts";
 import type { DiscordRest, RestAnswer, RestCall, RestFault } from "./rest.ts";
 
 export type Visibility = "private" | "class";
 
+/** The message of a key that has done its work, and the keys that are left in it. */
+export interface Left {
+  readonly message: Pressed["message"];
+  readonly keys: readonly APIMessageTopLevelComponent[];
+}
+
+export interface Beside {
+  readonly photo?: ShownPhoto | undefined;
+  readonly left?: Left | undefined;
+}
+
 export interface Answerer {
-  answer(reply: Reply, visibility: Visibility, photo?: ShownPhoto): Promise<void>;
+  answer(reply: Reply, visibility: Visibility, beside?: Beside): Promise<void>;
+  /** Instead of an answer: a form. */
+  ask(form: APIModalInteractionResponseCallbackData): Promise<void>;
   /** No answer will come: stops the clock of the deferral. */
   close(): void;
 }
@@ -90,9 +110,34 @@ export function createAnswerer(
     return (await request(call, "a part of an answer was lost")).ok;
   }
 
-  async function sayFirst(first: Part, flags: object, visibility: Visibility): Promise<boolean> {
+  const withoutKeys = ({ message, keys }: Left) => ({
+    components: keys,
+    // An edit settles anew who a message calls by name.
+    allowed_mentions: { parse: [], users: message.mentions.map(({ id }) => id) },
+  });
+
+  /** The one way that works for a message only its reader sees, and for one of any age. */
+  const takeKeysAway = (left: Left): Promise<boolean> =>
+    callBack({ type: InteractionResponseType.UpdateMessage, data: withoutKeys(left) });
+
+  /** Where the answer was deferred, keys go afterwards, as far as the platform lets them; a second press does no harm. */
+  async function takeKeysAwayLater(left: Left): Promise<void> {
+    const { id, channel_id: channelId, flags = 0 } = left.message;
+    if ((flags & MessageFlags.Ephemeral) !== 0) return;
+    const route = Routes.channelMessage(channelId, id);
+    const answer = await rest.request({ method: "PATCH", route, body: withoutKeys(left) });
+    if (!answer.ok) log.debug({ ...ids, ...answer.fault }, "used keys could not be taken away");
+  }
+
+  async function sayFirst(
+    first: Part,
+    flags: object,
+    visibility: Visibility,
+    left: Left | undefined,
+  ): Promise<boolean> {
     const isDeferred = await deferral;
     if (isDeferred === undefined) {
+      if (left && (await takeKeysAway(left))) return followUp(first, flags);
       const type = InteractionResponseType.ChannelMessageWithSource;
       return callBack({ type, data: { ...first.body, ...flags } }, first.files);
     }
@@ -112,7 +157,11 @@ export function createAnswerer(
   }
 
   return {
-    async answer(reply, visibility, photo) {
+    async ask(form) {
+      clearTimeout(timer);
+      await callBack({ type: InteractionResponseType.Modal, data: form });
+    },
+    async answer(reply, visibility, { photo, left } = {}) {
       const parts = await makeParts(
         {
           text: reply.text,
@@ -133,9 +182,10 @@ export function createAnswerer(
         if (!isOpen) return;
         isOpen =
           index === 0 && answers === 1
-            ? await sayFirst(part, flags, visibility)
+            ? await sayFirst(part, flags, visibility, left)
             : await followUp(part, flags);
       }
+      if (left && deferral) await takeKeysAwayLater(left);
     },
     close: () => clearTimeout(timer),
   };

@@ -36,7 +36,7 @@ export function createBoard({ rest, clock, missingPermissions, ...parts }: Board
     const { text, actions = [], pictures = [], attachments = [] } = reply;
     const [part] = await makeParts({ text, actions, pictures, attachments, mentions: [] }, parts);
     // What is left out of an edit stays as it was: the former buttons and pictures are named away.
-    const body = { components: [], attachments: [], ...part?.body };
+    const body = { components: [], embeds: [], attachments: [], ...part?.body };
     const call: RestCall =
       ref === null
         ? { method: "POST", route: Routes.channelMessages(channelRef), body }

@@ -1,26 +1,20 @@
 import { makeChatKey } from "../../../store/shapes/chat-key.ts";
 import {
   type APIApplicationCommandAutocompleteInteraction,
-  type APIApplicationCommandInteractionDataBasicOption as GivenOption,
-  type APIApplicationCommandInteractionDataOption as DataOption,
   type APIAttachment,
   type APIInteraction,
   ApplicationCommandOptionType as OptionType,
-  ApplicationCommandType,
-  ComponentType,
-  InteractionType,
   PermissionFlagsBits,
 } from "discord-api-types/v10";
-import { type Command, lineFormsOf } from "../../../commands/define.ts";
+import type { Command } from "../../../commands/define.ts";
 import type { Role } from "../../../store/shapes/person.ts";
 import { type Language, languageOfTag } from "../../../store/shapes/language.ts";
-import { parseLine } from "../../../commands/speech/line.ts";
+import { type AskedForm, createAskedReader } from "./asked.ts";
 import { discordWords } from "./words/discord.ts";
 import type { CommandMap } from "./options.ts";
 import { type DiscordMember, type DiscordSettings, makePersonId } from "./settings.ts";
-import { readPicks } from "./picked.ts";
-import { readChoice } from "./choose-class.ts";
-import type { CommandCall, Picked, Place } from "../port.ts";
+import type { Pressed } from "./used.ts";
+import type { CommandCall, Place } from "../port.ts";
 
 /* What the platform sends, as calls of commands. */
 
@@ -36,7 +30,11 @@ export type ReadCall =
       readonly command: Command | undefined;
       /** Sent along, and still with the platform. */
       readonly file: APIAttachment | undefined;
+      /** The key it came from. */
+      readonly pressed: Pressed | undefined;
     }
+  /** It lacks something: its form is to be opened. */
+  | { readonly kind: "form"; readonly asked: AskedForm; readonly caller: DiscordCaller }
   /** Not to be handed on: the person gets this sentence. */
   | { readonly kind: "sentence"; readonly text: string };
 
@@ -63,8 +61,14 @@ export interface DiscordCaller {
 
 export function createCallReader(settings: CallSettings) {
   const { map, directory, commands } = settings;
-  const forms = lineFormsOf(commands);
   const missing = (channelId: string): readonly string[] => settings.missingPermissions?.(channelId) ?? [];
+  const reader = createAskedReader({
+    commands,
+    map,
+    memberName: directory.memberName,
+    rollOf: directory.rollOfMessage,
+    missingPermissions: missing,
+  });
 
   /** Who calls, from where: by the server's own word, or, in a direct message, by where they were last seen. */
   function readCaller(interaction: APIInteraction): DiscordCaller | undefined {
@@ -109,25 +113,30 @@ export function createCallReader(settings: CallSettings) {
   return {
     readCaller,
     roleIn,
+    /** What lines of keys are read by. */
+    forms: reader.forms,
 
     /** Undefined for what is no call of ours: other kinds of interaction, other components. */
     readCall(interaction: APIInteraction): ReadCall | undefined {
-      const asked = readAsked(interaction);
+      const asked = reader.read(interaction);
       if (asked === undefined) return undefined;
       const words = discordWords(languageOfInteraction(interaction));
-      if (asked === "oldButton") return { kind: "sentence", text: words.oldButton };
-      const caller =
-        asked.classKey === undefined ? readCaller(interaction) : callerIn(interaction, asked.classKey);
+      if (asked.kind === "oldButton" || asked.kind === "noRoll")
+        return { kind: "sentence", text: words[asked.kind] };
+      const classKey = asked.kind === "call" ? asked.classKey : undefined;
+      const caller = classKey === undefined ? readCaller(interaction) : callerIn(interaction, classKey);
       if (!caller) return { kind: "sentence", text: words.noClass };
+      if (asked.kind === "form") return { kind: "form", asked, caller };
       const command = commands.find(({ name }) => name === asked.name);
-      const { file, picked, classKey: _chosen, ...line } = asked;
+      const { name, options, file, picked, pressed } = asked;
       const place = { ...caller.place, picked };
-      return { kind: "call", command, file, call: { callId: interaction.id, ...line, ...caller, place } };
+      const call = { callId: interaction.id, name, options, ...caller, place };
+      return { kind: "call", command, file, pressed, call };
     },
 
     readCompletion(interaction: APIApplicationCommandAutocompleteInteraction) {
       const caller = readCaller(interaction);
-      const { command, options } = readPath(interaction.data.name, interaction.data.options);
+      const { command, options } = reader.readPath(interaction.data.name, interaction.data.options);
       const focused = options.find((option) => "focused" in option && option.focused);
       if (!caller || !command || !focused) return undefined;
       const others = options
@@ -145,50 +154,6 @@ export function createCallReader(settings: CallSettings) {
       };
     },
   };
-
-  function readAsked(interaction: APIInteraction): Asked | "oldButton" | undefined {
-    if (interaction.type === InteractionType.ApplicationCommand) {
-      if (interaction.data.type !== ApplicationCommandType.ChatInput) return undefined;
-      const { command, path, options } = readPath(interaction.data.name, interaction.data.options ?? []);
-      const isFile = ({ type }: GivenOption): boolean => type === OptionType.Attachment;
-      const given = options.filter((option) => !isFile(option)).map(({ name, value }) => [name, value]);
-      const { resolved } = interaction.data;
-      const pickSettings = { memberName: directory.memberName, missingPermissions: missing };
-      const picks = readPicks(options, resolved, interaction.guild_id, pickSettings);
-      const fileId = options.find(isFile)?.value;
-      const file = resolved?.attachments?.[String(fileId)];
-      return {
-        name: command?.name ?? path,
-        options: { ...Object.fromEntries(given), ...picks.values } as Record<string, unknown>,
-        picked: picks.channel,
-        ...(file ? { file } : {}),
-      };
-    }
-    if (interaction.type !== InteractionType.MessageComponent) return undefined;
-    if (interaction.data.component_type !== ComponentType.Button) return undefined;
-    const line = interaction.data.custom_id;
-    const chosen = readChoice(line);
-    if (chosen) return chosen;
-    const parsed = parseLine(line, forms);
-    return parsed.ok ? parsed.value : "oldButton";
-  }
-
-  function readPath(group: string, given: readonly DataOption[]) {
-    const [first] = given;
-    const sub = first?.type === OptionType.Subcommand ? first : undefined;
-    const options = sub ? (sub.options ?? []) : given.filter(isGiven);
-    const path = sub ? `${group} ${sub.name}` : group;
-    return { path, options, command: map.find(group, sub?.name) };
-  }
-}
-
-interface Asked {
-  readonly name: string;
-  readonly options: Record<string, unknown>;
-  readonly picked?: Picked | undefined;
-  readonly file?: APIAttachment;
-  /** The class it is about, where that was asked. */
-  readonly classKey?: string;
 }
 
 function nameOfChannel(channel: object | undefined): string | undefined {
@@ -196,7 +161,3 @@ function nameOfChannel(channel: object | undefined): string | undefined {
 }
 
 export type CallReader = ReturnType<typeof createCallReader>;
-
-function isGiven(option: DataOption): option is GivenOption {
-  return option.type !== OptionType.Subcommand && option.type !== OptionType.SubcommandGroup;
-}

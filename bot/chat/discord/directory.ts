@@ -34,6 +34,11 @@ export function createDirectory(stores: Stores, clock: Clock): Directory {
       const classId = classes.idOf(classKey);
       return (classId === undefined ? undefined : members.find(classId, personId))?.name ?? null;
     },
+    rollOfMessage(ref) {
+      const runIds = stores.outbox.runsSaidIn(ref);
+      const rolls = runIds.flatMap((runId) => stores.rolls.ofRun(runId));
+      return rolls.length === 1 ? (rolls[0]?.number ?? null) : null;
+    },
     photoOf(classKey, of) {
       const found = classes.find(classKey);
       return found && findPhoto(stores, found.id, of);

@@ -7,6 +7,7 @@ import { createFinder } from "./find.ts";
 import { createDiscordGateway, TOKEN_REJECTED } from "./gateway.ts";
 import { inviteUrl } from "./invite.ts";
 import { createInteractionHandler } from "./interactions.ts";
+import { MESSAGE_MENU } from "./menu.ts";
 import { isOneMessage } from "./message.ts";
 import { mapCommands } from "./options.ts";
 import { createReach } from "./reach.ts";
@@ -22,6 +23,7 @@ import {
   roleByPermission,
   type DiscordSettings,
 } from "./settings.ts";
+import { createWelcome } from "./welcome.ts";
 import type { ChatHandlers, ChatPort } from "../port.ts";
 
 export type { Directory, DiscordMember, DiscordSettings } from "./settings.ts";
@@ -41,6 +43,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
   const ending = new AbortController();
   let handlers: ChatHandlers | undefined;
   let isFatal = false;
+  let invite: string | null = null;
 
   function fail(sentence: string): void {
     if (isFatal || ending.signal.aborted) return;
@@ -59,7 +62,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
   const direct = createDirectChannels({ ...settings, rest });
   const registration = createRegistration({
     rest,
-    bodies: map.bodies,
+    bodies: [...map.bodies, ...MESSAGE_MENU],
     log,
     retryMs,
     signal: ending.signal,
@@ -79,12 +82,14 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     onInteraction: (interaction) => void receive(interaction),
     onMessage: (message) => void hear(message),
     onReady(applicationId, guildIds, name) {
-      const about = { as: name, servers: guildIds.length, invite: inviteUrl(applicationId) };
+      invite = inviteUrl(applicationId);
+      const about = { as: name, servers: guildIds.length, invite };
       log.info(about, "connected to Discord");
       if ((shard?.id ?? 0) === 0) void registration.forDirect(applicationId);
       for (const guildId of guildIds) void registration.forGuild(applicationId, guildId);
     },
     onGuild: (applicationId, guildId) => void registration.forGuild(applicationId, guildId),
+    onJoined: (joined) => void welcome(joined),
     onFatal: fail,
   });
   /** A direct message comes to the first process, whichever has its person's class. */
@@ -106,6 +111,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
 
   const { missingPermissions, ownId } = gateway;
   const says = { log, renderPicture: settings.renderPicture, sayPaths: map.sayPaths, rest, direct };
+  const welcome = createWelcome(says);
   const sender = createSender({ ...says, missingPermissions });
   const editBoard = createBoard({ ...says, clock: settings.clock, missingPermissions });
   const find = createFinder({ ...says, sender, ownId });
@@ -151,6 +157,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     targetOf,
     find,
     editBoard,
+    inviteUrl: () => invite,
     async stop() {
       ending.abort();
       interactions?.stop();

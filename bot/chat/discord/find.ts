@@ -1,11 +1,6 @@
-import {
-  ComponentType,
-  Routes,
-  SnowflakeUtil,
-  type APIMessage,
-  type APIMessageTopLevelComponent,
-} from "discord.js";
+import { Routes, SnowflakeUtil, type APIMessage } from "discord.js";
 import type { DirectChannels } from "./direct.ts";
+import { listLines } from "./keys.ts";
 import { makeParts, type PartSettings } from "./message.ts";
 import type { DiscordRest } from "./rest.ts";
 import { ageOf, makeNonce, type Sender } from "./send.ts";
@@ -78,10 +73,4 @@ export function createFinder(settings: FindSettings) {
     const inClass = await findIn(channelRef, delivery, true);
     return inClass.kind === "absent" ? (inDirect ?? inClass) : inClass;
   };
-}
-
-function listLines(rows: readonly APIMessageTopLevelComponent[]): string[] {
-  return rows
-    .flatMap((row) => (row.type === ComponentType.ActionRow ? row.components : []))
-    .flatMap((each) => ("custom_id" in each ? [each.custom_id] : []));
 }

@@ -1,6 +1,8 @@
 import type { Log } from "../../process/log.ts";
 import { setTimeout as sleep } from "node:timers/promises";
+import { languageOfTag } from "../../../store/shapes/language.ts";
 import {
+  ChannelType,
   Client,
   DiscordjsErrorCodes,
   Events,
@@ -12,12 +14,15 @@ import {
   Options,
   type APIInteraction,
   type GatewayMessageCreateDispatchData,
+  type Guild,
   type PermissionsString,
+  type TextChannel,
 } from "discord.js";
 import { NEEDED_PERMISSIONS } from "./invite.ts";
 import type { Admitted } from "./pace.ts";
 import type { DiscordShard } from "./settings.ts";
 import { buildStrategy } from "./shards.ts";
+import type { Joined } from "./welcome.ts";
 
 export interface GatewaySettings {
   readonly token: string;
@@ -36,6 +41,8 @@ export interface GatewaySettings {
   /** At each first connection: the servers the bot is in. */
   onReady(applicationId: string, guildIds: readonly string[], name: string): void;
   onGuild(applicationId: string, guildId: string): void;
+  /** Somebody has just added the bot to this server. */
+  onJoined(joined: Joined): void;
   onFatal(sentence: string): void;
 }
 
@@ -98,7 +105,15 @@ export function createDiscordGateway(settings: GatewaySettings) {
       client = ready;
       settings.onReady(ready.application.id, [...ready.guilds.cache.keys()], ready.user.username);
     });
-    made.on(Events.GuildCreate, (guild) => settings.onGuild(guild.client.application.id, guild.id));
+    // Of a server known at the start, or seen again after a fault, the library reports no creation.
+    made.on(Events.GuildCreate, (guild) => {
+      settings.onGuild(guild.client.application.id, guild.id);
+      settings.onJoined({
+        guildId: guild.id,
+        channelId: firstChannel(guild),
+        language: languageOfTag(guild.preferredLocale),
+      });
+    });
     return made;
   }
 
@@ -171,6 +186,16 @@ export function createDiscordGateway(settings: GatewaySettings) {
 }
 
 export type DiscordGateway = ReturnType<typeof createDiscordGateway>;
+
+/** Where the server greets people, or the uppermost channel the bot may write in. */
+function firstChannel({ systemChannel, channels, members }: Guild): string | null {
+  const { me } = members;
+  const texts = [...channels.cache.values()].filter((channel) => channel.type === ChannelType.GuildText);
+  const inOrder = texts.sort((a, b) => a.rawPosition - b.rawPosition || a.id.localeCompare(b.id));
+  const mayWrite = (channel: TextChannel): boolean =>
+    me !== null && channel.permissionsFor(me).has(["ViewChannel", "SendMessages"]);
+  return [...(systemChannel ? [systemChannel] : []), ...inOrder].find(mayWrite)?.id ?? null;
+}
 
 /** `SendMessagesInThreads` as the settings page has it: `Send Messages in Threads`. */
 function sayPermission(permission: PermissionsString): string {

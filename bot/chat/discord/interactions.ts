@@ -6,17 +6,19 @@ import {
   type APIInteraction,
 } from "discord.js";
 import type { Language } from "../../../store/shapes/language.ts";
-import type { Reply, Suggestion } from "../../../commands/define.ts";
+import type { Action, Reply, Suggestion } from "../../../commands/define.ts";
 import { discordWords } from "./words/discord.ts";
-import { createAnswerer, type AnswerSettings } from "./answer.ts";
+import { createAnswerer, type AnswerSettings, type Left } from "./answer.ts";
 import { languageOfInteraction, type CallReader, type OpenCall, type ReadCall } from "./calls.ts";
 import type { DirectChannels } from "./direct.ts";
 import type { FetchFile } from "./files.ts";
+import { makeForm, makeFormKey } from "./form.ts";
 import type { ShownPhoto } from "./message.ts";
 import type { TellReach } from "./reach.ts";
 import type { Directory } from "./settings.ts";
 import { shorten } from "./text.ts";
 import { mayBeText, MOST_TEXT_BYTES, readText, textOptionOf } from "./text-file.ts";
+import { isSpentBy, withoutUsed } from "./used.ts";
 import type { ChatHandlers } from "../port.ts";
 
 export interface InteractionSettings extends AnswerSettings, Pick<Directory, "photoOf"> {
@@ -48,9 +50,32 @@ export function createInteractionHandler(settings: InteractionSettings) {
     return false;
   }
 
-  async function handleCall(interaction: APIInteraction): Promise<void> {
+  async function handleInteraction(interaction: APIInteraction): Promise<void> {
     const read = reader.readCall(interaction);
-    if (!read) return;
+    if (read?.kind === "form") await openForm(interaction, read);
+    else if (read) await handleCall(interaction, read);
+  }
+
+  /** Where no form can hold it, the call is made as it is: its refusal says what it lacks. */
+  async function openForm(
+    interaction: APIInteraction,
+    { asked, caller }: Extract<ReadCall, { kind: "form" }>,
+  ): Promise<void> {
+    const { command, given } = asked;
+    const { language } = caller;
+    const others = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, String(value)]));
+    const suggest = (option: string): readonly Suggestion[] =>
+      handlers.onComplete({ ...caller, name: command.name, option, typed: "", others });
+    const form = makeForm({ ...asked, language, suggest });
+    if (form) return createAnswerer(interaction, "private", settings).ask(form);
+    const call = { callId: interaction.id, name: command.name, options: given, ...caller };
+    await handleCall(interaction, { kind: "call", command, file: undefined, pressed: undefined, call });
+  }
+
+  async function handleCall(
+    interaction: APIInteraction,
+    read: Exclude<ReadCall, { kind: "form" }>,
+  ): Promise<void> {
     const expected = read.kind === "call" ? (read.command?.visibility ?? "private") : "private";
     const personId = read.kind === "call" ? read.call.person.id : null;
     let said = "";
@@ -73,8 +98,10 @@ export function createInteractionHandler(settings: InteractionSettings) {
           isAnswered = true;
           isStarted = read.call.name === "run start" && code == null;
           said = reply.text;
-          const told = { ...reply, text: takeUntold(read.call.person.id, read.call.language) + reply.text };
-          return answerer.answer(told, visibility, photoFor(reply, read.call.place.classKey));
+          const text = takeUntold(read.call.person.id, read.call.language) + reply.text;
+          const told = { ...reply, text, actions: withFormKey(reply, read.call.language) };
+          const photo = photoFor(reply, read.call.place.classKey);
+          return answerer.answer(told, visibility, { photo, left: leftOf(read, reply, code ?? null) });
         },
       });
       const reach = isStarted ? await tellReach(read.call.person.id, read.call.language) : null;
@@ -87,6 +114,23 @@ export function createInteractionHandler(settings: InteractionSettings) {
       answerer.close();
       open.delete(answerer);
     }
+  }
+
+  /** Of a refused call, a key that opens its form as it was filled in. */
+  function withFormKey({ actions = [], again }: Reply, language: Language | undefined): readonly Action[] {
+    const line = again && makeFormKey(again.line, again.option);
+    return line === undefined ? actions : [...actions, { label: discordWords(language).changeAndSend, line }];
+  }
+
+  /** The keys that are left where the one that was pressed has done its work. */
+  function leftOf(
+    { pressed, call }: Extract<ReadCall, { kind: "call" }>,
+    reply: Reply,
+    code: string | null,
+  ): Left | undefined {
+    if (!pressed || code !== null || !isSpentBy(pressed.line, call.name, reply)) return undefined;
+    const keys = withoutUsed(pressed, reader.forms);
+    return keys && { message: pressed.message, keys };
   }
 
   function keepUntold(personId: string, text: string): void {
@@ -153,7 +197,7 @@ export function createInteractionHandler(settings: InteractionSettings) {
       try {
         if (interaction.type === InteractionType.ApplicationCommandAutocomplete)
           await handleCompletion(interaction);
-        else await handleCall(interaction);
+        else await handleInteraction(interaction);
       } catch (error) {
         log.error({ err: error, interaction: interaction.id }, "an interaction failed");
       }

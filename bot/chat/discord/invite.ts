@@ -5,6 +5,7 @@ export const NEEDED_PERMISSIONS = [
   "ViewChannel",
   "SendMessages",
   "SendMessagesInThreads",
+  "EmbedLinks",
   "AttachFiles",
   "ReadMessageHistory",
 ] as const;

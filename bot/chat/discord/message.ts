@@ -1,17 +1,12 @@
-import {
-  type APIActionRowComponent,
-  type APIAllowedMentions,
-  type APIButtonComponentWithCustomId,
-  type APIMessageTopLevelComponent,
-  ButtonStyle,
-  ComponentType,
-} from "discord-api-types/v10";
+import type { APIAllowedMentions, APIEmbed, APIMessageTopLevelComponent } from "discord-api-types/v10";
 import type { RawFile } from "discord.js";
 import type { Action, Attachment, Picture } from "../../../commands/define.ts";
 import type { Language } from "../../../store/shapes/language.ts";
 import type { Photo, PhotoOf } from "../../../store/shapes/photo.ts";
 import { photoFileName } from "../../../commands/roll/photo/photo.ts";
 import { makeNumber } from "../../../commands/speech/wording.ts";
+import { chunk } from "./chunk.ts";
+import { BUTTONS_PER_MESSAGE, makeRows } from "./keys.ts";
 import { discordWords } from "./words/discord.ts";
 import { type DiscordSettings, readUserId } from "./settings.ts";
 import { MESSAGE_CHARACTERS, shorten, showInstants, splitText } from "./text.ts";
@@ -36,6 +31,8 @@ export interface Part {
   readonly body: {
     readonly content?: string;
     readonly components?: APIMessageTopLevelComponent[];
+    /** A drawing each, in the size the platform gives to what is to be looked at. */
+    readonly embeds?: APIEmbed[];
     readonly attachments?: { id: string; filename: string; description?: string }[];
     /** Always there, in every message and edit: nobody is called but who is meant. */
     readonly allowed_mentions: APIAllowedMentions;
@@ -44,8 +41,7 @@ export interface Part {
 }
 
 const FILES_PER_MESSAGE = 10;
-/** Five rows of five. */
-const BUTTONS_PER_MESSAGE = 25;
+const EMBEDS_PER_MESSAGE = 10;
 const FILE_BYTES = 10 * 1024 * 1024;
 /** 2000 characters hold some 90 bare mentions; the rest of the text needs room as well. */
 const MENTIONS_PER_MESSAGE = 60;
@@ -85,7 +81,7 @@ export async function makeParts(view: View, { renderPicture, log, sayPaths }: Pa
   const text = [...first, ...lost].join("\n");
   const texts: (string | undefined)[] = [...splitText(text, MESSAGE_CHARACTERS), ...groups.slice(1)];
   const fileGroups = chunk(files, FILES_PER_MESSAGE);
-  const rows = makeRows(view.actions, log);
+  const rows = makeRows(view, log);
   if (texts.length === 0) texts.push(fileGroups.length > 0 ? undefined : discordWords(view.language).done);
   const last = texts.length - 1;
   const parts = texts.map((each, index) =>
@@ -99,6 +95,7 @@ interface NamedFile {
   readonly description?: string;
   readonly data: Buffer;
   readonly contentType: string;
+  readonly isDrawing?: boolean;
 }
 
 function makePart(
@@ -107,11 +104,15 @@ function makePart(
   rows: APIMessageTopLevelComponent[],
   files: readonly NamedFile[],
 ): Part {
+  const drawings = files.filter(({ isDrawing }) => isDrawing).slice(0, EMBEDS_PER_MESSAGE);
   const users = userIds.filter((id) => text?.includes(`<@${id}>`));
   return {
     body: {
       ...(text === undefined ? {} : { content: text }),
       ...(rows.length > 0 ? { components: rows } : {}),
+      ...(drawings.length > 0
+        ? { embeds: drawings.map(({ name }) => ({ image: { url: `attachment://${name}` } })) }
+        : {}),
       ...(files.length > 0
         ? {
             attachments: files.map(({ name, description }, id) => ({
@@ -137,7 +138,7 @@ async function makeFiles(
   for (const { name, alt, svg } of view.pictures) {
     try {
       const data = Buffer.from(await renderPicture(svg));
-      files.push({ name: `${name}.png`, description: alt, data, contentType: "image/png" });
+      files.push({ name: `${name}.png`, description: alt, data, contentType: "image/png", isDrawing: true });
     } catch (error) {
       log.error({ err: error, picture: name }, "a picture could not be drawn");
       lost.push(discordWords(view.language).lostPicture(alt));
@@ -155,38 +156,4 @@ async function makeFiles(
     else lost.push(discordWords(view.language).tooLarge(name, Math.ceil(data.length / 1e6)));
   }
   return { files, lost };
-}
-
-const STYLES = {
-  main: ButtonStyle.Primary,
-  plain: ButtonStyle.Secondary,
-  danger: ButtonStyle.Danger,
-} as const;
-
-/** A button carries its line; one the platform could not take is left out, and the log says so. */
-function makeRows(actions: readonly Action[], log: DiscordSettings["log"]): APIMessageTopLevelComponent[] {
-  const seen = new Set<string>();
-  const buttons: APIButtonComponentWithCustomId[] = [];
-  for (const { label, line, weight } of actions) {
-    const isFit = line.length >= 1 && line.length <= 100 && label.trim() !== "" && !seen.has(line);
-    if (isFit && buttons.length < BUTTONS_PER_MESSAGE) {
-      seen.add(line);
-      buttons.push({
-        type: ComponentType.Button,
-        style: STYLES[weight ?? "plain"],
-        label: shorten(label, 80),
-        custom_id: line,
-      });
-    } else log.warn({ label, characters: line.length }, "a button was left out");
-  }
-  return chunk(buttons, 5).map((components): APIActionRowComponent<APIButtonComponentWithCustomId> => ({
-    type: ComponentType.ActionRow,
-    components,
-  }));
-}
-
-function chunk<T>(list: readonly T[], size: number): T[][] {
-  const chunks: T[][] = [];
-  for (let at = 0; at < list.length; at += size) chunks.push(list.slice(at, at + size));
-  return chunks;
 }

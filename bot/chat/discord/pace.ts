@@ -18,6 +18,7 @@ const PATIENCE_MS = 500;
 const MOST_RESERVED = 2;
 const SPARE = 0.4;
 const TARGETS_KEPT_MS = 1000;
+const GIVEN_UP_MS = 1000;
 
 export interface Headers {
   get(name: string): string | null;
@@ -63,11 +64,13 @@ export function createDiscordPace(
     timer = setTimeout(letOut, Math.max(1, waitMs)).unref();
   }
 
-  function admitted(ticket: number, channel: string | undefined): Admitted {
+  function admitted(ticket: number, channel: string | undefined, isMeasured: boolean): Admitted {
     const sentAt = clock.now();
     return {
       end(headers) {
         const now = clock.now();
+        // A request that failed at once says nothing of how long messages take; one that was given up does.
+        if (isMeasured && (headers !== null || now - sentAt >= GIVEN_UP_MS)) pace.took(now - sentAt, now);
         const told = readLimit(headers);
         allowance.end(ticket, arrivals.latestOf(sentAt, now, told?.platformAt));
         if (told && channel !== undefined) pace.learn(channel, told, now);
@@ -93,12 +96,13 @@ export function createDiscordPace(
     async admit(method, path) {
       const channel = method === "POST" ? /^\/channels\/(\d+)\/messages$/.exec(path)?.[1] : undefined;
       const kept = channel === undefined ? undefined : pace.claim(channel);
-      if (kept !== undefined) return admitted(kept, channel);
+      const isMeasured = method !== "PUT" && path !== "/gateway/bot";
+      if (kept !== undefined) return admitted(kept, channel, isMeasured);
       const ticket = await new Promise<number>((resolve) => {
         waiting.push({ since: clock.now(), leave: (now) => resolve(allowance.begin(now)) });
         letOut();
       });
-      return admitted(ticket, channel);
+      return admitted(ticket, channel, isMeasured);
     },
   };
 }

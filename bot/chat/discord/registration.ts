@@ -4,13 +4,14 @@ import {
   InteractionContextType,
   Routes,
   type RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody,
+  type RESTPostAPIContextMenuApplicationCommandsJSONBody as MenuBody,
 } from "discord.js";
 import type { DiscordRest } from "./rest.ts";
 import type { Log } from "../../process/log.ts";
 
 export interface RegistrationSettings {
   readonly rest: DiscordRest;
-  readonly bodies: readonly CommandBody[];
+  readonly bodies: readonly (CommandBody | MenuBody)[];
   readonly log: Log;
   readonly retryMs: number;
   readonly signal: AbortSignal;

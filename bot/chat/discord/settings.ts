@@ -28,6 +28,8 @@ export interface Directory {
   saveDirectRefused(personId: string): void;
   /** The name by which a person is known in a class; null for somebody it has not seen. */
   memberName(classKey: string, personId: string): string | null;
+  /** The one roll in the log that a message said unasked is about (`channel/message`); null where it is about none, or several. */
+  rollOfMessage(ref: string): number | null;
   /** The photo that is kept with a roll or a print of this class. */
   photoOf(classKey: string, of: PhotoOf): Photo | undefined;
 }

@@ -84,6 +84,7 @@ export function KeysPanel() {
           {(isTeacher || sheet.calendarUrl !== null) && (
             <Calendar url={sheet.calendarUrl} isTeacher={isTeacher} take={take} />
           )}
+          {isTeacher && sheet.inviteUrl !== null && <Invite url={sheet.inviteUrl} />}
           {secrets && <Secrets secrets={secrets} />}
         </>
       )}
@@ -118,6 +119,22 @@ function Calendar({
           )}
         </p>
       )}
+    </>
+  );
+}
+
+/** The bot on a server of the class's own, beside this room. */
+function Invite({ url }: { url: string }) {
+  const { invite } = useWords();
+  return (
+    <>
+      <h3>{invite.title}</h3>
+      <p class="hint">{invite.hint}</p>
+      <p class="with-key">
+        <a class="key" href={url} target="_blank" rel="noreferrer">
+          {invite.add}
+        </a>
+      </p>
     </>
   );
 }

@@ -3,6 +3,7 @@ import { doorFaults } from "./door-faults.de.ts";
 import { guide } from "./guide-words.de.ts";
 import { push } from "./push-words.de.ts";
 import { returning } from "./returning-words.de.ts";
+import { invite } from "./invite-words.de.ts";
 import { secure } from "./secure-words.de.ts";
 import { renewing } from "./renew-words.de.ts";
 import { trouble } from "./trouble-words.de.ts";
@@ -222,6 +223,7 @@ export const de: Words = {
   guide,
   push,
   returning,
+  invite,
   secure,
   trouble,
   renewing,

@@ -3,6 +3,7 @@ import { doorFaults } from "./door-faults.en.ts";
 import { guide } from "./guide-words.en.ts";
 import { push } from "./push-words.en.ts";
 import { returning } from "./returning-words.en.ts";
+import { invite } from "./invite-words.en.ts";
 import { secure } from "./secure-words.en.ts";
 import { renewing } from "./renew-words.en.ts";
 import { trouble } from "./trouble-words.en.ts";
@@ -225,6 +226,7 @@ export const en = {
   guide,
   push,
   returning,
+  invite,
   secure,
   trouble,
   renewing,

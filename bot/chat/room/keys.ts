@@ -20,6 +20,7 @@ export interface KeyParts {
   readonly rooms: RoomStore;
   readonly hub: Hub;
   readonly certificate: LiveCertificate | null;
+  inviteUrl(): string | null;
   urls(): readonly string[];
   sessionOf(request: FastifyRequest): RoomSession | undefined;
   signedOut(session: RoomSession): void;
@@ -84,6 +85,7 @@ export function addKeyRoutes(app: FastifyInstance, parts: KeyParts): void {
       isPushAllowed,
       sinks,
       calendarUrl,
+      inviteUrl: parts.inviteUrl(),
       people,
     };
   }

@@ -26,6 +26,8 @@ export interface RoomOptions {
   now(): number;
   /** How many of the room's seconds pass in one real second; 1 unless this is the guided demo. */
   readonly speed?: number;
+  /** The address at which a server of another chat takes the bot in; null: there is none. */
+  inviteUrl?(): string | null;
   /** Push services of the school's own, at an address inside: `name` or `name:port`. */
   readonly pushHosts?: readonly string[];
   /** How push services are connected to, if not as any other server outside. */

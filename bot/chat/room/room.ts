@@ -113,7 +113,18 @@ export function createRoom(options: RoomOptions): Room {
     });
     addFileRoutes(app, { stores, sessionOf, renderPicture: options.renderPicture });
     addPhotoRoutes(app, { stores, rooms, handlers: () => given, sessionOf, write: writer.write, now });
-    addKeyRoutes(app, { stores, rooms, hub, certificate, urls: () => urls, sessionOf, signedOut, now });
+    const inviteUrl = options.inviteUrl ?? (() => null);
+    addKeyRoutes(app, {
+      stores,
+      rooms,
+      hub,
+      certificate,
+      inviteUrl,
+      urls: () => urls,
+      sessionOf,
+      signedOut,
+      now,
+    });
     addSinkRoutes(app, { stores, rooms, hub, isSecure, sessionOf, signedOut, now });
     addPushRoutes(app, { stores, pusher, ownHosts, sessionOf, now });
     addReturnRoutes(app, { stores, urls: () => urls, sessionOf, now });

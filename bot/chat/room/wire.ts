@@ -234,6 +234,8 @@ export interface DoorSheet {
   }[];
   /** Where a calendar looks the class's times up; null where the teacher has made no such address. */
   readonly calendarUrl: string | null;
+  /** Where the teacher adds the bot to a server of another chat; null where there is none. */
+  readonly inviteUrl: string | null;
   readonly people: readonly {
     readonly id: string;
     readonly name: string;

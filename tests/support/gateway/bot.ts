@@ -64,6 +64,34 @@ export const TEST_COMMANDS = [
     handle: nothing,
   }),
   defineCommand({
+    name: "roll rate",
+    summary: "Rate the negatives",
+    options: z.object({
+      roll: z.string().max(12).optional().describe("Which roll"),
+      rating: z.coerce.number().int().min(1).max(5).describe("1 to 5"),
+    }),
+    who: "student",
+    visibility: "private",
+    complete: { roll: () => [] },
+    handle: nothing,
+  }),
+  defineCommand({
+    name: "batch mix",
+    summary: "Record a bottle",
+    options: z.object({
+      kind: z.enum(["developer", "fixer"]).describe("What it is for"),
+      product: z.string().min(1).max(60).describe("The name on its packet"),
+      volume: z.string().describe("How much"),
+      source: z.string().max(200).optional().describe("Where the figures are from"),
+      note: z.string().max(500).optional().describe("A note"),
+      by: z.string().max(60).optional().describe("Who mixed it"),
+    }),
+    who: "aide",
+    visibility: "class",
+    complete: { product: () => [] },
+    handle: nothing,
+  }),
+  defineCommand({
     name: "help",
     summary: "What to do next",
     options: z.object({}),
@@ -79,6 +107,8 @@ export interface MemoryDirectory extends Directory {
   readonly classes: Map<string, readonly KnownPlace[]>;
   readonly channels: Map<string, string>;
   readonly refused: Set<string>;
+  /** By the message that is about it. */
+  readonly rolls: Map<string, number>;
 }
 
 export function createMemoryDirectory(): MemoryDirectory {
@@ -86,7 +116,9 @@ export function createMemoryDirectory(): MemoryDirectory {
   const classes: MemoryDirectory["classes"] = new Map();
   const channels: MemoryDirectory["channels"] = new Map();
   const refused: MemoryDirectory["refused"] = new Set();
+  const rolls: MemoryDirectory["rolls"] = new Map();
   return {
+    rolls,
     places,
     classes,
     channels,
@@ -100,6 +132,7 @@ export function createMemoryDirectory(): MemoryDirectory {
     isDirectRefused: (personId) => refused.has(personId),
     saveDirectChannel: (personId, channelId) => void channels.set(personId, channelId),
     photoOf: () => undefined,
+    rollOfMessage: (ref) => rolls.get(ref) ?? null,
     memberName: () => null,
     saveDirectRefused: (personId) => void refused.add(personId),
   };
@@ -207,8 +240,14 @@ export function listBreaches({ gateway }: Stage): string[] {
     ({ path, method }) => method !== "GET" && /messages|callback|webhooks/.test(path),
   );
   const open = texts.filter(({ body }) => {
-    const { data = body } = (body ?? {}) as { data?: unknown };
-    if (typeof data !== "object" || data === null || !("content" in data || "components" in data))
+    const { data = body, type } = (body ?? {}) as { data?: unknown; type?: number };
+    // A form calls nobody.
+    if (
+      type === 9 ||
+      typeof data !== "object" ||
+      data === null ||
+      !("content" in data || "components" in data)
+    )
       return false;
     const allowed = (data as { allowed_mentions?: { parse?: unknown } }).allowed_mentions;
     return !Array.isArray(allowed?.parse) || allowed.parse.length > 0;

@@ -7,7 +7,7 @@ import { createFaultPlan, type Fault } from "./faults.ts";
 import { readAsked, refuse, writeAnswer, type Answered, type Asked } from "./http.ts";
 import { createIds } from "./ids.ts";
 import { createInteractions, type Answer, type Given, type Live, type Where } from "./interactions.ts";
-import { createLedger, type LedgerSettings } from "./ledger.ts";
+import { createLedger, type LedgerSettings, type StoredMessage } from "./ledger.ts";
 import { createLimits, PUBLISHED_LIMITS, type LimitSettings } from "./limits.ts";
 import { createRoutes, limit, type Route } from "./routes.ts";
 import { createSocketSide } from "./socket.ts";
@@ -193,7 +193,7 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
   }
 
   const answered = async ({ answer }: Live): Promise<Answer> => {
-    await until(() => answer.callback === 8 || answer.messages.length > 0, "an answer");
+    await until(() => [8, 9].includes(answer.callback ?? 0) || answer.messages.length > 0, "an answer");
     return answer;
   };
 
@@ -213,6 +213,8 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
     violations,
     commands,
     until,
+    /** Commands the server's own settings show to everybody. */
+    opened: interactions.opened,
     /** Something has happened on the bot's side: whoever waits looks again. */
     changed,
     addUser: (name: string, more: Partial<Omit<User, "id" | "name">> = {}) =>
@@ -229,6 +231,13 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
     /** The same without waiting; the message's id. */
     beginWriting: (user: User, text: string, where: Where = {}) => typing.write(user, text, where),
     press: (user: User, line: string) => answered(interactions.press(user, line)),
+    /** Fills in the form that an answer opened. */
+    submit: (user: User, { form }: Answer, filled: Readonly<Record<string, string>>, where: Where = {}) => {
+      if (!form) throw new Error("no form was opened");
+      return answered(interactions.submit(user, form, filled, where));
+    },
+    useMenu: (user: User, name: string, message: StoredMessage) =>
+      answered(interactions.useMenu(user, name, message)),
     /** Types into one option; `others` are filled in already. */
     complete: (
       user: User,
@@ -239,8 +248,9 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
       where: Where = {},
     ) => answered(interactions.slash(user, name, { ...others, [option]: typed }, where, option)),
     /** Somebody adds the bot to one more server. */
-    invite(name: string) {
+    invite(name: string, denied = 0n) {
       const added = world.addGuild(name);
+      added.channel.denied = denied;
       socket.dispatch("GUILD_CREATE", writeGuild(added.guild, world));
       return added;
     },

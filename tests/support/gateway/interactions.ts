@@ -1,11 +1,14 @@
 import {
   ApplicationCommandOptionType as OptionType,
   InteractionContextType,
-  type APIApplicationCommandOption,
   type APIButtonComponentWithCustomId,
+  type APIComponentInLabel,
+  type APIModalInteractionResponseCallbackData,
+  type APIStringSelectComponent,
   type RESTPostAPIChatInputApplicationCommandsJSONBody as CommandBody,
 } from "discord-api-types/v10";
 import type { Ledger, StoredMessage } from "./ledger.ts";
+import { draft, findPath, fit, nest, type Plain } from "./registered.ts";
 import {
   writeDirectChannel,
   writeGuildChannel,
@@ -19,12 +22,13 @@ import {
 /** What a person sees of the bot's answer; it goes on growing while follow-ups come. */
 export interface Answer {
   readonly interactionId: string;
-  /** Of the first callback: 4 a message, 5 a deferral, 8 a completion. */
+  /** Of the first callback: 4 a message, 5 a deferral, 7 the pressed message edited, 8 a completion, 9 a form. */
   callback: number | undefined;
   isPrivate: boolean;
   /** In order; a deferral that was withdrawn leaves none. */
   readonly messages: StoredMessage[];
   choices: readonly { name: string; value: string | number }[];
+  form: APIModalInteractionResponseCallbackData | undefined;
   /** All messages' text. */
   readonly text: string;
   readonly buttons: readonly APIButtonComponentWithCustomId[];
@@ -38,6 +42,8 @@ export interface Live {
   readonly answer: Answer;
   /** What the answer was edited from: the deferral, or the first message. */
   original: StoredMessage | "deferred" | undefined;
+  /** The message whose key was pressed. */
+  readonly pressed: StoredMessage | undefined;
   isAcknowledged: boolean;
 }
 
@@ -53,7 +59,6 @@ export interface SentFile {
 }
 export type Given = Readonly<Record<string, string | number | boolean | SentFile>>;
 
-type Plain = Readonly<Record<string, string | number | boolean>>;
 const isFile = (value: Given[string]): value is SentFile => typeof value === "object";
 
 export interface Where {
@@ -77,6 +82,8 @@ export function createInteractions(
   fileUrl: () => string,
 ) {
   const live = new Map<string, Live>();
+  /** Commands that the server's own settings show to everybody, whatever their default permissions. */
+  const opened = new Set<string>();
 
   function channelOf(user: User, { isDirect, channel }: Where): Channel {
     if (channel) return channel;
@@ -89,7 +96,7 @@ export function createInteractions(
   function create(
     user: User,
     channel: Channel,
-    kind: { type: number; data: object; message?: object },
+    kind: { type: number; data: object; message?: StoredMessage | undefined },
   ): Live {
     const id = nextId();
     const isGuild = channel.guildId !== null;
@@ -99,6 +106,7 @@ export function createInteractions(
       isPrivate: false,
       messages: [],
       choices: [],
+      form: undefined,
       get text() {
         return this.messages.map(({ content }) => content).join("\n");
       },
@@ -113,6 +121,7 @@ export function createInteractions(
       channelId: channel.id,
       answer,
       original: undefined,
+      pressed: kind.message,
       isAcknowledged: false,
     };
     live.set(id, one);
@@ -123,7 +132,7 @@ export function createInteractions(
       version: 1,
       type: kind.type,
       data: kind.data,
-      ...(kind.message ? { message: kind.message } : {}),
+      ...(kind.message ? { message: ledger.write(kind.message, false) } : {}),
       channel: isGuild ? writeGuildChannel(channel, world.bot.id) : writeDirectChannel(channel, world),
       channel_id: channel.id,
       ...(isGuild
@@ -146,14 +155,15 @@ export function createInteractions(
   /** As a person's own client does it: only what is registered can be called, only with options that fit. */
   function slash(user: User, name: string, given: Given, where: Where = {}, focused?: string): Live {
     const channel = channelOf(user, where);
-    const [group = "", sub] = name.split(" ");
-    const body = commandsOf(channel.guildId).find((each) => each.name === group);
-    if (!body) throw new Error(`/${group} is not registered here`);
-    const parent = sub === undefined ? body : body.options?.find((option) => option.name === sub);
-    if (!parent) throw new Error(`/${group} has no ${sub}`);
-    const definitions = "options" in parent ? (parent.options ?? []) : [];
-    if (sub === undefined && definitions.some(({ type }) => type === OptionType.Subcommand))
-      throw new Error(`/${group} can only be called with a sub-command`);
+    const { path, leaf, permissions } = findPath(commandsOf(channel.guildId), name);
+    const [top = ""] = path;
+    const isShown =
+      permissions === undefined ||
+      channel.guildId === null ||
+      opened.has(top) ||
+      (user.permissions & permissions) !== 0n;
+    if (!isShown) throw new Error(`/${top} is not shown to ${user.name}`);
+    const definitions = leaf.options;
     const { plain, attachments } = putAway(given);
     const options =
       focused === undefined ? fit(name, definitions, plain) : draft(definitions, plain, focused);
@@ -161,11 +171,11 @@ export function createInteractions(
       type: focused === undefined ? 2 : 4,
       data: {
         id: nextId(),
-        name: group,
+        name: top,
         type: 1,
         ...(channel.guildId === null ? {} : { guild_id: channel.guildId }),
         ...resolvedOf(options, attachments),
-        options: sub === undefined ? options : [{ type: OptionType.Subcommand, name: sub, options }],
+        options: nest(path.slice(1), options),
       },
     });
   }
@@ -226,63 +236,92 @@ export function createInteractions(
     return { plain, attachments };
   }
 
-  /** Presses the newest button with this line that this person can see. */
-  function press(user: User, line: string): Live {
+  /** The newest message with this key that this person can see. */
+  function findKey(user: User, line: string): { message: StoredMessage; channel: Channel } {
     const message = ledger.messages.findLast(
-      (each) => !each.isDeleted && listButtons(each.components).some((button) => button.custom_id === line),
+      (each) => !each.isDeleted && listLines(each.components).includes(line),
     );
     const channel = message && world.channels.get(message.channelId);
     if (!message || !channel) throw new Error(`no button carries “${line}”`);
     if (channel.userId !== null && channel.userId !== user.id)
       throw new Error("that button is somebody else's");
+    return { message, channel };
+  }
+
+  /** Presses a button, or takes a line from a list. */
+  function press(user: User, line: string): Live {
+    const { message, channel } = findKey(user, line);
+    const list = listLists(message.components).find(({ options }) =>
+      options.some(({ value }) => value === line),
+    );
+    const data = list
+      ? { custom_id: list.custom_id, component_type: 3, values: [line], id: 2 }
+      : { custom_id: line, component_type: 2, id: 2 };
+    return create(user, channel, { type: 3, data, message });
+  }
+
+  /** Fills in a form that was opened, as a person's own client does it: what does not fit is not sent. */
+  function submit(
+    user: User,
+    form: APIModalInteractionResponseCallbackData,
+    given: Plain,
+    where: Where,
+  ): Live {
+    const fields = form.components.flatMap((each) => (each.type === 18 ? [each.component] : []));
+    for (const name of Object.keys(given))
+      if (!fields.some((field) => "custom_id" in field && field.custom_id === name))
+        throw new Error(`the form has no field ${name}`);
+    const components = fields.map((field, at) => ({
+      type: 18,
+      id: at * 2 + 1,
+      component: { ...fillIn(field, given), id: at * 2 + 2 },
+    }));
+    return create(user, channelOf(user, where), { type: 5, data: { custom_id: form.custom_id, components } });
+  }
+
+  /** Takes a command from a message's menu. */
+  function useMenu(user: User, name: string, message: StoredMessage): Live {
+    const channel = world.channels.get(message.channelId);
+    const body = commandsOf(channel?.guildId ?? null).find(
+      (each) => each.name === name && (each.type as number) === 3,
+    );
+    if (!channel || !body) throw new Error(`no message has ${name} on its menu here`);
+    const resolved = { messages: { [message.id]: ledger.write(message, false) } };
     return create(user, channel, {
-      type: 3,
-      data: { custom_id: line, component_type: 2, id: 2 },
-      message: ledger.write(message, false),
+      type: 2,
+      data: { id: nextId(), name, type: 3, target_id: message.id, resolved },
     });
   }
 
-  return { live, slash, press };
+  return { live, opened, slash, press, submit, useMenu };
 }
 
-function fit(name: string, definitions: readonly APIApplicationCommandOption[], given: Plain) {
-  for (const { name: option, required } of definitions)
-    if (required && given[option] === undefined) throw new Error(`/${name} needs ${option}`);
-  return Object.entries(given).map(([option, value]) => {
-    const definition = definitions.find((each) => each.name === option);
-    if (!definition) throw new Error(`/${name} takes no ${option}`);
-    const choices = "choices" in definition ? (definition.choices ?? []) : [];
-    if (choices.length > 0 && !choices.some((each) => each.value === value))
-      throw new Error(`/${name} ${option}: ${value} is not among the choices`);
-    if (!isOfType(definition.type, value))
-      throw new Error(`/${name} ${option}: ${value} is of the wrong type`);
-    if ("min_value" in definition && Number(value) < Number(definition.min_value))
-      throw new Error(`/${name} ${option}: ${value} is too small`);
-    if ("max_value" in definition && Number(value) > Number(definition.max_value))
-      throw new Error(`/${name} ${option}: ${value} is too large`);
-    return { name: option, type: definition.type, value };
-  });
+function fillIn(field: APIComponentInLabel, given: Plain): object {
+  if (field.type === 4) {
+    const value = String(given[field.custom_id] ?? field.value ?? "");
+    if (value === "" && field.required !== false) throw new Error(`the form needs ${field.custom_id}`);
+    if (value.length > (field.max_length ?? 4000)) throw new Error(`${field.custom_id} is too long`);
+    return { type: 4, custom_id: field.custom_id, value };
+  }
+  if (field.type !== 3) throw new Error(`a field of type ${field.type} is not known here`);
+  const chosen = given[field.custom_id] ?? field.options.find((each) => each.default)?.value;
+  if (chosen === undefined && field.required !== false) throw new Error(`the form needs ${field.custom_id}`);
+  if (chosen !== undefined && !field.options.some(({ value }) => value === String(chosen)))
+    throw new Error(`${field.custom_id}: ${String(chosen)} is not in the list`);
+  return { type: 3, custom_id: field.custom_id, values: chosen === undefined ? [] : [String(chosen)] };
 }
 
-function draft(definitions: readonly APIApplicationCommandOption[], given: Plain, focused: string) {
-  return Object.entries(given).map(([name, value]) => {
-    const definition = definitions.find((each) => each.name === name);
-    if (!definition) throw new Error(`no option ${name}`);
-    const isFocused = name === focused;
-    if (isFocused && !("autocomplete" in definition && definition.autocomplete))
-      throw new Error(`${name} has no completion`);
-    return { name, type: definition.type, value, ...(isFocused ? { focused: true } : {}) };
-  });
+function listLists(components: StoredMessage["components"]): APIStringSelectComponent[] {
+  return components
+    .flatMap((row) => (row.type === 1 ? row.components : []))
+    .flatMap((each) => (each.type === 3 ? [each] : []));
 }
 
-function isOfType(type: OptionType, value: string | number | boolean): boolean {
-  if (type === OptionType.Integer) return Number.isInteger(value);
-  if (type === OptionType.Number) return typeof value === "number";
-  if (type === OptionType.Boolean) return typeof value === "boolean";
-  if ([OptionType.Channel, OptionType.Role, OptionType.User].includes(type))
-    return typeof value === "string" && /^\d{15,20}$/.test(value);
-  return typeof value === "string";
-}
+/** What each key of a message calls. */
+const listLines = (components: StoredMessage["components"]): string[] => [
+  ...listButtons(components).map((button) => button.custom_id),
+  ...listLists(components).flatMap(({ options }) => options.map(({ value }) => value)),
+];
 
 export function listButtons(components: StoredMessage["components"]): APIButtonComponentWithCustomId[] {
   return components

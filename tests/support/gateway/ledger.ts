@@ -21,6 +21,7 @@ export interface StoredMessage {
   readonly replyTo: string | undefined;
   content: string;
   components: NonNullable<APIMessage["components"]>;
+  embeds: NonNullable<APIMessage["embeds"]>;
   files: readonly StoredFile[];
   /** Who the message called by name, as the platform decides it: named in the text and allowed. */
   calledIds: readonly string[];
@@ -32,6 +33,7 @@ export interface StoredMessage {
 export interface MessageBody {
   readonly content?: string | null;
   readonly components?: APIMessage["components"];
+  readonly embeds?: APIMessage["embeds"];
   readonly nonce?: string | number;
   readonly enforce_nonce?: boolean;
   readonly flags?: number;
@@ -103,6 +105,7 @@ export function createLedger(
         replyTo: body.message_reference?.message_id,
         content,
         components: body.components ?? [],
+        embeds: body.embeds ?? [],
         files,
         ...readCalls(content, body.allowed_mentions, interactionId !== undefined),
         edits: 0,
@@ -116,6 +119,7 @@ export function createLedger(
     edit(message: StoredMessage, body: MessageBody, files: readonly StoredFile[]): void {
       if (body.content !== undefined) message.content = body.content ?? "";
       if (body.components !== undefined) message.components = body.components ?? [];
+      if (body.embeds !== undefined) message.embeds = body.embeds;
       if (files.length > 0) message.files = files;
       const isAnswer = message.interactionId !== undefined;
       Object.assign(message, readCalls(message.content, body.allowed_mentions, isAnswer));
@@ -140,7 +144,7 @@ export function createLedger(
           return user ? [writeUser(user)] : [];
         }),
         mention_roles: [],
-        embeds: [],
+        embeds: message.embeds.map((embed) => ({ type: "rich", ...embed })),
         flags: message.isPrivate ? 64 : 0,
         components: message.components.map((row, index) => writeRow(row, index)),
         attachments: message.files.map((file, index) => ({
@@ -164,5 +168,14 @@ export type Ledger = ReturnType<typeof createLedger>;
 function writeRow(row: StoredMessage["components"][number], index: number): object {
   const first = index * 10 + 1;
   const inner = "components" in row ? row.components : [];
-  return { ...row, id: first, components: inner.map((each, at) => ({ ...each, id: first + at + 1 })) };
+  return {
+    ...row,
+    id: first,
+    components: inner.map((each, at) => ({
+      // A list without numbers of its own takes one choice.
+      ...(each.type === 3 ? { min_values: 1, max_values: 1 } : {}),
+      ...each,
+      id: first + at + 1,
+    })),
+  };
 }

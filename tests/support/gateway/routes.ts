@@ -52,6 +52,7 @@ export function createRoutes(settings: RouteSettings): Route[] {
     if (one.isAcknowledged) return refuse(400, 40060, "Interaction has already been acknowledged.");
     if (now() - one.at > settings.answerWithinMs) return refuse(404, 10062, "Unknown interaction");
     const { type, data } = body as { type: number; data?: MessageBody & { choices?: [] } };
+    if (type === 7 && (!one.pressed || one.pressed.isDeleted)) return refuse(404, 10008, "Unknown Message");
     one.isAcknowledged = true;
     one.answer.isPrivate = ((data?.flags ?? 0) & 64) !== 0;
     if (type === 4) {
@@ -59,6 +60,11 @@ export function createRoutes(settings: RouteSettings): Route[] {
       one.original = message;
       one.answer.messages.push(message);
     } else if (type === 5) one.original = "deferred";
+    if (type === 7) {
+      ledger.edit(one.pressed as NonNullable<typeof one.pressed>, data ?? {}, files);
+      one.original = one.pressed;
+    }
+    if (type === 9) one.answer.form = data as unknown as NonNullable<typeof one.answer.form>;
     one.answer.choices = data?.choices ?? [];
     one.answer.callback = type;
     return query.get("with_response") === "true"
@@ -126,13 +132,16 @@ export function createRoutes(settings: RouteSettings): Route[] {
   const putCommands: Route["handle"] = ({ body }, { guild_id: guildId }) => {
     commands.set(guildId ?? "", body as CommandBody[]);
     const version = nextId();
-    const written = (body as CommandBody[]).map((command) => ({
+    // A command on a menu comes without a description.
+    const given = body as (Partial<CommandBody> & object)[];
+    const written = given.map((command) => ({
+      type: 1,
       ...command,
+      description: command.description ?? "",
       id: nextId(),
       application_id: world.applicationId,
       version,
-      type: 1,
-      default_member_permissions: null,
+      default_member_permissions: command.default_member_permissions ?? null,
       nsfw: false,
       ...(guildId === undefined ? {} : { guild_id: guildId }),
     }));

@@ -50,6 +50,7 @@ export const BOT_PERMISSIONS =
   Bits.ViewChannel |
   Bits.SendMessages |
   Bits.SendMessagesInThreads |
+  Bits.EmbedLinks |
   Bits.AttachFiles |
   Bits.ReadMessageHistory;
 

@@ -1,9 +1,21 @@
 import type { DiscordWords } from "./discord.en.ts";
+import { groups } from "./groups.de.ts";
 
 export const de: DiscordWords = {
+  groups,
   noClass:
     "Ich weiß noch nicht, zu welchem Kurs du gehörst. Gib einen Befehl auf dem Server deines Kurses, dann komm hierher zurück.",
   oldButton: "Dieser Knopf ist aus einer älteren Version. Tippe stattdessen den Befehl.",
+  rateRoll: "Film bewerten",
+  noRoll:
+    "Diese Nachricht handelt von keinem einzelnen Film im Filmbuch. Nimm `/roll rate`, oder das hier bei der Nachricht zu einem deiner Filme.",
+  choose: "Such eines aus",
+  changeAndSend: "Ändern und noch einmal senden",
+  welcome:
+    "**Hallo. Ich gebe für jeden Film eures Fotolabors das Signal: kippen, ausgießen, nächstes Bad.**\nWer diesen Server verwaltet, richtet den Kurs ein; danach fragt ihr mit `/plan` nach einer Zeit, oder mit `/ask` in eigenen Worten. Lest die Sicherheitshinweise, bevor jemand Chemie ansetzt.",
+  setUp: "Kurs einrichten",
+  help: "Hilfe",
+  cautions: "Sicherheit",
   broken: "Es ist ein Fehler aufgetreten. Sieh nach, wo dein Lauf steht, bevor du es noch einmal versuchst.",
   fileTooLarge: (megabytes, most) =>
     `Die Datei hat ${Math.ceil(megabytes)} MB; höchstens ${most}. Mach sie kleiner, oder schneide sie zu.`,

@@ -1,7 +1,23 @@
+import { groups } from "./groups.en.ts";
+
 export const en = {
+  groups,
   noClass:
     "I don't know yet which class you belong to. Use one command in your class's server, then come back here.",
   oldButton: "That button is from an older version. Type the command instead.",
+  /** On a message's menu; at most 32 characters. */
+  rateRoll: "Rate this roll",
+  noRoll:
+    "That message is about no single roll in the log. Use `/roll rate`, or this on the message of a roll of yours.",
+  /** In front of a list. */
+  choose: "Choose one",
+  changeAndSend: "Change it and send again",
+  /** Said once, where somebody adds the bot to a server. */
+  welcome:
+    "**Hello. I call each film of your darkroom class: agitate, pour out, next bath.**\nWhoever manages this server sets the class up; students then ask for a time with `/plan`, or in their own words with `/ask`. Read the cautions before anybody mixes chemistry.",
+  setUp: "Set up the class",
+  help: "Help",
+  cautions: "Cautions",
   broken: "Something broke on my side. Look where your run stands before you try again.",
   fileTooLarge: (megabytes: number, most: number) =>
     `The file has ${Math.ceil(megabytes)} MB; at most ${most}. Take it smaller, or crop it.`,

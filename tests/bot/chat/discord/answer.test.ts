@@ -107,6 +107,7 @@ test("buttons carry their line, five in a row, and show their weight", async () 
   const actions = Array.from({ length: 7 }, (_, index) => ({
     label: `Tank ${index}`,
     line: `run next run:${index}`,
+    weight: "main" as const,
   }));
   stage.onCommand = (call) =>
     call.answer(
@@ -120,7 +121,7 @@ test("buttons carry their line, five in a row, and show their weight", async () 
   expect(answer.messages[0]?.components).toHaveLength(2);
   expect(answer.buttons.map(({ custom_id: line, style }) => [line, style]).slice(0, 2)).toEqual([
     ["run stop", 4],
-    ["run next run:0", 2],
+    ["run next run:0", 1],
   ]);
 });
 

@@ -161,8 +161,9 @@ test("in a direct message from somebody unknown one sentence says what to do", a
 
 test("direct commands are registered for direct messages alone, so nothing shows twice in a server", () => {
   const bodies = stage.gateway.asked("PUT", /^\/applications\/\d+\/commands$/)[0]?.body;
-  expect(bodies).toHaveLength(3);
-  expect(bodies).toMatchObject([{ contexts: [1] }, { contexts: [1] }, { contexts: [1] }]);
+  // Five words, and the menu of a message.
+  expect(bodies).toHaveLength(6);
+  expect(bodies).toMatchObject(Array.from({ length: 6 }, () => ({ contexts: [1] })));
 });
 
 test("an interaction that comes again does nothing again", async () => {

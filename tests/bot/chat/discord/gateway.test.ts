@@ -24,7 +24,14 @@ test("no privileged intent is asked for: servers only", async () => {
 test("each server gets its commands, also one the bot is invited to later", async () => {
   await stage.start();
   const bodies = stage.gateway.commands.get(stage.gateway.guild.id);
-  expect(bodies?.map(({ name }) => name)).toEqual(["plan", "run", "help"]);
+  expect(bodies?.map(({ name }) => name)).toEqual([
+    "plan",
+    "run",
+    "roll",
+    "help",
+    "staff-batch",
+    "Rate this roll",
+  ]);
   const { guild } = stage.gateway.invite("Harbour workshop, Thursday evening");
   await stage.gateway.until(() => stage.gateway.commands.has(guild.id));
   expect(stage.gateway.commands.get(guild.id)).toEqual(bodies);

@@ -52,10 +52,11 @@ test("of more than 25 buttons the first 25 are shown; one line is one button", a
   const actions = Array.from({ length: 30 }, (_, index) => ({
     label: `Tank ${index}`,
     line: `run next run:${index}`,
+    weight: "main" as const,
   }));
   const { parts, log } = await make({
     text: "?",
-    actions: [{ label: "Tank 0", line: "run next run:0" }, ...actions],
+    actions: [{ label: "Tank 0", line: "run next run:0", weight: "main" }, ...actions],
   });
   expect(parts[0]?.body.components).toHaveLength(5);
   expect(log.lines).toHaveLength(6);

@@ -7,6 +7,8 @@ import { TEST_COMMANDS } from "../../../support/gateway/bot.ts";
 import { openapi } from "../../../support/openapi.ts";
 import { listCommandFaults } from "../../../support/openapi-rules.ts";
 
+type Body = ReturnType<typeof mapCommands>["bodies"][number];
+
 const STRING = 3;
 const INTEGER = 4;
 const BOOLEAN = 5;
@@ -47,8 +49,8 @@ describe("options come from the schema that checks them", () => {
       {
         type: STRING,
         choices: [
-          { name: "water", value: "water" },
-          { name: "acid", value: "acid" },
+          { name: "water", name_localizations: { de: "Wasser" }, value: "water" },
+          { name: "acid stop bath", name_localizations: { de: "saures Stoppbad" }, value: "acid" },
         ],
       },
     ],
@@ -196,10 +198,64 @@ describe("the commands of this program", () => {
 
   test("can all be called: each has a path of its own", () => {
     const map = mapCommands(commands);
-    const found = map.bodies.flatMap(({ name, options = [] }) => {
-      const subs = options.filter(({ type }) => type === 1);
-      return subs.length > 0 ? subs.map((sub) => map.find(name, sub.name)) : [map.find(name, undefined)];
-    });
+    const found = map.bodies.flatMap(({ name, options = [] }) =>
+      listPaths([name], options).map((path) => map.find(...path)),
+    );
     expect(found.map((each) => each?.name).sort()).toEqual(commands.map(({ name }) => name).sort());
   });
 });
+
+/** The words of each command under these options. */
+function listPaths(path: string[], options: NonNullable<Body["options"]>): string[][] {
+  const branches = options.filter(({ type }) => type === 1 || type === 2);
+  if (branches.length === 0) return [path];
+  return branches.flatMap((each) =>
+    listPaths([...path, each.name], "options" in each ? (each.options ?? []) : []),
+  );
+}
+
+describe("what not everybody may call", () => {
+  const map = mapCommands(commands);
+  const bodyOf = (name: string): Body | undefined => map.bodies.find((each) => each.name === name);
+
+  test("is hidden by the platform from who does not manage the server, and everything else is shown", () => {
+    for (const command of commands) {
+      const path = map.pathOf(command.name);
+      const body = bodyOf(path.split(" ")[0] ?? "");
+      // ManageGuild is bit 5. Source: the platform's documentation, "Permissions".
+      expect([command.name, body?.default_member_permissions]).toEqual([
+        command.name,
+        command.who === "student" ? undefined : "32",
+      ]);
+    }
+  });
+
+  test("is named in replies as it is called here, and nothing else with it", () => {
+    expect(map.sayPaths("`/batch mix kind:fixer`, `/batch status`, `/class setup`, `/sheet`, `/plan`")).toBe(
+      "`/staff-batch mix kind:fixer`, `/batch status`, `/staff-class setup`, `/sheet`, `/plan make`",
+    );
+  });
+});
+
+test("each choice has a word in each language that is not a number or a size", () => {
+  const choices = mapCommands(commands).bodies.flatMap((body) => listChoices(body.options ?? []));
+  expect(choices.length).toBeGreaterThan(100);
+  // A size; or what is the same word in both.
+  const isSame = ({ name, value }: Choice): boolean =>
+    /^[\dx./]+( cm| in)?$/.test(String(value)) || ["en", "de"].includes(String(value)) || name === "Film";
+  const without = choices.filter((each) => !isSame(each) && each.name_localizations?.["de"] === undefined);
+  expect(without.map(({ value }) => value)).toEqual([]);
+});
+
+interface Choice {
+  readonly name: string;
+  readonly value: string | number;
+  readonly name_localizations?: Readonly<Record<string, string | null>> | null;
+}
+
+function listChoices(options: NonNullable<Body["options"]>): Choice[] {
+  return options.flatMap((each) => [
+    ...("choices" in each ? ((each.choices ?? []) as Choice[]) : []),
+    ...("options" in each ? listChoices(each.options ?? []) : []),
+  ]);
+}

@@ -148,7 +148,7 @@ describe("alone with the bot", () => {
       language: "en" as const,
     }));
     const seen = (minutesAgo: number): void =>
-  void stage.directory.classes.set(
+      void stage.directory.classes.set(
         personId(),
         places.map((each, index) => ({ ...each, seenAt: Date.now() - (minutesAgo + index) * 60_000 })),
       );

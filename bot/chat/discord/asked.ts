@@ -1,0 +1,166 @@
+import {
+  type APIApplicationCommandInteractionDataBasicOption as GivenOption,
+  type APIApplicationCommandInteractionDataOption as DataOption,
+  type APIAttachment,
+  type APIInteraction,
+  type APIMessageComponentInteraction,
+  type APIModalSubmitInteraction,
+  ApplicationCommandOptionType as OptionType,
+  ApplicationCommandType,
+  ComponentType,
+  InteractionType,
+} from "discord-api-types/v10";
+import { type Command, lineFormsOf } from "../../../commands/define.ts";
+import { parseLine } from "../../../commands/speech/line.ts";
+import { readChoice } from "./choose-class.ts";
+import { missingOf, readFormKey } from "./form.ts";
+import { RATE_ROLL, rollOfMessage } from "./menu.ts";
+import type { CommandMap } from "./options.ts";
+import { type PickSettings, readPicks } from "./picked.ts";
+import type { Pressed } from "./used.ts";
+import type { Picked } from "../port.ts";
+
+/* What an interaction asks for: a call, a form for one, or nothing of ours. */
+
+export interface AskedCall {
+  readonly kind: "call";
+  readonly name: string;
+  readonly options: Readonly<Record<string, unknown>>;
+  readonly picked?: Picked | undefined;
+  readonly file?: APIAttachment;
+  /** The key it came from. */
+  readonly pressed?: Pressed;
+  /** The class it is about, where that was asked. */
+  readonly classKey?: string | undefined;
+}
+
+export interface AskedForm {
+  readonly kind: "form";
+  readonly command: Command;
+  readonly given: Readonly<Record<string, unknown>>;
+  readonly first: string | null;
+}
+
+export type Asked = AskedCall | AskedForm | { readonly kind: "oldButton" } | { readonly kind: "noRoll" };
+
+export interface AskedSettings extends PickSettings {
+  readonly commands: readonly Command[];
+  readonly map: CommandMap;
+  /** The roll in the log that a message of the bot's is about. */
+  rollOf(messageRef: string): number | null;
+}
+
+export function createAskedReader(settings: AskedSettings) {
+  const { commands, map } = settings;
+  const forms = lineFormsOf(commands);
+  const commandOf = (name: string): Command | undefined => commands.find((each) => each.name === name);
+
+  /** A call that lacks what it must have opens its form. */
+  function complete(call: AskedCall): AskedCall | AskedForm {
+    const command = commandOf(call.name);
+    const isWhole = !command || call.file !== undefined || missingOf(command, call.options).length === 0;
+    return isWhole ? call : { kind: "form", command, given: call.options, first: null };
+  }
+
+  function readSlash(
+    data: { readonly name: string; readonly options?: readonly DataOption[]; readonly resolved?: Resolved },
+    guildId: string | undefined,
+  ): Asked {
+    const { command, path, options } = readPath(data.name, data.options ?? []);
+    const isFile = ({ type }: GivenOption): boolean => type === OptionType.Attachment;
+    const given = options.filter((option) => !isFile(option)).map(({ name, value }) => [name, value]);
+    const picks = readPicks(options, data.resolved, guildId, settings);
+    const fileId = options.find(isFile)?.value;
+    const file = data.resolved?.attachments?.[String(fileId)];
+    return complete({
+      kind: "call",
+      name: command?.name ?? path,
+      options: { ...Object.fromEntries(given), ...picks.values } as Record<string, unknown>,
+      picked: picks.channel,
+      ...(file ? { file } : {}),
+    });
+  }
+
+  function readKey(line: string, message: Pressed["message"]): Asked {
+    const chosen = readChoice(line);
+    if (chosen) return complete({ kind: "call", ...chosen });
+    const formKey = readFormKey(line);
+    const parsed = parseLine(formKey?.line ?? line, forms);
+    const command = parsed.ok ? commandOf(parsed.value.name) : undefined;
+    if (!parsed.ok) return { kind: "oldButton" };
+    if (formKey && command)
+      return { kind: "form", command, given: parsed.value.options, first: formKey.first };
+    return complete({ kind: "call", ...parsed.value, pressed: { message, line } });
+  }
+
+  function readPress({ data, message }: APIMessageComponentInteraction): Asked | undefined {
+    if (data.component_type === ComponentType.Button) return readKey(data.custom_id, message);
+    if (data.component_type !== ComponentType.StringSelect) return undefined;
+    const [line] = data.values;
+    return line === undefined ? undefined : readKey(line, message);
+  }
+
+  function readForm({ data }: APIModalSubmitInteraction): Asked {
+    const parsed = parseLine(data.custom_id, forms);
+    if (!parsed.ok) return { kind: "oldButton" };
+    const filled = data.components.flatMap((each) => {
+      const inner =
+        each.type === ComponentType.Label
+          ? [each.component]
+          : each.type === ComponentType.ActionRow
+            ? each.components
+            : [];
+      return inner.flatMap((field): [string, string][] => {
+        const value = "value" in field ? field.value : "values" in field ? field.values[0] : undefined;
+        return typeof value === "string" && value.trim() !== "" ? [[field.custom_id, value.trim()]] : [];
+      });
+    });
+    const { name, options } = parsed.value;
+    return { kind: "call", name, options: { ...options, ...Object.fromEntries(filled) } };
+  }
+
+  function readMenu(name: string, ref: string, message: Pressed["message"] | undefined): Asked | undefined {
+    const command = commandOf(RATE_ROLL.command);
+    if (name !== RATE_ROLL.name || !command) return undefined;
+    const roll = rollOfMessage(message, forms) ?? settings.rollOf(ref);
+    return roll === null
+      ? { kind: "noRoll" }
+      : { kind: "form", command, given: { roll: `L${roll}` }, first: null };
+  }
+
+  /** Down to the sub-command, through the group it is in. */
+  function readPath(top: string, given: readonly DataOption[]) {
+    const path = [top];
+    let options = given;
+    for (let [inner] = options; inner && !isGiven(inner); [inner] = options) {
+      path.push(inner.name);
+      options = inner.options ?? [];
+    }
+    return { path: path.join(" "), options: options.filter(isGiven), command: map.find(...path) };
+  }
+
+  return {
+    forms,
+    readPath,
+    /** Undefined for what is nothing of ours. */
+    read(interaction: APIInteraction): Asked | undefined {
+      if (interaction.type === InteractionType.ModalSubmit) return readForm(interaction);
+      if (interaction.type === InteractionType.MessageComponent) return readPress(interaction);
+      if (interaction.type !== InteractionType.ApplicationCommand) return undefined;
+      const { data } = interaction;
+      if (data.type === ApplicationCommandType.ChatInput) return readSlash(data, interaction.guild_id);
+      if (data.type !== ApplicationCommandType.Message) return undefined;
+      const message = data.resolved.messages[data.target_id];
+      const channelId = message?.channel_id ?? interaction.channel?.id ?? "";
+      return readMenu(data.name, `${channelId}/${data.target_id}`, message);
+    },
+  };
+}
+
+type Resolved = Parameters<typeof readPicks>[1] & {
+  readonly attachments?: Readonly<Record<string, APIAttachment>>;
+};
+
+function isGiven(option: DataOption): option is GivenOption {
+  return option.type !== OptionType.Subcommand && option.type !== OptionType.SubcommandGroup;
+}

@@ -1,0 +1,30 @@
+import type { GuardedCommand } from "./who.ts";
+
+/** Commands that only show what there is: they can be called over and over, and change nothing for anybody. */
+export const READS: ReadonlySet<string> = new Set<GuardedCommand>([
+  "help",
+  "ask",
+  "caution",
+  "plan curve",
+  "plan exposure",
+  "run status",
+  "sheet show",
+  "sheet list",
+  "sheet export",
+  "tank list",
+  "batch status",
+  "batch ledger",
+  "batch waste",
+  "batch shelf",
+  "roll find",
+  "roll show",
+  "roll export",
+  "class turns",
+  "class said",
+  "class report",
+  "mix dilute",
+  "mix temper",
+  "mix class",
+  "mine show",
+  "mine export",
+]);

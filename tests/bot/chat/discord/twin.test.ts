@@ -1,0 +1,83 @@
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { createTwin, type Twin } from "../../../support/twin.ts";
+
+/*
+ * The real adapter with the real commands against an implementation of the platform that is not ours (discord-digital-twin,
+ * MIT): its gateway, its REST interface, its store. It knows no direct channels, no files, no repeats by nonce, no
+ * resuming and no limits: those are tried on our own loopback platform alone.
+ */
+
+let twin: Twin;
+beforeEach(async () => void (twin = await createTwin()));
+afterEach(async () => twin.stop());
+
+const PLAN = { film: "Lantern 400", temp: "20C", tank: "1" };
+
+async function setUp(): Promise<void> {
+  const { iris } = twin;
+  const sheet = {
+    film: "Lantern 400",
+    developer: "House MQ",
+    dilution: "1+1",
+    temp: "20C",
+    time: "9:00",
+    speed: 400,
+  };
+  expect(await twin.slash(iris, "staff-sheet add", sheet)).toContain("Lantern 400");
+  expect(await twin.slash(iris, "staff-tank add", { numbers: "1", reels: 1, volume: "300 ml" })).toContain(
+    "tank",
+  );
+}
+
+test("it connects, places its commands, and is asked and answered", async () => {
+  const placed = await twin.commands();
+  expect(placed.length).toBeGreaterThan(15);
+  expect(placed).toContainEqual({ name: "staff-class", permissions: "32" });
+  expect(placed).toContainEqual({ name: "plan", permissions: null });
+  expect(placed).toContainEqual({ name: "Rate this roll", permissions: null });
+  expect(await twin.slash(twin.mina, "help", {})).toContain("The class has no sheet yet");
+});
+
+test("a roll up to its first calls: a plan, its key, the key that goes, and calls by name in the channel", async () => {
+  await setUp();
+  const planned = await twin.slash(twin.mina, "plan make", PLAN);
+  expect(planned).toContain("**9:00** at 20 °C");
+  const asked = await twin.newest();
+  expect(await twin.press(twin.mina, "Start")).toContain("Pour in the developer");
+  // It knows no direct channels: whoever starts is told where the calls come instead.
+  await twin.told("Your direct messages are closed to me: your calls come in");
+  // What the key stood in was edited: the key is gone, its words are not.
+  expect((await twin.message(asked.id)).labels).not.toContain("Start");
+  expect((await twin.message(asked.id)).content).toBe(asked.content);
+  expect(await twin.press(twin.mina, "Tank is full")).toContain("left in developer");
+  await twin.pass(61);
+  const calls = (await twin.messages()).filter(
+    ({ content, nonce }) => nonce !== null && content.includes("Agitate"),
+  );
+  expect(calls.length).toBeGreaterThanOrEqual(2);
+  expect(calls.every(({ content }) => content.includes(`<@${twin.mina}>`))).toBe(true);
+  expect(new Set(calls.map(({ nonce }) => nonce)).size).toBe(calls.length);
+});
+
+test("a form is opened, filled in and sent; what is refused can be changed and sent again", async () => {
+  const opened = await twin.openForm(twin.iris, "staff-batch mix", {});
+  expect(opened.fields).toEqual(["kind", "product", "volume", "dilution", "clearing"]);
+  const mixed = await twin.submit(twin.iris, opened, { kind: "fixer", product: "Pier Fix", volume: "1 l" });
+  expect(mixed).toContain("**B1**");
+  expect(
+    await twin.slash(twin.iris, "staff-batch mix", { kind: "fixer", product: "Pier Fix", volume: "much" }),
+  ).toContain("volume");
+  const again = await twin.pressForm(twin.iris, "Change it and send again");
+  expect(again.fields[0]).toBe("volume");
+});
+
+test("a token that it does not know ends the connection with a sentence", async () => {
+  const other = await createTwin("not-the-bots-token");
+  try {
+    expect(other.fatal).toEqual([
+      "Discord rejected the bot's token. Put a valid one into DISCORD_TOKEN and start again.",
+    ]);
+  } finally {
+    await other.stop();
+  }
+});
