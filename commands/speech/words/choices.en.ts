@@ -110,6 +110,12 @@ export const choices = {
   lost: "lost",
   in: "in",
   out: "out",
+  name: "name and zone",
+  tanks: "the tanks",
+  times: "the developing times",
+  bottles: "the bottles",
+  code: "the code for students",
+  trial: "a trial",
   spill: "a spill",
   /** Of one option alone: its name stands in front. */
   "ask as time": "a developing time",
