@@ -42,7 +42,10 @@ export function shownReply(roll: Roll): Reply {
   return {
     text: lines.join("\n"),
     fields: fieldsOf(roll),
-    actions: [faultAction(roll)],
+    actions: [
+      faultAction(roll),
+      { label: words().contact, line: makeLine("contact sheet", { roll: makeNumber("roll", roll.number) }) },
+    ],
     ...(picture ? { pictures: [picture] } : {}),
   };
 }

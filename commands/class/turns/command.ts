@@ -2,7 +2,7 @@ import { waitingPlanOf } from "../../plan/ready.ts";
 import { z } from "zod";
 import { Temporal } from "temporal-polyfill";
 import { defineCommand, UserError, type Context } from "../../define.ts";
-import { fixTime } from "../../plan/fix.ts";
+import { fixTime, inEachBath } from "../../plan/fix.ts";
 import { washTime } from "../../plan/wash.ts";
 import { durationOption } from "../../speech/quantity.ts";
 import { makeNumber } from "../../speech/wording.ts";
@@ -134,7 +134,7 @@ function usualStages(developingSeconds: number, rolls: number, habits: Habits): 
     steps: [
       step("develop", developingSeconds),
       step("rinse", 60),
-      step("fix", fixing),
+      ...Array.from({ length: habits.fixBaths }, () => step("fix", inEachBath(fixing, habits.fixBaths))),
       step("wash", wash.seconds),
       step("wetting-agent", habits.wettingSeconds),
       step("dry", habits.drySeconds),

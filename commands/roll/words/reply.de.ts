@@ -26,6 +26,7 @@ export const de: ReplyWords = {
   fault: (fault, cause) => `Fehler: ${fault}.${cause === undefined ? "" : ` Ursache: ${cause}.`}`,
   rating: (rating) => `Wertung: ${rating} von 5.`,
   note: (note) => `Notiz: ${note}`,
+  contact: "Kontaktbogen",
   lookForCause: "Ursache eines Fehlers suchen",
   noted: (roll) => `Bei ${roll} notiert. Mit diesen Wörtern findest du den Film jetzt.`,
   rated: (roll, rating) => `${roll} hat die Wertung ${rating} von 5.`,

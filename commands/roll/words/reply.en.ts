@@ -34,6 +34,7 @@ export const en = {
     `Fault: ${fault}${cause === undefined ? "" : `, put down to: ${cause.toLowerCase()}`}.`,
   rating: (rating: number) => `Rated ${rating} of 5.`,
   note: (note: string) => `Note: ${note}`,
+  contact: "Contact sheet",
   lookForCause: "Look for a fault's cause",
   noted: (roll: string) => `Noted on ${roll}. It can be found by these words now.`,
   rated: (roll: string, rating: number | null) => `${roll} is rated ${rating} of 5.`,
