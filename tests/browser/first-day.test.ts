@@ -5,7 +5,8 @@ import { join } from "node:path";
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { needing } from "../support/needs.ts";
-import { launch, openPage, settled, shoot } from "./browser.ts";
+import { findBarriers } from "./axe.ts";
+import { launch, openPage, settled, shoot, SIZES } from "./browser.ts";
 
 /*
  * A teacher's first day, from the address that `npm start` prints to a class that can develop, by what the page offers: with
@@ -136,6 +137,18 @@ describe("a teacher's first day", { timeout: 240_000, ...needing("chromium") }, 
       await send();
       await hasDone(2);
       await shoot(page, `first-day-${language}-times`);
+      expect(await findBarriers(page)).toEqual([]);
+      // The same in a hand: the step that is next, and its key, without scrolling.
+      await page.setViewportSize(SIZES.phone);
+      await expect
+        .poll(async () => {
+          const key = await panel.getByRole("button", { name: words.paste }).boundingBox();
+          const list = await page.locator(".my-runs").boundingBox();
+          return key !== null && list !== null && key.y + key.height <= list.y + list.height;
+        })
+        .toBe(true);
+      await shoot(page, `first-day-${language}-in-hand`);
+      await page.setViewportSize(SIZES.desk);
 
       await tap(panel.getByRole("button", { name: words.paste }));
       await fill("file", TABLE, true);
