@@ -142,9 +142,9 @@ describe("a teacher's first day", { timeout: 240_000, ...needing("chromium") }, 
       await page.setViewportSize(SIZES.phone);
       await expect
         .poll(async () => {
-          const key = await panel.getByRole("button", { name: words.paste }).boundingBox();
+          const main = await panel.getByRole("button", { name: words.paste }).boundingBox();
           const list = await page.locator(".my-runs").boundingBox();
-          return key !== null && list !== null && key.y + key.height <= list.y + list.height;
+          return main !== null && list !== null && main.y + main.height <= list.y + list.height;
         })
         .toBe(true);
       await shoot(page, `first-day-${language}-in-hand`);
