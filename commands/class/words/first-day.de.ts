@@ -15,7 +15,7 @@ export const de: FirstDayWords = {
     `Der Kurs heißt ${name}, und seine Uhr geht nach ${zone}. Behalt beides, oder ändere es: \`/class setup name:… zone:…\``,
   keep: "Beides behalten",
   tanks:
-    "Gib die Nummern an, die auf den Dosen stehen (gern als Bereich), und wie viel Flüssigkeit alle Spulen einer Dose bedeckt. Einmal für jede Sorte, zum Beispiel `/tank add numbers:1-12 reels:2 volume:500 ml`",
+    "Gib die Nummern an, die auf den Dosen stehen (gern als Bereich), und wie viel Flüssigkeit alle Spiralen einer Dose bedeckt. Einmal für jede Sorte, zum Beispiel `/tank add numbers:1-12 reels:2 volume:500 ml`",
   enterTanks: "Dosen angeben",
   times:
     "Sie stehen im Datenblatt des Herstellers von Film oder Entwickler: Füg seine Tabelle ein, nimm eine Datei, oder gib eine Zeit nach der anderen an. Eine Tabelle kann so aussehen:\n```\nEI     18 °C   20 °C   24 °C\n400    11:00   9 1/2   6,5 min\n```",
