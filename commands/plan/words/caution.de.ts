@@ -44,7 +44,7 @@ export const de: CautionWords = {
   strength: (percent) =>
     `So wenig lässt sich nicht genau abmessen: Die Mischung ist ${Math.abs(percent)} % ${percent < 0 ? "schwächer" : "stärker"} als verlangt. Mit mehr Entwickler kommst du näher heran.`,
   bottleShort: (label, ml, volumeMl) =>
-    `**In ${label} sind ${ml} ml, und in die Dose gehören ${volumeMl} ml.** Lass sie erst auffüllen, oder nimm eine andere Flasche.`,
+    `**${label} enthält ${formatMl(ml)}, und in die Dose gehört mehr: ${formatMl(volumeMl)}.** Lass sie erst auffüllen, oder nimm eine andere Flasche.`,
   covered: (volumeMl) =>
     `Ist der Film mit ${formatMl(volumeMl)} bedeckt? Das steht auf der Dose. Nenn sie (\`tank:\`), dann weiß ich es.`,
   drift: (roomTenthsC, seconds) =>

@@ -42,7 +42,7 @@ export const en = {
   strength: (percent: number) =>
     `So little can't be measured exactly: the mix is ${Math.abs(percent)} % ${percent < 0 ? "weaker" : "stronger"} than asked. More developer is nearer.`,
   bottleShort: (label: string, ml: number, volumeMl: number) =>
-    `**${label} holds ${ml} ml, and the tank takes ${volumeMl} ml.** Have an aide top it up first, or take another bottle.`,
+    `**${label} holds ${formatMl(ml)}, and the tank takes ${formatMl(volumeMl)}.** Have an aide top it up first, or take another bottle.`,
   covered: (volumeMl: number) =>
     `Does ${formatMl(volumeMl)} cover the film? That stands on the tank. Name it (\`tank:\`), and I know.`,
   drift: (roomTenthsC: number, seconds: number) =>

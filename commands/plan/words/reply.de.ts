@@ -41,7 +41,7 @@ export const de: ReplyWords = {
   whatItRestsOn: "Worauf jede Zahl beruht:",
 
   pourOutFrom: (seconds) => `ausgießen ab ${formatSeconds(seconds)}`,
-  replenish: (ml) => `danach ${ml} ml Regenerat in seine Flasche`,
+  replenish: (ml) => `danach ${formatMl(ml)} Regenerat in seine Flasche`,
   fillAndEmpty: (times) => `${times === 1 ? "einmal" : `${times}-mal`} füllen und leeren`,
   fromBottle: (bottle) => `aus ${bottle}`,
   ofStock: (ml) => `${formatMl(ml)} Stammlösung`,

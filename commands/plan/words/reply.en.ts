@@ -34,7 +34,7 @@ export const en = {
   whatItRestsOn: "What each number rests on:",
 
   pourOutFrom: (seconds: number) => `pour out from ${formatSeconds(seconds)}`,
-  replenish: (ml: number) => `then ${ml} ml of replenisher into its bottle`,
+  replenish: (ml: number) => `then ${formatMl(ml)} of replenisher into its bottle`,
   fillAndEmpty: (times: number) => `fill and empty ${times === 1 ? "once" : `${times} times`}`,
   fromBottle: (bottle: string) => `from ${bottle}`,
   ofStock: (ml: number) => `${formatMl(ml)} of stock`,

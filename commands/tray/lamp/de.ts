@@ -1,9 +1,10 @@
+import { formatNumber } from "../../speech/wording.ts";
 import type { LampWords } from "./en.ts";
 
 export const de: LampWords = {
   tooMany: (most) => `Für den Kurs sind schon ${most} Dunkelkammerlichter notiert, mehr haben nicht Platz.`,
   beyondLongest: (longest) =>
-    `Eine Münze sieht man bei einer der Stufen, die du versucht hast, bis ${longest} min. Waren es andere, sag \`longest:\` und \`shortest:\`.`,
+    `Eine Münze sieht man bei einer der Stufen, die du versucht hast, bis ${formatNumber(longest)} min. Waren es andere, sag \`longest:\` und \`shortest:\`.`,
   unsafe: (lamp) =>
     `**Das Dunkelkammerlicht ${lamp} ist nicht sicher: Öffne darunter kein Papier.** Schon die kürzeste Stufe ist verändert.`,
   safe: (time, lamp) =>

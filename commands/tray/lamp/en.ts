@@ -1,7 +1,8 @@
+import { formatNumber } from "../../speech/wording.ts";
 export const en = {
   tooMany: (most: number) => `The class has ${most} safelights noted, which is all there is room for.`,
   beyondLongest: (longest: number) =>
-    `A coin is seen at one of the steps you tried, up to ${longest} min. Say \`longest:\` and \`shortest:\` if yours were others.`,
+    `A coin is seen at one of the steps you tried, up to ${formatNumber(longest)} min. Say \`longest:\` and \`shortest:\` if yours were others.`,
   unsafe: (lamp: string) =>
     `**The safelight ${lamp} is not safe: don't open paper under it.** Even the shortest step changed.`,
   safe: (time: string, lamp: string) =>

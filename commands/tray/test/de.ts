@@ -1,10 +1,11 @@
+import { formatNumber } from "../../speech/wording.ts";
 import type { TestWords } from "./en.ts";
 
 export const de: TestWords = {
   noSteps: (most, longest) =>
     `Schreib die Stufen in ganzen Minuten mit Komma, wie 1, 3, 7: höchstens ${most}, jede höchstens ${longest}.`,
   head: (lamp, minutes, plan) =>
-    `**Etwa ${minutes} min unter dem Dunkelkammerlicht ${lamp}** (${plan}): Ich sage jede Münze an.`,
+    `**Etwa ${formatNumber(minutes)} min unter dem Dunkelkammerlicht ${lamp}** (${plan}): Ich sage jede Münze an.`,
   before:
     "Du brauchst ein Blatt deines Papiers, einen Karton, Münzen und die Belichtung für ein helles Grau (Dichte 0,25 bis 0,50: gerade deutlich dunkler als Papier).",
   steps: (minutes) =>

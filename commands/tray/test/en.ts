@@ -1,8 +1,9 @@
+import { formatNumber } from "../../speech/wording.ts";
 export const en = {
   noSteps: (most: number, longest: number) =>
     `Write the steps in whole minutes with commas between, like 1, 3, 7: at most ${most}, each at most ${longest}.`,
   head: (lamp: string, minutes: number, plan: string) =>
-    `**About ${minutes} min under the safelight ${lamp}** (${plan}): I call each coin.`,
+    `**About ${formatNumber(minutes)} min under the safelight ${lamp}** (${plan}): I call each coin.`,
   before:
     "You need a sheet of your paper, a card, coins, and the exposure that gives a light grey (density 0.25 to 0.50: just clearly darker than paper).",
   steps: (minutes: string) =>
