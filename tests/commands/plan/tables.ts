@@ -56,7 +56,7 @@ export const TABLE_1B = [
 ].map((row) => ({ ...row, source: F32, grade: "A" as const }));
 
 const DDX =
-  "hand copy of ILFORD ILFOTEC DD-X Developer Times (gist.github.com/at0dd/65f47b39a2617a41131ba59aea32673d, 14 Feb 2022)";
+  "hand copy of ILFORD ILFOTEC DD-X Developer Times (a public gist, 65f47b39a2617a41131ba59aea32673d, 14 Feb 2022)";
 
 function ddx(film: string, boxSpeed: number, lines: readonly (readonly [number, number, number | null])[]) {
   return {
