@@ -58,9 +58,10 @@ test.each(["en", "de"] as const)("each kind of message, in %s", async (language)
       "a plan",
       await gateway.slash(mina, "plan make", { film: "Lantern 400", temp: "20C", tank: "1" }),
     );
-    tell("its curve", await press(mina, plan, KEYS[language].curve));
+    const curve = tell("its curve", await press(mina, plan, KEYS[language].curve));
     const started = tell("started", await press(mina, plan, KEYS[language].start));
-    note("the plan, its key gone", plan.messages.map(renderMessage).join());
+    // The newest message with a key is where it is pressed.
+    note("the curve, its key gone", curve.messages.map(renderMessage).join().split("\n").at(-1) ?? "");
     tell("the tank is full", await press(mina, started, KEYS[language].full));
     await classroom.pass(60);
     const other = await gateway.slash(joao, "plan make", { film: "Lantern 400", temp: "20C", tank: "2" });
@@ -68,6 +69,8 @@ test.each(["en", "de"] as const)("each kind of message, in %s", async (language)
       "started with direct messages closed",
       await press(joao, other, KEYS[language].start),
     );
+    await gateway.until(() => closed.messages.length === 2);
+    note("and beside it", closed.messages.slice(1).map(renderMessage).join());
     await press(joao, closed, KEYS[language].full);
     await classroom.pass(2);
     note("to Mina alone", gateway.messagesTo(mina).map(renderMessage).join("\n---\n"));
