@@ -1,5 +1,5 @@
 export const secure = {
-  none: "This page comes over plain http: phones can't keep their screen awake, have the page on their home screen or be called while it is closed. README, “https”, says how to change that.",
+  none: "This page comes over plain http: phones can't have it on their home screen or be called while it is closed, and only a small video keeps their screens on. README, “https”, says how to change that.",
   byProxy: "This page comes over https.",
   holds: (day: string, days: number) =>
     `This page comes over https. Its certificate holds until ${day}: ${days === 1 ? "1 day" : `${days} days`}.`,
