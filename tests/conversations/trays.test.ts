@@ -110,7 +110,7 @@ describe("many at one line", () => {
     put("Mina", start("Mina", `${RC} prints:2`), 0);
     start("Ben", RC);
     expect(room.asks("Ben", "/run next").code).toBe("ERR_TRAYS_FULL");
-    expect(room.press("Ben", "It is in already")).toContain("left in developer");
+    expect(room.press("Ben", "It is in already")).toContain("left in the developer");
   });
 
   test("a wet print in the wash begins everybody's wash again, and they are told; a film's wash goes on", async () => {
@@ -131,7 +131,7 @@ describe("many at one line", () => {
     );
     const toBen = room.heard.filter(({ personId }) => personId === "room:ben");
     expect(toBen.map(({ text }) => text).join("\n")).not.toContain("A wet print");
-    expect(room.asks("Mina", "/run status").reply.text).toContain("**4:59** left in wash");
+    expect(room.asks("Mina", "/run status").reply.text).toContain("**4:59** left in the wash");
     await room.pass(299);
     expect(room.news("Mina").join("\n")).toContain("Take it out");
   });

@@ -35,7 +35,7 @@ test("it connects, places its commands, and is asked and answered", async () => 
   expect(placed).toContainEqual({ name: "staff-class", permissions: "32" });
   expect(placed).toContainEqual({ name: "plan", permissions: null });
   expect(placed).toContainEqual({ name: "Rate this roll", permissions: null });
-  expect(await twin.slash(twin.mina, "help", {})).toContain("The class has no sheet yet");
+  expect(await twin.slash(twin.mina, "help", {})).toContain("The class has no developing times yet");
 });
 
 test("a roll up to its first calls: a plan, its key, the key that goes, and calls by name in the channel", async () => {
@@ -49,7 +49,7 @@ test("a roll up to its first calls: a plan, its key, the key that goes, and call
   // What the key stood in was edited: the key is gone, its words are not.
   expect((await twin.message(asked.id)).labels).not.toContain("Start");
   expect((await twin.message(asked.id)).content).toBe(asked.content);
-  expect(await twin.press(twin.mina, "Tank is full")).toContain("left in developer");
+  expect(await twin.press(twin.mina, "Tank is full")).toContain("left in the developer");
   await twin.pass(61);
   const calls = (await twin.messages()).filter(
     ({ content, nonce }) => nonce !== null && content.includes("Agitate"),
