@@ -66,10 +66,12 @@ export function actionsAt(
   nowMs: number,
 ): readonly Action[] {
   const dueAt = calls.find(({ kind }) => kind === "pour-out" || kind === "next-bath")?.at ?? nowMs;
-  return phase === "running" && nowMs < dueAt - (EARLY_SECONDS * 1000) / speed
-    ? actions.map(withoutWeight)
-    : actions;
+  return phase === "running" && nowMs < dueAt - (EARLY_SECONDS * 1000) / speed ? actions.map(calm) : actions;
 }
+
+/** What is asked for right now stays the main one: that the image is seen. */
+const calm = (action: Action): Action =>
+  action.line.startsWith("run seen") ? action : withoutWeight(action);
 
 export function withoutWeight(action: Action): Action {
   return action.weight === "main" ? { ...action, weight: "plain" } : action;

@@ -31,7 +31,7 @@ export function viewOf(run: Run, owner: string): RunView {
     stepCount: run.plan.steps.length,
     phase: phase.kind,
     resting: restingWords(run, step),
-    isPoured: step !== undefined && step.kind !== "dry" && step.kind !== "cut",
+    isPoured: step !== undefined && step.medium !== "paper" && step.kind !== "dry" && step.kind !== "cut",
     startedAt: phase.kind === "running" ? phase.startedAtMs : null,
     endsAt: phase.kind === "running" ? phase.endsAtMs : null,
     overdueSince: phase.kind === "waiting" && isAfterTimedStep(run, phase.step) ? phase.sinceMs : null,

@@ -3,6 +3,7 @@ import { afterAll, afterEach, beforeAll, beforeEach } from "vitest";
 import { inventDemo } from "../../bot/demo/demo.ts";
 import type { RoomOptions } from "../../bot/chat/room/options.ts";
 import type { FakeClock } from "../support/clock.ts";
+import type { AnyPlan } from "../../store/shapes/tray.ts";
 import { aPlan, aStep, START } from "../support/make.ts";
 import { startRoom, type RoomServer } from "../support/room-server.ts";
 import { buildPage, launch, type } from "./browser.ts";
@@ -72,7 +73,7 @@ export function fallSilent(): void {
   clearInterval(beating);
 }
 
-export function planFor(name: string, plan = QUICK): void {
+export function planFor(name: string, plan: AnyPlan = QUICK): void {
   const member = room.stores.members.findByName(1, name);
   room.stores.plans.add(1, member?.personId ?? "", plan, room.clock.now());
 }

@@ -52,6 +52,10 @@ function fill({ stores, clock, inOne }: ReturnType<typeof setUp>): void {
   ask("plan", { film, temp: "20C", tank: "T2" });
   ask("run start", {});
   ask("run next", {});
+  ask("tray set", { developer: `${MARK} Print` });
+  ask("tray plan", { paper: "fibre", temp: "20C" });
+  ask("run start", {});
+  ask("tray lamp", { lamp: `${MARK} lamp`, after: 3 });
   ask("class periods", { days: "daily", from: "0:00", to: "24:00", name: `${MARK} hours` });
   ask("class say", { text: `${MARK} says` });
   stores.rolls.add(
