@@ -44,7 +44,7 @@ test("a student who does everything wrong still ends with a film and a cause", a
 
   // Taps twice, taps too early, says they poured an hour before they began.
   room.press("Mina", "Tank is full");
-  expect(says("/run next run:R2 step:0")).toContain("Got it already");
+  expect(says("/run next run:R2 step:0")).toContain("Noted already");
   await room.pass(60);
   expect(code("/run next run:R2 step:1")).toBe("ERR_TOO_EARLY");
   expect(code("/run next run:R2 step:5")).toBe("ERR_OLD_BUTTON");
