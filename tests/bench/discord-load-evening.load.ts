@@ -17,6 +17,8 @@ import { loadNow, mostInOneSecond, readSaid, spread, table } from "./whole-bot-f
  */
 
 const STUDENTS = 30;
+/** A slow chat is found slow by its first calls. */
+const FIRST_MINUTE_MS = 50_000;
 const SECONDS = Number(process.env["SECONDS"] ?? 190);
 const MEDIAN_MS = Number(process.env["TRIP_MS"] ?? 120);
 const TRIP = { medianMs: MEDIAN_MS, p99Ms: MEDIAN_MS < 1000 ? MEDIAN_MS * 3.6 : MEDIAN_MS * 1.1, seed: 1 };
@@ -66,7 +68,7 @@ test("thirty students press at once, direct messages closed for half", async () 
   await wait((SECONDS / 2) * 1000);
 
   const said = readSaid(bot).filter(({ time }) => time >= from);
-  const settled = said.filter(({ time }) => time >= from + 70_000);
+  const settled = said.filter(({ time }) => time >= from + FIRST_MINUTE_MS);
   expect(await bot.kill("SIGTERM")).toBe(0);
   const counted = gateway.requests.filter(({ path }) => !/^\/(interactions|webhooks)\//.test(path));
   const direct = gateway.ledger.messages.filter(
@@ -86,7 +88,7 @@ test("thirty students press at once, direct messages closed for half", async () 
         calls: said.length,
         "messages alone / in channel": `${direct.length} / ${gateway.messagesIn(gateway.channel.id).filter(({ interactionId }) => interactionId === undefined).length}`,
         "late ms p50/p99/max": spread(said.map(({ deliveredMs }) => Math.max(0, deliveredMs))),
-        "late ms after 70 s": spread(settled.map(({ deliveredMs }) => Math.max(0, deliveredMs))),
+        "from the second minute on": spread(settled.map(({ deliveredMs }) => Math.max(0, deliveredMs))),
         "load average": loadNow(),
       },
     ]),
@@ -95,5 +97,6 @@ test("thirty students press at once, direct messages closed for half", async () 
   expect(gateway.violations).toEqual([]);
   expect(gateway.requests.filter(({ status }) => status === 429)).toEqual([]);
   expect(mostInOneSecond(counted.map(({ at }) => at))).toBeLessThanOrEqual(50);
-  expect(said.length).toBeGreaterThan(STUDENTS * 3);
+  // At once and each minute: alone to half of them, in one message to the others.
+  expect(said.length).toBeGreaterThanOrEqual((STUDENTS / 2) * Math.floor(1 + SECONDS / 60));
 });
