@@ -36,6 +36,8 @@ export const TEXT_COLUMNS: readonly TextColumn[] = [
   json("plans", "body"),
   json("runs", "body"),
   json("runs", "phase"),
+  // Safelights, papers' developers and periods bear whatever names people gave them.
+  { table: "classes", key: "id", column: "habits", isJson: true, ofClass: "id = @classId" },
   json("outbox", "body"),
   text("outbox", "detail"),
   text("rolls", "note"),

@@ -24,7 +24,6 @@ const NAMELESS: Readonly<Record<string, string>> = {
   "classes.key": "a place's number",
   "classes.name": "the class's own name",
   "classes.zone": "a time zone",
-  "classes.habits": "how the class works",
   "classes.channel_ref": "a channel's number",
   "classes.calendar_token": "drawn by lot",
   "cues.key": "a key of ours",
@@ -151,6 +150,8 @@ function aClassThatKnows(path: string): Room {
     "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 devbatch:Zarquilla's bottle",
   );
   room.says(NAME, "/run start");
+  room.says(NAME, "/tray plan paper:fibre temp:20 devbatch:Zarquilla's tray");
+  room.says("Iris", "/tray lamp lamp:Zarquilla after:3", "teacher");
   room.says("Iris", `/class say Well done, ${NAME}! to:working`, "teacher");
   room.says("Iris", `/class say zarquilla öhrwurm left a towel`, "teacher");
   room.says(NAME, `/run stop reason:Zarquilla spilt it sure:yes`);
