@@ -10,11 +10,14 @@ import type { Hand, LaunchedEngine, OpenOptions } from "./hand.ts";
 import { CHROMIUM, FIREFOX } from "./playwright.ts";
 import {
   answerCall,
+  comeToSink,
   count,
   findBarriers,
+  gone,
   joinDemo,
   listenToTrack,
   onsetsOfTrack,
+  openSink,
   pickGerman,
   pressAt,
   pressAway,
@@ -139,6 +142,33 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
         );
       // Firefox plays nothing where the machine has no device for sound.
       if (hand.engine !== "firefox") await until(hand, "track.element?.currentTime > 1", "the track to play");
+      expect(await hand.complaints()).toEqual([]);
+    });
+
+    test("without a phone takes a place at the sink's tablet, is called there, and reads a word to all", async () => {
+      const hand = await openPage({ size: "desk" });
+      await openSink(hand);
+      await comeToSink(hand, "Ada");
+      planFor("Ada", { ...QUICK, tank: 2 });
+      await hand.reload();
+      await until(hand, `document.querySelector(".tile")?.textContent.includes("House MQ")`, "the plan");
+      const key = ".tile .tile-keys .key.main:not(:disabled)";
+      await pressAt(hand, key);
+      await see(hand, ".tile.is-waiting");
+      await pressAt(hand, key);
+      await see(hand, ".tile.is-called");
+      expect(await read(hand, ".tile-call")).toMatch(/agitate/i);
+      await shoot(hand, "sink");
+      await pressAt(hand, key);
+      const teacher = room.visitor();
+      await teacher.joinDemo("Iris", "teacher");
+      await (await teacher.open()).says("class say text:Fixer B4 is spent, use B5");
+      await see(hand, ".sink-word");
+      expect(await read(hand, ".sink-word-text")).toContain("Fixer B4 is spent");
+      await shoot(hand, "sink-word");
+      await pressAt(hand, ".sink-word .key:not(:disabled)");
+      await gone(hand, ".sink-word");
+      expect(await findBarriers(hand)).toEqual([]);
       expect(await hand.complaints()).toEqual([]);
     });
 

@@ -106,6 +106,27 @@ export async function joinDemo(hand: Hand, name: string): Promise<void> {
   await see(hand, ".link.is-open");
 }
 
+/** The demo's teacher makes this device one of the sink, for everybody who stands there. */
+export async function openSink(hand: Hand): Promise<void> {
+  await press(hand, en.door.demoTeacher);
+  await see(hand, ".link.is-open");
+  await press(hand, en.menu.open);
+  await press(hand, en.menu.door);
+  await press(hand, en.sink.open);
+  await see(hand, ".sink");
+}
+
+/** Somebody new at the sink; the tanks are in front again afterwards. */
+export async function comeToSink(hand: Hand, name: string): Promise<void> {
+  await press(hand, en.sink.next);
+  await see(hand, ".sink-desk input");
+  await hand.type(`document.querySelector(".sink-desk input")`, name);
+  await press(hand, en.sink.addKey);
+  await until(hand, `document.querySelector(".sink-desk h2")?.textContent === ${quote(name)}`);
+  await press(hand, en.sink.close);
+  await gone(hand, ".sink-desk");
+}
+
 /** In the menu, as one does on a phone that speaks another language. */
 export async function pickGerman(hand: Hand): Promise<void> {
   await press(hand, en.menu.open);
