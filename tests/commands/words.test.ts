@@ -18,7 +18,8 @@ const SENTENCE =
 /** Values of fields and of options, which are the same in every language. */
 const VALUES = new Set(["has it", "not reached", "this week", "this month", "this year"]);
 /** Titles of sources are quoted as they are. */
-const TITLES = /The (Darkroom Cookbook|Complete Photobook)|Photography: Theory and Practice|Book of Photography/g;
+const TITLES =
+  /The (Darkroom Cookbook|Complete Photobook)|Photography: Theory and Practice|Book of Photography/g;
 /** Kept in English with a plan or a batch, and translated when they are read. */
 const KEPT = new Set<string>([...STORED.keys(), ...Object.values(HOUSE_SOURCES), OWN_FIRST, "entered by 7"]);
 
