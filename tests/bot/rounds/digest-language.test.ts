@@ -158,7 +158,7 @@ describe("the digests", () => {
     const told = room.heard.filter(({ text }) => text.includes("Vorher ansetzen"));
     expect(texts(told)).toHaveLength(1);
     expect(told[0]?.text).toMatch(
-      /^\*\*2 h zu spät\*\*: das war für den ⟦\d+:date⟧, ⟦\d+:time⟧\. Einmal davor fiel es aus\./,
+      /^\*\*2 h zu spät\*\*: Das war für den ⟦\d+:date⟧, ⟦\d+:time⟧\. Einmal davor fiel es aus\./,
     );
     expect(told[0]?.text).toContain(
       "**Vorher ansetzen: Fixierbad (nichts bereit).** Eine Hilfskraft oder die Lehrkraft.",
