@@ -79,6 +79,8 @@ export interface OutboxStore {
   markSent(ids: readonly number[], ref: string, now: number): void;
   /** The runs that the message found by this `ref` speaks of. */
   runsSaidIn(ref: string): number[];
+  /** The classes that it was for. */
+  classesSaidIn(ref: string): number[];
   /** Tried again from `nextAt` on. */
   markLater(ids: readonly number[], nextAt: number, detail: string): void;
   /** The same where nothing was said this time: if it was the first time, it is as if it had never been tried. */
@@ -132,6 +134,9 @@ export function createOutboxStore(db: Db): OutboxStore {
   );
   const saidIn = db.prepare<[string], { run_id: number }>(
     "select distinct run_id from outbox where ref = ? and run_id is not null",
+  );
+  const saidTo = db.prepare<[string], { class_id: number }>(
+    "select distinct class_id from outbox where ref = ?",
   );
   // No later than it is of use: then it is given up in time for the next one to tell of it.
   const nextTry = "next_at = min(@nextAt, coalesce(useful_until, @nextAt))";
@@ -212,6 +217,7 @@ export function createOutboxStore(db: Db): OutboxStore {
       takeUntold(ids);
       for (const id of ids) sending.run(now, now + SENDING_MS, bundle, id);
     },
+    classesSaidIn: (ref) => saidTo.all(ref).map(({ class_id: classId }) => classId),
     runsSaidIn: (ref) => saidIn.all(ref).map(({ run_id: runId }) => runId),
     markSent(ids, ref, now) {
       for (const id of ids) sent.run(ref, now, id);

@@ -2,7 +2,7 @@ import { fork, type ChildProcess } from "node:child_process";
 import { join } from "node:path";
 import type { Config } from "../process/config.ts";
 import type { Log } from "../process/log.ts";
-import { dataOf } from "./shard.ts";
+import { dataOf, ownerOf } from "./shard.ts";
 import { toFirst, type ToOther } from "./link.ts";
 import { createTurns } from "./turns.ts";
 
@@ -11,8 +11,8 @@ import { createTurns } from "./turns.ts";
 export interface Others {
   /** Resolves when this process may identify itself. */
   waitForTurn(): Promise<void>;
-  /** Gives a direct message's interaction to the process whose class its person was seen in last, if that is another. */
-  handOver(interaction: object, personId: string): Promise<boolean>;
+  /** Gives a direct message's interaction to the process of its class, or of the one its person was seen in last, if that is another. */
+  handOver(interaction: object, personId: string, classKey?: string): Promise<boolean>;
   /** Ends them, and waits for it. */
   stop(): Promise<void>;
 }
@@ -96,19 +96,24 @@ export function startOthers({ config, log, seenAt }: OthersDeps): Others {
     });
   }
 
+  function give(id: number, interaction: object): boolean {
+    const child = children.get(id);
+    if (child) tell(child, { kind: "interaction", interaction: { ...interaction } });
+    return child !== undefined;
+  }
+
   for (let id = 1; id < config.DISCORD_SHARDS; id += 1) start(id, FIRST_PAUSE_MS);
 
   return {
     waitForTurn: takeTurn,
-    async handOver(interaction, personId) {
+    async handOver(interaction, personId, classKey) {
+      if (classKey !== undefined) return give(ownerOf(classKey, config.DISCORD_SHARDS), interaction);
       const answers = await Promise.all([...children].map(([id, child]) => ask(id, child, personId)));
       const newest = answers.reduce((best, each) => ((each.at ?? -1) > (best.at ?? -1) ? each : best), {
         id: 0,
         at: seenAt(personId),
       });
-      const child = children.get(newest.id);
-      if (child) tell(child, { kind: "interaction", interaction: { ...interaction } });
-      return child !== undefined;
+      return give(newest.id, interaction);
     },
     async stop() {
       isStopping = true;

@@ -22,6 +22,8 @@ export interface Left {
 export interface Beside {
   readonly photo?: ShownPhoto | undefined;
   readonly left?: Left | undefined;
+  /** The class its keys carry, where a press will not tell it. */
+  readonly keysOf?: string | undefined;
 }
 
 export interface Answerer {
@@ -161,7 +163,7 @@ export function createAnswerer(
       clearTimeout(timer);
       await callBack({ type: InteractionResponseType.Modal, data: form });
     },
-    async answer(reply, visibility, { photo, left } = {}) {
+    async answer(reply, visibility, { photo, left, keysOf } = {}) {
       const parts = await makeParts(
         {
           text: reply.text,
@@ -171,6 +173,7 @@ export function createAnswerer(
           mentions: [],
           ...(photo ? { photo } : {}),
           language: languageOfInteraction(interaction),
+          keysOf,
         },
         settings,
       );

@@ -1,8 +1,11 @@
 import {
   type APIApplicationCommandInteractionDataBasicOption as GivenOption,
   type APIApplicationCommandInteractionDataOption as DataOption,
+  type APIApplicationCommandInteraction,
   type APIAttachment,
   type APIInteraction,
+  type APIMessage,
+  type APIMessageApplicationCommandInteraction,
   type APIMessageComponentInteraction,
   type APIModalSubmitInteraction,
   ApplicationCommandOptionType as OptionType,
@@ -14,6 +17,8 @@ import { type Command, lineFormsOf } from "../../../commands/define.ts";
 import { parseLine } from "../../../commands/speech/line.ts";
 import { readChoice } from "./choose-class.ts";
 import { missingOf, readFormKey } from "./form.ts";
+import { readClass } from "./key-class.ts";
+import { listKeys } from "./keys.ts";
 import { RATE_ROLL, rollOfMessage } from "./menu.ts";
 import type { CommandMap } from "./options.ts";
 import { type PickSettings, readPicks } from "./picked.ts";
@@ -30,7 +35,7 @@ export interface AskedCall {
   readonly file?: APIAttachment;
   /** The key it came from. */
   readonly pressed?: Pressed;
-  /** The class it is about, where that was asked. */
+  /** The class it is about, where that was asked, or what it came from tells it. */
   readonly classKey?: string | undefined;
 }
 
@@ -39,6 +44,7 @@ export interface AskedForm {
   readonly command: Command;
   readonly given: Readonly<Record<string, unknown>>;
   readonly first: string | null;
+  readonly classKey?: string | undefined;
 }
 
 export type Asked = AskedCall | AskedForm | { readonly kind: "oldButton" } | { readonly kind: "noRoll" };
@@ -48,6 +54,8 @@ export interface AskedSettings extends PickSettings {
   readonly map: CommandMap;
   /** The roll in the log that a message of the bot's is about. */
   rollOf(messageRef: string): number | null;
+  /** The class that a message of the bot's speaks to. */
+  classOf(messageRef: string): string | null;
 }
 
 export function createAskedReader(settings: AskedSettings) {
@@ -59,7 +67,8 @@ export function createAskedReader(settings: AskedSettings) {
   function complete(call: AskedCall): AskedCall | AskedForm {
     const command = commandOf(call.name);
     const isWhole = !command || call.file !== undefined || missingOf(command, call.options).length === 0;
-    return isWhole ? call : { kind: "form", command, given: call.options, first: null };
+    const { options, classKey } = call;
+    return isWhole ? call : { kind: "form", command, given: options, first: null, classKey };
   }
 
   function readSlash(
@@ -81,27 +90,38 @@ export function createAskedReader(settings: AskedSettings) {
     });
   }
 
-  function readKey(line: string, message: Pressed["message"]): Asked {
+  /** On a server the server is the class; alone it is the one that a key carries, or that its message was for. */
+  const classAlone = (
+    { guild_id: guildId }: APIInteraction,
+    carried: string | undefined,
+    ref: string | undefined,
+  ): string | undefined =>
+    guildId !== undefined ? undefined : (carried ?? (ref && settings.classOf(ref)) ?? undefined);
+
+  function readKey(key: string, interaction: APIMessageComponentInteraction): Asked {
+    const { message } = interaction;
+    const { line, classKey: carried } = readClass(key);
     const chosen = readChoice(line);
     if (chosen) return complete({ kind: "call", ...chosen });
     const formKey = readFormKey(line);
     const parsed = parseLine(formKey?.line ?? line, forms);
     const command = parsed.ok ? commandOf(parsed.value.name) : undefined;
     if (!parsed.ok) return { kind: "oldButton" };
+    const classKey = classAlone(interaction, carried, refOf(message));
     if (formKey && command)
-      return { kind: "form", command, given: parsed.value.options, first: formKey.first };
-    return complete({ kind: "call", ...parsed.value, pressed: { message, line } });
+      return { kind: "form", command, given: parsed.value.options, first: formKey.first, classKey };
+    return complete({ kind: "call", ...parsed.value, pressed: { message, line }, classKey });
   }
 
-  function readPress({ data, message }: APIMessageComponentInteraction): Asked | undefined {
-    if (data.component_type === ComponentType.Button) return readKey(data.custom_id, message);
-    if (data.component_type !== ComponentType.StringSelect) return undefined;
-    const [line] = data.values;
-    return line === undefined ? undefined : readKey(line, message);
+  function readPress(interaction: APIMessageComponentInteraction): Asked | undefined {
+    const key = keyOf(interaction);
+    return key === undefined ? undefined : readKey(key, interaction);
   }
 
-  function readForm({ data }: APIModalSubmitInteraction): Asked {
-    const parsed = parseLine(data.custom_id, forms);
+  function readForm(interaction: APIModalSubmitInteraction): Asked {
+    const { data, message } = interaction;
+    const { line, classKey: carried } = readClass(data.custom_id);
+    const parsed = parseLine(line, forms);
     if (!parsed.ok) return { kind: "oldButton" };
     const filled = data.components.flatMap((each) => {
       const inner =
@@ -116,16 +136,22 @@ export function createAskedReader(settings: AskedSettings) {
       });
     });
     const { name, options } = parsed.value;
-    return { kind: "call", name, options: { ...options, ...Object.fromEntries(filled) } };
+    const classKey = classAlone(interaction, carried, message && refOf(message));
+    return { kind: "call", name, options: { ...options, ...Object.fromEntries(filled) }, classKey };
   }
 
-  function readMenu(name: string, ref: string, message: Pressed["message"] | undefined): Asked | undefined {
+  function readMenu(interaction: APIMessageApplicationCommandInteraction): Asked | undefined {
+    const { name, target_id: id, resolved } = interaction.data;
+    const message = resolved.messages[id];
+    const ref = `${message?.channel_id ?? interaction.channel.id}/${id}`;
     const command = commandOf(RATE_ROLL.command);
     if (name !== RATE_ROLL.name || !command) return undefined;
     const roll = rollOfMessage(message, forms) ?? settings.rollOf(ref);
+    const carried = listKeys(message?.components ?? []).flatMap((key) => readClass(key).classKey ?? []);
+    const classKey = classAlone(interaction, carried[0], ref);
     return roll === null
       ? { kind: "noRoll" }
-      : { kind: "form", command, given: { roll: `L${roll}` }, first: null };
+      : { kind: "form", command, given: { roll: `L${roll}` }, first: null, classKey };
   }
 
   /** Down to the sub-command, through the group it is in. */
@@ -142,6 +168,16 @@ export function createAskedReader(settings: AskedSettings) {
   return {
     forms,
     readPath,
+    /** The class that a key, or a form, names itself; nothing is looked up. */
+    classCarriedBy(interaction: APIInteraction): string | undefined {
+      const key =
+        interaction.type === InteractionType.ModalSubmit
+          ? interaction.data.custom_id
+          : interaction.type === InteractionType.MessageComponent
+            ? keyOf(interaction)
+            : undefined;
+      return key === undefined ? undefined : (readClass(key).classKey ?? readChoice(key)?.classKey);
+    },
     /** Undefined for what is nothing of ours. */
     read(interaction: APIInteraction): Asked | undefined {
       if (interaction.type === InteractionType.ModalSubmit) return readForm(interaction);
@@ -149,10 +185,7 @@ export function createAskedReader(settings: AskedSettings) {
       if (interaction.type !== InteractionType.ApplicationCommand) return undefined;
       const { data } = interaction;
       if (data.type === ApplicationCommandType.ChatInput) return readSlash(data, interaction.guild_id);
-      if (data.type !== ApplicationCommandType.Message) return undefined;
-      const message = data.resolved.messages[data.target_id];
-      const channelId = message?.channel_id ?? interaction.channel?.id ?? "";
-      return readMenu(data.name, `${channelId}/${data.target_id}`, message);
+      return isMenu(interaction) ? readMenu(interaction) : undefined;
     },
   };
 }
@@ -160,6 +193,20 @@ export function createAskedReader(settings: AskedSettings) {
 type Resolved = Parameters<typeof readPicks>[1] & {
   readonly attachments?: Readonly<Record<string, APIAttachment>>;
 };
+
+/** Of a button, or of what was chosen in a list. */
+function keyOf({ data }: APIMessageComponentInteraction): string | undefined {
+  if (data.component_type === ComponentType.Button) return data.custom_id;
+  return data.component_type === ComponentType.StringSelect ? data.values[0] : undefined;
+}
+
+const refOf = (message: Pick<APIMessage, "id" | "channel_id">): string =>
+  `${message.channel_id}/${message.id}`;
+
+const isMenu = (
+  interaction: APIApplicationCommandInteraction,
+): interaction is APIMessageApplicationCommandInteraction =>
+  interaction.data.type === ApplicationCommandType.Message;
 
 function isGiven(option: DataOption): option is GivenOption {
   return option.type !== OptionType.Subcommand && option.type !== OptionType.SubcommandGroup;

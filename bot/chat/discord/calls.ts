@@ -67,6 +67,7 @@ export function createCallReader(settings: CallSettings) {
     map,
     memberName: directory.memberName,
     rollOf: directory.rollOfMessage,
+    classOf: directory.classOfMessage,
     missingPermissions: missing,
   });
 
@@ -102,7 +103,7 @@ export function createCallReader(settings: CallSettings) {
     return settings.roleOf({ personId, guildId, roleIds, roleNames, managesServer });
   }
 
-  /** Who has chosen one of their classes. */
+  /** Who calls in one of their classes that is told otherwise than by where they call. */
   function callerIn(interaction: APIInteraction, classKey: string): DiscordCaller | undefined {
     const caller = readCaller(interaction);
     const chosen =
@@ -115,6 +116,7 @@ export function createCallReader(settings: CallSettings) {
     roleIn,
     /** What lines of keys are read by. */
     forms: reader.forms,
+    classCarriedBy: reader.classCarriedBy,
 
     /** Undefined for what is no call of ours: other kinds of interaction, other components. */
     readCall(interaction: APIInteraction): ReadCall | undefined {
@@ -123,7 +125,7 @@ export function createCallReader(settings: CallSettings) {
       const words = discordWords(languageOfInteraction(interaction));
       if (asked.kind === "oldButton" || asked.kind === "noRoll")
         return { kind: "sentence", text: words[asked.kind] };
-      const classKey = asked.kind === "call" ? asked.classKey : undefined;
+      const { classKey } = asked;
       const caller = classKey === undefined ? readCaller(interaction) : callerIn(interaction, classKey);
       if (!caller) return { kind: "sentence", text: words.noClass };
       if (asked.kind === "form") return { kind: "form", asked, caller };

@@ -1,4 +1,5 @@
 import type { Reply } from "../../../commands/define.ts";
+import { LONGEST_KEY } from "./key-class.ts";
 import type { KnownPlace } from "./settings.ts";
 import { sentenceWords } from "./words/sentences.ts";
 
@@ -6,7 +7,6 @@ import { sentenceWords } from "./words/sentences.ts";
 
 /** Not the beginning of any command's line. */
 const CHOICE = /^@(\S+)(?: (.*))?$/s;
-const LONGEST_LINE = 100;
 const MOST_CLASSES = 20;
 
 export function chooseClass(text: string, places: readonly KnownPlace[]): Reply {
@@ -20,7 +20,7 @@ export function chooseClass(text: string, places: readonly KnownPlace[]): Reply 
 /** A sentence too long for a key is left behind: then the key opens what is next in that class. */
 function makeChoice(classKey: string, text: string): string {
   const whole = `@${classKey} ${text}`;
-  return whole.length <= LONGEST_LINE ? whole : `@${classKey}`;
+  return whole.length <= LONGEST_KEY ? whole : `@${classKey}`;
 }
 
 /** Undefined where a line is no such key. */

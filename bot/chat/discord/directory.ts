@@ -39,6 +39,10 @@ export function createDirectory(stores: Stores, clock: Clock): Directory {
       const rolls = runIds.flatMap((runId) => stores.rolls.ofRun(runId));
       return rolls.length === 1 ? (rolls[0]?.number ?? null) : null;
     },
+    classOfMessage(ref) {
+      const [classId, ...others] = stores.outbox.classesSaidIn(ref);
+      return classId === undefined || others.length > 0 ? null : (classes.get(classId)?.key ?? null);
+    },
     photoOf(classKey, of) {
       const found = classes.find(classKey);
       return found && findPhoto(stores, found.id, of);

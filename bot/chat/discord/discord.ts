@@ -95,7 +95,9 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
   /** A direct message comes to the first process, whichever has its person's class. */
   async function receive(interaction: APIInteraction): Promise<void> {
     const userId = interaction.guild_id === undefined ? interaction.user?.id : undefined;
-    const isHanded = userId !== undefined && (await shard?.handOver?.(interaction, makePersonId(userId)));
+    const classKey = reader.classCarriedBy(interaction);
+    const isHanded =
+      userId !== undefined && (await shard?.handOver?.(interaction, makePersonId(userId), classKey));
     if (!isHanded) await interactions?.handle(interaction);
   }
   async function hear(message: GatewayMessageCreateDispatchData): Promise<void> {

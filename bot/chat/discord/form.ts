@@ -12,6 +12,7 @@ import { summaryOf } from "../../../commands/forms.ts";
 import { makeLine } from "../../../commands/speech/line.ts";
 import { DEFAULT_LANGUAGE, type Language } from "../../../store/shapes/language.ts";
 import { makeOptions } from "./option.ts";
+import { LONGEST_KEY as LONGEST_LINE, withClass } from "./key-class.ts";
 import { shorten } from "./text.ts";
 
 /*
@@ -20,7 +21,6 @@ import { shorten } from "./text.ts";
  */
 
 const MOST_FIELDS = 5;
-const LONGEST_LINE = 100;
 const MOST_LISTED = 25;
 /** From so many characters on a field has several lines. */
 const LONG_TEXT = 300;
@@ -87,12 +87,21 @@ export interface Asking {
   /** The option to look at first. */
   readonly first: string | null;
   readonly language: Language | undefined;
+  /** The class it carries, where sending it will not tell it. */
+  readonly classKey?: string | undefined;
   /** What there is to choose from. */
   suggest(option: string): readonly Suggestion[];
 }
 
 /** undefined where there is nothing to fill in, or no room for what was given beside it. */
-export function makeForm({ command, given, first, language, suggest }: Asking): FormBody | undefined {
+export function makeForm({
+  command,
+  given,
+  first,
+  language,
+  classKey,
+  suggest,
+}: Asking): FormBody | undefined {
   const options = makeOptions(command).filter(({ type }) => !UNFIT.has(type));
   const wanted = [
     ...(first === null ? [] : [first]),
@@ -112,7 +121,7 @@ export function makeForm({ command, given, first, language, suggest }: Asking): 
   );
   if (!isWhole || fields.length === 0 || line.length > LONGEST_LINE) return undefined;
   return {
-    custom_id: line,
+    custom_id: withClass(line, classKey),
     title: shorten(summaryOf(command, language), 45),
     components: fields.map((option) => {
       const value = given[option.name];

@@ -66,7 +66,7 @@ export function createInteractionHandler(settings: InteractionSettings) {
     const others = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, String(value)]));
     const suggest = (option: string): readonly Suggestion[] =>
       handlers.onComplete({ ...caller, name: command.name, option, typed: "", others });
-    const form = makeForm({ ...asked, language, suggest });
+    const form = makeForm({ ...asked, language, classKey: keysOf(interaction, caller), suggest });
     if (form) return createAnswerer(interaction, "private", settings).ask(form);
     const call = { callId: interaction.id, name: command.name, options: given, ...caller };
     await handleCall(interaction, { kind: "call", command, file: undefined, pressed: undefined, call });
@@ -101,7 +101,8 @@ export function createInteractionHandler(settings: InteractionSettings) {
           const text = takeUntold(read.call.person.id, read.call.language) + reply.text;
           const told = { ...reply, text, actions: withFormKey(reply, read.call.language) };
           const photo = photoFor(reply, read.call.place.classKey);
-          return answerer.answer(told, visibility, { photo, left: leftOf(read, reply, code ?? null) });
+          const left = leftOf(read, reply, code ?? null);
+          return answerer.answer(told, visibility, { photo, left, keysOf: keysOf(interaction, read.call) });
         },
       });
       const reach = isStarted ? await tellReach(read.call.person.id, read.call.language) : null;
@@ -207,6 +208,10 @@ export function createInteractionHandler(settings: InteractionSettings) {
     },
   };
 }
+
+/** The class that keys given to somebody alone carry: pressed there, they tell of no server. */
+const keysOf = (interaction: APIInteraction, { place }: Pick<OpenCall, "place">): string | undefined =>
+  interaction.guild_id === undefined ? place.classKey : undefined;
 
 /** At most 25 of at most 100 characters. A value is never cut, for it would be another value. */
 export function makeChoices(

@@ -10,6 +10,7 @@ import {
 import type { Action } from "../../../commands/define.ts";
 import type { Language } from "../../../store/shapes/language.ts";
 import { chunk } from "./chunk.ts";
+import { LONGEST_KEY, readClass, withClass } from "./key-class.ts";
 import type { DiscordSettings } from "./settings.ts";
 import { shorten } from "./text.ts";
 import { discordWords } from "./words/discord.ts";
@@ -34,9 +35,16 @@ const commandOf = ({ line }: Action): string => line.replace(/ [a-z][a-z0-9-]*:.
 /** What a hand has to find at once stays a button. */
 const isPlain = ({ weight = "plain" }: Action): boolean => weight === "plain";
 
+export interface Keys {
+  readonly actions: readonly Action[];
+  readonly language?: Language | undefined;
+  /** The class they carry, where a press will not tell it. */
+  readonly keysOf?: string | undefined;
+}
+
 /** A key carries its line; one the platform could not take is left out, and the log says so. */
 export function makeRows(
-  { actions, language }: { readonly actions: readonly Action[]; readonly language?: Language | undefined },
+  { actions, language, keysOf }: Keys,
   log: DiscordSettings["log"],
 ): APIMessageTopLevelComponent[] {
   const leaveOut = ({ label, line }: Action): void =>
@@ -44,7 +52,7 @@ export function makeRows(
   const seen = new Set<string>();
   const fit = actions.filter((action) => {
     const { label, line } = action;
-    const isFit = line.length >= 1 && line.length <= 100 && label.trim() !== "" && !seen.has(line);
+    const isFit = line.length >= 1 && line.length <= LONGEST_KEY && label.trim() !== "" && !seen.has(line);
     if (isFit) seen.add(line);
     else leaveOut(action);
     return isFit;
@@ -61,8 +69,8 @@ export function makeRows(
   );
   const placeholder = discordWords(language).choose;
   const rows = [
-    ...buttons.map((several) => rowOf(several.map(makeButton))),
-    ...lists.map((several, at) => rowOf([makeList(several, at, placeholder)])),
+    ...buttons.map((several) => rowOf(several.map((each) => makeButton(each, keysOf)))),
+    ...lists.map((several, at) => rowOf([makeList(several, at, { placeholder, keysOf })])),
   ];
   for (const left of [...buttons, ...lists].slice(ROWS).flat()) leaveOut(left);
   return rows.slice(0, ROWS);
@@ -72,18 +80,25 @@ const rowOf = (
   components: APIComponentInMessageActionRow[],
 ): APIActionRowComponent<APIComponentInMessageActionRow> => ({ type: ComponentType.ActionRow, components });
 
-const makeButton = ({ label, line, weight }: Action): APIButtonComponentWithCustomId => ({
+const makeButton = (
+  { label, line, weight }: Action,
+  keysOf: string | undefined,
+): APIButtonComponentWithCustomId => ({
   type: ComponentType.Button,
   style: STYLES[weight ?? "plain"],
   label: shorten(label, 80),
-  custom_id: line,
+  custom_id: withClass(line, keysOf),
 });
 
-const makeList = (several: readonly Action[], at: number, placeholder: string): APIStringSelectComponent => ({
+const makeList = (
+  several: readonly Action[],
+  at: number,
+  { placeholder, keysOf }: { readonly placeholder: string; readonly keysOf: string | undefined },
+): APIStringSelectComponent => ({
   type: ComponentType.StringSelect,
   custom_id: `list ${at}`,
   placeholder,
-  options: several.map(({ label, line }) => ({ label: shorten(label, 100), value: line })),
+  options: several.map(({ label, line }) => ({ label: shorten(label, 100), value: withClass(line, keysOf) })),
 });
 
 function groupBy(actions: readonly Action[], nameOf: (action: Action) => string): Map<string, Action[]> {
@@ -92,8 +107,8 @@ function groupBy(actions: readonly Action[], nameOf: (action: Action) => string)
   return groups;
 }
 
-/** The lines of a message's keys, in order. */
-export function listLines(rows: readonly APIMessageTopLevelComponent[]): string[] {
+/** A message's keys, in order, as the platform has them. */
+export function listKeys(rows: readonly APIMessageTopLevelComponent[]): string[] {
   return rows
     .flatMap((row) => (row.type === ComponentType.ActionRow ? row.components : []))
     .flatMap((each) => {
@@ -101,3 +116,7 @@ export function listLines(rows: readonly APIMessageTopLevelComponent[]): string[
       return "custom_id" in each ? [each.custom_id] : [];
     });
 }
+
+/** Their lines, without the class they carry. */
+export const listLines = (rows: readonly APIMessageTopLevelComponent[]): string[] =>
+  listKeys(rows).map((key) => readClass(key).line);

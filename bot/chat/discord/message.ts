@@ -24,6 +24,8 @@ export interface View {
   readonly photo?: ShownPhoto;
   /** Of what is added to the text, where something of the view is lost. */
   readonly language?: Language | undefined;
+  /** The class its keys carry: in a direct message a press does not tell it. */
+  readonly keysOf?: string | undefined;
 }
 
 /** One message of the platform; a long view needs several. */

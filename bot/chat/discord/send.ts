@@ -79,7 +79,11 @@ export function createSender(settings: SendSettings) {
       if (personId !== null) {
         const channelId = await direct.channelOf(personId);
         if (channelId !== null) {
-          const tried = await sendAll(await makeParts(viewOf(delivery, []), settings), key, channelId);
+          const tried = await sendAll(
+            await makeParts({ ...viewOf(delivery, []), keysOf: delivery.classKey }, settings),
+            key,
+            channelId,
+          );
           const isRefused = !tried.ok && tried.fault.kind === "denied" && isUnreachable(tried.fault);
           if (!isRefused) return finish(tried, channelId, key);
           direct.refuse(personId);

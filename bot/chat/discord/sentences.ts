@@ -35,6 +35,12 @@ export interface SentenceSettings
 type Message = GatewayMessageCreateDispatchData;
 type Where = Pick<OpenCall, "place" | "role"> & { readonly isNamed: boolean };
 
+/** What an answer shows beside its words, and the class its keys are of. */
+interface About {
+  readonly photo?: ShownPhoto | undefined;
+  readonly classKey?: string;
+}
+
 /** Who was in a class within this time is still there: a message alone is about that one. */
 const SITTING_MS = 2 * 3600_000;
 /** A rate limit is waited out no longer than somebody would look on. */
@@ -128,28 +134,22 @@ export function createSentenceHandler(settings: SentenceSettings) {
         const kept = slot?.isKept ? directory.photoOf(place.classKey, slot) : undefined;
         const photo = slot && kept && { ...kept, kind: slot.kind, number: slot.number };
         const text = isNamed ? `${sentenceWords().ofClass(place.className)}\n${reply.text}` : reply.text;
-        return say(message, { ...reply, text }, photo);
+        return say(message, { ...reply, text }, { photo, classKey: place.classKey });
       },
     });
   }
 
   /** As a reply to the message; where the bot may not speak in that channel, to its person alone. */
-  async function say(message: Message, reply: Reply, photo?: ShownPhoto): Promise<void> {
-    const parts = await makeParts(
-      {
-        text: reply.text,
-        actions: reply.actions ?? [],
-        pictures: reply.pictures ?? [],
-        attachments: reply.attachments ?? [],
-        mentions: [],
-        ...(photo ? { photo } : {}),
-      },
-      settings,
-    );
+  async function say(message: Message, reply: Reply, { photo, classKey }: About = {}): Promise<void> {
+    const { text, actions = [], pictures = [], attachments = [] } = reply;
+    const view = { text, actions, pictures, attachments, mentions: [], ...(photo ? { photo } : {}) };
+    const forAlone = (): Promise<Part[]> => makeParts({ ...view, keysOf: classKey }, settings);
+    const isAlone = message.guild_id === undefined;
+    const parts = await (isAlone ? forAlone() : makeParts(view, settings));
     const inChannel = await sayAll(parts, message, message.channel_id);
-    if (inChannel !== "denied" || message.guild_id === undefined) return;
+    if (inChannel !== "denied" || isAlone) return;
     const alone = await direct.channelOf(makePersonId(message.author.id));
-    if (alone !== null) await sayAll(parts, message, alone);
+    if (alone !== null) await sayAll(await forAlone(), message, alone);
   }
 
   async function sayAll(

@@ -30,6 +30,8 @@ export interface Directory {
   memberName(classKey: string, personId: string): string | null;
   /** The one roll in the log that a message said unasked is about (`channel/message`); null where it is about none, or several. */
   rollOfMessage(ref: string): number | null;
+  /** The class that a message said unasked was for (`channel/message`); null where that is not known. */
+  classOfMessage(ref: string): string | null;
   /** The photo that is kept with a roll or a print of this class. */
   photoOf(classKey: string, of: PhotoOf): Photo | undefined;
 }
@@ -66,8 +68,8 @@ export interface DiscordShard {
   readonly count: number;
   /** Resolves when this process may identify itself: the platform takes one at a time of a bot. */
   waitForTurn(): Promise<void>;
-  /** Where direct messages come in: true where another process takes this one. */
-  handOver?(interaction: object, personId: string): Promise<boolean>;
+  /** Where direct messages come in: true where another process takes this one. `classKey`: of which class it is, where it tells. */
+  handOver?(interaction: object, personId: string, classKey?: string): Promise<boolean>;
   /** Where they don't: what is to be done with those that are handed over. */
   onHanded?(handle: (interaction: object) => void): void;
 }

@@ -7,10 +7,11 @@ import {
 import type { Reply } from "../../../commands/define.ts";
 import { READS } from "../../../commands/reads.ts";
 import { type LineForm, parseLine } from "../../../commands/speech/line.ts";
+import { readClass } from "./key-class.ts";
 
 /* Keys that have done their work, so that nobody presses them a second time. Pure. */
 
-/** The message a key stood in, and the key's line. */
+/** The message a key stood in, and the key's line without the class it carries. */
 export interface Pressed {
   readonly message: Pick<APIMessage, "id" | "channel_id" | "components" | "flags" | "mentions">;
   readonly line: string;
@@ -37,18 +38,21 @@ export function withoutUsed(
 ): APIMessageTopLevelComponent[] | undefined {
   const used = aboutOf(line, forms);
   let gone = 0;
+  const isUsed = (key: string): boolean => {
+    const { line: each } = readClass(key);
+    return each === line || aboutOf(each, forms) === used;
+  };
   const rows = (message.components ?? []).flatMap((row): APIMessageTopLevelComponent[] => {
     if (row.type !== ComponentType.ActionRow) return [row];
     const components = row.components.flatMap((each): APIComponentInMessageActionRow[] => {
       if (each.type === ComponentType.StringSelect) {
-        const options = each.options.filter(({ value }) => value !== line && aboutOf(value, forms) !== used);
+        const options = each.options.filter(({ value }) => !isUsed(value));
         gone += each.options.length - options.length;
         return options.length > 0 ? [{ ...each, options }] : [];
       }
-      const isUsed =
-        "custom_id" in each && (each.custom_id === line || aboutOf(each.custom_id, forms) === used);
-      if (isUsed) gone += 1;
-      return isUsed ? [] : [each];
+      const isGone = "custom_id" in each && isUsed(each.custom_id);
+      if (isGone) gone += 1;
+      return isGone ? [] : [each];
     });
     return components.length > 0 ? [{ ...row, components }] : [];
   });

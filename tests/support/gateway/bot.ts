@@ -109,6 +109,8 @@ export interface MemoryDirectory extends Directory {
   readonly refused: Set<string>;
   /** By the message that is about it. */
   readonly rolls: Map<string, number>;
+  /** The class that a message was for, where the store tells it. */
+  readonly told: Map<string, string>;
 }
 
 export function createMemoryDirectory(): MemoryDirectory {
@@ -117,8 +119,10 @@ export function createMemoryDirectory(): MemoryDirectory {
   const channels: MemoryDirectory["channels"] = new Map();
   const refused: MemoryDirectory["refused"] = new Set();
   const rolls: MemoryDirectory["rolls"] = new Map();
+  const told: MemoryDirectory["told"] = new Map();
   return {
     rolls,
+    told,
     places,
     classes,
     channels,
@@ -133,6 +137,7 @@ export function createMemoryDirectory(): MemoryDirectory {
     saveDirectChannel: (personId, channelId) => void channels.set(personId, channelId),
     photoOf: () => undefined,
     rollOfMessage: (ref) => rolls.get(ref) ?? null,
+    classOfMessage: (ref) => told.get(ref) ?? null,
     memberName: () => null,
     saveDirectRefused: (personId) => void refused.add(personId),
   };

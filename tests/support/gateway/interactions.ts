@@ -236,27 +236,30 @@ export function createInteractions(
     return { plain, attachments };
   }
 
-  /** The newest message with this key that this person can see. */
-  function findKey(user: User, line: string): { message: StoredMessage; channel: Channel } {
+  /** The newest message with this key that this person can see; the class that a key carries may be left out. */
+  function findKey(user: User, line: string): { message: StoredMessage; channel: Channel; key: string } {
+    const carries = (key: string): boolean =>
+      key === line || (key.startsWith("#") && key.endsWith(` ${line}`));
     const message = ledger.messages.findLast(
-      (each) => !each.isDeleted && listLines(each.components).includes(line),
+      (each) => !each.isDeleted && listLines(each.components).some(carries),
     );
     const channel = message && world.channels.get(message.channelId);
-    if (!message || !channel) throw new Error(`no button carries “${line}”`);
+    const key = listLines(message?.components ?? []).find(carries);
+    if (!message || !channel || key === undefined) throw new Error(`no button carries “${line}”`);
     if (channel.userId !== null && channel.userId !== user.id)
       throw new Error("that button is somebody else's");
-    return { message, channel };
+    return { message, channel, key };
   }
 
   /** Presses a button, or takes a line from a list. */
   function press(user: User, line: string): Live {
-    const { message, channel } = findKey(user, line);
+    const { message, channel, key } = findKey(user, line);
     const list = listLists(message.components).find(({ options }) =>
-      options.some(({ value }) => value === line),
+      options.some(({ value }) => value === key),
     );
     const data = list
-      ? { custom_id: list.custom_id, component_type: 3, values: [line], id: 2 }
-      : { custom_id: line, component_type: 2, id: 2 };
+      ? { custom_id: list.custom_id, component_type: 3, values: [key], id: 2 }
+      : { custom_id: key, component_type: 2, id: 2 };
     return create(user, channel, { type: 3, data, message });
   }
 
