@@ -1,8 +1,9 @@
 import { PermissionFlagsBits } from "discord-api-types/v10";
 import { expect, test } from "vitest";
 import { openClassroom } from "../support/gateway/classroom.ts";
-import { renderAnswer, renderMessage } from "../support/gateway/rendered.ts";
+import { renderAnswer, renderKeys, renderMessage } from "../support/gateway/rendered.ts";
 import type { Answer } from "../support/gateway/interactions.ts";
+import type { StoredMessage } from "../support/gateway/ledger.ts";
 import { STUDENT_PERMISSIONS, type User } from "../support/gateway/world.ts";
 
 /* One of each kind of message on Discord, as text, to be read by eye: the files beside this test. All of it invented. */
@@ -11,6 +12,10 @@ const KEYS = {
   en: { start: "Start", full: "Tank is full", curve: "Show the curve" },
   de: { start: "Start", full: "Dose ist voll", curve: "Kurve zeigen" },
 } as const;
+
+/** A key that has done its work is gone. */
+const keysOf = (before: string | undefined, message: StoredMessage | undefined): string =>
+  `${before ?? "(no message)"}\n->\n${message ? renderKeys(message) : "(no message)"}`;
 
 test.each(["en", "de"] as const)("each kind of message, in %s", async (language) => {
   const classroom = await openClassroom();
@@ -32,7 +37,7 @@ test.each(["en", "de"] as const)("each kind of message, in %s", async (language)
       if (!key) throw new Error(`no key ${label}: ${answer.buttons.map((each) => each.label).join(", ")}`);
       return gateway.press(user, key.custom_id);
     };
-    const { channel: hall } = gateway.invite("Pier workshop");
+    const { channel: hall } = gateway.invite("Pier workshop", 0n, locale);
     await gateway.until(() => gateway.messagesIn(hall.id).length > 0);
     note(
       "welcome, as the server's own language has it",
@@ -59,10 +64,15 @@ test.each(["en", "de"] as const)("each kind of message, in %s", async (language)
       await gateway.slash(mina, "plan make", { film: "Lantern 400", temp: "20C", tank: "1" }),
     );
     const curve = tell("its curve", await press(mina, plan, KEYS[language].curve));
+    // The newest message with a key is where it is pressed; a press edits that message.
+    const withKey = curve.messages.at(-1);
+    const startedOn = withKey && renderKeys(withKey);
     const started = tell("started", await press(mina, plan, KEYS[language].start));
-    // The newest message with a key is where it is pressed.
-    note("the curve, its key gone", curve.messages.map(renderMessage).join().split("\n").at(-1) ?? "");
+    note("the keys under the curve, before and after “Start”", keysOf(startedOn, withKey));
+    const under = started.messages.at(-1);
+    const filledOn = under && renderKeys(under);
     tell("the tank is full", await press(mina, started, KEYS[language].full));
+    note("the keys under “started”, before and after “Tank is full”", keysOf(filledOn, under));
     await classroom.pass(60);
     const other = await gateway.slash(joao, "plan make", { film: "Lantern 400", temp: "20C", tank: "2" });
     const closed = tell(

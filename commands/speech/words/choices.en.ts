@@ -117,6 +117,13 @@ export const choices = {
   code: "the code for students",
   trial: "a trial",
   spill: "a spill",
+  light: "too light",
+  marks: "marks or streaks",
+  colour: "colour or surface",
+  printing: "trays, dryers and light",
+  trays: "whoever has prints in the trays",
+  lamp: "safelight test: lamp on",
+  read: "safelight test: look at the sheet",
   /** Of one option alone: its name stands in front. */
   "ask as time": "a developing time",
   "ask as start": "to start a film",
@@ -141,5 +148,7 @@ export const choices = {
   "ask as thanks": "thanks",
   "ask as help": "help",
   "caution about waste": "waste",
+  "roll fault kind dark": "too dark",
+  "class say step grey": "safelight test: a light grey",
 };
 export type Choices = typeof choices;

@@ -22,6 +22,8 @@ export interface GatewaySettings extends LedgerSettings {
   readonly answerWithinMs: number;
   readonly tokenLifeMs: number;
   readonly directOpenings: number;
+  /** What a test waits for has to come within this time. */
+  readonly waitMs: number;
   /** How long requests and answers are on their way; absent where they arrive at once. */
   readonly trip?: Trip;
   now(): number;
@@ -34,6 +36,7 @@ const DEFAULTS: GatewaySettings = {
   answerWithinMs: 3000,
   tokenLifeMs: 15 * 60_000,
   directOpenings: Number.POSITIVE_INFINITY,
+  waitMs: 5000,
   nonceWindowMs: 120_000,
   nonceScope: "author",
   keepsNonce: false,
@@ -182,7 +185,7 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
 
   /** Waits for no clock: looks again whenever the bot has done something. */
   async function until<T>(look: () => T | undefined | false | null, what = String(look)): Promise<T> {
-    const signal = AbortSignal.timeout(5000);
+    const signal = AbortSignal.timeout(settings.waitMs);
     for (;;) {
       const value = look();
       if (value !== undefined && value !== false && value !== null) return value;
@@ -248,8 +251,8 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
       where: Where = {},
     ) => answered(interactions.slash(user, name, { ...others, [option]: typed }, where, option)),
     /** Somebody adds the bot to one more server. */
-    invite(name: string, denied = 0n) {
-      const added = world.addGuild(name);
+    invite(name: string, denied = 0n, locale?: string) {
+      const added = world.addGuild(name, [], locale);
       added.channel.denied = denied;
       socket.dispatch("GUILD_CREATE", writeGuild(added.guild, world));
       return added;

@@ -15,7 +15,19 @@ export function renderMessage({ content, components, files, embeds, isPrivate }:
     ({ name, description }) =>
       `(${shown.has(name) ? "large picture" : "file"} ${name}${description === undefined ? "" : `: ${description}`})`,
   );
-  const rows = components.flatMap((row) => {
+  return plain(
+    [isPrivate ? "(only you see this)" : "", content, ...pictures, ...renderRows(components)]
+      .filter(Boolean)
+      .join("\n"),
+  );
+}
+
+/** The keys that are in a message now. */
+export const renderKeys = ({ components }: StoredMessage): string =>
+  renderRows(components).join("\n") || "(no key)";
+
+function renderRows(components: StoredMessage["components"]): string[] {
+  return components.flatMap((row) => {
     if (row.type !== 1) return [];
     return [
       row.components
@@ -27,9 +39,6 @@ export function renderMessage({ content, components, files, embeds, isPrivate }:
         .join(" "),
     ];
   });
-  return plain(
-    [isPrivate ? "(only you see this)" : "", content, ...pictures, ...rows].filter(Boolean).join("\n"),
-  );
 }
 
 export function renderAnswer(answer: Answer): string {

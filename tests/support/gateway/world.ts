@@ -40,6 +40,8 @@ export interface Channel {
 export interface Guild {
   readonly id: string;
   readonly name: string;
+  /** Its own language, as the platform writes one. */
+  readonly locale: string;
   readonly roles: readonly { readonly id: string; readonly name: string }[];
 }
 
@@ -61,7 +63,7 @@ export interface World {
   readonly guilds: Map<string, Guild>;
   readonly channels: Map<string, Channel>;
   addUser(user: Partial<Omit<User, "id">> & { name: string }): User;
-  addGuild(name: string, roles?: readonly string[]): { guild: Guild; channel: Channel };
+  addGuild(name: string, roles?: readonly string[], locale?: string): { guild: Guild; channel: Channel };
   addChannel(channel: Partial<Channel> & { name: string }): Channel;
   /** The direct channel with a person; made on the first asking. */
   openDirect(userId: string): Channel;
@@ -100,8 +102,13 @@ export function createWorld(nextId: () => string): World {
     channels,
     addUser,
     addChannel,
-    addGuild(name, roles = []) {
-      const guild = { id: nextId(), name, roles: roles.map((each) => ({ id: nextId(), name: each })) };
+    addGuild(name, roles = [], locale = "en-GB") {
+      const guild = {
+        id: nextId(),
+        name,
+        locale,
+        roles: roles.map((each) => ({ id: nextId(), name: each })),
+      };
       guilds.set(guild.id, guild);
       return { guild, channel: addChannel({ guildId: guild.id, name: "darkroom" }) };
     },
@@ -213,7 +220,7 @@ export function writeGuild(guild: Guild, world: World) {
     stage_instances: [],
     guild_scheduled_events: [],
     soundboard_sounds: [],
-    preferred_locale: "en-GB",
+    preferred_locale: guild.locale,
     nsfw_level: 0,
     verification_level: 0,
     explicit_content_filter: 0,
