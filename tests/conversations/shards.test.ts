@@ -96,8 +96,15 @@ test("each process answers its own servers, keeps their classes alone, and gets 
   const asked = { film: "Lantern 400", temp: "20C" };
   const plan = await gateway.slash(mina, "plan make", asked, { isDirect: true });
   expect(plan.text).toContain("9:00");
+  // A key of that answer is of that class, though she has been in one of the first process since.
+  await gateway.slash(mina, "help", {}, { channel: places[0]?.channel ?? gateway.channel });
+  const start = plan.buttons.find(({ label }) => label === "Start");
+  expect((await gateway.press(mina, start?.custom_id ?? "no such key")).text).toContain(
+    "Pour in the developer",
+  );
   const stores = openStores(join(data, "shard-1", "sinkside.db"));
   expect(stores.db.prepare("select count(*) as plans from plans").get()).toEqual({ plans: 1 });
+  expect(stores.db.prepare("select count(*) as runs from runs").get()).toEqual({ runs: 1 });
   stores.close();
   expect(gateway.violations).toEqual([]);
 });
