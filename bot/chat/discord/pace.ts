@@ -19,6 +19,8 @@ const MOST_RESERVED = 2;
 const SPARE = 0.4;
 const TARGETS_KEPT_MS = 1000;
 const GIVEN_UP_MS = 1000;
+/** Direct channels are opened one after the other: what one waits for the rest of a class is nothing that messages take. */
+const UNMEASURED: ReadonlySet<string> = new Set(["/gateway/bot", "/users/@me/channels"]);
 
 export interface Headers {
   get(name: string): string | null;
@@ -96,7 +98,7 @@ export function createDiscordPace(
     async admit(method, path) {
       const channel = method === "POST" ? /^\/channels\/(\d+)\/messages$/.exec(path)?.[1] : undefined;
       const kept = channel === undefined ? undefined : pace.claim(channel);
-      const isMeasured = method !== "PUT" && path !== "/gateway/bot";
+      const isMeasured = method !== "PUT" && !UNMEASURED.has(path);
       if (kept !== undefined) return admitted(kept, channel, isMeasured);
       const ticket = await new Promise<number>((resolve) => {
         waiting.push({ since: clock.now(), leave: (now) => resolve(allowance.begin(now)) });
