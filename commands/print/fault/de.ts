@@ -7,8 +7,6 @@ export const de: FaultWords = {
   causes: (print, look) => `**${print}, ${look}:** abgewogen nach dem, was im Buch über diesen Abzug steht.`,
   whichWasIt:
     "Was war es? Wenn du es sagst, lernt der Nächste daraus, und man sieht, wann ein Bad, eine Lampe oder eine Schachtel schuld ist.",
-  unknownToo: "Notieren, Ursache unbekannt",
-  likelihoods: { likely: "wahrscheinlich", possible: "möglich", unlikely: "weniger wahrscheinlich" },
   standings: {
     ready: "in Ordnung",
     exhausted: "verbraucht",
@@ -35,11 +33,6 @@ export const de: FaultWords = {
     fibre: "es ist Barytpapier, das Fixierbad länger hält",
     condenser: "ein Kondensor zeigt Staub stärker und wärmt das Negativ",
   },
-  speaksFor: (findings) => `Dafür: ${findings}.`,
-  speaksAgainst: (findings) => `Dagegen: ${findings}.`,
-  now: (what) => `Jetzt: ${what}`,
-  next: (what) => `Nächstes Mal: ${what}`,
-  source: (source) => `_Quelle: ${source}_`,
   noted: (print, look, cause) => `Bei ${print} notiert: **${look}**. Ursache: ${cause}.`,
   notedUnknown: (print, look) => `Bei ${print} notiert: **${look}**, Ursache unbekannt.`,
   others: "Alle mit Fehler",

@@ -1,6 +1,5 @@
 import type { Standing } from "../../batch/state.ts";
 import { countOf } from "../../speech/wording.ts";
-import type { Likelihood } from "./weigh.ts";
 
 export const en = {
   ask: (print: string) =>
@@ -10,12 +9,6 @@ export const en = {
     `**${print}, ${look}:** weighed by what the log has of this print.`,
   whichWasIt:
     "Which was it? Telling it teaches the next one, and shows when a bath, a lamp or a box is to blame.",
-  unknownToo: "Note it, cause unknown",
-  likelihoods: {
-    likely: "likely",
-    possible: "possible",
-    unlikely: "less likely",
-  } satisfies Record<Likelihood, string>,
   standings: {
     ready: "in order",
     exhausted: "exhausted",
@@ -42,11 +35,6 @@ export const en = {
     fibre: "it is fibre paper, which holds fixer longer",
     condenser: "a condenser shows dust more and warms the negative",
   },
-  speaksFor: (findings: string) => `For it: ${findings}.`,
-  speaksAgainst: (findings: string) => `Against it: ${findings}.`,
-  now: (what: string) => `Now: ${what}`,
-  next: (what: string) => `Next time: ${what}`,
-  source: (source: string) => `_Source: ${source}_`,
   noted: (print: string, look: string, cause: string) =>
     `Noted on ${print}: **${look}**, put down to: ${cause}.`,
   notedUnknown: (print: string, look: string) => `Noted on ${print}: **${look}**, cause unknown.`,

@@ -1,8 +1,9 @@
 import type { Print } from "../../../store/shapes/print.ts";
-import type { Action, FieldValue, Reply } from "../../define.ts";
+import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
-import { formatBothScales, joinAnd, makeNumber, plain, saySeconds } from "../../speech/wording.ts";
+import { formatBothScales, makeNumber, plain, saySeconds } from "../../speech/wording.ts";
+import { listCauses } from "../../roll/fault/cause-list.ts";
 import { keptFault, lookHelp, lookWord } from "../look-words.ts";
 import { PRINT_LOOKS, type PrintLook } from "../looks.ts";
 import { stopsWord } from "../print-words.ts";
@@ -29,47 +30,18 @@ export function askLook(print: Print): Reply {
   };
 }
 
-const MOST_CAUSES = 4;
-
 export function causesReply(print: Print, look: PrintLook, weighed: readonly Weighed[]): Reply {
-  const shown = weighed.slice(0, MOST_CAUSES);
+  const { paragraphs, causes, actions } = listCauses(weighed, {
+    wordsOf: wordsOfCause,
+    sourceOf: sourceOfCause,
+    findingWords,
+    lineOf: (cause) => faultLine(print, { look, cause }),
+  });
   return {
-    text: [words().causes(nameOf(print), lookWord(look)), ...shown.map(causeWords), words().whichWasIt].join(
-      "\n\n",
-    ),
-    fields: {
-      print: print.number,
-      look,
-      causes: shown.map(({ cause, likelihood, speaksFor, speaksAgainst }): FieldValue => ({
-        code: cause.code,
-        likelihood,
-        for: speaksFor.map(({ kind }) => kind),
-        against: speaksAgainst.map(({ kind }) => kind),
-        source: sourceOfCause(cause.code),
-      })),
-    },
-    actions: [
-      ...shown.map(({ cause }, at): Action => ({
-        label: `${at + 1}: ${wordsOfCause(cause.code).title}`.slice(0, 80),
-        line: faultLine(print, { look, cause: cause.code }),
-      })),
-      { label: words().unknownToo, line: faultLine(print, { look, cause: "unknown" }) },
-    ],
+    text: [words().causes(nameOf(print), lookWord(look)), ...paragraphs, words().whichWasIt].join("\n\n"),
+    fields: { print: print.number, look, causes },
+    actions,
   };
-}
-
-function causeWords({ cause, likelihood, speaksFor, speaksAgainst }: Weighed, at: number): string {
-  const { title, now, next, source } = wordsOfCause(cause.code);
-  return [
-    `**${at + 1}. ${title}** (${words().likelihoods[likelihood]})`,
-    speaksFor.length > 0 ? words().speaksFor(joinAnd(speaksFor.map(findingWords))) : "",
-    speaksAgainst.length > 0 ? words().speaksAgainst(joinAnd(speaksAgainst.map(findingWords))) : "",
-    at < 2 ? words().now(now) : "",
-    words().next(next),
-    words().source(source),
-  ]
-    .filter(Boolean)
-    .join("\n");
 }
 
 function findingWords(finding: Finding): string {

@@ -30,17 +30,6 @@ export const de: FaultWords = {
   causes: (roll, look) => `**${roll}, ${look}:** abgewogen nach dem, was im Filmbuch über diesen Film steht.`,
   whichWasIt:
     "Was war es? Wenn du es sagst, lernt der Nächste daraus, und man sieht, wann eine Flasche schuld ist.",
-  unknownToo: "Notieren, Ursache unbekannt",
-  likelihoods: {
-    likely: "wahrscheinlich",
-    possible: "möglich",
-    unlikely: "weniger wahrscheinlich",
-  },
-  speaksFor: (findings) => `Dafür: ${findings}.`,
-  speaksAgainst: (findings) => `Dagegen: ${findings}.`,
-  now: (what) => `Jetzt: ${what}`,
-  next: (what) => `Nächstes Mal: ${what}`,
-  source: (source) => `_Quelle: ${source}_`,
   noted: (roll, look, cause) => `Bei ${roll} notiert: **${look}**. Ursache: ${cause}.`,
   notedUnknown: (roll, look) => `Bei ${roll} notiert: **${look}**, Ursache unbekannt.`,
   others: "Andere wie dieser",

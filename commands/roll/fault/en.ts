@@ -1,5 +1,4 @@
 import type { Edge, Margin, Extent, LookGroup } from "../looks.ts";
-import type { Likelihood } from "./weigh.ts";
 
 export const en = {
   askKind: (roll: string) => `**What looks wrong on ${roll}?** Hold the dry film before a light.`,
@@ -30,17 +29,6 @@ export const en = {
   cannotTell: "I can't tell",
   causes: (roll: string, look: string) => `**${roll}, ${look}:** weighed by what the log has of this roll.`,
   whichWasIt: "Which was it? Telling it teaches the next one, and shows when a bottle is to blame.",
-  unknownToo: "Note it, cause unknown",
-  likelihoods: {
-    likely: "likely",
-    possible: "possible",
-    unlikely: "less likely",
-  } satisfies Record<Likelihood, string>,
-  speaksFor: (findings: string) => `For it: ${findings}.`,
-  speaksAgainst: (findings: string) => `Against it: ${findings}.`,
-  now: (what: string) => `Now: ${what}`,
-  next: (what: string) => `Next time: ${what}`,
-  source: (source: string) => `_Source: ${source}_`,
   noted: (roll: string, look: string, cause: string) =>
     `Noted on ${roll}: **${look}**, ${cause.replace(/^[A-Z]/, (letter) => letter.toLowerCase())}.`,
   notedUnknown: (roll: string, look: string) => `Noted on ${roll}: **${look}**, cause unknown.`,

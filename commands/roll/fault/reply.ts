@@ -1,7 +1,8 @@
-import type { Action, FieldValue, Reply } from "../../define.ts";
+import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
-import { joinAnd, makeNumber, plain } from "../../speech/wording.ts";
+import { makeNumber, plain } from "../../speech/wording.ts";
+import { listCauses } from "./cause-list.ts";
 import { causeTitle, sourceOfCause, wordsOfCause } from "./causes.ts";
 import { findingWords } from "./finding-words.ts";
 import { keptFault, lookHelp, lookWord } from "../look-words.ts";
@@ -81,53 +82,19 @@ export function askQuestion(roll: Roll, answers: Answers, question: Question): R
   };
 }
 
-const MOST_CAUSES = 4;
-
 export function causesReply(roll: Roll, answers: Answers, weighed: readonly Weighed[]): Reply {
-  const shown = weighed.slice(0, MOST_CAUSES);
-  const name = makeNumber("roll", roll.number);
+  const { paragraphs, causes, actions } = listCauses(weighed, {
+    wordsOf: wordsOfCause,
+    sourceOf: sourceOfCause,
+    findingWords,
+    lineOf: (cause) => makeLine("roll fault", { roll: roll.number, look: answers.look, cause }),
+  });
+  const head = words().causes(makeNumber("roll", roll.number), lookWord(answers.look));
   return {
-    text: [
-      words().causes(name, lookWord(answers.look)),
-      ...shown.map((each, at) => causeWords(each, at)),
-      words().whichWasIt,
-    ].join("\n\n"),
-    fields: {
-      roll: roll.number,
-      look: answers.look,
-      causes: shown.map(({ cause, likelihood, speaksFor, speaksAgainst }): FieldValue => ({
-        code: cause.code,
-        likelihood,
-        for: speaksFor.map(({ kind }) => kind),
-        against: speaksAgainst.map(({ kind }) => kind),
-        source: sourceOfCause(cause.code),
-      })),
-    },
-    actions: [
-      ...shown.map(({ cause }, at): Action => ({
-        label: `${at + 1}: ${wordsOfCause(cause.code).title}`.slice(0, 80),
-        line: makeLine("roll fault", { roll: roll.number, look: answers.look, cause: cause.code }),
-      })),
-      {
-        label: words().unknownToo,
-        line: makeLine("roll fault", { roll: roll.number, look: answers.look, cause: "unknown" }),
-      },
-    ],
+    text: [head, ...paragraphs, words().whichWasIt].join("\n\n"),
+    fields: { roll: roll.number, look: answers.look, causes },
+    actions,
   };
-}
-
-function causeWords({ cause, likelihood, speaksFor, speaksAgainst }: Weighed, at: number): string {
-  const { title, now, next, source } = wordsOfCause(cause.code);
-  return [
-    `**${at + 1}. ${title}** (${words().likelihoods[likelihood]})`,
-    speaksFor.length > 0 ? words().speaksFor(joinAnd(speaksFor.map(findingWords))) : "",
-    speaksAgainst.length > 0 ? words().speaksAgainst(joinAnd(speaksAgainst.map(findingWords))) : "",
-    at < 2 ? words().now(now) : "",
-    words().next(next),
-    words().source(source),
-  ]
-    .filter(Boolean)
-    .join("\n");
 }
 
 export function blamedReply(roll: Roll, look: Look, cause: string | null): Reply {
