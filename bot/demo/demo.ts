@@ -1,3 +1,4 @@
+import { USUAL } from "../../commands/tray/usual.ts";
 import { sheetSchema, type Sheet } from "../../store/shapes/sheet.ts";
 import type { TrayLine } from "../../store/shapes/tray-line.ts";
 import type { SchoolClass } from "../../store/shapes/school.ts";
@@ -76,26 +77,8 @@ const DEMO_TANKS = [
   { number: 5, reels: 5, volumeMl: 1200 },
 ] as const;
 
-const DEMO_TRAYS: TrayLine = {
-  number: 1,
-  developer: "Dock Print",
-  dilution: { concentrateParts: 1, waterParts: 9 },
-  rcSeconds: 60,
-  fibreSeconds: 120,
-  atTenthsC: 200,
-  factorPer10C: null,
-  factor: null,
-  leastSeconds: null,
-  stainSeconds: null,
-  stop: "acid",
-  baths: 1,
-  drainSeconds: 10,
-  developPlaces: 2,
-  stopPlaces: 2,
-  fixPlaces: 4,
-  washPlaces: 8,
-  isUsual: false,
-};
+/** As lines of trays usually are, with its times stated by the demo. */
+const DEMO_TRAYS: TrayLine = { ...USUAL, number: 1, developer: "Dock Print", isUsual: false };
 
 /** Makes the demo class where the store holds no class at all; otherwise changes nothing. */
 export function inventDemo(stores: Stores, zone: string, now: number): SchoolClass | undefined {

@@ -1,4 +1,5 @@
 import type { PaperSize } from "../../store/shapes/paper.ts";
+import { parseSize } from "../print/sizes.ts";
 
 /* Sheets by the names they are sold under, to be picked with one tap. */
 
@@ -19,23 +20,10 @@ export const SIZE_NAMES = [
 ] as const;
 export type SizeName = (typeof SIZE_NAMES)[number];
 
-const MM = { cm: 10, in: 25.4 } as const;
-
 export function sizeNamed(name: SizeName): PaperSize {
-  const [sides = "", unit = "cm"] = name.split(" ");
-  const [shortMm = 0, longMm = 0] = sides
-    .split("x")
-    .map((side) => Math.round(Number(side) * MM[unit as keyof typeof MM]));
-  return { shortMm, longMm };
-}
-
-/** `18x24 cm`; what has no name in mm. */
-export function formatSize({ shortMm, longMm }: PaperSize): string {
-  const named = SIZE_NAMES.find((name) => {
-    const size = sizeNamed(name);
-    return size.shortMm === shortMm && size.longMm === longMm;
-  });
-  return named ?? `${shortMm}x${longMm} mm`;
+  const size = parseSize(name);
+  if (!size.ok) throw new Error(`no size of paper is called ${name}`);
+  return size.value;
 }
 
 const AREA_8X10 = 203 * 254;

@@ -15,7 +15,7 @@ import {
 } from "../../speech/wording.ts";
 import type { TrayFault } from "../request.ts";
 import type { SilverFact } from "../silver.ts";
-import { formatSize } from "../sizes.ts";
+import { formatSize } from "../../print/sizes.ts";
 import { paperWord, sayTrayCaution } from "../tray-words.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
