@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { STEP_OF_KIND } from "../../../store/shapes/batch.ts";
 import { EVERY_PRINT, type Print } from "../../../store/shapes/print.ts";
 import { stateOf } from "../../batch/state.ts";
 import { type Context, defineCommand, UserError } from "../../define.ts";
@@ -75,7 +76,7 @@ function around(context: Context, print: Print, look: PrintLook): Surroundings {
 function developerOf({ stores, class: { id } }: Context, { body, madeAt }: Print): Surroundings["developer"] {
   const number = Number(/\bB(\d{1,6})\b/i.exec(body.developer ?? "")?.[1]);
   const batch = Number.isInteger(number) ? stores.batches.find(id, number) : undefined;
-  if (batch?.kind !== "developer") return null;
+  if (!batch || STEP_OF_KIND[batch.kind] !== "develop") return null;
   const lines = stores.batches.lines(batch.id).filter((line) => line.atMs <= madeAt);
   return { label: `B${number}`, standing: stateOf(batch, lines, madeAt).standing };
 }

@@ -101,6 +101,12 @@ describe("weighed by the print's own record", () => {
     expect(causesOf("/print fault look:white-patches")[0]).toMatchObject({ code: "weak-developer" });
     expect(room.says("Mina", "/print fault look:white-patches")).toContain("developer B1 was in order");
   });
+
+  test("so is a paper developer's", () => {
+    room.says("Ada", "/batch mix kind:paper-developer product:Dock Print dilution:1+9 volume:1 l", "aide");
+    room.says("Mina", "/print log seconds:10 developer:B1 develop:2:00");
+    expect(room.says("Mina", "/print fault look:white-patches")).toContain("developer B1 was in order");
+  });
 });
 
 test("what it was is noted, found again, and taken back", () => {
