@@ -193,6 +193,8 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
     test("is sent there from http, joins and is called, with all that a page may do only there", async () => {
       expect(room.url).toMatch(/^https:/);
       const hand = await openPage();
+      // Firefox complains of what a page that is left was still fetching.
+      await until(hand, `document.querySelector(".door") && document.fonts.status === "loaded"`);
       await hand.goto(room.url.replace("https:", "http:"));
       expect(await hand.ask("location.protocol")).toBe("https:");
       expect(await hand.ask("isSecureContext")).toBe(true);
