@@ -52,6 +52,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   "commands/unreadable.ts": ["store/shapes/", "commands/speech/", "commands/define.ts"],
   "commands/who.ts": ["store/shapes/", "commands/speech/", "commands/define.ts"],
   "commands/forms.ts": [...SPEAKING, "commands/*/words/form.de.ts"],
+  "commands/groups.ts": ["store/shapes/"],
   "commands/index.ts": ["commands/"],
   "commands/speech/": ["store/shapes/", "commands/result.ts"],
   ...Object.fromEntries(

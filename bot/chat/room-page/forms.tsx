@@ -1,4 +1,5 @@
 import { useState } from "preact/hooks";
+import { type Group, inGroups } from "../../../commands/groups.ts";
 import type { CommandCard } from "../room/wire.ts";
 import { CommandForm } from "./command-form.tsx";
 import type { Fill } from "./fill.ts";
@@ -13,16 +14,21 @@ interface FormsProps {
   onClose(): void;
 }
 
-/** Every command as a form, for people who do not type commands. */
+/** Every command as a form, by what one wants to do, for people who do not type commands. */
 export function Forms({ first, fill, onClose }: FormsProps) {
-  const { forms } = useWords();
+  const { forms, formList } = useWords();
   const cards = useRoomPart((state) => state.cards);
+  const role = useRoomPart((state) => state.facts?.you.role) ?? "student";
   const [open, setOpen] = useState<CommandCard | null>(cards.find(({ name }) => name === first) ?? null);
+  /** The group of the form that was opened last: whoever goes back finds it unfolded. */
+  const [lately, setLately] = useState<Group | null>(null);
   const [search, setSearch] = useState("");
   const wanted = search.trim().toLowerCase();
   const found = cards.filter(({ name, summary }) =>
     `${name} ${summary} ${forms.alike[name] ?? ""}`.toLowerCase().includes(wanted),
   );
+  const groups = inGroups(found, role);
+  const unfolded = lately ?? groups[0]?.group;
   return (
     <Sheet title={open ? open.summary : forms.title} onClose={onClose}>
       {open ? (
@@ -42,16 +48,34 @@ export function Forms({ first, fill, onClose }: FormsProps) {
             aria-label={forms.search}
             onInput={(event) => setSearch(event.currentTarget.value)}
           />
-          <ul class="form-list">
-            {found.map((card) => (
-              <li key={card.name}>
-                <button type="button" class="form-pick" onClick={() => setOpen(card)}>
-                  <span>{card.summary}</span>
-                  <code>/{card.name}</code>
-                </button>
-              </li>
-            ))}
-          </ul>
+          {groups.map((each) => (
+            <details
+              // Anew for each search: what was folded by hand before may hold what is looked for now.
+              key={`${each.group} ${wanted}`}
+              class="form-group"
+              open={wanted !== "" || each.group === unfolded}
+            >
+              <summary>{formList.groups[each.group]}</summary>
+              <ul class="form-list">
+                {each.cards.map((card) => (
+                  <li key={card.name}>
+                    <button
+                      type="button"
+                      class="form-pick"
+                      onClick={() => {
+                        setLately(each.group);
+                        setOpen(card);
+                      }}
+                    >
+                      <span>{card.summary}</span>
+                      <code>/{card.name}</code>
+                    </button>
+                  </li>
+                ))}
+              </ul>
+            </details>
+          ))}
+          {groups.length === 0 && <p>{formList.nothing}</p>}
         </>
       )}
     </Sheet>

@@ -1,5 +1,6 @@
 import { board, cue, hearing } from "./call-words.de.ts";
 import { doorFaults } from "./door-faults.de.ts";
+import { formList } from "./group-words.de.ts";
 import { guide } from "./guide-words.de.ts";
 import { push } from "./push-words.de.ts";
 import { returning } from "./returning-words.de.ts";
@@ -135,6 +136,7 @@ export const de: Words = {
     ERR_BROKE: () => "Auf dem Rechner des Kurses ist ein Fehler aufgetreten. Versuch es noch einmal.",
   },
 
+  formList,
   forms: {
     title: "Was möchtest du tun?",
     back: "Alle Formulare",

@@ -1,5 +1,6 @@
 import { board, cue, hearing } from "./call-words.en.ts";
 import { doorFaults } from "./door-faults.en.ts";
+import { formList } from "./group-words.en.ts";
 import { guide } from "./guide-words.en.ts";
 import { push } from "./push-words.en.ts";
 import { returning } from "./returning-words.en.ts";
@@ -134,6 +135,7 @@ export const en = {
     ERR_BROKE: () => "Something broke on the class's computer. Try again.",
   },
 
+  formList,
   forms: {
     title: "What do you want to do?",
     back: "All forms",
