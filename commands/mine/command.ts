@@ -10,7 +10,7 @@ import * as words from "./reply.ts";
 
 export const mineShow = defineCommand({
   name: "mine show",
-  summary: "What is kept of you, in plain words",
+  summary: "What is kept about you, in plain words",
   options: z.object({}),
   who: whoMay("mine show"),
   visibility: "private",
@@ -34,7 +34,7 @@ export const mineShow = defineCommand({
 
 export const mineExport = defineCommand({
   name: "mine export",
-  summary: "Everything that is kept of you, as a file to take along",
+  summary: "Everything that is kept about you, as a file to take along",
   options: z.object({}),
   who: whoMay("mine export"),
   visibility: "private",
@@ -131,7 +131,7 @@ export const classForget = defineCommand({
   summary: "Take somebody out of this class's store, for good",
   options: z.object({
     person: z.string().trim().min(1).max(60).describe("Whom"),
-    sure: z.enum(["yes", "no"]).default("no").describe("yes: I know what I do"),
+    sure: z.enum(["yes", "no"]).default("no").describe("yes: I know what I am doing"),
   }),
   who: whoMay("class forget"),
   visibility: "private",

@@ -30,11 +30,11 @@ const label = z.string().trim().min(1).max(40);
 const yesNo = z.enum(["yes", "no"]);
 
 export const planOptions = z.object({
-  film: filmOption.describe("The film's name, as on its sheet"),
+  film: filmOption.describe("The film's name, as on its data sheet"),
   temp: temperatureOption.describe("Temperature of the developer in the tank, like 20C or 68F"),
   developer: developerOption
     .optional()
-    .describe("The developer's name; needed if the film has several sheets"),
+    .describe("The developer's name; needed if the film has several data sheets"),
   dilution: sheetDilutionOption.optional().describe("Concentrate + water, like 1+9, or stock"),
   ei: wholeIn(shape.exposureIndex)
     .optional()

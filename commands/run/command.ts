@@ -26,7 +26,7 @@ const runOption = z
   .max(12)
   .optional()
   .describe("Which run, like R7; yours if you have only one");
-const sureOption = z.enum(["yes", "no"]).default("no").describe("yes: I know what I do");
+const sureOption = z.enum(["yes", "no"]).default("no").describe("yes: I know what I am doing");
 
 /** Here a bare number can only be seconds: nobody with wet hands types the unit. */
 const agoOption = z

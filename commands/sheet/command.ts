@@ -31,7 +31,7 @@ const complete = { film: completeFilm, developer: completeDeveloper, dilution: c
 
 export const sheetAdd = defineCommand({
   name: "sheet add",
-  summary: "Add one time to a sheet (and begin the sheet, if it is new)",
+  summary: "Add one time to a data sheet, old or new",
   options: z.object({
     film: filmOption.describe("The film's name"),
     developer: developerOption.describe("The developer's name"),
@@ -41,7 +41,7 @@ export const sheetAdd = defineCommand({
     ei: wholeIn(point.exposureIndex)
       .optional()
       .describe("Exposure index of this time; the film's own speed if left out"),
-    speed: wholeIn(shape.boxSpeed).optional().describe("The film's own speed; needed for a new sheet"),
+    speed: wholeIn(shape.boxSpeed).optional().describe("The film's own speed; needed for a new data sheet"),
     source: textIn(point.source).optional().describe("Where the time comes from"),
     agitation: agitationOption
       .optional()
@@ -49,8 +49,8 @@ export const sheetAdd = defineCommand({
     factor: numberIn(shape.factorPer10C)
       .optional()
       .describe("How many times faster the developer works 10 °C hotter, if its maker says"),
-    coldest: temperatureIn(BATH_TENTHS_C).optional().describe("Lowest temperature the sheet allows"),
-    hottest: temperatureIn(BATH_TENTHS_C).optional().describe("Highest temperature the sheet allows"),
+    coldest: temperatureIn(BATH_TENTHS_C).optional().describe("Lowest temperature the data sheet allows"),
+    hottest: temperatureIn(BATH_TENTHS_C).optional().describe("Highest temperature the data sheet allows"),
     minimum: volumeIn(shape.minConcentrateMl)
       .optional()
       .describe("Minimum of concentrate or stock for one roll, like 100 ml"),
@@ -89,7 +89,7 @@ export const sheetAdd = defineCommand({
 
 export const sheetShow = defineCommand({
   name: "sheet show",
-  summary: "Show a sheet: its times, its source, its curve",
+  summary: "Show a data sheet: its times, its source, its curve",
   options: z.object({
     film: filmOption.describe("The film's name"),
     developer: developerOption.optional().describe("The developer's name"),
@@ -110,7 +110,7 @@ export const sheetShow = defineCommand({
 
 export const sheetList = defineCommand({
   name: "sheet list",
-  summary: "List the class's sheets",
+  summary: "List the class's data sheets",
   options: z.object({
     film: filmOption.optional().describe("Part of a film's or developer's name"),
   }),
@@ -129,10 +129,10 @@ export const sheetList = defineCommand({
 
 export const sheetExport = defineCommand({
   name: "sheet export",
-  summary: "Take the class's sheets as a file",
+  summary: "Take the class's data sheets as a file",
   options: z.object({
-    format: z.enum(["csv", "json"]).default("csv").describe("csv for a table program, json for a program"),
-    film: filmOption.optional().describe("Only the sheets of this film"),
+    format: z.enum(["csv", "json"]).default("csv").describe("csv for a spreadsheet, json for programs"),
+    film: filmOption.optional().describe("Only the data sheets of this film"),
   }),
   who: "student",
   visibility: "private",

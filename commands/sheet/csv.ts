@@ -13,7 +13,7 @@ export function writeCsv(sheets: readonly Sheet[]): string {
       Object.fromEntries(COLUMNS.map((column) => [column.name, column.write(sheet, point)])),
     ),
   );
-  // A table program must not take a name for a formula.
+  // A spreadsheet must not take a name for a formula.
   return `${papa.unparse({ fields: COLUMNS.map(({ name }) => name), data: lines }, { escapeFormulae: true })}\r\n`;
 }
 

@@ -213,7 +213,7 @@ function checkBottle(
 
 export const batchAllow = defineCommand({
   name: "batch allow",
-  summary: "Let one person use a worn-out bath for one tank, on your name; the ledger keeps it",
+  summary: "Let one person use an exhausted bath for one tank, in your name; it stays in the ledger",
   options: z.object({
     batch: batchOption.describe("Which bottle, like B3"),
     reason: reasonOption.describe("Why; it stays in the ledger"),

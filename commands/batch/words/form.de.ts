@@ -23,7 +23,7 @@ export const forms: Forms = {
       use: "once: portioniert und weggegossen; again: zurückgegossen",
       source: "Woher diese Angaben sind",
       by: "Wer angesetzt hat; du, wenn es fehlt",
-      mixed: "Wann, wenn nicht jetzt: gestern, 2026-05-31",
+      mixed: "Wann, wenn nicht jetzt: gestern, 31.5.2026",
     },
   },
   "batch status": {
@@ -76,7 +76,7 @@ export const forms: Forms = {
   },
   "batch allow": {
     summary:
-      "Jemandem ein verbrauchtes Bad für eine Dose erlauben, auf deinen Namen; das Flaschenbuch behält es",
+      "Jemandem ein verbrauchtes Bad für eine Dose erlauben, in deinem Namen; steht dann im Flaschenbuch",
     options: {
       batch: BOTTLE,
       reason: "Warum; das bleibt im Flaschenbuch",
@@ -99,7 +99,7 @@ export const forms: Forms = {
     options: {
       to: "Wer es genommen hat: die Sammelstelle, eine Scheideanstalt",
       ml: "Wie viel, wenn nicht alles, zum Beispiel 5 l",
-      date: "Wann, wenn nicht heute: 2026-05-31",
+      date: "Wann, wenn nicht heute: 31.5.2026",
       note: "Nummer der Quittung, oder eine Notiz",
     },
   },

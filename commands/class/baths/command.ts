@@ -11,7 +11,8 @@ const written = z.string().trim().min(1).max(40);
 
 export const classBaths = defineCommand({
   name: "class baths",
-  summary: "What film carries over, one fixing bath or two, how finely you measure; alone it shows them",
+  summary:
+    "Carry-over by film, one fixing bath or two, how finely you measure; without options it shows them",
   options: z.object({
     carry: written
       .optional()

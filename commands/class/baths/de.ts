@@ -3,9 +3,9 @@ import type { BathsWords } from "./en.ts";
 
 export const de: BathsWords = {
   noCarry: (typed) =>
-    `${typed}: Wie viel Bad verschleppt ein Film? Schreib \`20 ml\`, \`0.04 ml/cm2\` oder \`none\`.`,
+    `${typed}: Wie viel Bad verschleppt ein Film? Schreib \`20 ml\`, \`0,04 ml/cm2\` oder \`none\`.`,
   noMeasure: (typed) =>
-    `${typed}: Was ist der feinste Schritt, den ihr ablesen könnt? Schreib \`0.1 ml\`, \`1 ml\` oder \`usual\`.`,
+    `${typed}: Was ist der feinste Schritt, den ihr ablesen könnt? Schreib \`0,1 ml\`, \`1 ml\` oder \`usual\`.`,
   noCarrySet: "Verschleppung: wird nicht gerechnet.",
   carry: (ml) =>
     `Verschleppung: **${ml}** je Film, von jedem Bad ins nächste. Sie verdünnt, was zurückgegossen wird, und das Flaschenbuch zählt sie mit.`,

@@ -12,7 +12,7 @@ export const classSay = defineCommand({
   name: "class say",
   summary: "Say something to everyone, or to those at a given step",
   options: z.object({
-    text: z.string().trim().min(1).max(1000).describe("What to say, like: fixer B4 is retired, use B5"),
+    text: z.string().trim().min(1).max(1000).describe("What to say, like: fixer B4 is exhausted, use B5"),
     to: z
       .enum(AUDIENCES)
       .optional()
@@ -70,7 +70,7 @@ function nameOf({ stores, class: { id } }: Context, personId: string): string {
 
 export const classSaid = defineCommand({
   name: "class said",
-  summary: "Whom the last word to many has reached",
+  summary: "Who has received your last message to many",
   options: z.object({
     say: z.coerce
       .number()

@@ -45,7 +45,7 @@ const options = z.object({
     .min(1)
     .max(60)
     .optional()
-    .describe("first/each/every, in seconds, like 30/5/60; or sheet: as each sheet has it"),
+    .describe("first/each/every, in seconds, like 30/5/60; or sheet: as each data sheet has it"),
   dry: durationIn(shape.drySeconds).optional().describe("How long films hang to dry: 25 min"),
   room: temperatureIn(shape.roomTenthsC).optional().describe("The room's usual temperature: 19C"),
   sleeves: wholeIn(shape.stripFrames).optional().describe("Frames in one strip of your sleeves"),

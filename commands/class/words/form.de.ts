@@ -14,12 +14,12 @@ export const forms: Forms = {
     },
   },
   "class baths": {
-    summary: "Was Film verschleppt, ein Fixierbad oder zwei, wie fein ihr messt; allein zeigt es sie",
+    summary: "Was Film verschleppt, ein oder zwei Fixierbäder, wie fein ihr messt; ohne Angaben zeigt es sie",
     options: {
-      carry: "Von Bad zu Bad verschleppt: 20 ml (je Film), 0.04 ml/cm2; none: wird nicht gerechnet",
+      carry: "Von Bad zu Bad verschleppt: 20 ml (je Film), 0,04 ml/cm2; none: wird nicht gerechnet",
       fixbaths: "Fixierbäder, durch die Film geht: 1 oder 2",
       rotations: "Wie oft das zweite aufrückt, bis beide neu angesetzt werden: 2",
-      measure: "Der feinste Schritt eurer Messgefäße oder Spritze, wie 0.1 ml; usual: die üblichen",
+      measure: "Der feinste Schritt eurer Messgefäße oder Spritze, wie 0,1 ml; usual: die üblichen",
     },
   },
   "class firstday": {
@@ -64,7 +64,7 @@ export const forms: Forms = {
   },
   "class report": {
     summary: "Das Halbjahr auf einer Seite: Filme, Signale, Entwicklung, Fehler, Chemie, Silber",
-    options: { when: "Welche Tage: 12 weeks, 2026-03" },
+    options: { when: "Welche Tage: 12 Wochen, 3.2026" },
   },
   "class role": {
     summary: "Jemanden im Kurs zur Schüler:in, Hilfskraft oder Lehrkraft machen",
@@ -75,7 +75,7 @@ export const forms: Forms = {
   },
   "class said": {
     summary: "Wer die letzte Nachricht an viele bekommen hat",
-    options: { say: "Welches; weggelassen das neueste" },
+    options: { say: "Welche; ohne Angabe die neueste" },
   },
   "class say": {
     summary: "Allen etwas sagen, oder denen bei einem bestimmten Schritt",

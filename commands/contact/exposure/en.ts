@@ -13,7 +13,7 @@ export const en = {
   between: (lighter: string, black: string, stops: string) =>
     `The least black lies between ${lighter} and ${black}: ${stops} apart.`,
   finer:
-    "A finer strip in between tells more: 9 s beside 10 s (0.15 stop) can still be seen, one trial says.",
+    "A finer strip in between tells more: 9 s beside 10 s (0.15 stop) can still be told apart, one trial found.",
   since: (date: string) => `Set on ${date}.`,
   strip: "Make a test strip",
 };

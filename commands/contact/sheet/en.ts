@@ -2,7 +2,8 @@ import { countOf } from "../../speech/wording.ts";
 
 export const en = {
   nothingToLay: "These rolls have no frame that could be laid: all are lost, or they were never cut.",
-  tooManyRolls: (most: number) => `At most ${most} rolls at once. Make a sheet for some of them first.`,
+  tooManyRolls: (most: number) =>
+    `At most ${most} rolls at once. Make a contact sheet of some of them first.`,
   paperSmall: (paper: string, widthMm: number, heightMm: number) =>
     `**${paper} is too small**: one strip needs ${widthMm} x ${heightMm} mm. Name larger paper (\`size:11x14\`), or cut shorter strips.`,
   whichEnlarger: "Which enlarger? Name it for the exposure: `enlarger:1`.",
@@ -20,7 +21,7 @@ export const en = {
   sleevesOut: "Strips lie edge to edge. Hold them by their edges.",
   drawn: (most: number) => `The first ${most} sheets are drawn.`,
   marks: (roll: string, marks: string) => `${roll}: ${marks}.`,
-  photo: "Photo of the sheet",
+  photo: "Photo of the contact sheet",
   picture: {
     title: (paper: string, number: number, of: number) =>
       `Contact sheet, ${paper}${of === 1 ? "" : `, ${number} of ${of}`}`,

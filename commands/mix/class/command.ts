@@ -26,8 +26,10 @@ export const mixClass = defineCommand({
   summary: "What to mix for so many rolls on a day: from which bottles, from the shelf, what to buy",
   options: z.object({
     rolls: z.coerce.number().int().min(1).max(500).describe("How many rolls the class will develop"),
-    film: filmOption.describe("The film, as on its sheet"),
-    developer: developerOption.optional().describe("The developer; needed if the film has several sheets"),
+    film: filmOption.describe("The film, as on its data sheet"),
+    developer: developerOption
+      .optional()
+      .describe("The developer; needed if the film has several data sheets"),
     dilution: sheetDilutionOption.optional().describe("Concentrate + water, like 1+9, or stock"),
     date: z.string().max(20).optional().describe("The day: today, tomorrow, 2026-05-31"),
     format: planSchema.shape.format.default("135").describe("The film's format"),

@@ -23,6 +23,6 @@ export const de: CompareWords = {
   head: (one, other) => `${one} und ${other}`,
   row: (name, one, other) => `${name}: ${one} / ${other}`,
   notSaid: "nicht angegeben",
-  alike: "Nichts, was im Buch steht, ist anders.",
+  alike: "Nichts, was eingetragen ist, unterscheidet sie.",
   same: (rows) => `Gleich: ${rows}.`,
 };

@@ -4,14 +4,14 @@ export const de: FaultWords = {
   ask: (print) =>
     `**Was siehst du auf ${print}?** Sieh ihn dir bei weißem Licht an; wähl, was am besten passt.`,
   look: (word, help) => `${word}: ${help}`,
-  causes: (print, look) => `**${print}, ${look}:** abgewogen nach dem, was im Buch über diesen Abzug steht.`,
+  causes: (print, look) => `**${print}, ${look}:** abgewogen nach dem, was zu diesem Abzug eingetragen ist.`,
   whichWasIt:
     "Was war es? Wenn du es sagst, lernt der Nächste daraus, und man sieht, wann ein Bad, eine Lampe oder eine Schachtel schuld ist.",
   standings: {
     ready: "in Ordnung",
     exhausted: "verbraucht",
     "out-of-date": "zu alt",
-    discarded: "weggegossen",
+    discarded: "entsorgt",
   },
   findings: {
     "developed-short": (time) => `er war nur ${time} im Entwickler`,

@@ -8,7 +8,7 @@ export const de: ReadWords = {
   measured: "So hat es der Kurs auf diesem Papier gemessen.",
   rule: (before) =>
     `Nach der veröffentlichten Regel: eine Zeit von 00 bis 3 1/2, ab 4 das Doppelte (vorher ${before}). Bei anderem Licht brauchte jemand von 2 auf 1 1/2 das 1,22-fache: Mach zur Sicherheit einen Teststreifen.`,
-  noHarder: (grade) => `Über ${grade} hinaus gibt es nichts: Die Gradation bleibt.`,
+  noHarder: (grade) => `Über ${grade} hinaus geht es nicht: Die Gradation bleibt.`,
   cost: (stops) => `Durch die Schritte der Zeitschaltuhr sind es ${stops}.`,
   next: "Mach damit den Abzug und trag ihn ein: `/print log`.",
   log: "Abzug eintragen",
@@ -16,9 +16,9 @@ export const de: ReadWords = {
   noStrip:
     "Du hast noch keinen Teststreifen gemacht. `/print strip base:8` macht einen; sag mir dann, welches Feld stimmt.",
   noBar: (bars) =>
-    `Dein Teststreifen hat die Felder 1 bis ${bars}. Drück das richtige, oder schreib 2-3 für dazwischen.`,
+    `Dein Teststreifen hat die Felder 1 bis ${bars}. Drück auf das richtige, oder schreib 2-3 für dazwischen.`,
   gradeUnknown:
-    "Der Teststreifen nennt keine Gradation. Mach ihn mit `grade:2` neu, dann heißt eine halbe mehr etwas.",
+    "Der Teststreifen nennt keine Gradation. Mach ihn mit `grade:2` neu, dann sagt eine halbe Stufe mehr etwas aus.",
   isGraded:
     "Das ist ein Papier fester Gradation: Eine andere ist eine andere Schachtel. Mach darauf einen Teststreifen.",
 };

@@ -17,8 +17,8 @@ export const de: StripWords = {
   coverNone: "Alles offen",
   coverOne: "Feld 1 abdecken",
   coverTo: (bar) => `Bis Feld ${bar} abdecken`,
-  read: "Entwickle ihn ganz aus, sieh ihn dir bei weißem Licht an, und drück das Feld, das stimmt.",
-  cost: (stops, step) => `Gerundet auf Schritte von ${step} kostet es bis zu ${stops}.`,
+  read: "Entwickle ihn ganz aus, sieh ihn dir bei weißem Licht an, und drück auf das Feld, das stimmt.",
+  cost: (stops, step) => `Das Runden auf Schritte von ${step} macht bis zu ${stops} aus.`,
   equal: (first, last) =>
     `Gleiche Sekunden täuschen: Von Feld 1 zu 2 ist es ${first}, am Ende nur ${last}. Schritte in Blenden sehen gleichmäßig aus.`,
   move: (stops) => `Alles zu hell? Öffne das Objektiv um ${stops}. Alles zu dunkel? Schließ es um ${stops}.`,

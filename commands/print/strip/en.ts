@@ -20,7 +20,7 @@ export const en = {
   coverOne: "Cover bar 1",
   coverTo: (bar: number) => `Cover to bar ${bar}`,
   read: "Develop it in full, look at it in white light, and press the bar that is right.",
-  cost: (stops: string, step: string) => `Rounding to steps of ${step} costs up to ${stops}.`,
+  cost: (stops: string, step: string) => `Rounding to steps of ${step} is off by up to ${stops}.`,
   equal: (first: string, last: string) =>
     `Equal seconds mislead: from bar 1 to 2 is ${first}, at the end only ${last}. Steps in stops look even.`,
   move: (stops: string) => `All too pale? Open the lens ${stops}. All too dark? Close it ${stops}.`,

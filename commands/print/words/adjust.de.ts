@@ -43,7 +43,7 @@ export const de: AdjustWords = {
   filtersDiffer:
     "Über Filter sind sich die Quellen nicht einig: Gleich schnell sind sie nur beim Licht des Herstellers. Bei anderem Licht brauchte jemand von 2 auf 1 1/2 das 1,22-fache. Miss es bei euch: `/print measure`.",
   unknownSpeed:
-    "Von einem der beiden Papiere ist keine Empfindlichkeit bekannt: Mach auf beiden einen Teststreifen, und sag es mir mit `/print measure`.",
+    "Von einem der beiden Papiere ist keine Empfindlichkeit bekannt: Mach auf beiden einen Teststreifen, und gib das Ergebnis an: `/print measure`.",
   dryPublished:
     "Veröffentlicht sind für das Nachdunkeln beim Trocknen 8 bis 12 %, einmal bis 15. Miss es an eurem Papier.",
   fromWhat: (option) =>

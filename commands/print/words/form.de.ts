@@ -12,7 +12,7 @@ const changes = {
   height: "Vom Negativ zum Papier, etwa 40 cm auf 55 cm",
   lens: "Vom Objektiv zum Papier, etwa 30 cm auf 42 cm",
   size: "Format des Abzugs, etwa 18x24 auf 24x30",
-  times: "Wievielmal vergrößert, etwa 4 auf 8",
+  times: "Vergrößerung, etwa 4-fach auf 8-fach: 4 auf 8",
   negative: "Was das Negativ ist; so wird aus Formaten ein Maßstab",
   meter: "Belichtungsmesser auf dem Papier, in Sekunden: 15 auf 12",
   density: "Dichte der Stelle, auf die es ankommt, etwa 1,5 auf 1,9",
@@ -25,7 +25,7 @@ export const forms: Forms = {
     options: {},
   },
   "print enlarger": {
-    summary: "Gibt einen Vergrößerer an: Licht, Objektiv, Zeitschaltuhr; oder setzt neu, was man weiß",
+    summary: "Einen Vergrößerer angeben: Licht, Objektiv, Zeitschaltuhr; oder ändern, was man von ihm weiß",
     options: {
       enlarger: "Seine Nummer, wie sie daran steht: 1 oder E1",
       name: "Wie der Kurs ihn nennt",
@@ -36,7 +36,7 @@ export const forms: Forms = {
     },
   },
   "print paper": {
-    summary: "Gibt eine Schachtel Papier an: Art, Format, Gradation, Charge, Empfindlichkeit",
+    summary: "Eine Schachtel Papier angeben: Art, Format, Gradation, Charge, Empfindlichkeit",
     options: {
       paper: "Die Nummer der Schachtel, wie sie daran steht: 2 oder X2",
       name: "Was auf der Schachtel steht",
@@ -57,12 +57,12 @@ export const forms: Forms = {
       beside: "Die Schachtel, mit der verglichen wurde, etwa 1 oder X1",
       seconds: "Die Zeit, die mit diesem Filter oder Papier dasselbe Grau gab: 12,5",
       was: "Die Zeit mit Gradation 2 oder mit der anderen Schachtel: 10",
-      dry: "Wie viel weniger Licht dem nassen Abzug gleichkam, in Prozent: 10",
+      dry: "Um wie viel Prozent weniger Licht trocken so aussah wie der nasse Abzug: 10",
       enlarger: "Mit welchem Vergrößerer der Filter gemessen wurde; sonst jeder",
     },
   },
   "print strip": {
-    summary: "Ein Teststreifen: Feld für Feld, was die Zeitschaltuhr bekommt und was das Feld hat",
+    summary: "Ein Teststreifen: Feld für Feld, was du einstellst und wie viel Licht das Feld dann hat",
     options: {
       base: "Die kürzeste Zeit auf dem Streifen, in Sekunden: 8 oder 5,6",
       step: "Von Feld zu Feld, in Blenden",
@@ -77,14 +77,14 @@ export const forms: Forms = {
     },
   },
   "print read": {
-    summary: "Liest deinen Teststreifen: die Zeit des richtigen Felds, oder zwischen zweien",
+    summary: "Den Teststreifen auswerten: die Zeit des richtigen Felds, oder zwischen zweien",
     options: {
       bar: "Welches Feld stimmt, etwa 4; oder 4-5 für dazwischen",
       harder: "Um so viele Gradationen härter, etwa 0,5; weicher: -0,5",
     },
   },
   "print log": {
-    summary: "Trägt einen Abzug ein: Belichtung, Gradation, Papier, Nachbelichtung, Bild und Film",
+    summary: "Einen Abzug eintragen: Belichtung, Gradation, Papier, Nachbelichtung, Bild und Film",
     options: {
       seconds: "Die Belichtung in Sekunden, etwa 12,5",
       as: "Gemacht wie dieser Abzug, etwa V7: Was du weglässt, gilt wie dort",
@@ -115,7 +115,7 @@ export const forms: Forms = {
     },
   },
   "print find": {
-    summary: "Sucht im Buch der Abzüge: Wörter, Person, Film und Bild, Wertung, Fehler, Tage",
+    summary: "Im Buch der Abzüge suchen: Wörter, Person, Film und Bild, Wertung, Fehler, Tage",
     options: {
       words: "Wörter aus Titel, Notiz, Papier und Namen; ihr Anfang genügt",
       person: "Wessen Abzug",
@@ -123,7 +123,7 @@ export const forms: Forms = {
       frame: "Von welchem Bild, etwa 12A",
       rating: "Wertung von 1 bis 5",
       fault: "yes: nur Abzüge mit einem Fehler",
-      when: "2026-03-01, 2026-03, heute, letzte Woche, 3 Wochen",
+      when: "1.3.2026, 3.2026, heute, letzte Woche, 3 Wochen",
       page: "Seite, ab 1",
     },
   },
@@ -133,15 +133,15 @@ export const forms: Forms = {
     options: { print: "Der eine, etwa V7; ohne Angabe dein neuester", with: "Der andere, etwa V3" },
   },
   "print rate": {
-    summary: "Bewertet einen trockenen Abzug, von 1 (unbrauchbar) bis 5 (so wie gewollt)",
+    summary: "Einen trockenen Abzug bewerten, von 1 (unbrauchbar) bis 5 (so wie gewollt)",
     options: { print, rating: "1 bis 5" },
   },
   "print note": {
-    summary: "Schreibt eine Notiz zu einem Abzug; mit ihren Wörtern findet man ihn wieder",
+    summary: "Eine Notiz zu einem Abzug schreiben; mit ihren Wörtern findet man ihn wieder",
     options: { print, note: "Was du gesehen hast; höchstens 2000 Zeichen" },
   },
   "print fault": {
-    summary: "Vom Bild auf dem Abzug zur Ursache, abgewogen nach dem, was im Buch steht",
+    summary: "Vom Bild auf dem Abzug zur Ursache, abgewogen nach dem, was eingetragen ist",
     options: {
       print,
       look: "Was du siehst; none: doch kein Fehler",
@@ -149,7 +149,7 @@ export const forms: Forms = {
     },
   },
   "print photo": {
-    summary: "Das Foto eines Abzugs: zeigt es, nimmt es auf, entfernt es",
+    summary: "Das Foto eines Abzugs zeigen, dazulegen oder entfernen",
     options: { print, remove: "yes: das Foto entfernen", photo: "Das Foto dazu: JPEG oder PNG" },
   },
   "print export": {
@@ -158,7 +158,7 @@ export const forms: Forms = {
       as: "csv für ein Tabellenprogramm, json für andere Programme",
       words: "Nur Abzüge mit diesen Wörtern",
       person: "Nur die Abzüge dieser Person",
-      when: "2026-03-01, 2026-03, letzte Woche, 3 Wochen",
+      when: "1.3.2026, 3.2026, letzte Woche, 3 Wochen",
       page: "Die nächsten 2000 eines längeren Buchs",
     },
   },

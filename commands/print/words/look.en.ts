@@ -35,7 +35,7 @@ export const en = {
     greenish: "greenish instead of neutral",
     veiled: "grey even on the border",
     "dull-highlights": "whites grey in the picture, border clean",
-    yellow: "a yellow or grey breath over everything",
+    yellow: "a yellow or grey tinge over everything",
     "white-patches": "with wavy edges",
     "brown-patch": "a place that darkened brown",
     "round-marks": "small, round, lighter",

@@ -55,7 +55,7 @@ export const en = {
       `dodge ${place} ${stops}: hold back **${seconds}**`,
   } satisfies Record<Local["kind"], (place: string, stops: string, seconds: string) => string>,
   tooMuchLocal: (place: string) =>
-    `${place}: there is not so much to hold back, or more than anybody burns in. Write stops, like 1/3.`,
+    `${place}: that is more than can be held back or is ever burned in. Write stops, like 1/3.`,
   tooManyLocals: "Twelve places in one print are enough. Leave some out.",
   gear: "Enlargers and papers",
 };

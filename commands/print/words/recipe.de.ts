@@ -1,7 +1,7 @@
 import type { RecipeWords } from "./recipe.en.ts";
 
 export const de: RecipeWords = {
-  noPrintYet: "Von dir steht noch kein Abzug im Buch. `/print log seconds:12,5` trägt einen ein.",
+  noPrintYet: "Von dir steht noch kein Abzug im Buch der Abzüge. `/print log seconds:12,5` trägt einen ein.",
   unknownPrint: (typed) => `Einen Abzug ${typed} gibt es nicht. Such ihn mit \`/print find\`.`,
   notYourPrint: "Zu diesem Abzug schreiben nur, wer ihn gemacht hat, eine Hilfskraft oder die Lehrkraft.",
   head: (print, person, on) => `**${print}** ${person}, ${on}`,

@@ -9,7 +9,7 @@ import { frameMarkSchema, OUTCOMES, rollStepSchema, type Roll } from "../../../s
  *
  * JSON: { "format": "sinkside log", "version": 1, "rolls": [ … ] }.
  * CSV: the same names as columns, in this order; `strips` holds frame counts with spaces between, `frame_marks`, `steps` and
- * `deviations` hold JSON. A text that a table program could take for a formula has an apostrophe before it.
+ * `deviations` hold JSON. A text that a spreadsheet could take for a formula has an apostrophe before it.
  */
 
 export const EXPORT_FORMATS = ["csv", "json"] as const;
@@ -137,7 +137,7 @@ export function readCsv(text: string): LogRecord[] {
 }
 
 /**
- * A table program must not take a text for a formula; nor a part of it, where it splits cells at semicolons or tabs, as those
+ * A spreadsheet must not take a text for a formula; nor a part of it, where it splits cells at semicolons or tabs, as those
  * of many countries do whatever the quotes say.
  */
 export function guardCell(text: string): string {

@@ -10,11 +10,11 @@ export const forms: Forms = {
     options: { roll },
   },
   "roll note": {
-    summary: "Schreibt eine Notiz zu einem Film; ihre Wörter findet man wieder",
+    summary: "Eine Notiz zu einem Film schreiben; mit ihren Wörtern findet man ihn wieder",
     options: { roll, note: "Was du gesehen hast; höchstens 2000 Zeichen" },
   },
   "roll rate": {
-    summary: "Bewertet die Negative, von 1 (unbrauchbar) bis 5 (lässt sich mühelos vergrößern)",
+    summary: "Die Negative bewerten, von 1 (unbrauchbar) bis 5 (lassen sich mühelos vergrößern)",
     options: { roll, rating: "1 bis 5" },
   },
   "roll frame": {
@@ -27,7 +27,7 @@ export const forms: Forms = {
   },
   "roll find": {
     summary:
-      "Sucht im Filmbuch: nach Wörtern, Person, Film, Entwickler, Ansatz, Dose, Tagen, Fehler, Wertung",
+      "Im Filmbuch suchen: nach Wörtern, Person, Film, Entwickler, Ansatz, Dose, Tagen, Fehler, Wertung",
     options: {
       words: "Wörter aus Notiz, Film und Namen; ihr Anfang genügt",
       person: "Wessen Film",
@@ -59,7 +59,7 @@ export const forms: Forms = {
     },
   },
   "roll photo": {
-    summary: "Das Foto vom Kontaktbogen eines Films: zeigt es, nimmt es auf, entfernt es",
+    summary: "Das Foto vom Kontaktbogen eines Films zeigen, dazulegen oder entfernen",
     options: {
       roll,
       remove: "yes: das Foto entfernen",

@@ -5,11 +5,11 @@ const SURE = "yes: Ich weiß, was ich tue";
 
 export const forms: Forms = {
   "run start": {
-    summary: "Beginnt einen Lauf nach deinem Plan",
+    summary: "Einen Lauf nach deinem Plan beginnen",
     options: { plan: "Welcher Plan, etwa P12; ohne Angabe dein neuester" },
   },
   "run next": {
-    summary: "Sagt, dass das nächste Bad drin ist (oder der Schritt getan)",
+    summary: "Sagen, dass das nächste Bad drin ist (oder der Schritt getan)",
     options: {
       run: RUN,
       step: "Setzen die Knöpfe, damit ein alter erkannt wird",
@@ -21,7 +21,7 @@ export const forms: Forms = {
     options: { run: RUN },
   },
   "run correct": {
-    summary: "Berichtigt, wann du eingegossen hast, oder nimmt eine neue Temperatur",
+    summary: "Berichtigen, wann du eingegossen hast, oder eine neue Temperatur angeben",
     options: {
       run: RUN,
       ago: "Vor wie langer Zeit du wirklich eingegossen hast: 20, 1:10",
@@ -29,7 +29,7 @@ export const forms: Forms = {
     },
   },
   "run seen": {
-    summary: "Sagt, dass das Bild zu erscheinen beginnt: Der Faktor bestimmt dann die Zeit",
+    summary: "Sagen, dass das Bild zu erscheinen beginnt: Der Faktor bestimmt dann die Zeit",
     options: { run: RUN },
   },
   "run trial": {
@@ -37,7 +37,7 @@ export const forms: Forms = {
     options: {},
   },
   "run stop": {
-    summary: "Bricht einen Lauf endgültig ab; im Filmbuch bleibt, was getan wurde",
+    summary: "Einen Lauf endgültig abbrechen; im Filmbuch bleibt, was getan wurde",
     options: { run: RUN, reason: "Warum, für das Filmbuch", sure: SURE },
   },
 };

@@ -54,7 +54,8 @@ export const sheetJudge = defineCommand({
 
 export const sheetMove = defineCommand({
   name: "sheet move",
-  summary: "Make all times of a sheet longer or shorter by per cent; each keeps what it was in its source",
+  summary:
+    "Make all times of a data sheet longer or shorter by per cent; the source says what each was before",
   options: z.object({
     ...named,
     film: named.film.optional().describe("The film's name"),
@@ -63,7 +64,7 @@ export const sheetMove = defineCommand({
       .int()
       .min(1)
       .optional()
-      .describe("In place of the names: the sheet's number, as the button of /sheet judge has it"),
+      .describe("In place of the names: the data sheet's number, as the button of /sheet judge has it"),
     percent: z.coerce
       .number()
       .int()

@@ -10,7 +10,7 @@ export const en = {
     `${countOf(rolls, "roll")} left out: not developed as planned, which explains the look.`,
   worn: (rolls: number) =>
     `${countOf(rolls, "roll")} left out: by its ledger the developer was exhausted or out of date.`,
-  whichSheet: "Which sheet? Name its film (and its developer), as `/sheet list` shows them.",
+  whichSheet: "Which data sheet? Name its film (and its developer), as `/sheet list` shows them.",
   else: (camera: number) =>
     `What else it could be: a thermometer that is off, a developer whose bottle is in no ledger, another agitation${camera > 0 ? `; ${camera} may be the camera's exposure` : ""}. Look at these first.`,
   few: "Fewer than four alike say nothing yet. Note looks with `/roll fault`.",

@@ -1,7 +1,7 @@
 import papa from "papaparse";
 
 /*
- * Readings as a densitometer or a table program saves them: a row for each developing time, or a column for each, with its time
+ * Readings as a densitometer or a spreadsheet saves them: a row for each developing time, or a column for each, with its time
  * at the head. What comes out is the text of readings.ts.
  */
 

@@ -1,4 +1,4 @@
-/** How to write each column of a file of sheets, by its name. */
+/** How to write each column of a file of data sheets, by its name. */
 export const en = {
   temperature: "20C or 68F, from 5C to 45C",
   exposure_index: "400; empty for the film's own speed",

@@ -6,7 +6,7 @@ const dilution = "Konzentrat + Wasser, wie 1+9, oder stock (Stammlösung)";
 
 export const forms: Forms = {
   "sheet add": {
-    summary: "Eine Zeit auf ein Datenblatt setzen (und es anlegen, wenn es neu ist)",
+    summary: "Eine Zeit auf ein Datenblatt setzen, ein altes oder neues",
     options: {
       film,
       developer,
@@ -48,7 +48,7 @@ export const forms: Forms = {
   },
   "sheet undo": {
     summary: "Alles Eingelesene zurücknehmen, das seitdem niemand geändert hat",
-    options: { import: "Welches Einlesen; weggelassen das letzte" },
+    options: { import: "Welches Einlesen; ohne Angabe das letzte" },
   },
   "sheet export": {
     summary: "Die Datenblätter des Kurses als Datei mitnehmen",

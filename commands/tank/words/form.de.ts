@@ -8,7 +8,7 @@ export const forms: Forms = {
     options: {},
   },
   "tank add": {
-    summary: "Nimmt Dosen auf, oder setzt neu, was man von ihnen weiß",
+    summary: "Dosen eintragen, oder ändern, was man von ihnen weiß",
     options: {
       numbers: "Welche Nummern, etwa 1-12 oder 1, 2, 5",
       reels: "Wie viele Spiralen in jede passen",
@@ -18,15 +18,15 @@ export const forms: Forms = {
     },
   },
   "tank remove": {
-    summary: "Nimmt eine Dose von der Liste",
+    summary: "Eine Dose von der Liste nehmen",
     options: { tank: TANK },
   },
   "tank report": {
-    summary: "Sagt, was an einer Dose nicht stimmt (sie leckt, eine Spirale klemmt)",
+    summary: "Melden, was an einer Dose nicht stimmt (sie leckt, eine Spirale klemmt)",
     options: { tank: TANK, fault: "Was nicht stimmt, in wenigen Worten" },
   },
   "tank clear": {
-    summary: "Sagt, dass eine Dose wieder in Ordnung ist",
+    summary: "Sagen, dass eine Dose wieder in Ordnung ist",
     options: { tank: TANK },
   },
   "tank measure": {

@@ -12,7 +12,7 @@ const WHOLE_SECONDS = { least: 5, most: 7200 };
 
 export const trayFactor = defineCommand({
   name: "tray factor",
-  summary: "Development by first appearance: a factor from the agents, the whole time, or the factor had",
+  summary: "Development by first appearance: a factor for the agents, the whole time, or the factor you had",
   options: z.object({
     agents: z
       .string()

@@ -5,7 +5,7 @@ export const en = {
     `**Not yet: ${prints === 1 ? "a print is" : `${prints} prints are`} not fixed.** Nobody was warned.`,
   openLine: (run: string, person: string, until: string | null) =>
     `- ${run}, ${person}: ${until === null ? "waits to be moved on" : `fixed at ${until}`}`,
-  andBoxes: "Ask for open boxes and paper on the easels, too: of these I know nothing.",
+  andBoxes: "Ask for open boxes and paper on the easels, too: I know nothing of those.",
   allCovered: "All is covered",
   body: (wait: string) => `White light in ${wait}.`,
   warning: (wait: string, time: string) =>

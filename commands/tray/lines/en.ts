@@ -1,6 +1,6 @@
 export const en = {
   line: (number: number, bath: string, there: number, waiting: number) =>
-    `**Trays ${number}** (${bath}): ${there === 0 ? "nobody is in them" : `${there} in them`}${waiting === 0 ? "" : `, ${waiting} waiting`}.`,
+    `**Trays ${number}** (${bath}): ${there === 0 ? "empty" : `${there} in them`}${waiting === 0 ? "" : `, ${waiting} waiting`}.`,
   inTray: (run: string, person: string, step: string, until: string | null) =>
     `- ${run}, ${person}: ${step}${until === null ? ", to be moved on" : ` until ${until}`}`,
   waits: (run: string, person: string, when: string, isAfterBell: boolean) =>

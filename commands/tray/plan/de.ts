@@ -9,7 +9,7 @@ export const de: PlanWords = {
   from: (bottle) => `Schale ${bottle}`,
   liftAt: (time) => `bei ${time} herausheben und abtropfen lassen`,
   neverShorter: (least) =>
-    `Schaukle jede Schale ständig. Nie vor ${least} aus dem Entwickler: Zu früh gezogen fehlt dem Abzug das volle Schwarz, und er wird fleckig. Schon zu dunkel? Lass ihn drin, und belichte den nächsten halb so lang.`,
+    `Schaukle jede Schale ständig. Nie vor ${least} aus dem Entwickler: Ein zu früh herausgenommener Abzug hat kein volles Schwarz und ist fleckig. Schon zu dunkel? Lass ihn drin, und belichte den nächsten halb so lang.`,
   start: "Start",
   restsOn: "Worauf das beruht",
   timeRefused: (temperature, seconds, at) =>

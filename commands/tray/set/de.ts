@@ -3,7 +3,7 @@ import type { SetWords } from "./en.ts";
 
 export const de: SetWords = {
   busy: (number) =>
-    `In den Schalen der Reihe ${number} liegen Abzüge. Nimm sie von der Liste, wenn sie leer sind.`,
+    `In den Schalen der Reihe ${number} liegen Abzüge. Nimm die Reihe von der Liste, wenn die Schalen leer sind.`,
   noName: "Nenne den Papierentwickler dieser Reihe: `developer:`, wie auf der Packung.",
   tooMany: (most) => `Der Kurs hat schon ${most} Schalenreihen, mehr haben nicht Platz.`,
   removed: (number) => `Reihe ${number} ist von der Liste.`,
@@ -16,6 +16,6 @@ export const de: SetWords = {
   factor: (factor) => `Abzüge werden ${factor}-mal so lang entwickelt, wie das erste Erscheinen dauert.`,
   usual:
     "Das sind nur übliche Zeiten: Gib die des Herstellers an (`rc:`, `fibre:`), und such die kürzeste Zeit für volles Schwarz (`/tray black`).",
-  next: "Als Nächstes die Bäder ansetzen, jedes mit seinem Schild: `/batch mix kind:paper-developer`, `kind:paper-stop`, `kind:paper-fixer`.",
+  next: "Als Nächstes die Bäder ansetzen, jedes mit seinem Etikett: `/batch mix kind:paper-developer`, `kind:paper-stop`, `kind:paper-fixer`.",
   makePlan: "Abzug planen",
 };

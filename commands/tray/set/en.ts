@@ -3,7 +3,7 @@ import { saySeconds } from "../../speech/wording.ts";
 
 export const en = {
   busy: (number: number) =>
-    `Prints are in the trays of line ${number}. Take it off the list once they are out.`,
+    `Prints are in the trays of line ${number}. Take the line off the list once they are out.`,
   noName: "Name the paper developer of this line: `developer:`, as on its pack.",
   tooMany: (most: number) => `The class has ${most} lines of trays, which is all there is room for.`,
   removed: (number: number) => `Line ${number} is gone from the list.`,
@@ -15,7 +15,7 @@ export const en = {
   per10: (factor: string) => `Its time follows the temperature by a factor of ${factor} in 10 °C.`,
   factor: (factor: string) => `Prints are developed for ${factor} times their first appearance.`,
   usual:
-    "These times are only the usual ones: give the maker's with `rc:` and `fibre:`, and try the least time for full black (`/tray black`).",
+    "These times are only the usual ones: give the maker's with `rc:` and `fibre:`, and find the least time for full black (`/tray black`).",
   next: "Next: mix its baths, each with its label: `/batch mix kind:paper-developer`, `kind:paper-stop`, `kind:paper-fixer`.",
   makePlan: "Plan a print",
 };

@@ -18,13 +18,14 @@ export const forms: Forms = {
       factor: "Entwickeln nach erstem Erscheinen, mal diesem Faktor",
       fixtemp: "Temperatur des Fixierbads, wenn gemessen",
       watertemp: "Temperatur des Wässerungswassers, wenn gemessen",
-      devbatch: "Schild des Entwicklers, wie B3",
-      fixbatch: "Schild des Fixierbads oder des ersten von zweien, wie B4",
-      fixbatch2: "Schild des zweiten Fixierbads, wie B5",
+      devbatch: "Etikett des Entwicklers, wie B3",
+      fixbatch: "Etikett des Fixierbads oder des ersten von zweien, wie B4",
+      fixbatch2: "Etikett des zweiten Fixierbads, wie B5",
     },
   },
   "tray factor": {
-    summary: "Entwickeln nach erstem Erscheinen: Faktor der Substanzen, ganze Zeit, oder dein Faktor",
+    summary:
+      "Entwickeln nach erstem Erscheinen: Faktor der Substanzen, ganze Zeit, oder dein bisheriger Faktor",
     options: {
       agents: "Entwicklersubstanzen, wie metol oder pyro, metol",
       contrast: "soft: weiche, normal, strong: kräftige Abzüge",
@@ -38,25 +39,25 @@ export const forms: Forms = {
     options: {},
   },
   "tray wait": {
-    summary: "Weißes Licht ist angekündigt: Sag, dass dein Papier offen liegt",
+    summary: "Weißes Licht ist angekündigt: sagen, dass dein Papier noch offen liegt",
     options: {},
   },
   "tray lights": {
-    summary: "Weißes Licht soll an: Wer hat Papier offen? Warnt alle an den Schalen, oder sagt, wer",
+    summary: "Weißes Licht ankündigen: alle an den Schalen warnen, oder hören, was noch nicht fixiert ist",
     options: {
       in: "Wie lange noch, wie 60 s",
       sure: "yes: Ich habe gesehen, dass alles Papier abgedeckt ist",
     },
   },
   "tray test": {
-    summary: "Prüft ein Dunkelkammerlicht: Münzen auf grauem Papier, Schritt für Schritt angesagt",
+    summary: "Ein Dunkelkammerlicht prüfen: Münzen auf grauem Papier, Schritt für Schritt angesagt",
     options: {
       lamp: "Welches Dunkelkammerlicht: ein Name oder eine Nummer",
       minutes: "Stufen in Minuten, wie 1, 3, 7",
     },
   },
   "tray lamp": {
-    summary: "Notiert, was die Probe eines Dunkelkammerlichts zeigt, und gibt seine sichere Zeit",
+    summary: "Notieren, was die Probe eines Dunkelkammerlichts zeigt: daraus folgt seine sichere Zeit",
     options: {
       lamp: "Welches Dunkelkammerlicht; ohne Angabe alle",
       before: "Erste sichtbare Münze in Reihe 1, Minuten; ohne Angabe keine",
@@ -68,7 +69,7 @@ export const forms: Forms = {
     },
   },
   "tray black": {
-    summary: "Notiert einen Versuch für volles Schwarz: kürzeste Zeit, und ab wann es verfärbt",
+    summary: "Einen Versuch für volles Schwarz notieren: kürzeste Zeit, und ab wann es verfärbt",
     options: {
       least: "Die kürzeste deiner Zeiten, die volles Schwarz gab, wie 140 s",
       stain: "Die kürzeste, die verfärbte, wie 280 s",
@@ -77,7 +78,7 @@ export const forms: Forms = {
     },
   },
   "tray set": {
-    summary: "Richtet eine Schalenreihe ein: Entwickler, Zeiten, Plätze, Fixierbäder",
+    summary: "Eine Schalenreihe einrichten: Entwickler, Zeiten, Plätze, Fixierbäder",
     options: {
       line: "Nummer der Reihe; ohne Angabe 1",
       developer: "Name des Papierentwicklers",

@@ -14,7 +14,7 @@ export const en = {
     WARN_TRAY_COLD: (temperature: string) =>
       `The developer is at ${temperature}: under 16 °C (60 °F) hydroquinone hardly works. Warm it first.`,
     WARN_TRAY_WARM: (temperature: string) =>
-      `The developer is at ${temperature}: warm developer veils and yellows. Cool it.`,
+      `The developer is at ${temperature}: warm developer fogs the paper and stains it yellow. Cool it.`,
     WARN_TRAYS_APART: (degrees: string) =>
       `The trays are ${degrees} °C apart: keep them within 2.8 °C (5 °F) of each other.`,
     WARN_LEAST_TIME: (seconds: number) =>
@@ -23,7 +23,7 @@ export const en = {
     WARN_ONE_BATH:
       "One fixing bath for prints that are to last: it ends at 0.5 g of silver in a litre, long before it looks exhausted. Two baths, one after the other, last longer.",
     WARN_SILVER_UNKNOWN: (batch: string, low: string, high: string) =>
-      `Nobody has tested the silver in ${batch}: by its prints it carries ${low} to ${high} g/l, a rule of thumb. For prints that last, use a test strip: \`/batch test\`.`,
+      `Nobody has tested the silver in ${batch}: by its prints it carries ${low} to ${high} g/l, a rule of thumb. For prints that last, measure it with a silver test strip: \`/batch test\`.`,
     WARN_FILM_CALLS: (run: string) =>
       `Your film ${run} calls you before these prints are fixed: they can't wait then, and nor can the film. Ask somebody to move the prints.`,
     NOTE_DRYER:

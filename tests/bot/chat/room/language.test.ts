@@ -157,7 +157,7 @@ test("cards come in the language that is asked for, English for any other", asyn
   expect(german.map(({ name }) => name)).toEqual(english.map(({ name }) => name));
   const start = (cards: CommandCard[]) => cards.find(({ name }) => name === "run start")?.summary;
   expect([start(german), start(english)]).toEqual([
-    "Beginnt einen Lauf nach deinem Plan",
+    "Einen Lauf nach deinem Plan beginnen",
     "Start a run from your plan",
   ]);
   const typed = /`[^`]*`|\/[a-z]+( [a-z]+)?|\b[a-z]+:[^\s;,.)]+/g;
