@@ -2,6 +2,7 @@ import * as ofClass from "./class-answers.ts";
 import type { Facts } from "./facts.ts";
 import type { Reading } from "./read.ts";
 import type { Intent } from "./rules.ts";
+import { printingAnswer } from "./print-answers.ts";
 import * as ofRun from "./run-answers.ts";
 import { says, shows, type Answer, type Answerer } from "./shape.ts";
 import { timeAnswer } from "./time.ts";
@@ -31,6 +32,7 @@ const ANSWERS: Readonly<Record<Intent, Answerer>> = {
   waste: () => shows("caution", { about: "waste" }),
   amount: ofClass.amountAnswer,
   films: () => shows("sheet list"),
+  printing: printingAnswer,
   harm: ofClass.harmAnswer,
   hello: () => shows("help", {}, words().hello),
   thanks: () => says(words().thanks),

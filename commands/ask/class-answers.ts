@@ -60,6 +60,8 @@ export const whoAnswer: Answerer = (reading, { board, tanks }) => {
 };
 
 export const lookAnswer: Answerer = ({ signs }, { roll }) => {
+  if (signs.has("PRINTS"))
+    return says(words().printLooks, { label: words().printFault, line: makeLine("print fault", {}) });
   if (roll === null) return says(words().noRoll);
   const look = lookOf(signs);
   const kind = look === null ? lookGroupOf(signs) : null;

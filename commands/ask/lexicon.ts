@@ -136,6 +136,14 @@ const WORDS = {
   LAB: "darkroom labor lab dunkelkammer room raum",
   WERDE: "werde werden",
 
+  // Prints
+  STRIP: "teststrip teststrips teststreifen probestreifen",
+  CONTACT: "contactsheet contactsheets kontaktbogen kontaktbögen kontaktabzug kontaktabzüge",
+  PRINTS: "print prints printing abzug abzüge vergrößern vergrößerung",
+  AGAIN: "again nochmal reprint",
+  TRAY: "tray trays schale schalen",
+  WHITELIGHT: "whitelight weißlicht",
+
   // Harm
   EYE: "eye eyes auge augen",
   SWALLOW: "swallow* swallowed drank drunk drink verschluck* geschluckt getrunken trank ate gegessen",
@@ -183,7 +191,7 @@ export type Concept = keyof typeof WORDS;
 /** Frequent words that mean nothing here, so that none of them is taken for a slip of another. */
 const PLAIN =
   "a an and the this that these those it its is isnt be been am im i me my mine we our us she he her his they them your to of on at by with from up out off so or but if because just also very really please again some any one someone anyone somebody all says said did does has would will was were there here more most less than sure well lol haha " +
-  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn house see seen went go wht cant ive sorry oh today shall down into about ever everything everyone them then track side other both too between difference usable wanna gonna gotta think know maybe still than half little number such same much thing things something anything lot great super weather nice feel come came want will wollen  like get let lets put dran wifi late date take home some same than them then für aufs ins am um über man meinem meines deine dein dir dich sich uns dies diese dieser dieses diesem jener kam kommt können konnte möchte möchten wollte wollten sollte nochmal mehr bloß nur eben halt denn dann ob kurz komplett habs ists sinds wars gibts gehts dauerts wo da unser unsere spät spater etwa ungefähr knapp zusammen guten schönen heute abend wetter wär wäre würde gern gerne glaub glaube weiß bleibt erwischt oh naja super nimm nehm take";
+  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn house see seen went go wht cant ive sorry oh today shall down into about ever everything everyone them then track side other both too between difference usable wanna gonna gotta think know maybe still than half little number such same much thing things something anything lot great super weather nice feel come came want will wollen  like get let lets put dran wifi late date take home some same than them then für aufs ins am um über man meinem meines deine dein dir dich sich uns dies diese dieser dieses diesem jener kam kommt können konnte möchte möchten wollte wollten sollte nochmal mehr bloß nur eben halt denn dann ob kurz komplett habs ists sinds wars gibts gehts dauerts wo da unser unsere spät spater schade etwa ungefähr knapp zusammen guten schönen heute abend wetter wär wäre würde gern gerne glaub glaube weiß bleibt erwischt oh naja super nimm nehm take";
 
 const exact = new Map<string, Set<Concept>>();
 const endless: (readonly [stem: string, concept: Concept])[] = [];

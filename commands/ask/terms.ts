@@ -19,6 +19,7 @@ const TERM_WORDS = {
   push: "push pushing pull pulling pushen pullen",
   negative: "negative negatives negativ negativs",
   contact: "contactsheet kontaktabzug kontaktbogen",
+  strip: "teststrip teststreifen probestreifen",
   leader: "leader filmzunge filmanfang zunge",
   clearing: "clearing clearingtime klärzeit klärprobe cliptest",
   batch: "batch",

@@ -20,6 +20,7 @@ export const de: AskWords = {
     waste: "Wohin damit?",
     amount: "Wie viel brauche ich?",
     films: "Welche Filme gibt es?",
+    printing: "Abzüge machen",
     harm: "Erste Hilfe",
     hello: "Hallo",
     thanks: "Danke",
@@ -73,6 +74,25 @@ export const de: AskWords = {
   parts: (concentrate, water) => `${concentrate} und ${water} Wasser`,
   stockOnly: "unverdünnt",
   mixTotal: "Das hängt von der Dose ab: Ein Plan sagt es.",
+  makeStrip:
+    "**Ein Teststreifen zeigt, welche Zeit stimmt.** Sag die kürzeste Zeit: Du erfährst Feld für Feld, was du an der Zeitschaltuhr einstellst. Drück danach auf das Feld, das stimmt.",
+  stripKey: "Teststreifen machen",
+  layContact:
+    "**Ein Kontaktbogen** zeigt alle Bilder eines Films in ihrer eigenen Größe: Du erfährst, wie die Streifen auf dem Papier liegen und wie lange du belichtest.",
+  contactKey: "Kontaktbogen meines neuesten Films",
+  printAgain:
+    "**Du musst nicht neu probieren:** Im Buch der Abzüge steht, wie ein Abzug gemacht wurde, und ich rechne es auf Papier und Format von heute um.",
+  againKey: "Meinen neuesten Abzug noch einmal",
+  inTrays:
+    "**Das hängt von Papier und Entwickler ab.** Plane den Abzug: Du erfährst seine Zeit in jeder Schale und bekommst für jede ein Signal.",
+  traysKey: "Abzug planen",
+  whiteLight:
+    "**Erst wenn alles Papier abgedeckt ist: Frag laut.** Abzüge vor dem Fixieren, offene Packungen und offener Film wären verloren. Weißes Licht kündigt eine Hilfskraft oder die Lehrkraft an.",
+  whoInTrays: "Wer an den Schalen ist",
+  printing: "**Was möchtest du machen?** Zuerst ein Teststreifen, dann der Abzug, dann die Schalen.",
+  printLooks:
+    "**Stimmt etwas mit einem Abzug nicht?** Die Ursache wird mit dem gesucht, was zu ihm eingetragen ist.",
+  printFault: "Mein neuester Abzug sieht falsch aus",
   hello: "Hallo. Ich behalte die Zeit deines Films im Auge und gebe dir bei jedem Schritt ein Signal.",
   thanks: "Gern.",
   cautions: "Alle Sicherheitshinweise",

@@ -21,6 +21,7 @@ export const en = {
     waste: "Where does it go?",
     amount: "How much do I need?",
     films: "Which films are there?",
+    printing: "Making prints",
     harm: "First aid",
     hello: "Hello",
     thanks: "Thanks",
@@ -77,6 +78,24 @@ export const en = {
   parts: (concentrate: string, water: string) => `${concentrate} and ${water} of water`,
   stockOnly: "undiluted",
   mixTotal: "It depends on the tank: a plan says it.",
+  makeStrip:
+    "**A test strip shows which time is right.** Say the shortest time: you get what to set the timer to, bar after bar. Then press the bar that is right.",
+  stripKey: "Make a test strip",
+  layContact:
+    "**A contact sheet** shows all frames of a roll at their own size: you get how the strips lie on the paper, and how long to expose.",
+  contactKey: "Contact sheet of my newest roll",
+  printAgain:
+    "**You need not try anew:** the log keeps how a print was made, and works it out for today's paper and size.",
+  againKey: "My newest print again",
+  inTrays:
+    "**It depends on paper and developer.** Plan the print: you get its time in each tray, and a call for each.",
+  traysKey: "Plan a print",
+  whiteLight:
+    "**Only when all paper is covered: ask aloud.** Undeveloped and unfixed prints, open boxes and open film would be lost. An aide or the teacher announces white light.",
+  whoInTrays: "Who is at the trays",
+  printing: "**What would you like to do?** First a strip, then the print, then the trays.",
+  printLooks: "**Something wrong with a print?** Its cause is looked for with the print's own record.",
+  printFault: "My newest print looks wrong",
   hello: "Hello. I keep the time of your film and call you at every step.",
   thanks: "You are welcome.",
   cautions: "All cautions",

@@ -25,6 +25,8 @@ export const de: TermWords = {
   push: "**Pushen**: belichtet, als wäre der Film empfindlicher, und länger entwickelt. **Pullen**: umgekehrt.",
   negative: "**Ein Negativ** ist hell, wo das Motiv dunkel war, und dunkel, wo es hell war.",
   contact: "**Ein Kontaktbogen** ist ein Abzug aller Streifen in ihrer eigenen Größe, zum Aussuchen.",
+  strip:
+    "**Ein Teststreifen** ist ein Stück des Papiers, in Feldern belichtet, jedes länger als das davor. Er zeigt, welche Zeit stimmt.",
   leader:
     "**Die Filmzunge** ist das Ende, das aus der Patrone hängt. Sie hat Licht gesehen: gut für Klärproben.",
   clearing:
@@ -34,7 +36,7 @@ export const de: TermWords = {
     "**Ein Datenblatt** sagt, wie lange ein Film in einem Entwickler braucht, so wie es der Hersteller oder deine Lehrkraft gefunden hat.",
   run: "**Ein Lauf** ist eine Dose auf ihrem Weg durch alle Bäder, mit Nummer: R7.",
   numbers:
-    "**P5** ist ein Plan, **R7** ein Lauf, **T3** eine Dose, **B2** eine Flasche, **L12** ein Film im Filmbuch.",
+    "**P5** ist ein Plan, **R7** ein Lauf, **T3** eine Dose, **B2** eine Flasche, **L12** ein Film im Filmbuch, **V7** ein Abzug.",
   reticulation:
     "**Runzelkorn** ist ein Netz feiner Risse, wenn die Bäder zu verschieden warm sind. Halte sie auf ein paar Grad gleich.",
   presoak:

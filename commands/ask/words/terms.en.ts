@@ -25,6 +25,8 @@ export const en: Readonly<Record<Term, string>> = {
   push: "**Push**: shot as if the film were faster, and developed longer. **Pull**: the other way round.",
   negative: "**A negative** is light where the scene was dark, and dark where it was bright.",
   contact: "**A contact sheet** is a print of all strips at their own size, to choose from.",
+  strip:
+    "**A test strip** is a piece of the paper, exposed in bars, each longer than the one before. It shows which time is right.",
   leader:
     "**The leader** is the end of the film that hangs out of its cassette. It saw light: use it for tests.",
   clearing:
@@ -33,7 +35,8 @@ export const en: Readonly<Record<Term, string>> = {
   sheet:
     "**A data sheet** says how long one film takes in one developer, as its maker or your teacher found it.",
   run: "**A run** is one tank on its way through all the baths, numbered: R7.",
-  numbers: "**P5** is a plan, **R7** a run, **T3** a tank, **B2** a bottle, **L12** a roll in the log.",
+  numbers:
+    "**P5** is a plan, **R7** a run, **T3** a tank, **B2** a bottle, **L12** a roll in the log, **V7** a print.",
   reticulation:
     "**Reticulation** is a net of fine cracks, from baths whose temperatures differ by too much. Keep them within a few degrees.",
   presoak:

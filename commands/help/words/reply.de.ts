@@ -41,6 +41,7 @@ export const de: HelpWords = {
     student: [
       "`/run status` (wo dein Film ist)",
       "`/roll find` (das Filmbuch)",
+      "`/print strip` und `/tray plan` (Abzüge)",
       "`/sheet list` (Filme und Entwickler)",
       "`/caution` (Sicherheit und Abfall)",
     ],
@@ -48,5 +49,5 @@ export const de: HelpWords = {
     teacher: ["`/class board`, `/class turns`, `/class say`"],
   },
   alwaysThere: (list) =>
-    `Immer da: ${list}. Oder frag in eigenen Worten: \`wie lange noch\`. Was ich von dir behalte: \`/mine show\`.`,
+    `Immer da: ${list}. Oder frag in eigenen Worten: \`wie lange noch\`. Was von dir gespeichert ist: \`/mine show\`.`,
 };

@@ -41,6 +41,7 @@ export const en = {
     student: [
       "`/run status` (where your film is)",
       "`/roll find` (the log)",
+      "`/print strip` and `/tray plan` (prints)",
       "`/sheet list` (films and developers)",
       "`/caution` (safety and waste)",
     ],

@@ -6,7 +6,7 @@ const dilution = "Konzentrat + Wasser, wie 1+9, oder stock (Stammlösung)";
 
 export const forms: Forms = {
   "sheet add": {
-    summary: "Eine Zeit auf ein Datenblatt setzen, ein altes oder neues",
+    summary: "Eine Zeit auf ein Datenblatt setzen",
     options: {
       film,
       developer,

@@ -55,6 +55,17 @@ describe("a sentence", () => {
     expect(room.press("Mina", "Quay 100")).toContain("at 22 °C");
   });
 
+  test.each([
+    ["how do i make a test strip", "Make a test strip", "print strip"],
+    ["how do i make a contact sheet", "Contact sheet of my newest roll", "contact sheet"],
+    ["can i make that print again", "My newest print again", "print again"],
+    ["how long in the trays", "Plan a print", "tray plan"],
+    ["is white light ok", "Who is at the trays", "tray lines"],
+    ["my print is too dark", "My newest print looks wrong", "print fault"],
+  ])("about prints, %s, has the key of its form", (typed, label, line) => {
+    expect(room.asks("Mina", typed).reply.actions).toEqual([{ label, line }]);
+  });
+
   test("starts nothing by itself: the key does", async () => {
     room.says("Mina", PLAN);
     expect(room.says("Mina", "ok lets go")).toContain("Plan P1 is ready");
