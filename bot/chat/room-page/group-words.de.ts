@@ -7,7 +7,7 @@ export const formList: FormListWords = {
     rolls: "Entwickelte Filme ansehen",
     chemistry: "Chemie ansetzen und prüfen",
     times: "Entwicklungszeiten nachschlagen",
-    class: "Nach Kurs und Dosen sehen",
+    class: "Sich um Kurs und Dosen kümmern",
     help: "Hilfe holen, sicher arbeiten",
     mine: "Deine Daten, Sprache, Handy",
   },

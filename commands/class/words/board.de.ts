@@ -14,13 +14,13 @@ export const de: BoardWords = {
   waiting: "als Nächstes, wenn bereit",
   loading: "noch nicht eingegossen",
   again: "Noch einmal ansehen",
-  placed: "Die Tafel steht von jetzt an in diesem Kanal: eine Nachricht, immer auf dem Stand.",
+  placed: "Die Tafel steht von jetzt an in diesem Kanal: eine Nachricht, immer auf dem neuesten Stand.",
   takenDown:
-    "Die Tafel wird nicht mehr nachgeführt. Ihre letzte Nachricht bleibt; lösche sie, wenn du magst.",
+    "Die Tafel wird nicht mehr aktualisiert. Ihre letzte Nachricht bleibt; lösche sie, wenn du magst.",
   hasAPage: "Im Raum ist die Tafel eine eigene Seite: Öffne sie auf dem Rechner mit dem großen Bildschirm.",
   isTheTeachers: "Wo die Tafel steht, sagt nur die Lehrkraft. Lass `channel` weg, um sie zu sehen.",
   noChannel:
-    "Dieser Befehl kam aus keinem Kanal, in dem ich sprechen kann. Gib ihn in dem Kanal, der die Tafel zeigen soll.",
+    "Dieser Befehl kam aus keinem Kanal, in dem ich sprechen kann. Gib ihn in dem Kanal ein, der die Tafel zeigen soll.",
   lacks: (missing) =>
     `**In diesem Kanal fehlt mir ${joinAnd(missing)}.** Öffne die Einstellungen des Kanals, dann die Berechtigungen, wähle meine Rolle und schalte ein: ${joinAnd(missing)}.`,
 };

@@ -33,7 +33,7 @@ export const forms: Forms = {
   "class board": {
     summary: "Alle Dosen jetzt: wer, welcher Schritt, bis wann, zu spät oder nicht",
     options: {
-      channel: "here: eine Nachricht in diesem Kanal, immer auf dem Stand (Lehrkraft); off: nicht mehr",
+      channel: "here: eine Nachricht in diesem Kanal, immer aktuell (Lehrkraft); off: nicht mehr",
     },
   },
   "class digest": {

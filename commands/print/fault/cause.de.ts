@@ -52,8 +52,8 @@ export const de: CauseWords = {
   },
   "long-development": {
     title: "Zu lange im Entwickler",
-    now: "Der Fleck bleibt.",
-    next: "Nimm ihn zur Zeit heraus: höchstens doppelt so lang, wie volles Schwarz braucht.",
+    now: "Die Verfärbung bleibt.",
+    next: "Nimm ihn rechtzeitig heraus: höchstens doppelt so lang, wie volles Schwarz braucht.",
     source: `${NAVY_291}; ${CLERC}, Abschnitt 556`,
   },
   "warm-developer": {
@@ -77,7 +77,7 @@ export const de: CauseWords = {
   "strong-developer": {
     title: "Entwickler zu stark angesetzt",
     now: REPRINT,
-    next: "Setz ihn an, wie es auf dem Etikett steht.",
+    next: "Setz ihn so an, wie es auf dem Etikett steht.",
     source: HAND,
   },
   safelight: {
@@ -112,31 +112,31 @@ export const de: CauseWords = {
   },
   floated: {
     title: "Er schwamm mit dem Bild nach oben auf dem Fixierbad",
-    now: "Fixier ihn noch einmal ganz, unter der Oberfläche.",
+    now: "Fixier ihn noch einmal die volle Zeit, unter der Oberfläche.",
     next: "Bild nach unten, unter der Oberfläche, und bewegen.",
     source: "Handbuch von Wellington, S. 69",
   },
   "worn-fixer": {
     title: "Fixierbad verbraucht",
-    now: "Fixier noch einmal in frischem Bad, und wässere ganz. Das gilt für alle, die dieses Bad benutzt haben.",
-    next: "Zähl die Abzüge durch ein Fixierbad, und prüf es vor dem Kurs.",
+    now: "Fixier noch einmal in frischem Bad, und wässere die volle Zeit. Das gilt für alle, die dieses Bad benutzt haben.",
+    next: "Zähl mit, wie viele Abzüge durch ein Fixierbad gehen, und prüf es vor dem Kurs.",
     source: "US Navy NAVEDTRA 14209, S. 249",
   },
   "short-wash": {
     title: "Fixierbad oder Silber blieb darin",
-    now: "Fixier noch einmal, dann wässere ganz.",
+    now: "Fixier noch einmal, dann wässere die volle Zeit.",
     next: "Fixier und wässere die volle Zeit; Barytpapier braucht viel länger als PE-Papier.",
     source: "Abschnitte der Handbücher zum Wässern (NAVEDTRA 14209; US Army SS0509-8)",
   },
   dust: {
     title: "Staub auf dem Negativ",
-    now: "Tupf ihn mit Retuschierfarbe aus.",
+    now: "Fleck ihn mit Retuschierfarbe aus.",
     next: "Blas Negativ und Bühne ab; sieh im Streiflicht nach.",
     source: "Seite eines Vereins",
   },
   holes: {
     title: "Klare Löcher oder Kratzer im Negativ",
-    now: "Austupfen deckt nur Helles: Schab es vorsichtig ab, oder mach den Abzug noch einmal.",
+    now: "Ausflecken deckt nur helle Stellen: Schab die dunkle vorsichtig ab, oder mach den Abzug noch einmal.",
     next: "Sieh das Negativ vorher mit der Lupe an.",
     source: "Seite eines Vereins",
   },

@@ -10,13 +10,13 @@ export const en = {
   "over-exposure": {
     title: "Too much exposure",
     now: REPRINT,
-    next: "Give less light, by a strip; never pull it out early.",
+    next: "Give less light, by a test strip; never pull it out early.",
     source: ARMY,
   },
   "under-exposure": {
     title: "Too little exposure",
     now: REPRINT,
-    next: "Give more light, by a strip: more time in the developer does not replace it.",
+    next: "Give more light, by a test strip: more time in the developer does not replace it.",
     source: `${NAVY_291}; ${HAND}`,
   },
   "pulled-early": {
@@ -40,13 +40,13 @@ export const en = {
   "hard-negative": {
     title: "Negative too hard for this grade",
     now: "Print it on a softer grade: `/print again grade:…`.",
-    next: "Choose the grade by a strip over the highlights.",
+    next: "Choose the grade by a test strip over the highlights.",
     source: HAND,
   },
   "soft-grade": {
     title: "Grade too soft for this negative",
     now: "Print it on a harder grade: `/print again grade:…`.",
-    next: "Choose the grade by a strip over the shadows.",
+    next: "Choose the grade by a test strip over the shadows.",
     source: NO_SOURCE,
   },
   "long-development": {
@@ -88,7 +88,7 @@ export const en = {
   "old-paper": {
     title: "Paper too old, or light got into the box",
     now: "Develop an unexposed piece from this box in the dark: it must stay white.",
-    next: "Use old boxes for strips only.",
+    next: "Use old boxes for test strips only.",
     source: HAND,
   },
   "fixer-in-developer": {
@@ -117,7 +117,7 @@ export const en = {
   },
   "worn-fixer": {
     title: "Fixer exhausted",
-    now: "Fix again in fresh fixer, and wash in full. So should everybody who used this bath.",
+    now: "Fix again in fresh fixer, and wash in full. That goes for everybody who used this bath.",
     next: "Count the prints through a fixer, and test it before class.",
     source: "US Navy NAVEDTRA 14209, p. 249",
   },
@@ -135,7 +135,7 @@ export const en = {
   },
   holes: {
     title: "Clear holes or scratches in the negative",
-    now: "Spotting covers only what is lighter: knife it or print it again.",
+    now: "Spotting covers only light places: scrape the dark one gently with a blade, or print it again.",
     next: "Look at the negative with a magnifier first.",
     source: "a club's page",
   },
