@@ -51,7 +51,8 @@ export function developmentFor(request: PlanRequest, volumeMl: number): Result<D
   const agitation = request.agitation ?? sheet.agitation;
   const factor = agitationFactor(sheet, agitation);
   const still = reused.value * factor;
-  if (factor !== 1) basis.push(agitationBasis(reused.value, factor));
+  const range = agitationRange(factor, [agitation, sheet.agitation].some(isContinuous));
+  if (factor !== 1) basis.push(agitationBasis(reused.value, factor, range));
 
   const drift = driftOf(request, volumeMl);
   const seconds = drift ? driftedSeconds(shared.value, tenthsC, drift, still) : still;
@@ -59,7 +60,7 @@ export function developmentFor(request: PlanRequest, volumeMl: number): Result<D
   return ok({
     seconds: atLeastOne(seconds),
     spread: spreadOf(time.value, seconds, [
-      agitationOff(factor),
+      { low: range.low / factor, high: range.high / factor },
       drift ? driftOff(request, still, seconds, atRoom(shared.value, drift, still)) : NOTHING_OFF,
     ]),
     sheetSeconds: atLeastOne(time.value.seconds),
@@ -102,8 +103,9 @@ function shareWith(request: PlanRequest, own: SheetTime): Result<SharedTime, Pla
   return ok({ seconds, secondsAt: (celsius) => middleSeconds(times.map((time) => time.secondsAt(celsius))) });
 }
 
-function agitationBasis(before: number, factor: number): Basis {
-  const { low, high } = agitationRange(factor);
+const isContinuous = ({ manner }: Agitation): boolean => manner === "continuous";
+
+function agitationBasis(before: number, factor: number, { low, high }: Off): Basis {
   return {
     kind: "rule-of-thumb",
     lowSeconds: Math.round(before * low),
@@ -136,13 +138,12 @@ interface Off {
 }
 const NOTHING_OFF: Off = { low: 1, high: 1 };
 
-function agitationOff(factor: number): Off {
-  const { low, high } = agitationRange(factor);
-  return { low: low / factor, high: high / factor };
-}
-
-/** A tank's time constant that nobody measured may be half or twice our estimate: air at 5 to 20 W/m2K. No source. */
-const CONSTANT_OFF = 2;
+/**
+ * A tank's time constant that nobody measured may be half of our estimate, or three and a half times. Published vessels of water
+ * lie between 0.6 and 3.3 times (tests/commands/sheet/rules-spread.test.ts); a steel tank that shines is among the slow ones.
+ */
+const FASTER = 2;
+const SLOWER = 3.5;
 
 /** Seconds, were the tank as warm as the room from the start. */
 function atRoom({ seconds, secondsAt }: SharedTime, { roomTenthsC }: Drift, still: number): number {
@@ -153,9 +154,9 @@ function atRoom({ seconds, secondsAt }: SharedTime, { roomTenthsC }: Drift, stil
 function driftOff({ tank }: PlanRequest, still: number, seconds: number, roomSeconds: number): Off {
   if (tank?.timeConstantSeconds) return NOTHING_OFF;
   const added = seconds - still;
-  const most = still + added * CONSTANT_OFF;
+  const most = still + added * FASTER;
   const ends = [
-    still + added / CONSTANT_OFF,
+    still + added / SLOWER,
     added > 0 ? Math.min(most, roomSeconds) : Math.max(most, roomSeconds),
   ];
   return {

@@ -14,13 +14,14 @@ interface StopStep {
 
 /**
  * Factor of time for the first, second and third stop above the film's own speed. First: none (Kodak F-4043) to +50 %
- * (Horenstein, as quoted); middle, the median single step of a published chart (DD-X, transcribed). Second and third:
- * lowest and highest step of that chart at that place (1.14 to 1.50; 1.19 to 1.54), with a margin at the top.
+ * (Horenstein, as quoted); middle, the median single step of a published chart (DD-X, transcribed). Second and third: a little
+ * below the lowest and above the highest published step at that place (1.25 to 1.38; 1.19 to 1.54); how often the spread
+ * holds: tests/commands/sheet/rules-spread.test.ts.
  */
 const UP: readonly StopStep[] = [
   { low: 1, middle: 1.29, high: 1.5 },
-  { low: 1.14, middle: 1.33, high: 1.5 },
-  { low: 1.19, middle: 1.45, high: 1.6 },
+  { low: 1.2, middle: 1.33, high: 1.42 },
+  { low: 1.15, middle: 1.45, high: 1.57 },
 ];
 /** Each stop below it, from memory: makers' pull times are a tenth to a third shorter. */
 const DOWN: StopStep = { low: 1.1, middle: 1.25, high: 1.5 };

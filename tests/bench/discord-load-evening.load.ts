@@ -4,11 +4,12 @@ import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
 import { PermissionFlagsBits } from "discord-api-types/v10";
 import { expect, test } from "vitest";
+import { makeNonce } from "../../bot/chat/discord/send.ts";
 import { createGateway } from "../support/gateway/gateway.ts";
 import type { Answer } from "../support/gateway/interactions.ts";
 import { STUDENT_PERMISSIONS, type User } from "../support/gateway/world.ts";
 import { startProcess } from "../support/process.ts";
-import { loadNow, mostInOneSecond, readSaid, spread, table } from "./whole-bot-figures.ts";
+import { loadNow, mostInOneSecond, readSaid, type SaidLine, spread, table } from "./whole-bot-figures.ts";
 
 /*
  * A busy evening: the real process on the loopback platform with the published limits and usual ways. Thirty students press at
@@ -95,6 +96,7 @@ test("thirty students press at once, direct messages closed for half", async () 
       },
     ]),
   );
+  console.log(table(byMinute(said, gateway.ledger.messages, from)));
   await gateway.stop();
   expect(gateway.violations).toEqual([]);
   expect(gateway.requests.filter(({ status }) => status === 429)).toEqual([]);
@@ -102,3 +104,31 @@ test("thirty students press at once, direct messages closed for half", async () 
   // At once and each minute: alone to half of them, in one message to the others.
   expect(said.length).toBeGreaterThanOrEqual((STUDENTS / 2) * Math.floor(1 + SECONDS / 60));
 });
+
+interface Arrived {
+  readonly at: number;
+  readonly nonce: string | undefined;
+}
+
+/**
+ * When each call was there, from its moment: the platform had its message then. What the bot knows comes a way later. Calls of
+ * one message are told of together, the one whose key it bears first.
+ */
+function byMinute(said: readonly SaidLine[], messages: readonly Arrived[], from: number) {
+  const rows = new Map<string, number[]>();
+  let arrivedAt = Number.NaN;
+  for (const { key, time, deliveredMs } of said) {
+    arrivedAt = messages.findLast(({ nonce }) => nonce === makeNonce(key, 0))?.at ?? arrivedAt;
+    const dueAt = time - deliveredMs;
+    const minute = `${Math.floor((dueAt - from) / 60_000) + 1}`;
+    const kind = key.split(".").at(-1)?.replace(/\d+$/, "") ?? "";
+    const name = `${minute} ${kind}`;
+    rows.set(name, [...(rows.get(name) ?? []), arrivedAt - dueAt]);
+  }
+  return [...rows].map(([name, late]) => ({
+    "minute, call": name,
+    calls: late.length,
+    "first there ms": Math.round(Math.min(...late)),
+    "from its moment ms p50/p99/max": spread(late),
+  }));
+}

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { spreadBetween } from "../../../commands/sheet/spread.ts";
 import { timeFor } from "../../../commands/sheet/time.ts";
 import { aSheet } from "../../support/make.ts";
+import { calibrate, type Checked } from "./calibrate.ts";
 import { BY_STOP, BY_TEMPERATURE, type Cell, type Series } from "./published.ts";
 
 /*
@@ -9,18 +10,16 @@ import { BY_STOP, BY_TEMPERATURE, type Cell, type Series } from "./published.ts"
  * sheet, the inner one is asked of it.
  */
 
-interface Checked {
+interface Asked extends Checked {
   readonly series: Series;
   readonly given: readonly [Cell, Cell];
-  readonly asked: Cell;
-  readonly seconds: number;
-  readonly low: number;
-  readonly high: number;
   /** The given cells are its next neighbours in the table. */
   readonly isNeighbour: boolean;
 }
 
-function ask(series: Series, given: readonly [Cell, Cell], asked: Cell, isNeighbour: boolean): Checked {
+const place = ({ tenthsC, exposureIndex }: Cell): string => `${tenthsC / 10} °C EI ${exposureIndex}`;
+
+function ask(series: Series, given: readonly [Cell, Cell], asked: Cell, isNeighbour: boolean): Asked {
   const points = given.map((cell) => ({ ...cell, source: series.source.slice(0, 200) }));
   const time = timeFor(
     aSheet({ points, boxSpeed: given[0].exposureIndex }),
@@ -29,10 +28,11 @@ function ask(series: Series, given: readonly [Cell, Cell], asked: Cell, isNeighb
   );
   if (!time.ok) throw new Error(`${series.name}: ${time.fault.code}`);
   const { seconds, lowSeconds: low, highSeconds: high } = time.value;
-  return { series, given, asked, seconds, low, high, isNeighbour };
+  const name = `${series.name} [${series.source.slice(0, 40)}] ${given.map(place).join(" + ")}`;
+  return { name, published: asked.seconds, series, given, seconds, low, high, isNeighbour };
 }
 
-function triples(series: Series): Checked[] {
+function triples(series: Series): Asked[] {
   const { cells } = series;
   return cells.flatMap((first, i) =>
     cells.slice(i + 2).flatMap((last, more) => {
@@ -40,41 +40,6 @@ function triples(series: Series): Checked[] {
       return cells.slice(i + 1, end).map((inner) => ask(series, [first, last], inner, end - i === 2));
     }),
   );
-}
-
-function median(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  const half = sorted.length / 2;
-  return ((sorted[Math.ceil(half) - 1] ?? Number.NaN) + (sorted[Math.floor(half)] ?? Number.NaN)) / 2;
-}
-
-interface Calibration {
-  readonly points: number;
-  readonly inside: number;
-  readonly medianError: number;
-  /** Half of the whole spread. */
-  readonly medianWidth: number;
-}
-
-function calibrate(title: string, checked: readonly Checked[]): Calibration {
-  const isInside = ({ asked, low, high }: Checked): boolean =>
-    asked.seconds >= low - 0.5 && asked.seconds <= high + 0.5;
-  const inside = checked.filter(isInside).length / checked.length;
-  const medianError = median(checked.map(({ seconds, asked }) => Math.abs(seconds - asked.seconds)));
-  const medianWidth = median(checked.map(({ low, high }) => (high - low) / 2));
-  const outside = checked
-    .filter((each) => !isInside(each))
-    .map(
-      ({ series, given, asked, low, high }) =>
-        `  outside: ${series.name} [${series.source.slice(0, 40)}] ${given.map(({ tenthsC, exposureIndex }) => `${tenthsC / 10} °C EI ${exposureIndex}`).join(" + ")} -> published ${asked.seconds} s, spread ${Math.round(low)}-${Math.round(high)}`,
-    );
-  console.log(
-    [
-      `${title}: ${checked.length} points, ${(inside * 100).toFixed(0)} % inside, median error ${medianError.toFixed(1)} s, median half of the spread ${medianWidth.toFixed(1)} s (${(medianWidth / medianError).toFixed(2)} times)`,
-      ...outside,
-    ].join("\n"),
-  );
-  return { points: checked.length, inside, medianError, medianWidth };
 }
 
 describe("the spread between two rows, on published tables", () => {
