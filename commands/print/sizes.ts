@@ -24,15 +24,26 @@ const CENTIMETRES = ["9x13", "10x15", "13x18", "18x24", "20x25", "24x30", "30x40
 
 type Unit = "in" | "cm";
 const NAMES: readonly (readonly [name: string, unit: Unit])[] = [
-  ...INCHES.map((name) => [name, "in"] as const),
   ...CENTIMETRES.map((name) => [name, "cm"] as const),
+  ...INCHES.map((name) => [name, "in"] as const),
 ];
+
+/** What a sheet is taken for where nobody says. */
+export const USUAL_SIZE: PaperSize = { shortMm: 180, longMm: 240 };
 
 function sizeOf(sides: readonly number[], unit: Unit | "mm"): PaperSize {
   const perUnit = unit === "in" ? INCH_MM : unit === "cm" ? 10 : 1;
   const [shortMm = 0, longMm = 0] = sides.map((side) => Math.round(side * perUnit)).sort((a, b) => a - b);
   return { shortMm, longMm };
 }
+
+const SIZES: ReadonlyMap<string, PaperSize> = new Map(
+  NAMES.map(([name, unit]) => [`${name} ${unit}`, sizeOf(name.split("x").map(Number), unit)]),
+);
+
+/** Each with its unit, to be picked with one tap. */
+export const SIZE_NAMES = [...SIZES.keys()];
+export const sizeNamed = (name: string): PaperSize | undefined => SIZES.get(name);
 
 /** `8x10`, `18 x 24 cm`, `203x254 mm`; a size that is none of the trade's needs its unit. */
 export const parseSize: Parse<PaperSize> = (text) => {
@@ -57,11 +68,8 @@ export const parseSize: Parse<PaperSize> = (text) => {
 
 /** `8x10 in`, `18x24 cm`; a size that is none of the trade's in mm. It can be read back. */
 export function formatSize({ shortMm, longMm }: PaperSize): string {
-  const named = NAMES.find(([name, unit]) => {
-    const size = sizeOf(name.split("x").map(Number), unit);
-    return size.shortMm === shortMm && size.longMm === longMm;
-  });
-  return named ? named.join(" ") : `${shortMm}x${longMm} mm`;
+  const named = [...SIZES].find(([, size]) => size.shortMm === shortMm && size.longMm === longMm);
+  return named ? named[0] : `${shortMm}x${longMm} mm`;
 }
 
 /** How often a negative is enlarged so that it fills the sheet: the longer way of the two. */

@@ -2,11 +2,11 @@ import { unreachedWords } from "./unreached.ts";
 import type { Action, Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
-import type { LampPlan } from "../../store/shapes/lamp.ts";
 import type { RetemperFault } from "../plan/retemper.ts";
 import { describeAgitation, doingOf, labelOf, leavingOf, titleInText, titleOf } from "../sheet/step-words.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import { formatNumber, makeNumber, plain } from "../speech/wording.ts";
+import { afterRun } from "./after-run.ts";
 import { EARLY_SECONDS, withoutWeight } from "./doing.ts";
 import { isFilmPlan, isLampPlan, isTrayPlan } from "../../store/shapes/tray.ts";
 import {
@@ -194,7 +194,6 @@ export function overReply(run: Run, rolls: readonly { readonly number: number }[
   if (isTrial(run)) return { text: words().trialOver(nameOf(run)), fields: fieldsOf(run) };
   const labels = rolls.map(({ number }) => makeNumber("roll", number));
   const kept = labels.length > 0 ? words().keptAs(labels.join(", ")) : "";
-  const first = rolls[0];
   const head =
     run.phase.kind === "finished"
       ? isTrayPlan(run.plan)
@@ -206,17 +205,8 @@ export function overReply(run: Run, rolls: readonly { readonly number: number }[
   return {
     text: `${head} ${kept}`.trim(),
     fields: { ...fieldsOf(run), rolls: rolls.map(({ number }) => number) },
-    actions: isLampPlan(run.plan)
-      ? [lampReadingAction(run.plan)]
-      : first
-        ? [{ label: words().showRoll, line: makeLine("roll show", { roll: first.number }) }]
-        : [],
+    actions: afterRun(run, rolls[0]),
   };
-}
-
-function lampReadingAction({ lamp, minutes }: LampPlan): Action {
-  const line = makeLine("tray lamp", { lamp, longest: Math.max(...minutes) });
-  return { label: words().lamp.note, line, weight: "main" };
 }
 
 export const whichRun = (

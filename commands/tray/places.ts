@@ -1,7 +1,7 @@
 import { isTrial, stepAt, type TrayRun } from "../../store/shapes/run.ts";
+import type { PaperSize } from "../../store/shapes/paper.ts";
 import type { StepKind } from "../../store/shapes/plan.ts";
 import type { TrayLine } from "../../store/shapes/tray-line.ts";
-import { placesOf } from "./sizes.ts";
 
 /*
  * Who is where along one line of trays, and when the next prints may go in: a print can't wait in the developer or the stop
@@ -10,6 +10,14 @@ import { placesOf } from "./sizes.ts";
 
 /** From one tray into the next, beyond the draining. Our estimate, no source. */
 const MOVING_SECONDS = 5;
+
+/** Of 8x10 in, mm²: what a tray's places are counted in. */
+const PLACE_MM2 = 203 * 254;
+
+/** How many places of 8x10 in sheets of this size take in a tray, each at least one. */
+export function placesOf({ shortMm, longMm }: PaperSize, prints: number): number {
+  return prints * Math.max(1, Math.ceil((shortMm * longMm) / PLACE_MM2 - 0.05));
+}
 
 interface Stay {
   readonly tray: string;

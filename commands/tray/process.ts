@@ -15,12 +15,13 @@ const APART_TENTHS = 28;
 
 /** Works out steps, times and cautions for the prints that go along the trays together. */
 export function makeTrayPlan(request: TrayRequest): Result<TrayPlan, TrayFault> {
-  const { line, paper, size, prints, tenthsC, factor } = request;
+  const { line, paper, box, size, prints, tenthsC, factor } = request;
   const development = developPrint(request);
   if (!development.ok) return development;
   return ok({
     prints,
     paper,
+    box,
     size: { shortMm: size.shortMm, longMm: size.longMm },
     line: line.number,
     developer: line.developer,

@@ -9,6 +9,8 @@ export type FixerStrength = (typeof FIXERS)[number];
 export interface TrayRequest {
   readonly line: TrayLine;
   readonly paper: PaperKind;
+  /** Number of the class's box; null: nobody said. */
+  readonly box: number | null;
   readonly size: PaperSize;
   readonly prints: number;
   /** The developer in its tray. */

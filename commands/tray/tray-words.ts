@@ -1,7 +1,7 @@
 import type { PaperKind } from "../../store/shapes/paper.ts";
 import type { TrayPlan } from "../../store/shapes/tray.ts";
 import { inEach } from "../speech/language.ts";
-import { formatBothScales, formatNumber, joinAnd } from "../speech/wording.ts";
+import { formatBothScales, formatNumber, joinAnd, plain, quoted } from "../speech/wording.ts";
 import { de } from "./words/tray.de.ts";
 import { en } from "./words/tray.en.ts";
 
@@ -15,6 +15,7 @@ export const unknownLine = (number: number, known: readonly number[]): string =>
 /** `3 prints`. */
 export const printsWord = (count: number): string => words().prints(count);
 export const paperWord = (paper: PaperKind): string => words().papers[paper];
+export const noSuchPaper = (typed: string): string => words().noSuchPaper(quoted(plain(typed)));
 
 type Caution = TrayPlan["cautions"][number];
 

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { BATH_TENTHS_C } from "./limits.ts";
 import { lampPlanSchema, type LampPlan } from "./lamp.ts";
-import { PAPER_KINDS, paperSizeSchema } from "./paper.ts";
+import { PAPER_KINDS, paperSchema, paperSizeSchema } from "./paper.ts";
 import { planSchema, stepSchema, type Plan } from "./plan.ts";
 import { dilutionSchema } from "./sheet.ts";
 import { printSecondsSchema } from "./tray-line.ts";
@@ -27,6 +27,8 @@ export const trayPlanSchema = z.object({
   /** Sheets that go through the trays together; its being there tells this plan from a film's. */
   prints: z.int().min(1).max(20),
   paper: z.enum(PAPER_KINDS),
+  /** Number of the box it is taken from; null: only its kind was said. */
+  box: paperSchema.shape.number.nullable().default(null),
   size: paperSizeSchema,
   /** Number of the line of trays. */
   line: z.int().min(1).max(99),

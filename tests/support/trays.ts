@@ -36,6 +36,7 @@ export function aTrayRequest(over: Partial<TrayRequest> = {}): TrayRequest {
   return {
     line: aLine(),
     paper: "resin-coated",
+    box: null,
     size: { shortMm: 203, longMm: 254 },
     prints: 1,
     tenthsC: 200,

@@ -75,7 +75,8 @@ export const printLog = defineCommand({
     const like = input.as === undefined ? null : findPrint(context, input.as);
     const { stores, class: school, person, now } = context;
     const exposureTenths = input.seconds ?? like?.body.exposureTenths;
-    if (exposureTenths === undefined) throw new UserError("ERR_NO_EXPOSURE", words.noExposure());
+    if (exposureTenths === undefined)
+      throw new UserError("ERR_NO_EXPOSURE", words.noExposure(), [], { option: "seconds" });
     const print: NewPrint = {
       classId: school.id,
       personId: person.id,

@@ -5,14 +5,11 @@ import { numberIn, textIn, wholeIn } from "../../speech/shaped.ts";
 import { setAsideNumber } from "../../unreadable.ts";
 import { whoMay } from "../../who.ts";
 import { completePaper, findPaper, paperOption, readBy } from "../options.ts";
-import { parseSize } from "../sizes.ts";
+import { parseSize, USUAL_SIZE } from "../sizes.ts";
 import { parseGrade } from "../stops.ts";
 import * as words from "./reply.ts";
 
 const { shape } = paperSchema;
-
-/** Where nobody says. */
-const USUAL_SIZE = { shortMm: 180, longMm: 240 } as const;
 
 export const printPaper = defineCommand({
   name: "print paper",

@@ -36,6 +36,7 @@ export const de: ReplyWords = {
     sureToStop: (name) =>
       `**${name}** abbrechen? Die Signale enden jetzt, aber das Bad wirkt weiter: Leg den Abzug nach der Uhr weiter.`,
     yesItIsIn: "Ja, er liegt drin",
+    logPrint: (prints) => (prints === 1 ? "Abzug eintragen" : "Einen Abzug eintragen"),
   },
   trialName: (name) => `Probelauf ${name}`,
   trial: (speed) =>

@@ -38,6 +38,7 @@ export const en = {
     sureToStop: (name: string) =>
       `Stop **${name}**? Calls end now, but the bath keeps working: move the print on by the clock.`,
     yesItIsIn: "Yes, it is in",
+    logPrint: (prints: number): string => (prints === 1 ? "Log the print" : "Log a print"),
   },
   /** `Trial R7`. */
   trialName: (name: string) => `Trial ${name}`,

@@ -1,21 +1,22 @@
 import { z } from "zod";
 import { BATH_TENTHS_C, PAPER_TENTHS_C, WATER_TENTHS_C } from "../../../store/shapes/limits.ts";
-import { PAPER_KINDS } from "../../../store/shapes/paper.ts";
+import type { PaperKind } from "../../../store/shapes/paper.ts";
 import { trayPlanSchema, type TrayPlan } from "../../../store/shapes/tray.ts";
 import { trayLineSchema, type TrayLine } from "../../../store/shapes/tray-line.ts";
 import { completeBatchOf } from "../../batch/options.ts";
 import { bellWarning } from "../../class/outlast-words.ts";
 import { defineCommand, UserError, type Context } from "../../define.ts";
+import { SIZE_NAMES, sizeNamed, USUAL_SIZE } from "../../print/sizes.ts";
 import { durationIn, temperatureIn } from "../../speech/quantity.ts";
 import { numberIn, wholeIn } from "../../speech/shaped.ts";
 import { whoMay } from "../../who.ts";
 import { bathsForPrints } from "../baths.ts";
 import { filmCallingBefore } from "../beside.ts";
 import { findLine } from "../lines.ts";
+import { completePaperAsked, paperAsked, type PaperAsked } from "../paper.ts";
 import { makeTrayPlan } from "../process.ts";
 import { FIXERS, type TrayRequest } from "../request.ts";
 import { judgeSilver, silverLimit, type SilverFact } from "../silver.ts";
-import { SIZE_NAMES, sizeNamed } from "../sizes.ts";
 import * as words from "./reply.ts";
 
 const label = z.string().trim().min(1).max(40);
@@ -24,9 +25,14 @@ const yesNo = z.enum(["yes", "no"]);
 const CLEAR_SECONDS = { least: 5, most: 300 };
 
 const options = z.object({
-  paper: z.enum(PAPER_KINDS).describe("resin-coated or fibre: it is on the box"),
+  paper: z
+    .string()
+    .trim()
+    .min(1)
+    .max(20)
+    .describe("resin-coated or fibre, or the number of your box, like X2"),
   temp: temperatureIn(PAPER_TENTHS_C).describe("Temperature of the developer in its tray, like 20C"),
-  size: z.enum(SIZE_NAMES).default("18x24 cm").describe("Size of the sheets"),
+  size: z.enum(SIZE_NAMES).optional().describe("Size of the sheets; the box's, or 18x24 cm, if left out"),
   prints: wholeIn(trayPlanSchema.shape.prints).default(1).describe("Prints that go through together"),
   line: wholeIn(trayLineSchema.shape.number)
     .optional()
@@ -56,6 +62,7 @@ export const trayPlan = defineCommand({
   who: whoMay("tray plan"),
   visibility: "private",
   complete: {
+    paper: completePaperAsked,
     devbatch: completeBatchOf("paper-developer"),
     fixbatch: completeBatchOf("paper-fixer"),
     fixbatch2: completeBatchOf("paper-fixer"),
@@ -63,7 +70,8 @@ export const trayPlan = defineCommand({
   handle(input, context) {
     const { stores, class: school, person, now } = context;
     const line = findLine(context, input.line);
-    const made = makeTrayPlan(requestOf(input, line));
+    const paper = paperAsked(context, input.paper);
+    const made = makeTrayPlan(requestOf(input, line, paper));
     if (!made.ok) throw new UserError(made.fault.code, words.timeRefused(made.fault));
     const baths = bathsForPrints(context, made.value, {
       ...(input.devbatch === undefined ? {} : { develop: input.devbatch }),
@@ -74,7 +82,7 @@ export const trayPlan = defineCommand({
       ...made.value,
       steps: [...baths.steps],
       cautions: [
-        ...silverCautions(input, line, baths.silver),
+        ...silverCautions(paper.kind, input.lasting, line, baths.silver),
         ...besideFilm(context, made.value),
         ...made.value.cautions,
       ],
@@ -84,11 +92,13 @@ export const trayPlan = defineCommand({
   },
 });
 
-function requestOf(input: Input, line: TrayLine): TrayRequest {
+function requestOf(input: Input, line: TrayLine, { kind, box }: PaperAsked): TrayRequest {
+  const sheet = input.size === undefined ? undefined : sizeNamed(input.size);
   return {
     line,
-    paper: input.paper,
-    size: sizeNamed(input.size),
+    paper: kind,
+    box: box?.number ?? null,
+    size: sheet ?? box?.size ?? USUAL_SIZE,
     prints: input.prints,
     tenthsC: input.temp,
     fixTenthsC: input.fixtemp ?? null,
@@ -103,7 +113,8 @@ function requestOf(input: Input, line: TrayLine): TrayRequest {
 
 /** @throws UserError where a fixer carries too much silver for prints that last. */
 function silverCautions(
-  { paper, lasting }: Input,
+  paper: PaperKind,
+  lasting: Input["lasting"],
   { baths }: TrayLine,
   facts: readonly SilverFact[],
 ): TrayPlan["cautions"] {

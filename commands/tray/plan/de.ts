@@ -4,7 +4,8 @@ export const de: PlanWords = {
   byTime: (time, bath, temperature) => `**${time}** in ${bath} bei ${temperature}.`,
   byFactor: (factor, bath, temperature, least) =>
     `**${factor}-mal das erste Erscheinen** in ${bath} bei ${temperature}, nie unter ${least}.`,
-  what: (prints, size, paper) => `${prints === 1 ? "1 Abzug" : `${prints} Abzüge`} ${size}, ${paper}.`,
+  what: (prints, size, paper, box) =>
+    `${prints === 1 ? "1 Abzug" : `${prints} Abzüge`} ${size}, ${paper}${box === null ? "" : ` (Schachtel ${box})`}.`,
   planOf: (plan, line) => `${plan}, Schalen ${line}.`,
   from: (bottle) => `Schale ${bottle}`,
   liftAt: (time) => `bei ${time} herausheben und abtropfen lassen`,

@@ -4,7 +4,9 @@ export const en = {
   byTime: (time: string, bath: string, temperature: string) => `**${time}** in ${bath} at ${temperature}.`,
   byFactor: (factor: string, bath: string, temperature: string, least: string) =>
     `**${factor} times first appearance** in ${bath} at ${temperature}, never under ${least}.`,
-  what: (prints: number, size: string, paper: string) => `${countOf(prints, "print")} of ${size}, ${paper}.`,
+  /** `box`: `X2`, where it was named. */
+  what: (prints: number, size: string, paper: string, box: string | null) =>
+    `${countOf(prints, "print")} of ${size}, ${paper}${box === null ? "" : ` (box ${box})`}.`,
   planOf: (plan: string, line: number) => `${plan}, trays ${line}.`,
   from: (bottle: string) => `tray ${bottle}`,
   liftAt: (time: string) => `lift out at ${time}, let it drain`,

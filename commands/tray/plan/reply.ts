@@ -3,6 +3,7 @@ import type { TrayPlan } from "../../../store/shapes/tray.ts";
 import { makeDilution } from "../../../store/shapes/sheet.ts";
 import type { FieldValue, Reply } from "../../define.ts";
 import { describeAgitation, titleOf } from "../../sheet/step-words.ts";
+import { formatSize } from "../../print/sizes.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import {
@@ -15,7 +16,6 @@ import {
 } from "../../speech/wording.ts";
 import type { TrayFault } from "../request.ts";
 import type { SilverFact } from "../silver.ts";
-import { formatSize } from "../../print/sizes.ts";
 import { paperWord, sayTrayCaution } from "../tray-words.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
@@ -39,7 +39,8 @@ export function plannedReply(number: number, plan: TrayPlan, bellWarning: string
   const develop = plan.steps.find(({ kind }) => kind === "develop");
   const bath = `${plain(plan.developer)} ${formatDilution(plan.dilution)}`;
   const temperature = formatBothScales(plan.tenthsC);
-  const what = words().what(plan.prints, formatSize(plan.size), paperWord(plan.paper));
+  const box = plan.box === null ? null : makeNumber("paper", plan.box);
+  const what = words().what(plan.prints, formatSize(plan.size), paperWord(plan.paper), box);
   const head =
     plan.factor === null
       ? words().byTime(formatSeconds(develop?.seconds ?? 0), bath, temperature)
@@ -84,6 +85,7 @@ function fieldsOf(number: number, plan: TrayPlan): { readonly [key: string]: Fie
     plan: number,
     line: plan.line,
     paper: plan.paper,
+    box: plan.box,
     shortMm: plan.size.shortMm,
     longMm: plan.size.longMm,
     prints: plan.prints,

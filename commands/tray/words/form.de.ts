@@ -6,9 +6,9 @@ export const forms: Forms = {
   "tray plan": {
     summary: "Die Zeiten von Abzügen durch die Schalen: Entwickler, Stopp, Fixierbad, Wässerung",
     options: {
-      paper: "resin-coated (PE) oder fibre (Baryt): steht auf der Packung",
+      paper: "resin-coated (PE) oder fibre (Baryt), oder die Nummer deiner Schachtel, wie X2",
       temp: "Temperatur des Entwicklers in der Schale, wie 20C",
-      size: "Größe der Blätter",
+      size: "Größe der Blätter; ohne Angabe die der Schachtel oder 18x24 cm",
       prints: "Abzüge, die zusammen durchgehen",
       line: LINE,
       fixer: "strong: Schnellfixierbad, so stark wie für Film",

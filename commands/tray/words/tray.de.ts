@@ -7,6 +7,8 @@ export const de: TrayWords = {
   unknownLine: (number, known) => `Eine Schalenreihe ${number} gibt es nicht. Der Kurs hat ${known}.`,
   prints: (count) => (count === 1 ? "1 Abzug" : `${count} Abzüge`),
   papers: { "resin-coated": "PE-Papier", fibre: "Barytpapier" },
+  noSuchPaper: (typed) =>
+    `Ein Papier ${typed} gibt es nicht. Schreib resin-coated (PE) oder fibre (Baryt) oder die Nummer deiner Schachtel, etwa X2: \`/print gear\` zeigt sie.`,
   cautions: {
     WARN_TRAY_COLD: (temperature) =>
       `Der Entwickler hat ${temperature}: Unter 16 °C arbeitet Hydrochinon kaum noch. Wärm ihn erst an.`,

@@ -10,6 +10,8 @@ export const en = {
     PaperKind,
     string
   > as Record<PaperKind, string>,
+  noSuchPaper: (typed: string) =>
+    `There is no paper ${typed}. Write resin-coated or fibre, or the number of your box, like X2: \`/print gear\` lists them.`,
   cautions: {
     WARN_TRAY_COLD: (temperature: string) =>
       `The developer is at ${temperature}: under 16 °C (60 °F) hydroquinone hardly works. Warm it first.`,

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { parseChange } from "../../../commands/print/change.ts";
 import { localSeconds, makeLocals, parseLocals, toLocal } from "../../../commands/print/locals.ts";
-import { formatSize, parseSize } from "../../../commands/print/sizes.ts";
+import { formatSize, parseSize, SIZE_NAMES } from "../../../commands/print/sizes.ts";
 import {
   formatGrade,
   formatStops,
@@ -76,8 +76,9 @@ describe("sizes of paper", () => {
     expect(valueOf(parseSize("3.5x5"))).toEqual({ shortMm: 89, longMm: 127 });
   });
   test("a size is read back as it is written, and one that is none of the trade's needs its unit", () => {
-    for (const name of ["8x10 in", "18x24 cm", "203x200 mm"]) {
+    for (const name of [...SIZE_NAMES, "200x203 mm"]) {
       const size = parseSize(name);
+      expect(size.ok && formatSize(size.value)).toBe(name);
       expect(size.ok && valueOf(parseSize(formatSize(size.value)))).toEqual(size.ok && size.value);
     }
     expect(valueOf(parseSize("7x9"))).toBe("ERR_NO_SIZE");

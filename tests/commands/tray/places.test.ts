@@ -1,19 +1,24 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { firstStart, isPaperOpen, staysOf, tooSmallFor } from "../../../commands/tray/places.ts";
-import { placesOf, sizeNamed } from "../../../commands/tray/sizes.ts";
+import { firstStart, isPaperOpen, placesOf, staysOf, tooSmallFor } from "../../../commands/tray/places.ts";
+import { parseSize } from "../../../commands/print/sizes.ts";
 import { START } from "../../support/make.ts";
 import { after, aLine, aTrayPlan, aTrayRun, next } from "../../support/trays.ts";
 
 const SECOND = 1000;
+const sheet = (name: string) => {
+  const size = parseSize(name);
+  if (!size.ok) throw new Error(size.fault.code);
+  return size.value;
+};
 const inDeveloper = (atMs: number, id = 1) => after(aTrayRun({ id }), next(atMs));
 
 describe("places in trays", () => {
   test("a sheet takes one place of 8x10 in, a larger one as many as it covers", () => {
-    expect(placesOf(sizeNamed("18x24 cm"), 1)).toBe(1);
-    expect(placesOf(sizeNamed("8x10 in"), 3)).toBe(3);
-    expect(placesOf(sizeNamed("24x30 cm"), 1)).toBe(2);
-    expect(placesOf(sizeNamed("16x20 in"), 1)).toBe(4);
+    expect(placesOf(sheet("18x24 cm"), 1)).toBe(1);
+    expect(placesOf(sheet("8x10 in"), 3)).toBe(3);
+    expect(placesOf(sheet("24x30 cm"), 1)).toBe(2);
+    expect(placesOf(sheet("16x20 in"), 1)).toBe(4);
   });
 
   test("an empty line takes prints at once", () => {
