@@ -1,6 +1,6 @@
 import type { Action } from "../define.ts";
 import type { CueKind } from "../../store/shapes/cue.ts";
-import type { Run } from "../../store/shapes/run.ts";
+import type { Run, RunName } from "../../store/shapes/run.ts";
 
 /** What one call asks for. */
 export interface CallParts {
@@ -35,6 +35,8 @@ export interface RunView {
   readonly owner: string;
   readonly ownerId: string;
   readonly tank: number | null;
+  /** The line of trays that prints go along. */
+  readonly trays?: number;
   readonly title: string;
   /** From 1. */
   readonly stepNumber: number;
@@ -57,3 +59,11 @@ export interface RunView {
   readonly sayings: Readonly<Partial<Record<CueKind, CallWords>>>;
   readonly actions: readonly Action[];
 }
+
+/** A view's run, as whatever speaks of it names it. */
+export const nameOfView = ({ run, tank, trays, speed }: Omit<RunView, "owner" | "ownerId">): RunName => ({
+  number: run,
+  tank,
+  ...(trays === undefined ? {} : { trays }),
+  ...(speed === undefined ? {} : { isTrial: true }),
+});

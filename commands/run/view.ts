@@ -26,6 +26,7 @@ export function viewOf(run: Run, owner: string): RunView {
     owner,
     ownerId: run.personId,
     tank: run.plan.tank,
+    ...(isTrayRun(run) ? { trays: run.plan.line } : {}),
     title: step ? titleOf(step) : "",
     stepNumber: index + 1,
     stepCount: run.plan.steps.length,

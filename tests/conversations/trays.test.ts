@@ -157,7 +157,18 @@ describe("prints beside a film", () => {
   test("the film's own turns are reckoned without the trays", () => {
     start("Ben", RC);
     room.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1");
-    expect(room.asks("Mina", "/class turns").kind).toBe("done");
+    const turns = room.asks("Mina", "/class turns");
+    expect(turns.kind).toBe("done");
+    expect(turns.reply.fields?.["tanks"]).toBe(1);
+    expect(turns.reply.text).toContain("not counted here: R1, trays 1 (Ben). See `/tray lines`.");
+  });
+
+  test("with nothing but prints under way there are no turns, and nobody is told that nothing goes", () => {
+    start("Ben", RC);
+    room.says("Mina", "/mine language language:de");
+    const none = room.asks("Mina", "/class turns");
+    expect(none.code).toBe("ERR_NOTHING_TO_FIT");
+    expect(none.reply.text).toContain("nicht mitgezählt: R1, Schalen 1 (Ben)");
   });
 });
 

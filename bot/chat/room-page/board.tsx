@@ -1,5 +1,6 @@
 import "./styles/board.css";
 import { useEffect, useRef, useState } from "preact/hooks";
+import { nameOfView } from "../../../commands/run/run-view.ts";
 import { formatSeconds } from "../../../commands/speech/wording.ts";
 import type { DoorSheet } from "../room/wire.ts";
 import { api } from "./api.ts";
@@ -133,7 +134,7 @@ function Small({ tank, now }: TankProps) {
 /** The number that stands on the tank. */
 function TankName({ tank: { row } }: Pick<TankProps, "tank">) {
   const { runs } = useWords();
-  return <strong aria-label={runs.name(row.run, row.tank)}>{row.tank ?? `R${row.run}`}</strong>;
+  return <strong aria-label={runs.name(nameOfView(row))}>{row.tank ?? `R${row.run}`}</strong>;
 }
 
 function Counted({ tank: { at, state }, now }: TankProps) {

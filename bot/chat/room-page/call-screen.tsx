@@ -110,11 +110,11 @@ function OneCall({ call, others }: OneCallProps) {
   );
 }
 
-/** `R7 · Tank 3`; of a word, that it is one. */
+/** `R7 · Tank 3`, `R9 · Trays 1`; of a word, that it is one. */
 function Name({ call: { run } }: { call: Call }) {
   const words = useWords();
   if (run === null) return <strong>{words.cue.word}</strong>;
-  return <strong>{words.runs.name(run.number, run.tank, run.isTrial)}</strong>;
+  return <strong>{words.runs.name(run)}</strong>;
 }
 
 /** How late it was when it came to be seen; of a bath that goes on working, how late it is now. */

@@ -1,4 +1,5 @@
 import { LATE_FROM_MS, timedCalls, type TimedCall } from "../../../commands/run/doing.ts";
+import { nameOfView } from "../../../commands/run/run-view.ts";
 import type { RunName } from "../../../store/shapes/run.ts";
 import type { PersonView } from "../room/view.ts";
 import type { FeedEvent } from "../room/wire.ts";
@@ -29,13 +30,13 @@ export interface Call extends Omit<TimedCall, "kind"> {
 
 /** Every call of this run's present phase, in order. */
 export function callsOf(view: PersonView): Call[] {
-  const { run, tank, speed } = view;
+  const { run } = view;
   return timedCalls(view).map((call) => ({
     ...call,
     id: `${run} ${call.at} ${call.kind}`,
     of: String(run),
     mark: call.at,
-    run: { number: run, tank, ...(speed === undefined ? {} : { isTrial: true as const }) },
+    run: nameOfView(view),
   }));
 }
 

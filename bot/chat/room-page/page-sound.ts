@@ -1,3 +1,4 @@
+import { nameOfView } from "../../../commands/run/run-view.ts";
 import type { Alarm } from "./alarm.ts";
 import { nextOfAll, type Calling } from "./calling.ts";
 import type { RoomClock } from "./clock.ts";
@@ -41,14 +42,11 @@ export function nameNext(
   const next = nextOfAll(views, now);
   if (!next) return;
   const title = `${sayInstant(next.at, "time", facts?.class.zone)} ${next.brief}`;
-  track.name(
-    title,
-    LANGUAGES[language].runs.name(next.view.run, next.view.tank, next.view.speed !== undefined),
-  );
+  track.name(title, LANGUAGES[language].runs.name(nameOfView(next.view)));
 }
 
 export function speakTone({ call, sound }: Tone, language: Language): void {
-  const tank = call.run?.tank ?? null;
-  const words = [call.words.spoken, tank === null ? "" : `${LANGUAGES[language].runs.tank(tank)}.`];
+  const where = call.run && LANGUAGES[language].runs.where(call.run);
+  const words = [call.words.spoken, where ? `${where}.` : ""];
   speakAloud(words.join(" ").trim(), language, lengthMs(sound));
 }

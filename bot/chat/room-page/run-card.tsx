@@ -1,22 +1,22 @@
 import { formatSeconds, makeNumber, saySeconds } from "../../../commands/speech/wording.ts";
 import { actionsAt, comingCall, doingNow } from "../../../commands/run/doing.ts";
+import { nameOfView } from "../../../commands/run/run-view.ts";
 import type { PersonView } from "../room/view.ts";
 import { Actions } from "./actions.tsx";
 import { useRoom } from "./room-context.ts";
 import { secondsTo, useRoomTime } from "./ticking.ts";
 import { useWords } from "./words.ts";
 
-/** One film in a tank: where it is, what the clock counts to, the one next thing to do. */
+/** One film in a tank, or prints along trays: where it is, what the clock counts to, the one next thing to do. */
 export function RunCard({ view, owner }: { view: PersonView; owner?: string }) {
   const { runs } = useWords();
-  const run = makeNumber("run", view.run);
-  const name = runs.name(view.run, view.tank, view.speed !== undefined);
-  const tankAndOwner = `${view.tank === null ? run : runs.tank(view.tank)} · ${owner}`;
+  const name = runs.name(nameOfView(view));
+  const whereAndOwner = `${runs.where(view) || makeNumber("run", view.run)} · ${owner}`;
   return (
     <article class={`run is-${view.phase}`} tabIndex={-1} aria-label={`${owner ? `${owner}, ` : ""}${name}`}>
-      {/* One's own film is known by its step, another's by its tank. */}
+      {/* One's own run is known by its step, another's by its tank or trays. */}
       <header class="run-head">
-        <h3>{owner ? tankAndOwner : view.title}</h3>
+        <h3>{owner ? whereAndOwner : view.title}</h3>
         <span class="run-name">{owner ? view.title : name}</span>
       </header>
       {view.speed !== undefined && <p class="trial-mark">{runs.trialMark(view.speed)}</p>}

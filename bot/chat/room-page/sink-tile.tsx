@@ -46,7 +46,7 @@ export function PersonTiles(props: TileProps) {
       ))}
       {plan && (
         <article class="tile">
-          <TileHead tank={plan.tank} name={props.name} />
+          <TileHead where={plan.tank === null ? "" : runs.tank(plan.tank)} name={props.name} />
           <p class="tile-now">
             {plan.time} {runs.planned(plan.bath, plan.temperature)}
           </p>
@@ -65,7 +65,7 @@ export function PersonTiles(props: TileProps) {
       )}
       {isKnown && views.length === 0 && !plan && (
         <article class="tile">
-          <TileHead tank={null} name={props.name} />
+          <TileHead where="" name={props.name} />
           <p class="tile-now">{sink.ready}</p>
           <div class="tile-keys">
             <button type="button" class="key main" onClick={props.onMore}>
@@ -78,11 +78,10 @@ export function PersonTiles(props: TileProps) {
   );
 }
 
-function TileHead({ tank, name }: { tank: number | null; name: string }) {
-  const { runs } = useWords();
+function TileHead({ where, name }: { where: string; name: string }) {
   return (
     <header class="tile-head">
-      {tank !== null && <strong>{runs.tank(tank)}</strong>}
+      {where !== "" && <strong>{where}</strong>}
       <span>{name}</span>
     </header>
   );
@@ -106,7 +105,7 @@ function RunTile({ view, call, ...props }: TileProps & { view: PersonView; call:
   const main = view.actions.find(({ weight }) => weight === "main");
   return (
     <article class={`tile is-${view.phase} ${call ? "is-called" : ""}`} aria-label={props.name}>
-      <TileHead tank={view.tank} name={props.name} />
+      <TileHead where={runs.where(view)} name={props.name} />
       {left !== null && (
         <p class={`tile-count ${left < 0 ? "is-over" : ""}`} role="timer" aria-live="off">
           <span class="digits">{formatSeconds(Math.abs(left))}</span>{" "}

@@ -54,17 +54,19 @@ export const de: Words = {
   },
 
   runs: {
-    title: "Dein Film",
-    none: "Du hast keinen Film in einer Dose.",
+    title: "Deine Läufe",
+    none: "Du hast gerade keinen Lauf.",
     noneHint: "Mach einen Plan und drück dann auf Start.",
     makePlan: "Plan machen",
     planned: (bath, temperature) => `in ${bath} bei ${temperature}`,
     start: "Start",
     otherPlan: "Anderer Plan",
-    ofClass: (count) => (count === 1 ? "1 Dose im Kurs" : `${count} Dosen im Kurs`),
+    ofClass: (count) => (count === 1 ? "1 Lauf im Kurs" : `${count} Läufe im Kurs`),
     tank: (number) => `Dose ${number}`,
-    name: (run, tank, isTrial = false) =>
-      `${isTrial ? "Probelauf " : ""}R${run}${tank === null ? "" : ` · ${de.runs.tank(tank)}`}`,
+    where: ({ tank, trays }) =>
+      trays !== undefined ? `Schalen ${trays}` : tank === null ? "" : de.runs.tank(tank),
+    name: ({ number, isTrial, ...at }) =>
+      [`${isTrial ? "Probelauf " : ""}R${number}`, de.runs.where(at)].filter(Boolean).join(" · "),
     trialMark: (speed) => `Probelauf: ${speed}-mal so schnell, nichts davon wird aufgehoben.`,
     step: (number, count) => `Schritt ${number} von ${count}`,
     left: "übrig",

@@ -1,3 +1,4 @@
+import type { RunName } from "../../../store/shapes/run.ts";
 import { board, cue, hearing } from "./call-words.en.ts";
 import { doorFaults } from "./door-faults.en.ts";
 import { formList } from "./group-words.en.ts";
@@ -54,18 +55,21 @@ export const en = {
   },
 
   runs: {
-    title: "Your film",
-    none: "You have no film in a tank.",
+    title: "Your runs",
+    none: "You have no run going.",
     noneHint: "Make a plan, then press Start.",
     makePlan: "Make a plan",
     planned: (bath: string, temperature: string) => `in ${bath} at ${temperature}`,
     start: "Start",
     otherPlan: "Another plan",
-    ofClass: (count: number) => (count === 1 ? "1 tank of the class" : `${count} tanks of the class`),
+    ofClass: (count: number) => (count === 1 ? "1 run of the class" : `${count} runs of the class`),
     tank: (number: number) => `Tank ${number}`,
-    /** `R7 · Tank 3`. */
-    name: (run: number, tank: number | null, isTrial = false): string =>
-      `${isTrial ? "Trial " : ""}R${run}${tank === null ? "" : ` · ${en.runs.tank(tank)}`}`,
+    /** `Tank 3`, `Trays 1`; empty where it is at neither. */
+    where: ({ tank, trays }: Pick<RunName, "tank" | "trays">): string =>
+      trays !== undefined ? `Trays ${trays}` : tank === null ? "" : en.runs.tank(tank),
+    /** `R7 · Tank 3`, `R9 · Trays 1`. */
+    name: ({ number, isTrial, ...at }: RunName): string =>
+      [`${isTrial ? "Trial " : ""}R${number}`, en.runs.where(at)].filter(Boolean).join(" · "),
     trialMark: (speed: number) => `Trial: ${speed} times as fast, nothing of it is kept.`,
     step: (number: number, count: number) => `Step ${number} of ${count}`,
     left: "left",

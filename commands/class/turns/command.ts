@@ -9,7 +9,8 @@ import { makeNumber } from "../../speech/wording.ts";
 import { nextSitting, sittingNow } from "../bell.ts";
 import { answerFit, type Load } from "./answer.ts";
 import * as words from "./reply.ts";
-import { isFilmRun, isTrial } from "../../../store/shapes/run.ts";
+import { isFilmRun, isTrayRun, isTrial, runNameOf } from "../../../store/shapes/run.ts";
+import { sayRun } from "../../run/run-words.ts";
 import { isFilmPlan } from "../../../store/shapes/tray.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
 import { periodFaultWords } from "../period-words.ts";
@@ -50,7 +51,8 @@ export const classTurns = defineCommand({
       ...loadsPlanned(context),
       ...loadsAsked(loads, films, developing ?? USUAL_DEVELOPING_SECONDS, habits),
     ];
-    if (all.length === 0) throw new UserError("ERR_NOTHING_TO_FIT", words.nothingToFit());
+    if (all.length === 0)
+      throw new UserError("ERR_NOTHING_TO_FIT", words.nothingToFit(printsUnderWay(context)));
     const sound = context.stores.tanks.list(context.class.id).filter(({ condition }) => condition === null);
     const places = {
       sinks: habits.sinks,
@@ -58,7 +60,7 @@ export const classTurns = defineCommand({
       drySlots: habits.drySlots,
       tanks: sound.length === 0 ? null : sound.length,
     };
-    return words.fitReply(answerFit(all, places, fromMs, bellAtMs));
+    return words.fitReply(answerFit(all, places, fromMs, bellAtMs), printsUnderWay(context));
   },
 });
 
@@ -70,6 +72,14 @@ function bellOf(typed: string, { class: { zone }, now }: Context): number {
   const bellAtMs = here.startOfDay().add({ minutes: minute.value }).epochMilliseconds;
   if (bellAtMs <= now) throw new UserError("ERR_BELL_PAST", words.bellPast(typed));
   return bellAtMs;
+}
+
+/** Prints under way; a tank, a sink, a dryer are no matter of theirs. */
+function printsUnderWay({ stores, class: { id } }: Context): string[] {
+  return stores.runs
+    .open(id)
+    .filter((run) => isTrayRun(run) && !isTrial(run))
+    .map((run) => `${sayRun(runNameOf(run))} (${nameOf(stores, id, run.personId)})`);
 }
 
 function loadsUnderWay({ stores, class: { id }, now }: Context): Load[] {

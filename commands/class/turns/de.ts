@@ -35,7 +35,9 @@ export const de: FitWords = {
   pourIn: (label, time, latest, end) =>
     `${label}: eingießen ${time}${latest === null ? "" : `, spätestens **${latest}**`}; ${end}`,
   nothing:
-    "Niemand hat jetzt einen Plan oder einen Lauf. Frag nach so vielen Dosen: `/class turns loads:12 developing:9:00`.",
+    "Kein Film hat jetzt einen Plan oder einen Lauf. Frag nach so vielen Dosen: `/class turns loads:12 developing:9:00`.",
+  inTrays: (runs) =>
+    `Abzüge gehen nach den Plätzen der Schalen und sind hier nicht mitgezählt: ${joinAnd(runs)}. Siehe \`/tray lines\`.`,
   bellPast: (typed) =>
     `${typed} ist schon vorbei. Nenn eine spätere Klingel, oder lass sie weg: Dann gilt die des Kurses.`,
 };

@@ -34,7 +34,10 @@ export const en = {
   underWay: (label: string, end: string) => `${label}: under way, ${end}`,
   pourIn: (label: string, time: string, latest: string | null, end: string) =>
     `${label}: pour in ${time}${latest === null ? "" : `, at the latest **${latest}**`}; ${end}`,
-  nothing: "Nobody has a plan or a run now. Ask for so many tanks: `/class turns loads:12 developing:9:00`.",
+  nothing: "No film has a plan or a run now. Ask for so many tanks: `/class turns loads:12 developing:9:00`.",
+  /** Runs along the trays: `R9, trays 1 (Mina)`. */
+  inTrays: (runs: readonly string[]) =>
+    `Prints go by the trays' own places and are not counted here: ${joinAnd(runs)}. See \`/tray lines\`.`,
   bellPast: (typed: string) =>
     `${typed} is over already. Name a later bell, or leave it out for the class's own.`,
 };

@@ -32,7 +32,8 @@ export interface FitAnswer {
   readonly places: Places;
 }
 
-export function fitReply(answer: FitAnswer): Reply {
+/** `inTrays`: runs of prints, as they are called. */
+export function fitReply(answer: FitAnswer, inTrays: readonly string[]): Reply {
   const { lines } = answer;
   const late = lines.filter(({ isInTime }) => !isInTime);
   const waiting = late.filter(({ pourInAtMs }) => pourInAtMs !== null).map(({ label }) => plain(label));
@@ -46,6 +47,7 @@ export function fitReply(answer: FitAnswer): Reply {
       ...groupsOf(lines.filter(({ isInTime, pourInAtMs }) => isInTime || pourInAtMs === null)).map(
         (group, at) => `${at + 1}. ${lineOf(group, answer)}`,
       ),
+      traysLine(inTrays),
     ]
       .filter(Boolean)
       .join("\n"),
@@ -60,6 +62,9 @@ export function fitReply(answer: FitAnswer): Reply {
     },
   };
 }
+
+const traysLine = (runs: readonly string[]): string =>
+  runs.length === 0 ? "" : words().inTrays(runs.map(plain));
 
 function headOf({ bellAtMs, lines, goal, doneByBell, hungByBell }: FitAnswer): string {
   const count = lines.length;
@@ -129,7 +134,8 @@ function lineOf(line: FitLine, { goal }: FitAnswer): string {
   return words().pourIn(plain(line.label), instant(line.pourInAtMs, "time"), latest, end);
 }
 
-export const nothingToFit = (): string => words().nothing;
+export const nothingToFit = (inTrays: readonly string[]): string =>
+  [words().nothing, traysLine(inTrays)].filter(Boolean).join("\n");
 export const bellPast = (typed: string): string => words().bellPast(plain(typed));
 export const loadLabel = (number: number): string => words().load(number);
 export const somebody = (): string => words().somebody;
