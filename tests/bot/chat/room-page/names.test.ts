@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { callsOf } from "../../../../bot/chat/room-page/calls.ts";
-import { LANGUAGES } from "../../../../bot/chat/room-page/words.ts";
+import { de } from "../../../../bot/chat/room-page/words.de.ts";
+import { en } from "../../../../bot/chat/room-page/words.en.ts";
 import { nameOfView } from "../../../../commands/run/run-view.ts";
 import { viewOf } from "../../../../commands/run/view.ts";
 import { runNameOf } from "../../../../store/shapes/run.ts";
@@ -19,7 +20,6 @@ describe("a run's name on the page", () => {
   });
 
   test("tells trays as it tells a tank, in both languages", () => {
-    const { en, de } = LANGUAGES;
     expect(en.runs.name(nameOfView(viewOf(prints, "")))).toBe("R9 · Trays 1");
     expect(de.runs.name(nameOfView(viewOf(prints, "")))).toBe("R9 · Schalen 1");
     expect(de.runs.name({ number: 7, tank: 3, isTrial: true })).toBe("Probelauf R7 · Dose 3");
@@ -34,7 +34,7 @@ describe("a run's name on the page", () => {
 });
 
 test("the words over one's runs fit prints as well as films", () => {
-  for (const { runs } of Object.values(LANGUAGES))
+  for (const { runs } of [en, de])
     for (const said of [runs.title, runs.none, runs.ofClass(1), runs.ofClass(2)])
       expect(said).not.toMatch(/film|tank|dose/i);
 });
