@@ -63,6 +63,7 @@ export const ERRORS = {
   ERR_NO_LOCAL: ["person", "places to burn in or dodge can't be read"],
   ERR_NO_NUMBER: ["person", "a number of a change can't be read"],
   ERR_NO_PAPER_NAME: ["staff", "a new box of paper has no name"],
+  ERR_NO_RANGE: ["person", "the range of a negative can't be read"],
   ERR_NO_SECONDS: ["person", "an exposure can't be read"],
   ERR_NO_SIZE: ["person", "a size of paper can't be read"],
   ERR_PAPER_SPEED: ["staff", "a paper is measured beside one whose speed is not known"],

@@ -41,6 +41,7 @@ import { printExport } from "./print/export/command.ts";
 import { printFault } from "./print/fault/command.ts";
 import { printFind } from "./print/find/command.ts";
 import { printGear } from "./print/gear/command.ts";
+import { printGrade } from "./print/grade/command.ts";
 import { printLog } from "./print/log/command.ts";
 import { printMeasure } from "./print/measure/command.ts";
 import { printNote, printRate } from "./print/note/command.ts";
@@ -99,6 +100,7 @@ const asked: readonly Command[] = [
   contactExposure,
   printStrip,
   printRead,
+  printGrade,
   printTime,
   printLog,
   printAgain,

@@ -70,6 +70,7 @@ export const WHO = {
   "contact exposure": "aide",
   "print strip": "student",
   "print read": "student",
+  "print grade": "student",
   "print time": "student",
   "print log": "student",
   "print again": "student",

@@ -51,38 +51,3 @@ const LIMITS = limitsOf(gradeSchema);
 /** A grade so much harder, within those there are. The step from 00 to 0 counts as one. */
 export const harderBy = (gradeTenths: number, tenths: number): number =>
   Math.min(LIMITS.most, Math.max(LIMITS.least, gradeTenths + tenths));
-
-/* What a grade prints: the range of a negative, log units times 100 (ISO 6846: from 0.04 over fog to 90 % of the blackest). */
-
-/** One paper of variable contrast by its maker's filters (a copy of its data sheet): 180 is soft, 40 hard. */
-export const RANGE_BY_FILTER: readonly (readonly [gradeTenths: number, range: number])[] = [
-  [-10, 180],
-  [0, 160],
-  [10, 130],
-  [20, 110],
-  [30, 90],
-  [40, 60],
-  [50, 40],
-];
-
-/** Graded papers as sorted by range: the upper end of 5, 4, 3, 2 and 1; from memory, no source seen. */
-const GRADE_UPTO: readonly (readonly [gradeTenths: number, range: number])[] = [
-  [50, 65],
-  [40, 80],
-  [30, 95],
-  [20, 115],
-  [10, 140],
-];
-
-/** The graded paper for a negative whose printed tones lie so far apart (log density times 100); 0 for the longest. */
-export const gradeForRange = (range: number): number => GRADE_UPTO.find(([, most]) => range < most)?.[0] ?? 0;
-
-/** The filter for it by that data sheet, to half a grade: straight between two filters. */
-export function filterForRange(range: number): number {
-  const next = RANGE_BY_FILTER.findIndex(([, each]) => each <= range);
-  const [hard, soft] = [RANGE_BY_FILTER[next], RANGE_BY_FILTER[next - 1]];
-  if (!hard) return LIMITS.most;
-  if (!soft) return LIMITS.least;
-  const share = (soft[1] - range) / (soft[1] - hard[1]);
-  return Math.round((soft[0] + share * (hard[0] - soft[0])) / 5) * 5;
-}

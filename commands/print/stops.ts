@@ -1,4 +1,5 @@
 import { fail, ok, type Result } from "../result.ts";
+import { RANGE } from "./range.ts";
 import { formatNumber } from "../speech/wording.ts";
 
 /* Stops, times, grades and their like as people write and read them: `1/3`, `12.5 s`, `2 1/2`, `8x10`. */
@@ -12,7 +13,8 @@ export type PrintFaultCode =
   | "ERR_NO_DISTANCE"
   | "ERR_NO_NUMBER"
   | "ERR_NO_LOCAL"
-  | "ERR_NO_BAR";
+  | "ERR_NO_BAR"
+  | "ERR_NO_RANGE";
 export interface PrintFault {
   readonly code: PrintFaultCode;
   readonly typed: string;
@@ -117,6 +119,16 @@ export const parseNumberUpTo = (most: number): Parse<number> =>
     const value = parseFraction(typed.replace(/ ?(?:x|×|s)$/i, ""));
     return value !== undefined && value > 0 && value <= most ? value : undefined;
   });
+
+/** Hundredths of a log unit: `1.05`, `105` as papers have it (ISO R), `3 1/2 stops`. */
+export const parseRange: Parse<number> = reading("ERR_NO_RANGE", (typed) => {
+  const match = /^(?:iso )?(r ?)?(.+?)( ?(?:stops?|blenden?|blendenstufen?|ev))?$/i.exec(typed);
+  const value = match?.[2] === undefined ? undefined : parseFraction(match[2]);
+  if (match === null || value === undefined) return undefined;
+  const perOne = match[3] ? 100 * Math.log10(2) : match[1] || value >= RANGE.least ? 1 : 100;
+  const range = Math.round(value * perOne);
+  return range >= RANGE.least && range <= RANGE.most ? range : undefined;
+});
 
 const KNOWN_TWELFTHS: Readonly<Record<number, string>> = {
   0: "",

@@ -83,6 +83,13 @@ export const forms: Forms = {
       harder: "Um so viele Gradationen härter, etwa 0,5; weicher: -0,5",
     },
   },
+  "print grade": {
+    summary: "Welcher Filter oder welche Gradation ein Negativ von diesem Umfang fasst, nach jeder Quelle",
+    options: {
+      range: "Dichte der hellsten Stelle im Bild minus der dunkelsten: 1,05; oder 3 1/2 Blenden",
+      paper: "Welche Schachtel Papier, etwa 2 oder X2",
+    },
+  },
   "print log": {
     summary: "Einen Abzug eintragen: Belichtung, Gradation, Papier, Nachbelichtung, Bild und Film",
     options: {

@@ -16,6 +16,8 @@ export const de: PrintWords = {
     ERR_NO_LOCAL: (typed) =>
       `${typed} kann ich nicht lesen. Schreib jede Stelle und wie viel, etwa Himmel 1/2, Ecke 3 s, Rand 20 %; höchstens 12.`,
     ERR_NO_BAR: (typed) => `${typed} kann ich nicht als Feld lesen. Schreib 4, oder 4-5 für dazwischen.`,
+    ERR_NO_RANGE: (typed) =>
+      `${typed} kann ich nicht als Umfang eines Negativs lesen. Schreib 0,20 bis 2,50, etwa 1,05, oder in Blenden, etwa 3 1/2 Blenden.`,
   },
   unknown: {
     enlarger: (name, have) => `Einen Vergrößerer ${name} gibt es nicht. Der Kurs hat ${have}.`,

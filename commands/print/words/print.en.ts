@@ -18,6 +18,8 @@ export const en = {
     ERR_NO_LOCAL: (typed) =>
       `I can't read ${typed}. Write each place and how much, like sky 1/2, corner 3 s, edge 20 %; at most 12.`,
     ERR_NO_BAR: (typed) => `I can't read ${typed} as a bar. Write 4, or 4-5 for between the two.`,
+    ERR_NO_RANGE: (typed) =>
+      `I can't read ${typed} as a negative's range. Write 0.20 to 2.50, like 1.05, or in stops, like 3 1/2 stops.`,
   } satisfies Record<PrintFaultCode, (typed: string) => string>,
   unknown: {
     enlarger: (name: string, have: string) => `There is no enlarger ${name}. The class has ${have}.`,

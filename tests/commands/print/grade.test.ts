@@ -1,13 +1,5 @@
 import { describe, expect, test } from "vitest";
-import {
-  byGrade,
-  filterForRange,
-  filterLight,
-  gradeForRange,
-  harderBy,
-  OWN_LIGHT_FACTOR,
-  RANGE_BY_FILTER,
-} from "../../../commands/print/grade.ts";
+import { byGrade, filterLight, harderBy, OWN_LIGHT_FACTOR } from "../../../commands/print/grade.ts";
 import { factorOf, stopsOf } from "../../../commands/print/light.ts";
 import { aPaper } from "../../support/print.ts";
 
@@ -45,19 +37,5 @@ describe("filters beside each other", () => {
     expect(harderBy(20, 5)).toBe(25);
     expect(harderBy(50, 5)).toBe(50);
     expect(harderBy(0, -5)).toBe(-5);
-  });
-});
-
-describe("the range of a negative", () => {
-  // A maker's data sheet as a page on matching negatives quotes it (grainmag.com): ISO range by filter.
-  test.each(RANGE_BY_FILTER)("filter %i prints a range of %i", (gradeTenths, range) => {
-    expect(filterForRange(range)).toBe(gradeTenths);
-  });
-  test("log range 1.05 is grade 2 (a printer in a forum, thread 1396476)", () => {
-    expect(gradeForRange(105)).toBe(20);
-  });
-  test("longer than the softest is the softest, shorter than the hardest the hardest", () => {
-    expect([filterForRange(250), filterForRange(20)]).toEqual([-10, 50]);
-    expect([gradeForRange(200), gradeForRange(40)]).toEqual([0, 50]);
   });
 });
