@@ -64,10 +64,9 @@ export const en = {
     otherPlan: "Another plan",
     ofClass: (count: number) => (count === 1 ? "1 run of the class" : `${count} runs of the class`),
     tank: (number: number) => `Tank ${number}`,
-    /** `Tank 3`, `Trays 1`; empty where it is at neither. */
     where: ({ tank, trays }: Pick<RunName, "tank" | "trays">): string =>
       trays !== undefined ? `Trays ${trays}` : tank === null ? "" : en.runs.tank(tank),
-    /** `R7 · Tank 3`, `R9 · Trays 1`. */
+    /** `R7 · Tank 3`, `R9 · Trays 1`; `R5` where it is at neither. */
     name: ({ number, isTrial, ...at }: RunName): string =>
       [`${isTrial ? "Trial " : ""}R${number}`, en.runs.where(at)].filter(Boolean).join(" · "),
     trialMark: (speed: number) => `Trial: ${speed} times as fast, nothing of it is kept.`,
