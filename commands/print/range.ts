@@ -57,6 +57,9 @@ export function oldGradeForRange(range: number): number | null {
   return 10 * Math.max(0, OLD.grades - 1 - Math.floor((range - OLD.from) / each));
 }
 
+/** A draft of 1978 put 0.35 to 0.50 as a grade 6; it was dropped with the rest in 1981 (the same handbook). */
+export const isDraftGrade6 = (range: number): boolean => range >= 35 && range < OLD.from;
+
 /** What two schools take for the middle of grade 2, from a scene of so many hundredths (7 1/3 stops; 7 stops): forum, 1396476. */
 export const MIDDLES = [
   { range: 105, scene: 220 },

@@ -21,6 +21,8 @@ export const de: GradeWords = {
     grade === null
       ? "Die ältere Norm (ANSI PH2.2-1966, 1981 aufgegeben) hat dafür keine Gradation: Sie teilte 0,50 bis 1,70 in sechs."
       : `Gradation ${grade} nach der älteren Norm (ANSI PH2.2-1966, 1981 aufgegeben): Sie teilte 0,50 bis 1,70 in sechs, nach unserer Lesart gleiche Teile.`,
+  draft:
+    "Die ältere Norm (ANSI PH2.2-1966) endete bei 0,50; ein Entwurf von 1978 nannte 0,35 bis 0,50 Gradation 6. Beides wurde 1981 aufgegeben.",
   middles: (one, other) =>
     `Die Mitte von Gradation 2 liegt nach einem Praktiker bei ${one.range} (Motivumfang ${one.scene}, also Steigung ${one.slope}), nach einer anderen Schule bei ${other.range} (${other.scene}, ${other.slope}).`,
   agree: "Sie stimmen auf eine halbe Gradation überein. Der Teststreifen entscheidet.",

@@ -27,6 +27,8 @@ export const en = {
     grade === null
       ? "The older standard (ANSI PH2.2-1966, dropped in 1981) has no grade for it: it cut 0.50 to 1.70 into six."
       : `Grade ${grade} by the older standard (ANSI PH2.2-1966, dropped in 1981), which cut 0.50 to 1.70 into six, alike as we read it.`,
+  draft:
+    "The older standard (ANSI PH2.2-1966) ended at 0.50; a draft of 1978 put 0.35 to 0.50 as a grade 6. Both were dropped in 1981.",
   middles: (one: Middle, other: Middle) =>
     `The middle of grade 2 is ${one.range} by one print maker (a scene of ${one.scene}, so a slope of ${one.slope}), ${other.range} by another school (${other.scene}, ${other.slope}).`,
   agree: "They agree to half a grade. A strip decides.",

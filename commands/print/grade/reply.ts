@@ -8,6 +8,7 @@ import {
   filterForRange,
   gradeForRange,
   HARDEST,
+  isDraftGrade6,
   MIDDLES,
   oldGradeForRange,
   slopeFor,
@@ -24,15 +25,19 @@ export function gradedReply(range: number, paper: Paper | null): Reply {
   const filterTenths = filterForRange(range);
   const gradeTenths = gradeForRange(range);
   const oldTenths = oldGradeForRange(range);
+  const beyond = beyondOf(range);
   return {
     text: [
       headOf(range, filterTenths, gradeTenths, paper),
-      ...beyondOf(range),
+      ...beyond,
       `- ${words().filter(formatGrade(filterTenths))}`,
       `- ${words().graded(formatGrade(gradeTenths))}`,
-      `- ${words().old(oldTenths === null ? null : formatGrade(oldTenths))}`,
+      `- ${isDraftGrade6(range) ? words().draft : words().old(oldTenths === null ? null : formatGrade(oldTenths))}`,
       `- ${words().middles(middleWords(MIDDLES[0]), middleWords(MIDDLES[1]))}`,
-      differWords([filterTenths, gradeTenths, ...(oldTenths === null ? [] : [oldTenths])]),
+      // Beyond what paper prints each source names its last grade, and that is no agreement.
+      ...(beyond.length > 0
+        ? []
+        : [differWords([filterTenths, gradeTenths, ...(oldTenths === null ? [] : [oldTenths])])]),
     ].join("\n"),
     fields: {
       range,

@@ -110,6 +110,12 @@ describe("/print grade", () => {
     expect(ask("0.55").reply.text).toContain("They agree to half a grade.");
   });
 
+  test("tells the draft's grade 6, which no paper bears any more", () => {
+    expect(ask("0.40").reply.text).toContain("put 0.35 to 0.50 as a grade 6");
+    expect(ask("0.34").reply.text).not.toContain("grade 6");
+    expect(ask("0.50").reply.text).toContain("Grade 5 by the older standard");
+  });
+
   test("says the filter for a box of variable contrast, and how a graded box fits", () => {
     expect(ask("1.05 paper:1").reply.text).toMatch(/^\*\*Filter 2 1\/2\*\* for .*, on X1 Harbour Gloss/);
     expect(ask("0.85 paper:2").reply.text).toContain("That is X2 Slate");
@@ -123,6 +129,8 @@ describe("/print grade", () => {
     expect(ask("2,10").reply.text).toContain("mehr, als der weichste Filter fasst");
     expect(ask("0,30").reply.text).toContain("Der Abzug bleibt flau");
     expect(ask("1,05").reply.text).toContain("für einen Umfang von 1,05 (ISO R 105)");
+    // Beyond what paper prints the sources only seem to agree.
+    expect(ask("0,30").reply.text).not.toContain("stimmen");
     expect(ask("7").code).toBe("ERR_OPTIONS");
   });
 });
