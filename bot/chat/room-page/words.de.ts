@@ -2,6 +2,7 @@ import { board, cue, hearing } from "./call-words.de.ts";
 import { doorFaults } from "./door-faults.de.ts";
 import { formList } from "./group-words.de.ts";
 import { guide } from "./guide-words.de.ts";
+import { photo, picture } from "./photo-words.de.ts";
 import { push } from "./push-words.de.ts";
 import { returning } from "./returning-words.de.ts";
 import { invite } from "./invite-words.de.ts";
@@ -232,15 +233,6 @@ export const de: Words = {
   trouble,
   renewing,
   sink,
-  photo: {
-    of: {
-      roll: (name) => `Kontaktbogen von ${name}`,
-      print: (name) => `Foto von Abzug ${name}`,
-    },
-    add: "Foto dazulegen",
-    replace: "Anderes Foto",
-    camera: "Jetzt aufnehmen",
-    sending: "Foto wird gesendet…",
-  },
-  picture: { close: "Schließen", zoomIn: "Größer", zoomOut: "Kleiner", save: "Als Bild speichern" },
+  photo,
+  picture,
 };

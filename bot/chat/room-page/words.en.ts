@@ -3,6 +3,7 @@ import { board, cue, hearing } from "./call-words.en.ts";
 import { doorFaults } from "./door-faults.en.ts";
 import { formList } from "./group-words.en.ts";
 import { guide } from "./guide-words.en.ts";
+import { photo, picture } from "./photo-words.en.ts";
 import { push } from "./push-words.en.ts";
 import { returning } from "./returning-words.en.ts";
 import { invite } from "./invite-words.en.ts";
@@ -236,17 +237,8 @@ export const en = {
   trouble,
   renewing,
   sink,
-  photo: {
-    of: {
-      roll: (name: string) => `Contact sheet of ${name}`,
-      print: (name: string) => `Photo of print ${name}`,
-    },
-    add: "Add a photo",
-    replace: "Another photo",
-    camera: "Take one now",
-    sending: "Sending the photo…",
-  },
-  picture: { close: "Close", zoomIn: "Larger", zoomOut: "Smaller", save: "Save as picture" },
+  photo,
+  picture,
 };
 
 export type Words = typeof en;
