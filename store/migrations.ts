@@ -161,4 +161,9 @@ export const MIGRATIONS: readonly string[] = [
   update messages set body = json_set(json_remove(body, '$.photo.roll'), '$.photo.kind', 'roll', '$.photo.number', body -> '$.photo.roll')
   where body -> '$.photo.roll' is not null;
   `,
+  `
+  -- What somebody has planned and begun of late is asked with each change that their page is told of.
+  create index plans_of_person on plans (class_id, person_id, made_at);
+  create index runs_of_person on runs (class_id, person_id, started_at);
+  `,
 ];

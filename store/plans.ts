@@ -2,7 +2,7 @@ import { z } from "zod";
 import { anyPlanSchema, type AnyPlan } from "./shapes/tray.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
-import { readableOne } from "./readable.ts";
+import { readable, readableOne } from "./readable.ts";
 
 const rowSchema = z
   .object({ number: z.int(), person_id: z.string(), body: json(anyPlanSchema), made_at: z.int() })
@@ -14,6 +14,8 @@ export interface PlanStore {
   find(classId: number, number: number): StoredPlan | undefined;
   /** The newest plan this person made. */
   latest(classId: number, personId: string): StoredPlan | undefined;
+  /** Of each kind (a film's, prints', a lamp's) the newest this person made since then, the newest first. */
+  newestOfEach(classId: number, personId: string, sinceMs: number): StoredPlan[];
 }
 
 export function createPlanStore(db: Db): PlanStore {
@@ -27,10 +29,17 @@ export function createPlanStore(db: Db): PlanStore {
   const newest = db.prepare<[number, string]>(
     "select * from plans where class_id = ? and person_id = ? order by id desc limit 1",
   );
+  // With max() the other columns are those of its row.
+  const newestOfEach = db.prepare<[number, string, number]>(
+    `select *, max(id) from plans where class_id = ? and person_id = ? and made_at >= ?
+     group by body ->> '$.prints' is null, body ->> '$.lamp' is null order by id desc`,
+  );
   return {
     add: (classId, personId, plan, now) =>
       rowSchema.parse(insert.get(classId, classId, classId, personId, JSON.stringify(plan), now)),
     find: (classId, number) => readableOne(rowSchema, one.get(classId, number)),
     latest: (classId, personId) => readableOne(rowSchema, newest.get(classId, personId)),
+    newestOfEach: (classId, personId, sinceMs) =>
+      readable(rowSchema, newestOfEach.all(classId, personId, sinceMs)),
   };
 }

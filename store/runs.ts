@@ -57,6 +57,8 @@ export interface RunStore {
   open(classId: number, personId?: string): Run[];
   /** The newest that is no trial. */
   latest(classId: number, personId: string): Run | undefined;
+  /** Of each kind (a film's, prints', a lamp's) the newest this person started since then that is no trial. */
+  newestOfEach(classId: number, personId: string, sinceMs: number): Run[];
   /** Whether somebody has gone through a trial to its end. */
   hasTrial(classId: number): boolean;
   remove(id: number): void;
@@ -82,6 +84,11 @@ export function createRunStore(db: Db): RunStore {
   );
   const newest = db.prepare<[number, string], Row>(
     `select ${COLUMNS} from runs where class_id = ? and person_id = ? and body ->> '$.speed' is null order by id desc limit 1`,
+  );
+  // With max() the other columns are those of its row.
+  const newestOfEach = db.prepare<[number, string, number], Row>(
+    `select ${COLUMNS}, max(id) from runs where class_id = ? and person_id = ? and started_at >= ? and body ->> '$.speed' is null
+     group by body ->> '$.plan.prints' is null, body ->> '$.plan.lamp' is null`,
   );
   const trial = db.prepare<[number]>(
     "select 1 from runs where class_id = ? and phase_kind = 'finished' and body ->> '$.speed' is not null limit 1",
@@ -117,6 +124,8 @@ export function createRunStore(db: Db): RunStore {
         readIfWhole,
       ),
     latest: (classId, personId) => readIfWhole(newest.get(classId, personId))[0],
+    newestOfEach: (classId, personId, sinceMs) =>
+      newestOfEach.all(classId, personId, sinceMs).flatMap(readIfWhole),
     hasTrial: (classId) => trial.get(classId) !== undefined,
     remove: (id) => void drop.run(id),
   };

@@ -3,7 +3,7 @@ import { makeLine } from "../speech/line.ts";
 import { formatDilution, formatSeconds, formatTenthsC, makeNumber } from "../speech/wording.ts";
 import type { Stores } from "../../store/index.ts";
 import type { StoredPlan } from "../../store/plans.ts";
-import { isLampPlan, isTrayPlan } from "../../store/shapes/tray.ts";
+import { isLampPlan, isTrayPlan, kindOf } from "../../store/shapes/tray.ts";
 import { de } from "./words/ready.de.ts";
 import { en } from "./words/ready.en.ts";
 
@@ -30,18 +30,30 @@ const words = inEach({ en, de });
 /** An older plan is not today's any more, and no invitation: the water has another temperature by then. */
 const PLAN_LIVES_MS = 12 * 3600_000;
 
-/** This person's newest plan of today, in any class evening that runs past midnight too, where no run of theirs is newer. */
-export function waitingPlanOf(
+/**
+ * This person's newest plan of today, of a film, of prints and of a lamp's test each, in any class evening that runs past
+ * midnight too, where no run of its kind is newer: prints that go along the trays leave the film waiting for its tank. The
+ * newest first.
+ */
+export function waitingPlansOf(
   { plans, runs }: Pick<Stores, "plans" | "runs">,
   classId: number,
   personId: string,
   nowMs: number,
-): StoredPlan | undefined {
-  const newest = plans.latest(classId, personId);
-  if (!newest || nowMs - newest.madeAt > PLAN_LIVES_MS) return undefined;
-  const run = runs.latest(classId, personId);
-  return run && run.startedAtMs >= newest.madeAt ? undefined : newest;
+): StoredPlan[] {
+  const newest = plans.newestOfEach(classId, personId, nowMs - PLAN_LIVES_MS);
+  const oldest = newest.at(-1);
+  if (!oldest) return [];
+  const begun = runs.newestOfEach(classId, personId, oldest.madeAt);
+  return newest.filter(
+    ({ plan, madeAt }) =>
+      !begun.some((run) => kindOf(run.plan) === kindOf(plan) && run.startedAtMs >= madeAt),
+  );
 }
+
+/** The newest of them. */
+export const waitingPlanOf = (...asked: Parameters<typeof waitingPlansOf>): StoredPlan | undefined =>
+  waitingPlansOf(...asked)[0];
 
 /** The same in their language, for their panel. */
 export function readyPlanOf(

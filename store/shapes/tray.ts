@@ -71,3 +71,5 @@ export const anyPlanSchema = z.unknown().transform((plan, context): AnyPlan => {
 export const isTrayPlan = (plan: AnyPlan): plan is TrayPlan => "prints" in plan;
 export const isFilmPlan = (plan: AnyPlan): plan is Plan => "sheet" in plan;
 export const isLampPlan = (plan: AnyPlan): plan is LampPlan => "lamp" in plan;
+export const kindOf = (plan: AnyPlan): "film" | "prints" | "lamp" =>
+  isTrayPlan(plan) ? "prints" : isLampPlan(plan) ? "lamp" : "film";

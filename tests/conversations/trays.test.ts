@@ -160,15 +160,41 @@ describe("prints beside a film", () => {
     const turns = room.asks("Mina", "/class turns");
     expect(turns.kind).toBe("done");
     expect(turns.reply.fields?.["tanks"]).toBe(1);
-    expect(turns.reply.text).toContain("not counted here: R1, trays 1 (Ben). See `/tray lines`.");
+    expect(turns.reply.text).toContain("**Trays 1**: empty.\n1. Ben (R1): put in now");
   });
 
-  test("with nothing but prints under way there are no turns, and nobody is told that nothing goes", () => {
-    start("Ben", RC);
+  test("with nothing but prints under way the turns are those at the trays", () => {
+    put("Ben", start("Ben", `${RC} prints:2`), 0);
+    start("Ola", RC);
     room.says("Mina", "/mine language language:de");
-    const none = room.asks("Mina", "/class turns");
-    expect(none.code).toBe("ERR_NOTHING_TO_FIT");
-    expect(none.reply.text).toContain("nicht mitgezählt: R1, Schalen 1 (Ben)");
+    expect(room.says("Mina", "/class turns")).toBe(
+      "**Schalen 1**: darin Ben (R1).\n1. Ola (R2): einlegen 18:01:05",
+    );
+  });
+
+  test("who waits for a tank and who waits for the trays are both in the turns, each in order, whichever plan is newer", () => {
+    const film = "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20";
+    put("Ben", start("Ben", `${RC} prints:2`), 0);
+    start("Ola", RC);
+    room.says("Mina", `${film} tank:1`);
+    room.says("Mina", RC);
+    room.says("Rui", RC);
+    room.says("Rui", `${film} tank:2`);
+    const { reply } = room.asks("Mina", "/class turns");
+    const text = room.says("Mina", "/class turns");
+    expect(text).toMatch(/1\. .*Mina \(P3\).*Rui \(P6\)|1\. .*Rui \(P6\).*Mina \(P3\)/);
+    expect(text).toMatch(
+      /\*\*Trays 1\*\*: Ben \(R1\) in them\.\n1\. Ola \(R2\): put in 18:01:05\n2\. Mina \(P4\): put in .*\n3\. Rui \(P5\): put in /,
+    );
+    const [trays] = (reply.fields?.["trays"] ?? []) as { waiting: { fromMs: number }[] }[];
+    const moments = trays?.waiting.map(({ fromMs }) => fromMs) ?? [];
+    expect(moments).toHaveLength(3);
+    expect(moments).toEqual(moments.toSorted((a, b) => a - b));
+    // Prints begun take nothing from the film that waits, nor the other way round.
+    room.says("Mina", "/run start plan:P4");
+    expect(room.asks("Mina", "/class turns").reply.text).toMatch(/Mina \(P3\)[^]*Mina \(R3\): put in /);
+    room.says("Rui", "/run start plan:P6");
+    expect(room.asks("Mina", "/class turns").reply.text).toMatch(/Rui \(R4\)[^]*Rui \(P5\): put in /);
   });
 });
 

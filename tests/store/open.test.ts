@@ -34,6 +34,7 @@ const LANDED: readonly string[] = [
   "515a6cdfec1a",
   "af264ceb3a5f",
   "1e3a984a31b3",
+  "35d65b590458",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -1,4 +1,5 @@
-import { waitingPlanOf } from "../../plan/ready.ts";
+import type { StoredPlan } from "../../../store/plans.ts";
+import { waitingPlansOf } from "../../plan/ready.ts";
 import { z } from "zod";
 import { Temporal } from "temporal-polyfill";
 import { defineCommand, UserError, type Context } from "../../define.ts";
@@ -9,8 +10,8 @@ import { makeNumber } from "../../speech/wording.ts";
 import { nextSitting, sittingNow } from "../bell.ts";
 import { answerFit, type Load } from "./answer.ts";
 import * as words from "./reply.ts";
-import { isFilmRun, isTrayRun, isTrial, runNameOf } from "../../../store/shapes/run.ts";
-import { sayRun } from "../../run/run-words.ts";
+import { isFilmRun, isTrayRun, isTrial } from "../../../store/shapes/run.ts";
+import { queueAt } from "../../tray/queue.ts";
 import { isFilmPlan } from "../../../store/shapes/tray.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
 import { periodFaultWords } from "../period-words.ts";
@@ -51,8 +52,10 @@ export const classTurns = defineCommand({
       ...loadsPlanned(context),
       ...loadsAsked(loads, films, developing ?? USUAL_DEVELOPING_SECONDS, habits),
     ];
-    if (all.length === 0)
-      throw new UserError("ERR_NOTHING_TO_FIT", words.nothingToFit(printsUnderWay(context)));
+    const trays = traysNow(context, bellAtMs);
+    if (all.length === 0 && trays.length === 0)
+      throw new UserError("ERR_NOTHING_TO_FIT", words.nothingToFit());
+    if (all.length === 0) return words.traysReply(trays, bellAtMs, context.now);
     const sound = context.stores.tanks.list(context.class.id).filter(({ condition }) => condition === null);
     const places = {
       sinks: habits.sinks,
@@ -60,7 +63,7 @@ export const classTurns = defineCommand({
       drySlots: habits.drySlots,
       tanks: sound.length === 0 ? null : sound.length,
     };
-    return words.fitReply(answerFit(all, places, fromMs, bellAtMs), printsUnderWay(context));
+    return words.fitReply(answerFit(all, places, fromMs, bellAtMs), trays, context.now);
   },
 });
 
@@ -74,12 +77,29 @@ function bellOf(typed: string, { class: { zone }, now }: Context): number {
   return bellAtMs;
 }
 
-/** Prints under way; a tank, a sink, a dryer are no matter of theirs. */
-function printsUnderWay({ stores, class: { id } }: Context): string[] {
-  return stores.runs
-    .open(id)
-    .filter((run) => isTrayRun(run) && !isTrial(run))
-    .map((run) => `${sayRun(runNameOf(run))} (${nameOf(stores, id, run.personId)})`);
+/** The lines of trays at which there is somebody; a tank, a sink, a dryer are no matter of theirs. */
+function traysNow(context: Context, bellAtMs: number | null): words.TraysNow[] {
+  const { stores, class: school, now } = context;
+  const runs = stores.runs.open(school.id).filter(isTrayRun);
+  const planned = plansWaiting(context);
+  return school.habits.trayLines.flatMap((line) => {
+    const { inTrays, waiting } = queueAt(line, runs, planned, now, bellAtMs);
+    const labelled = (label: string, personId: string): string =>
+      `${nameOf(stores, school.id, personId)} (${label})`;
+    return inTrays.length + waiting.length === 0
+      ? []
+      : [
+          {
+            line: line.number,
+            inTrays: inTrays.map(({ number, personId }) => labelled(makeNumber("run", number), personId)),
+            waiting: waiting.map((each) => ({ ...each, label: labelled(each.label, each.personId) })),
+          },
+        ];
+  });
+}
+
+function plansWaiting({ stores, class: { id }, now }: Context): StoredPlan[] {
+  return stores.members.list(id).flatMap(({ personId }) => waitingPlansOf(stores, id, personId, now));
 }
 
 function loadsUnderWay({ stores, class: { id }, now }: Context): Load[] {
@@ -99,21 +119,13 @@ function loadsUnderWay({ stores, class: { id }, now }: Context): Load[] {
     });
 }
 
-/** Each person's newest plan of today that no run has been started from since. */
-function loadsPlanned({ stores, class: { id }, now }: Context): Load[] {
-  return stores.members.list(id).flatMap(({ personId, name }) => {
-    const stored = waitingPlanOf(stores, id, personId, now);
-    if (!stored || !isFilmPlan(stored.plan)) return [];
-    const number = makeNumber("plan", stored.number);
-    return [
-      {
-        id: number,
-        label: `${name} (${number})`,
-        stages: stagesOf(stored.plan),
-        films: stored.plan.rolls,
-        isUnderWay: false,
-      },
-    ];
+/** Each person's newest plan of a film of today that no film has been started from since. */
+function loadsPlanned(context: Context): Load[] {
+  return plansWaiting(context).flatMap(({ plan, number, personId }) => {
+    if (!isFilmPlan(plan)) return [];
+    const id = makeNumber("plan", number);
+    const label = `${nameOf(context.stores, context.class.id, personId)} (${id})`;
+    return [{ id, label, stages: stagesOf(plan), films: plan.rolls, isUnderWay: false }];
   });
 }
 

@@ -36,8 +36,16 @@ export const de: FitWords = {
     `${label}: eingießen ${time}${latest === null ? "" : `, spätestens **${latest}**`}; ${end}`,
   nothing:
     "Kein Film hat jetzt einen Plan oder einen Lauf. Frag nach so vielen Dosen: `/class turns loads:12 developing:9:00`.",
-  inTrays: (runs) =>
-    `Abzüge gehen nach den Plätzen der Schalen und sind hier nicht mitgezählt: ${joinAnd(runs)}. Siehe \`/tray lines\`.`,
+  trays: {
+    head: (line, there) => `**Schalen ${line}**: ${there.length === 0 ? "leer" : `darin ${joinAnd(there)}`}.`,
+    waits: (label, when, isAfterBell) =>
+      `${label}: ${when}${isAfterBell ? ", **erst nach dem Klingeln fertig gewässert**" : ""}`,
+    when: {
+      now: "jetzt einlegen",
+      at: (time) => `einlegen ${time}`,
+      never: "für so viele Blätter sind die Schalen zu klein",
+    },
+  },
   bellPast: (typed) =>
     `${typed} ist schon vorbei. Nenn eine spätere Klingel, oder lass sie weg: Dann gilt die des Kurses.`,
 };

@@ -35,9 +35,18 @@ export const en = {
   pourIn: (label: string, time: string, latest: string | null, end: string) =>
     `${label}: pour in ${time}${latest === null ? "" : `, at the latest **${latest}**`}; ${end}`,
   nothing: "No film has a plan or a run now. Ask for so many tanks: `/class turns loads:12 developing:9:00`.",
-  /** Runs along the trays: `R9, trays 1 (Mina)`. */
-  inTrays: (runs: readonly string[]) =>
-    `Prints go by the trays' own places and are not counted here: ${joinAnd(runs)}. See \`/tray lines\`.`,
+  /** Prints, by the places of the trays; people come as `Mina (R9)`. */
+  trays: {
+    head: (line: number, there: readonly string[]) =>
+      `**Trays ${line}**: ${there.length === 0 ? "empty" : `${joinAnd(there)} in them`}.`,
+    waits: (label: string, when: string, isAfterBell: boolean) =>
+      `${label}: ${when}${isAfterBell ? ", **washed only after the bell**" : ""}`,
+    when: {
+      now: "put in now",
+      at: (time: string) => `put in ${time}`,
+      never: "the trays are too small for so many sheets",
+    },
+  },
   bellPast: (typed: string) =>
     `${typed} is over already. Name a later bell, or leave it out for the class's own.`,
 };

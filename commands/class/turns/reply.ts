@@ -2,6 +2,7 @@ import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { formatNumbers } from "../../tank/numbers.ts";
 import { instant, joinAnd, plain, saySeconds } from "../../speech/wording.ts";
+import type { InLine } from "../../tray/queue.ts";
 import type { Bound } from "./order.ts";
 import type { Places } from "./fit.ts";
 import { de } from "./de.ts";
@@ -32,8 +33,16 @@ export interface FitAnswer {
   readonly places: Places;
 }
 
-/** `inTrays`: runs of prints, as they are called. */
-export function fitReply(answer: FitAnswer, inTrays: readonly string[]): Reply {
+/** A line of trays, with whoever is at it. */
+export interface TraysNow {
+  readonly line: number;
+  /** `Mina (R5)`. */
+  readonly inTrays: readonly string[];
+  /** In order; of each when there is room, null: never. */
+  readonly waiting: readonly (Pick<InLine, "fromMs" | "isAfterBell"> & { readonly label: string })[];
+}
+
+export function fitReply(answer: FitAnswer, trays: readonly TraysNow[], nowMs: number): Reply {
   const { lines } = answer;
   const late = lines.filter(({ isInTime }) => !isInTime);
   const waiting = late.filter(({ pourInAtMs }) => pourInAtMs !== null).map(({ label }) => plain(label));
@@ -47,11 +56,12 @@ export function fitReply(answer: FitAnswer, inTrays: readonly string[]): Reply {
       ...groupsOf(lines.filter(({ isInTime, pourInAtMs }) => isInTime || pourInAtMs === null)).map(
         (group, at) => `${at + 1}. ${lineOf(group, answer)}`,
       ),
-      traysLine(inTrays),
+      ...trays.map((each) => sayTrays(each, nowMs)),
     ]
       .filter(Boolean)
       .join("\n"),
     fields: {
+      trays: traysAsData(trays),
       bellAtMs: answer.bellAtMs,
       goal: answer.goal,
       tanks: lines.length,
@@ -63,8 +73,27 @@ export function fitReply(answer: FitAnswer, inTrays: readonly string[]): Reply {
   };
 }
 
-const traysLine = (runs: readonly string[]): string =>
-  runs.length === 0 ? "" : words().inTrays(runs.map(plain));
+/** Where nobody has a film: the trays alone. */
+export const traysReply = (trays: readonly TraysNow[], bellAtMs: number | null, nowMs: number): Reply => ({
+  text: trays.map((each) => sayTrays(each, nowMs)).join("\n"),
+  fields: { bellAtMs, tanks: 0, loads: [], trays: traysAsData(trays) },
+});
+
+const traysAsData = (trays: readonly TraysNow[]) =>
+  trays.map(({ line, inTrays, waiting }) => ({
+    line,
+    inTrays: [...inTrays],
+    waiting: waiting.map(({ label, fromMs, isAfterBell }) => ({ label, fromMs, isAfterBell })),
+  }));
+
+function sayTrays({ line, inTrays, waiting }: TraysNow, nowMs: number): string {
+  const order = waiting.map(({ label, fromMs, isAfterBell }, at) => {
+    const { now, at: atTime, never } = words().trays.when;
+    const when = fromMs === null ? never : fromMs <= nowMs ? now : atTime(instant(fromMs, "time"));
+    return `${at + 1}. ${words().trays.waits(plain(label), when, isAfterBell)}`;
+  });
+  return [words().trays.head(line, inTrays.map(plain)), ...order].join("\n");
+}
 
 function headOf({ bellAtMs, lines, goal, doneByBell, hungByBell }: FitAnswer): string {
   const count = lines.length;
@@ -134,8 +163,7 @@ function lineOf(line: FitLine, { goal }: FitAnswer): string {
   return words().pourIn(plain(line.label), instant(line.pourInAtMs, "time"), latest, end);
 }
 
-export const nothingToFit = (inTrays: readonly string[]): string =>
-  [words().nothing, traysLine(inTrays)].filter(Boolean).join("\n");
+export const nothingToFit = (): string => words().nothing;
 export const bellPast = (typed: string): string => words().bellPast(plain(typed));
 export const loadLabel = (number: number): string => words().load(number);
 export const somebody = (): string => words().somebody;

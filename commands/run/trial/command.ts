@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { type Context, defineCommand, UserError } from "../../define.ts";
-import { waitingPlanOf } from "../../plan/ready.ts";
+import { waitingPlansOf } from "../../plan/ready.ts";
 import { whoMay } from "../../who.ts";
 import type { Plan } from "../../../store/shapes/plan.ts";
 import { isTrial, TRIAL_SPEED } from "../../../store/shapes/run.ts";
@@ -29,8 +29,9 @@ export const runTrial = defineCommand({
 
 /** Of the person's own plan of today, else of the class's first times that make one. */
 function trialPlan({ stores, class: school, person, now }: Context): Plan {
-  const own = waitingPlanOf(stores, school.id, person.id, now);
-  if (own && isFilmPlan(own.plan)) return bare(own.plan);
+  const own = waitingPlansOf(stores, school.id, person.id, now).map(({ plan }) => plan);
+  const film = own.find(isFilmPlan);
+  if (film) return bare(film);
   for (const { sheet } of stores.sheets.list(school.id)) {
     const made = trialPlanOf(sheet, school.habits);
     if (made.ok) return made.value;

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { isTrayRun, type TrayRun } from "../../../store/shapes/run.ts";
 import { isTrayPlan } from "../../../store/shapes/tray.ts";
-import { waitingPlanOf } from "../../plan/ready.ts";
+import { waitingPlansOf } from "../../plan/ready.ts";
 import { owe } from "../../owe.ts";
 import { defineCommand, UserError, type Context } from "../../define.ts";
 import { makeLine } from "../../speech/line.ts";
@@ -84,8 +84,8 @@ function peopleAtTrays({ stores, class: { id }, now }: Context): string[] {
     .filter(isTrayRun)
     .map(({ personId }) => personId);
   const planned = stores.members.list(id).flatMap(({ personId }) => {
-    const waiting = waitingPlanOf(stores, id, personId, now);
-    return waiting && isTrayPlan(waiting.plan) ? [personId] : [];
+    const waiting = waitingPlansOf(stores, id, personId, now);
+    return waiting.some(({ plan }) => isTrayPlan(plan)) ? [personId] : [];
   });
   return [...new Set([...inTrays, ...planned])];
 }

@@ -5,7 +5,8 @@ import { defineCommand } from "../../define.ts";
 import { titleOf } from "../../sheet/step-words.ts";
 import { makeNumber } from "../../speech/wording.ts";
 import { whoMay } from "../../who.ts";
-import { atLine, firstStart, stepNow, washedAtMs } from "../places.ts";
+import { stepNow } from "../places.ts";
+import { queueAt } from "../queue.ts";
 import * as words from "./reply.ts";
 
 export const trayLines = defineCommand({
@@ -19,7 +20,7 @@ export const trayLines = defineCommand({
     const bellAtMs = sittingNow(school.habits.periods, school.zone, now)?.endsAtMs ?? null;
     const nameOf = (personId: string): string => stores.members.find(school.id, personId)?.name ?? "";
     const lines = school.habits.trayLines.map((line): words.LineNow => {
-      const { inTrays, waiting } = atLine(runs, line.number);
+      const { inTrays, waiting } = queueAt(line, runs, [], now, bellAtMs);
       return {
         line,
         inTrays: inTrays.map((run) => ({
@@ -28,16 +29,12 @@ export const trayLines = defineCommand({
           step: titleOf(stepNow(run) ?? { kind: "dry", ordinal: 0 }),
           untilMs: run.phase.kind === "running" ? run.phase.endsAtMs : null,
         })),
-        waiting: waiting.map((run, at) => {
-          const ahead = waiting.slice(0, at).map(({ plan }) => plan);
-          const fromMs = firstStart(line, run.plan, inTrays, ahead, now);
-          return {
-            run: makeNumber("run", run.number),
-            person: nameOf(run.personId),
-            fromMs,
-            isAfterBell: bellAtMs !== null && fromMs !== null && washedAtMs(run.plan, fromMs) > bellAtMs,
-          };
-        }),
+        waiting: waiting.map(({ label, personId, fromMs, isAfterBell }) => ({
+          run: label,
+          person: nameOf(personId),
+          fromMs,
+          isAfterBell,
+        })),
       };
     });
     return words.linesReply(lines, now, bellAtMs);

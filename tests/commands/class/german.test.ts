@@ -277,7 +277,7 @@ describe("the order of the evening in German", () => {
     places: { sinks: 1, washPlaces: 2, drySlots: 1, tanks: 2 },
     ...over,
   });
-  const text = (over: Partial<FitAnswer>): string => german(() => fitReply(answer(over), []).text);
+  const text = (over: Partial<FitAnswer>): string => german(() => fitReply(answer(over), [], START).text);
 
   it("has one sentence for one tank and another for many", () => {
     expect(text({})).toContain(
