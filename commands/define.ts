@@ -56,12 +56,22 @@ export interface Here {
   readonly channelName?: string | undefined;
   /** The channel that was picked in this call, where its chat has a list of them. */
   readonly picked?: PickedChannel | undefined;
+  readonly threads?: ThreadPowers | undefined;
 }
 
 export interface PickedChannel {
   readonly channelRef: string;
   readonly name: string;
   readonly missingPermissions: readonly string[];
+  readonly threads?: ThreadPowers | undefined;
+}
+
+/** Of a channel in which a run can have a thread. */
+export interface ThreadPowers {
+  /** What the bot may not do there and would have to, in the chat's own words. */
+  readonly missing: readonly string[];
+  /** Everybody in the channel would see into them. */
+  readonly areOpen: boolean;
 }
 
 /**

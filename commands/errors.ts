@@ -264,6 +264,7 @@ export const ERRORS = {
   ERR_NO_CHANNEL: ["teacher", "the call came from no channel the bot may speak in"],
   ERR_NO_CHANNELS: ["teacher", "the room has no channels"],
   ERR_NO_CLOSED_PAGES: ["teacher", "calls to closed pages are asked for in a chat that has none"],
+  ERR_NO_THREADS: ["teacher", "a thread for each run is asked for in the room, which has none"],
   ERR_NO_CLOCK: ["person", "a time of day can't be read"],
   ERR_NO_DAYS: ["teacher", "days of the week can't be read"],
   ERR_NO_END: ["teacher", "an event of a calendar has no end"],

@@ -81,11 +81,14 @@ export function createCueStore(db: Db): CueStore {
   );
   const coming = db.prepare<[{ now: number; until: number; by: number; chat: string }], ComingRow>(
     `select min(cues.due_at) as due_at, max(cues.due_at) as last_at, max(cues.decide_at) as decide_at,
-       count(distinct case when direct.channel_ref is null or direct.refused_until > @now then -runs.class_id else cues.id end) as count
+       count(distinct case
+         when thread.ref is null and (direct.channel_ref is null or direct.refused_until > @now) then -runs.class_id
+         else cues.id end) as count
      from cues indexed by cues_due
        join runs on runs.id = cues.run_id
        join classes on classes.id = runs.class_id
        left join direct_channels direct on direct.person_id = runs.person_id
+       left join run_threads thread on thread.run_id = runs.id and thread.state = 'open'
      where cues.state = 'pending' and cues.decide_at > @now and cues.decide_at <= @until and cues.decide_at < cues.due_at
        and classes.key like @chat || ':%'
      group by cues.due_at / @by order by 1`,

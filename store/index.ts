@@ -15,6 +15,7 @@ import { openDb, type Db } from "./open.ts";
 import { createPhotoStore, type PhotoStore } from "./photos.ts";
 import { createPlanStore, type PlanStore } from "./plans.ts";
 import { createRunStore, type RunStore } from "./runs.ts";
+import { createRunThreadStore, type RunThreadStore } from "./run-threads.ts";
 import { createCueStore, type CueStore } from "./cues.ts";
 import { createOutboxStore, type OutboxStore } from "./outbox.ts";
 import { createRetentionStore, type RetentionStore } from "./retention.ts";
@@ -43,6 +44,7 @@ export interface Stores {
   readonly tanks: TankStore;
   readonly plans: PlanStore;
   readonly runs: RunStore;
+  readonly runThreads: RunThreadStore;
   readonly cues: CueStore;
   readonly outbox: OutboxStore;
   readonly batches: BatchStore;
@@ -96,6 +98,7 @@ export function openStores(path: string): OpenedStores {
     tanks: createTankStore(db),
     plans: createPlanStore(db),
     runs,
+    runThreads: createRunThreadStore(db),
     time: createTimeStore(db, runs),
     cues: createCueStore(db),
     outbox: createOutboxStore(db),

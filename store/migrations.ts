@@ -166,4 +166,15 @@ export const MIGRATIONS: readonly string[] = [
   create index plans_of_person on plans (class_id, person_id, made_at);
   create index runs_of_person on runs (class_id, person_id, started_at);
   `,
+  `
+  -- The thread in which a run is called, where its class wants one. asked_at: when the chat was first asked for it.
+  create table run_threads (
+    run_id integer primary key references runs (id) on delete cascade,
+    channel_ref text not null,
+    ref text,
+    asked_at integer,
+    state text not null default 'wanted' check (state in ('wanted', 'open', 'lost', 'closed'))
+  ) strict;
+  create index run_threads_alive on run_threads (state, run_id) where state in ('wanted', 'open');
+  `,
 ];

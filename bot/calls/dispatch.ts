@@ -87,6 +87,7 @@ export function createDispatch({
         missingPermissions: call.place.missingPermissions ?? [],
         channelName: call.place.channelName,
         picked: call.place.picked,
+        threads: call.place.threads,
       },
       ...(call.file ? { file: call.file } : {}),
     };

@@ -1,7 +1,7 @@
 import type { Pace } from "./pace.ts";
 import type { RunName } from "../../store/shapes/run.ts";
 import type { Language } from "../../store/shapes/language.ts";
-import type { Action, Picture, Attachment, Reply, Suggestion } from "../../commands/define.ts";
+import type { Action, Picture, Attachment, Reply, Suggestion, ThreadPowers } from "../../commands/define.ts";
 import type { Role } from "../../store/shapes/person.ts";
 
 /** One call of a command, whichever chat and whichever way (slash, typed line, button). */
@@ -30,6 +30,7 @@ export interface Picked {
   /** As people see it: `#darkroom`. */
   readonly name: string;
   readonly missingPermissions: readonly string[];
+  readonly threads?: ThreadPowers | undefined;
 }
 
 /** Where a call came from; the class is found, or made, by its key. */
@@ -43,6 +44,8 @@ export interface Place {
   /** The channel's name as people see it: `#darkroom`. */
   readonly channelName?: string | undefined;
   readonly picked?: Picked | undefined;
+  /** Absent where the call came from no channel with threads. */
+  readonly threads?: ThreadPowers | undefined;
 }
 
 export interface CompletionRequest {
@@ -75,6 +78,8 @@ export interface Delivery {
   readonly mentions: readonly string[];
   /** The runs it speaks of; of several said as one each of theirs. */
   readonly runs: readonly RunName[];
+  /** The run that it calls, where it calls one: by the store's own id. */
+  readonly runId?: number | null;
   /** A word to many: which one, and whose. A chat that can tell when it is shown does. */
   readonly say?: { readonly id: number; readonly by?: string | undefined };
   readonly text: string;
@@ -132,7 +137,7 @@ export interface ChatPort {
   fits?(delivery: Delivery): boolean;
   /** How fast it takes messages, and in which channel one would be said; absent where it takes them as they come. */
   readonly pace?: Pace;
-  targetOf?(personId: string | null, channelRef: string | null): Target;
+  targetOf?(personId: string | null, channelRef: string | null, runId: number | null): Target;
   /** Whether a delivery of unknown outcome was said after all. */
   find?(delivery: Delivery): Promise<Found>;
   /**

@@ -5,6 +5,7 @@ import { DEFAULT_LANGUAGE, type Language } from "../../store/shapes/language.ts"
 import { speaking } from "../../commands/speech/language.ts";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { joinAnd } from "../../commands/speech/wording.ts";
+import { runCalledBy } from "../../store/shapes/message-key.ts";
 import type { Owed } from "../../store/outbox.ts";
 import type { RunName } from "../../store/shapes/run.ts";
 import type { Delivery } from "../chat/port.ts";
@@ -26,6 +27,7 @@ export function composeOne(owed: Owed, where: Where, now: number): Delivery {
     personId: owed.personId,
     mentions,
     runs: run ? [run] : [],
+    runId: owed.runId ?? runCalledBy(owed.key),
     text: run ? `${text}\n_${sayIn(language, run)}_` : text,
     actions: actionsOf(owed),
     pictures,

@@ -1,3 +1,4 @@
+import { runCalledBy } from "../../store/shapes/message-key.ts";
 import { chatOf } from "../../store/shapes/chat-key.ts";
 import type { Ready } from "../../store/outbox.ts";
 import type { Stores } from "../../store/index.ts";
@@ -85,6 +86,8 @@ function dropStale({ outbox }: Stores, ready: readonly Ready[], now: number): re
   return ready.filter((each) => !isStale(each));
 }
 
-function targetOf({ key, personId }: Ready, address: Address | null | undefined): Target {
-  return address?.port.targetOf?.(personId, address.channelRef) ?? { channel: key, isShared: false };
+function targetOf({ key, personId, runId }: Ready, address: Address | null | undefined): Target {
+  const { port, channelRef = null } = address ?? {};
+  const target = port?.targetOf?.(personId, channelRef, runId ?? runCalledBy(key));
+  return target ?? { channel: key, isShared: false };
 }

@@ -1,3 +1,4 @@
+import type { ThreadPowers } from "../define.ts";
 import type { Habits, SchoolClass } from "../../store/shapes/school.ts";
 
 /* What a class needs to be told once, in the order in which it is asked. Pure. */
@@ -19,7 +20,7 @@ export const SETUP_KEYS = [
 ] as const;
 export type SetupKey = (typeof SETUP_KEYS)[number];
 /** The parts of the overview: those among them whose default serves until somebody sets another. */
-export type ShownKey = SetupKey | "language" | "closedpages";
+export type ShownKey = SetupKey | "language" | "closedpages" | "threads";
 
 export interface SetupFacts {
   readonly class: SchoolClass;
@@ -29,6 +30,8 @@ export interface SetupFacts {
   /** As people see it; null where it can't be told from where the call came from. */
   readonly channelName: string | null;
   readonly missingPermissions: readonly string[];
+  /** Of the class's channel; null where it can't be told. */
+  readonly threads: ThreadPowers | null;
   readonly tanks: number;
   readonly sheets: number;
   readonly joinCode: string | null;

@@ -74,6 +74,7 @@ function setupMissing({ stores, class: school, here }: Context): number {
     chat: chatOf(school.key),
     channelRef: stores.classes.channelRef(school.id),
     channelName: null,
+    threads: null,
     missingPermissions: here?.missingPermissions ?? [],
     tanks: stores.tanks.list(school.id).length,
     sheets: stores.sheets.list(school.id).length,

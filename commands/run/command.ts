@@ -18,7 +18,7 @@ import * as words from "./reply.ts";
 import { washOthersAnew } from "./rewash.ts";
 import { isFilmPlan, isTrayPlan } from "../../store/shapes/tray.ts";
 import { isOver, isTrayRun, isTrial, type Run, secondsIn } from "../../store/shapes/run.ts";
-import { findPlan, freshRun, ownerOf, tankHolder } from "./starting.ts";
+import { findPlan, freshRun, ownerOf, tankHolder, wantThread } from "./starting.ts";
 
 const runOption = z
   .string()
@@ -55,6 +55,7 @@ export const runStart = defineCommand({
     if (busy && plan.tank !== null)
       throw new UserError("ERR_TANK_BUSY", words.tankBusy(plan.tank, busy, ownerOf(context, busy)));
     const run = stores.runs.add(freshRun(context, plan));
+    wantThread(context, run);
     const started = words.startedReply(run);
     const warning = bellWarning(plan, context.class, now);
     return warning === "" ? started : { ...started, text: `${warning}\n${started.text}` };

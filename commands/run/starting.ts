@@ -39,6 +39,13 @@ function stageOf(run: Run): string {
     : "";
 }
 
+/** A thread for this run's calls, where the class wants one and the run was started in its channel. */
+export function wantThread({ stores, class: school, here }: Context, run: Run): void {
+  if (!school.habits.threads || here?.threads === undefined) return;
+  const channelRef = stores.classes.channelRef(school.id);
+  if (channelRef !== null && here.channelRef === channelRef) stores.runThreads.want(run.id, channelRef);
+}
+
 /** A run of this plan that waits for its first bath. */
 export const freshRun = ({ class: school, person, now }: Context, plan: AnyPlan) => ({
   classId: school.id,

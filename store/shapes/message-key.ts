@@ -99,6 +99,12 @@ export function sayKeys(say: number): { readonly from: string; readonly until: s
 /** Cues are told from the others by their last part: step, letter of the kind, number. A run's number may begin with any letter. */
 const CUE = /^([0-9a-z]+)\.([0-9a-z]+\.[0-9a-z]+[fagpnw][0-9a-z]+)$/;
 
+/** The run whose own person a message tells what to do at the sink; null where it tells of something else, or tells others. */
+export function runCalledBy(text: string): number | null {
+  const key = parseMessageKey(text);
+  return key?.kind === "cue" || key?.kind === "redirect" || key?.kind === "wash-anew" ? key.run : null;
+}
+
 /** Undefined for a key of another kind. */
 export function parseMessageKey(text: string): MessageKey | undefined {
   const [, ofRun, cue] = CUE.exec(text) ?? [];

@@ -97,6 +97,8 @@ export const habitsSchema = z.object({
   weekDigestWeekday: z.int().min(1).max(7).default(1),
   /** Calls may go to phones whose page is closed, by way of their makers' services. */
   push: z.boolean().default(false),
+  /** A run that is started in the class's channel is called in a thread of its own. */
+  threads: z.boolean().default(false),
   weekDigestMinute: z.int().min(0).max(1439).default(480),
   /** The class's lines of trays, by number. */
   trayLines: z.array(trayLineSchema).max(20).default([]),

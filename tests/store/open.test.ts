@@ -35,6 +35,7 @@ const LANDED: readonly string[] = [
   "af264ceb3a5f",
   "1e3a984a31b3",
   "35d65b590458",
+  "b0d1b54c5ca1",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -80,6 +80,16 @@ const PLACES: Readonly<Record<string, Place>> = {
   },
   "DELETE /channels/{channel_id}/messages/{message_id}": {},
   "PUT /channels/{channel_id}/messages/pins/{message_id}": {},
+  "POST /channels/{channel_id}/threads": {
+    request: shape("CreateTextThreadWithoutMessageRequest"),
+    answer: shape("CreatedThreadResponse"),
+  },
+  "PUT /channels/{channel_id}/thread-members/{user_id}": {},
+  "PATCH /channels/{channel_id}": {
+    request: shape("UpdateThreadRequestPartial"),
+    answer: shape("ThreadResponse"),
+  },
+  "GET /guilds/{guild_id}/threads/active": { answer: shape("ThreadsResponse") },
   "POST /users/@me/channels": {
     request: shape("CreatePrivateChannelRequest"),
     answer: oneOf("PrivateChannelResponse", "PrivateGroupChannelResponse"),

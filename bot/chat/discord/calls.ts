@@ -6,7 +6,7 @@ import {
   ApplicationCommandOptionType as OptionType,
   PermissionFlagsBits,
 } from "discord-api-types/v10";
-import type { Command } from "../../../commands/define.ts";
+import type { Command, ThreadPowers } from "../../../commands/define.ts";
 import type { Role } from "../../../store/shapes/person.ts";
 import { type Language, languageOfTag } from "../../../store/shapes/language.ts";
 import { type AskedForm, createAskedReader } from "./asked.ts";
@@ -45,6 +45,9 @@ export interface CallSettings extends Pick<DiscordSettings, "commands" | "direct
   roleNames(guildId: string, roleIds: readonly string[]): string[];
   /** What the bot may not do in a channel and should, as the server's settings name it. */
   missingPermissions?(channelId: string): readonly string[];
+  threadPowers?(channelId: string): ThreadPowers;
+  /** The channel that a thread is in. */
+  parentOf?(channelId: string): string | undefined;
 }
 
 /** As the person's own client tells it; undefined where it speaks none that is spoken here. */
@@ -69,6 +72,7 @@ export function createCallReader(settings: CallSettings) {
     rollOf: directory.rollOfMessage,
     classOf: directory.classOfMessage,
     missingPermissions: missing,
+    threadPowers: settings.threadPowers,
   });
 
   /** Who calls, from where: by the server's own word, or, in a direct message, by where they were last seen. */
@@ -86,13 +90,17 @@ export function createCallReader(settings: CallSettings) {
     // A member may come without; who has no permission told is no manager.
     const permissions = BigInt(member.permissions ?? 0);
     const role = roleIn(guildId, personId, member.roles, permissions);
-    const channelRef = interaction.channel?.id ?? interaction.channel_id ?? null;
+    const calledIn = interaction.channel?.id ?? interaction.channel_id ?? null;
+    // A thread is where one run is called; the class is spoken to in the channel that it is in.
+    const around = calledIn === null ? undefined : settings.parentOf?.(calledIn);
+    const channelRef = around ?? calledIn;
     const place: Place = {
       classKey: makeChatKey("discord", guildId),
       className: settings.guildName(guildId) ?? "Class",
       channelRef,
       missingPermissions: channelRef === null ? [] : missing(channelRef),
-      channelName: nameOfChannel(interaction.channel),
+      channelName: around === undefined ? nameOfChannel(interaction.channel) : undefined,
+      threads: channelRef === null ? undefined : settings.threadPowers?.(channelRef),
     };
     return { person, language, role, place };
   }

@@ -1,6 +1,7 @@
 import { parseChatKey } from "../../../store/shapes/chat-key.ts";
 import { findPhoto } from "../../../store/photos.ts";
 import type { Stores } from "../../../store/index.ts";
+import { createThreadBook } from "./thread-book.ts";
 import type { Directory } from "./settings.ts";
 import type { Clock } from "../../process/clock.ts";
 
@@ -43,6 +44,7 @@ export function createDirectory(stores: Stores, clock: Clock): Directory {
       const [classId, ...others] = stores.outbox.classesSaidIn(ref);
       return classId === undefined || others.length > 0 ? null : (classes.get(classId)?.key ?? null);
     },
+    threads: createThreadBook(stores, clock),
     photoOf(classKey, of) {
       const found = classes.find(classKey);
       return found && findPhoto(stores, found.id, of);

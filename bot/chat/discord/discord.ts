@@ -23,6 +23,7 @@ import {
   roleByPermission,
   type DiscordSettings,
 } from "./settings.ts";
+import { createThreads } from "./threads.ts";
 import { createWelcome } from "./welcome.ts";
 import type { ChatHandlers, ChatPort } from "../port.ts";
 
@@ -85,6 +86,9 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
       invite = inviteUrl(applicationId);
       const about = { as: name, servers: guildIds.length, invite };
       log.info(about, "connected to Discord");
+      void threads
+        .recover()
+        .catch((error: unknown) => log.error({ err: error }, "threads were not looked after"));
       if ((shard?.id ?? 0) === 0) void registration.forDirect(applicationId);
       for (const guildId of guildIds) void registration.forGuild(applicationId, guildId);
     },
@@ -111,28 +115,36 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     else void sentences?.handle(handed as GatewayMessageCreateDispatchData);
   });
 
-  const { missingPermissions, ownId } = gateway;
-  const says = { log, renderPicture: settings.renderPicture, sayPaths: map.sayPaths, rest, direct };
+  const { missingPermissions, threadPowers, parentOf, ownId } = gateway;
+  const { renderPicture, clock, directory } = settings;
+  const says = { log, renderPicture, sayPaths: map.sayPaths, rest, direct, directory };
+  const threads = createThreads({ ...says, clock, threadPowers, ownId });
   const welcome = createWelcome(says);
   const sender = createSender({ ...says, missingPermissions });
-  const editBoard = createBoard({ ...says, clock: settings.clock, missingPermissions });
+  const editBoard = createBoard({ ...says, clock, missingPermissions });
   const find = createFinder({ ...says, sender, ownId });
   const reader = createCallReader({
     commands,
-    directory: settings.directory,
+    directory,
     map,
     roleOf: settings.roleOf ?? roleByPermission,
     guildName: gateway.guildName,
     roleNames: gateway.roleNames,
     missingPermissions,
+    threadPowers,
+    parentOf,
   });
+
+  let tidying: NodeJS.Timeout | undefined;
+  const tidyThreads = (): void =>
+    void threads.tidy().catch((error: unknown) => log.error({ err: error }, "threads were not closed"));
 
   return {
     chat: "discord",
     async start(given) {
       handlers = given;
       const fetchFile = createFileFetcher({ api, signal: ending.signal });
-      const { photoOf } = settings.directory;
+      const { photoOf } = directory;
       interactions = createInteractionHandler({
         ...says,
         deferAfterMs,
@@ -140,17 +152,17 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
         handlers,
         fetchFile,
         photoOf,
-        tellReach: createReach({ ...says, directory: settings.directory, missingPermissions }),
+        tellReach: createReach({ ...says, threads, missingPermissions }),
       });
       sentences = createSentenceHandler({
         ...says,
         ...gateway,
-        clock: settings.clock,
+        clock,
         commands,
-        directory: settings.directory,
         reader,
         handlers,
       });
+      tidying = setInterval(tidyThreads, times.tidyMs).unref();
       await gateway.start();
     },
     send: sender.send,
@@ -162,6 +174,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     inviteUrl: () => invite,
     async stop() {
       ending.abort();
+      clearInterval(tidying);
       interactions?.stop();
       rest.stop();
       await gateway.stop();

@@ -4,12 +4,14 @@ import { listLines } from "./keys.ts";
 import { makeParts, type PartSettings } from "./message.ts";
 import type { DiscordRest } from "./rest.ts";
 import { ageOf, makeNonce, type Sender } from "./send.ts";
+import type { Directory } from "./settings.ts";
 import type { Delivery, Found } from "../port.ts";
 
 export interface FindSettings extends PartSettings {
   readonly rest: DiscordRest;
   readonly direct: DirectChannels;
   readonly sender: Sender;
+  readonly directory: Pick<Directory, "threads">;
   /** The bot's own user; undefined before the first connection. */
   ownId(): string | undefined;
 }
@@ -27,7 +29,7 @@ const NEWEST = new URLSearchParams({ limit: "50" });
  * A bot without “Read Message History” gets an empty list from the platform, not a refusal: then this says `absent`.
  */
 export function createFinder(settings: FindSettings) {
-  const { rest, direct, sender } = settings;
+  const { rest, direct, directory, sender } = settings;
 
   async function findIn(channelId: string, delivery: Delivery, isMentioned: boolean): Promise<Found> {
     const ownId = settings.ownId();
@@ -66,7 +68,9 @@ export function createFinder(settings: FindSettings) {
   return async function find(delivery: Delivery): Promise<Found> {
     const known = sender.refOf(delivery.key);
     if (known !== undefined) return { kind: "found", ref: known };
-    const { personId, channelRef } = delivery;
+    const { personId, channelRef, runId = null } = delivery;
+    const threadId = personId === null || runId === null ? null : directory.threads.threadOf(runId);
+    if (threadId !== null) return findIn(threadId, delivery, true);
     const directId = personId === null ? null : await direct.channelOf(personId);
     const inDirect = directId === null ? undefined : await findIn(directId, delivery, false);
     if (inDirect?.kind === "found" || channelRef === null) return inDirect ?? { kind: "absent" };

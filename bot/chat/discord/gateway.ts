@@ -1,3 +1,4 @@
+import type { ThreadPowers } from "../../../commands/define.ts";
 import type { Log } from "../../process/log.ts";
 import { setTimeout as sleep } from "node:timers/promises";
 import { languageOfTag } from "../../../store/shapes/language.ts";
@@ -18,7 +19,7 @@ import {
   type PermissionsString,
   type TextChannel,
 } from "discord.js";
-import { NEEDED_PERMISSIONS } from "./invite.ts";
+import { NEEDED_PERMISSIONS, THREAD_PERMISSIONS } from "./invite.ts";
 import type { Admitted } from "./pace.ts";
 import type { DiscordShard } from "./settings.ts";
 import { buildStrategy } from "./shards.ts";
@@ -147,6 +148,14 @@ export function createDiscordGateway(settings: GatewaySettings) {
     }
   }
 
+  /** What the bot may do in a channel; undefined where that can't be told. */
+  function ownPermissions(channelId: string): Readonly<PermissionsBitField> | undefined {
+    const channel = latest?.channels.cache.get(channelId);
+    if (!channel || channel.isDMBased()) return undefined;
+    const me = channel.guild.members.me;
+    return me ? (channel.permissionsFor(me) ?? undefined) : undefined;
+  }
+
   return {
     /** Resolves after the first try; where the platform can't be reached, tries go on behind. */
     async start(): Promise<void> {
@@ -172,15 +181,28 @@ export function createDiscordGateway(settings: GatewaySettings) {
       return roles.reduce((sum, { permissions }) => sum | permissions.bitfield, 0n);
     },
     missingPermissions(channelId: string): string[] {
-      const channel = latest?.channels.cache.get(channelId);
-      if (!channel || channel.isDMBased()) return [];
-      const me = channel.guild.members.me;
-      if (!me) return [];
-      const has = channel.permissionsFor(me);
-      const skipped = channel.isThread() ? "SendMessages" : "SendMessagesInThreads";
+      const has = ownPermissions(channelId);
+      if (!has) return [];
+      const isThread = latest?.channels.cache.get(channelId)?.isThread() ?? false;
+      const skipped = isThread ? "SendMessages" : "SendMessagesInThreads";
       return NEEDED_PERMISSIONS.filter((each) => each !== skipped)
-        .filter((each) => !has.has(PermissionsBitField.Flags[each]))
+        .filter((each) => !has.has(each))
         .map(sayPermission);
+    },
+    threadPowers(channelId: string): ThreadPowers {
+      const has = ownPermissions(channelId);
+      if (!has) return { missing: [], areOpen: false };
+      const [forOne, forAll] = THREAD_PERMISSIONS;
+      const mayNot = [
+        ...(has.has("SendMessagesInThreads") ? [] : ["SendMessagesInThreads" as const]),
+        ...(has.any([forOne, forAll]) ? [] : [forOne]),
+      ];
+      return { missing: mayNot.map(sayPermission), areOpen: !has.has(forOne) };
+    },
+    /** The channel that a thread is in; undefined for what is none, as far as is known. */
+    parentOf(channelId: string): string | undefined {
+      const channel = latest?.channels.cache.get(channelId);
+      return channel?.isThread() ? (channel.parentId ?? undefined) : undefined;
     },
   };
 }

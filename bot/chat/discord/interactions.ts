@@ -85,7 +85,7 @@ export function createInteractionHandler(settings: InteractionSettings) {
     });
     open.add(answerer);
     let isAnswered = false;
-    let isStarted = false;
+    let started: Reply | undefined;
     try {
       if (read.kind === "sentence") return await answerer.answer({ text: read.text }, "private");
       direct.meet(interaction, read.call.person.id);
@@ -96,7 +96,7 @@ export function createInteractionHandler(settings: InteractionSettings) {
         ...sent,
         answer(reply, visibility, code) {
           isAnswered = true;
-          isStarted = read.call.name === "run start" && code == null;
+          started = read.call.name === "run start" && code == null ? reply : undefined;
           said = reply.text;
           const text = takeUntold(read.call.person.id, read.call.language) + reply.text;
           const told = { ...reply, text, actions: withFormKey(reply, read.call.language) };
@@ -105,7 +105,7 @@ export function createInteractionHandler(settings: InteractionSettings) {
           return answerer.answer(told, visibility, { photo, left, keysOf: keysOf(interaction, read.call) });
         },
       });
-      const reach = isStarted ? await tellReach(read.call.person.id, read.call.language) : null;
+      const reach = started ? await tellReach(read.call, started) : null;
       if (reach !== null) await answerer.answer({ text: reach }, "private");
     } catch (error) {
       log.error({ err: error, interaction: interaction.id }, "a call failed");

@@ -10,9 +10,15 @@ export const NEEDED_PERMISSIONS = [
   "ReadMessageHistory",
 ] as const;
 
+/** Threads can be made with either; everybody in the channel sees into public ones. */
+export const THREAD_PERMISSIONS = ["CreatePrivateThreads", "CreatePublicThreads"] as const;
+
 /** The address at which a server's manager takes the bot in, with all it needs there. */
 export function inviteUrl(applicationId: string): string {
-  const permissions = NEEDED_PERMISSIONS.reduce((sum, name) => sum | PermissionFlagsBits[name], 0n);
+  const permissions = [...NEEDED_PERMISSIONS, ...THREAD_PERMISSIONS].reduce(
+    (sum, name) => sum | PermissionFlagsBits[name],
+    0n,
+  );
   const query = new URLSearchParams({
     client_id: applicationId,
     scope: "bot applications.commands",

@@ -9,6 +9,8 @@ const UNKNOWN_CHANNEL = 10003;
 const MISSING_ACCESS = 50001;
 const CANNOT_SEND_TO_USER = 50007;
 const MISSING_PERMISSIONS = 50013;
+const ARCHIVED = 50083;
+const LOCKED = 160005;
 const NO_MUTUAL_SERVER = 50278;
 
 /** How long to wait where the platform was not reached at all. */
@@ -28,6 +30,11 @@ export function toOutcome(fault: RestFault, denial: string): Outcome {
 /** This person takes no direct messages: closed to the server's members, blocked, or in no server with the bot. */
 export function isUnreachable({ code }: Denial): boolean {
   return [CANNOT_SEND_TO_USER, NO_MUTUAL_SERVER, UNKNOWN_CHANNEL, MISSING_ACCESS].includes(code);
+}
+
+/** This channel takes nothing of the bot's: gone, hidden, forbidden, or closed for good. */
+export function isShutOut({ status, code }: Denial): boolean {
+  return status === 403 || status === 404 || code === ARCHIVED || code === LOCKED;
 }
 
 /** One sentence that says what to do. `missing` names permissions as the platform's own settings page does. */

@@ -19,8 +19,10 @@ const MOST_RESERVED = 2;
 const SPARE = 0.4;
 const TARGETS_KEPT_MS = 1000;
 const GIVEN_UP_MS = 1000;
-/** Direct channels are opened one after the other: what one waits for the rest of a class is nothing that messages take. */
-const UNMEASURED: ReadonlySet<string> = new Set(["/gateway/bot", "/users/@me/channels"]);
+/** Direct channels and threads are opened one after the other: what one waits for the rest of a class is nothing that messages take. */
+const UNMEASURED = /^\/(gateway\/bot|users\/@me\/channels|channels\/\d+\/threads)$/;
+
+type TargetDirectory = Pick<Directory, "directChannel" | "isDirectRefused" | "threads">;
 
 export interface Headers {
   get(name: string): string | null;
@@ -34,13 +36,13 @@ export interface Admitted {
 
 export interface DiscordPace {
   readonly pace: Pace;
-  targetOf(personId: string | null, channelRef: string | null): Target;
+  targetOf(personId: string | null, channelRef: string | null, runId: number | null): Target;
   /** Resolves when this request may leave. */
   admit(method: string, path: string): Promise<Admitted>;
 }
 
 export function createDiscordPace(
-  directory: Pick<Directory, "directChannel" | "isDirectRefused">,
+  directory: TargetDirectory,
   clock: { now(): number },
   perSecond = PER_SECOND,
 ): DiscordPace {
@@ -83,22 +85,22 @@ export function createDiscordPace(
 
   return {
     pace,
-    targetOf(personId, channelRef) {
+    targetOf(personId, channelRef, runId) {
       // Asked for every message that waits, each time one leaves.
       const now = clock.now();
       if (Math.abs(now - targetsAt) >= TARGETS_KEPT_MS) {
         targets.clear();
         targetsAt = now;
       }
-      const name = `${personId} ${channelRef}`;
-      const target = targets.get(name) ?? findTarget(directory, personId, channelRef);
+      const name = `${personId} ${channelRef} ${runId}`;
+      const target = targets.get(name) ?? findTarget(directory, personId, channelRef, runId);
       targets.set(name, target);
       return target;
     },
     async admit(method, path) {
       const channel = method === "POST" ? /^\/channels\/(\d+)\/messages$/.exec(path)?.[1] : undefined;
       const kept = channel === undefined ? undefined : pace.claim(channel);
-      const isMeasured = method !== "PUT" && !UNMEASURED.has(path);
+      const isMeasured = method !== "PUT" && !UNMEASURED.test(path);
       if (kept !== undefined) return admitted(kept, channel, isMeasured);
       const ticket = await new Promise<number>((resolve) => {
         waiting.push({ since: clock.now(), leave: (now) => resolve(allowance.begin(now)) });
@@ -110,10 +112,13 @@ export function createDiscordPace(
 }
 
 function findTarget(
-  directory: Pick<Directory, "directChannel" | "isDirectRefused">,
+  directory: TargetDirectory,
   personId: string | null,
   channelRef: string | null,
+  runId: number | null,
 ): Target {
+  const thread = personId === null || runId === null ? null : directory.threads.threadOf(runId);
+  if (thread !== null) return { channel: thread, isShared: false };
   const isKnown =
     personId !== null && readUserId(personId) !== undefined && !directory.isDirectRefused(personId);
   const direct = isKnown ? directory.directChannel(personId) : null;

@@ -3,6 +3,7 @@ import {
   type APIInteractionDataResolved,
   ApplicationCommandOptionType as OptionType,
 } from "discord-api-types/v10";
+import type { ThreadPowers } from "../../../commands/define.ts";
 import { makePersonId } from "./settings.ts";
 import type { Picked } from "../port.ts";
 
@@ -12,6 +13,7 @@ export interface PickSettings {
   /** The name by which a person is known in the class. */
   memberName(classKey: string, personId: string): string | null;
   missingPermissions(channelId: string): readonly string[];
+  readonly threadPowers?: ((channelId: string) => ThreadPowers) | undefined;
 }
 
 export interface ReadPicks {
@@ -24,7 +26,7 @@ export function readPicks(
   options: readonly GivenOption[],
   resolved: Partial<APIInteractionDataResolved> | undefined,
   guildId: string | undefined,
-  { memberName, missingPermissions }: PickSettings,
+  { memberName, missingPermissions, threadPowers }: PickSettings,
 ): ReadPicks {
   const values: Record<string, string> = {};
   let channel: Picked | undefined;
@@ -35,6 +37,7 @@ export function readPicks(
         channelRef: id,
         name: `#${resolved?.channels?.[id]?.name ?? id}`,
         missingPermissions: missingPermissions(id),
+        threads: threadPowers?.(id),
       };
       values[name] = id;
     }

@@ -2,13 +2,15 @@ import { createHash } from "node:crypto";
 import { Routes, type APIMessage } from "discord.js";
 import type { DirectChannels } from "./direct.ts";
 import { makeParts, type Part, type PartSettings, type View } from "./message.ts";
-import { describeDenial, isUnreachable, toOutcome } from "./outcome.ts";
+import { describeDenial, isShutOut, isUnreachable, toOutcome } from "./outcome.ts";
 import { hasId, type DiscordRest, type RestFault } from "./rest.ts";
+import type { Directory } from "./settings.ts";
 import type { Delivery, Outcome } from "../port.ts";
 
 export interface SendSettings extends PartSettings {
   readonly rest: DiscordRest;
   readonly direct: DirectChannels;
+  readonly directory: Pick<Directory, "threads">;
   /** Permissions the bot lacks in a channel, in the platform's own words; none where that can't be told. */
   missingPermissions(channelId: string): readonly string[];
 }
@@ -26,7 +28,8 @@ const DELETED = 10008;
  * it: a repeat within “the past few minutes” (its words; no number is published) comes back as the first message.
  */
 export function createSender(settings: SendSettings) {
-  const { rest, direct, log } = settings;
+  const { rest, direct, log, directory } = settings;
+  const { threads } = directory;
   const said = new Map<string, string>();
 
   async function sendPart(part: Part, nonce: string, channelId: string): Promise<Tried> {
@@ -73,9 +76,28 @@ export function createSender(settings: SendSettings) {
     return outcome;
   }
 
+  /** Undefined where the run has no thread, or one that takes nothing any more. */
+  async function sendInThread(delivery: Delivery): Promise<Outcome | undefined> {
+    const { key, personId, mentions, runId = null } = delivery;
+    const threadId = personId === null || runId === null ? null : threads.threadOf(runId);
+    if (threadId === null || personId === null || runId === null) return undefined;
+    const parts = await makeParts(viewOf(delivery, [personId, ...mentions]), settings);
+    const tried = await sendAll(parts, key, threadId);
+    const isShut = !tried.ok && tried.fault.kind === "denied" && isShutOut(tried.fault);
+    if (!isShut) return finish(tried, threadId, key);
+    threads.lose(runId);
+    log.info(
+      { key, thread: threadId, ...tried.fault },
+      "a thread can't be written in; it is not used any more",
+    );
+    return undefined;
+  }
+
   return {
     async send(delivery: Delivery): Promise<Outcome> {
       const { key, personId, channelRef } = delivery;
+      const inThread = await sendInThread(delivery);
+      if (inThread) return inThread;
       if (personId !== null) {
         const channelId = await direct.channelOf(personId);
         if (channelId !== null) {

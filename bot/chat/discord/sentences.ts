@@ -22,7 +22,9 @@ import type { ChatHandlers } from "../port.ts";
  */
 
 export interface SentenceSettings
-  extends PartSettings, Pick<DiscordGateway, "ownId" | "guildName" | "missingPermissions" | "permissionsOf"> {
+  extends
+    PartSettings,
+    Pick<DiscordGateway, "ownId" | "guildName" | "missingPermissions" | "permissionsOf" | "parentOf"> {
   readonly rest: DiscordRest;
   readonly clock: { now(): number };
   readonly commands: readonly Command[];
@@ -99,7 +101,7 @@ export function createSentenceHandler(settings: SentenceSettings) {
     const place = {
       classKey: makeChatKey("discord", guildId),
       className: settings.guildName(guildId) ?? "Class",
-      channelRef,
+      channelRef: settings.parentOf(channelRef) ?? channelRef,
       missingPermissions: settings.missingPermissions(channelRef),
     };
     return {

@@ -5,6 +5,7 @@ import type { Role } from "../../../store/shapes/person.ts";
 import type { Photo, PhotoOf } from "../../../store/shapes/photo.ts";
 import type { Log } from "../../process/log.ts";
 import type { Place } from "../port.ts";
+import type { ThreadBook } from "./thread-book.ts";
 
 /** A class somebody is in. */
 export interface KnownPlace {
@@ -32,6 +33,7 @@ export interface Directory {
   rollOfMessage(ref: string): number | null;
   /** The class that a message said unasked was for (`channel/message`); null where that is not known. */
   classOfMessage(ref: string): string | null;
+  readonly threads: ThreadBook;
   /** The photo that is kept with a roll or a print of this class. */
   photoOf(classKey: string, of: PhotoOf): Photo | undefined;
 }
@@ -83,6 +85,8 @@ export interface DiscordTimes {
   readonly guildWaitMs: number;
   /** The first pause before a failed login or registration is tried again; doubled up to a minute. */
   readonly retryMs: number;
+  /** How often threads are looked for whose run is over. */
+  readonly tidyMs: number;
 }
 
 export const DISCORD_TIMES: DiscordTimes = {
@@ -90,6 +94,7 @@ export const DISCORD_TIMES: DiscordTimes = {
   requestTimeoutMs: 4000,
   guildWaitMs: 2000,
   retryMs: 1000,
+  tidyMs: 30_000,
 };
 
 export const DISCORD_API = "https://discord.com/api";

@@ -61,6 +61,7 @@ const options = z.object({
   closedpages: yesNo
     .optional()
     .describe("yes: phones may be called while their page is closed, by the internet"),
+  threads: yesNo.optional().describe("yes: a run started in the class's channel is called in its own thread"),
   aiderole: textIn(shape.aideRole)
     .optional()
     .meta(picks("role"))
@@ -89,6 +90,8 @@ export const classSetup = defineCommand({
       throw new UserError("ERR_ROLES_BY_PASSPHRASE", words.rolesByPassphrase());
     if (chat !== "room" && input.closedpages !== undefined)
       throw new UserError("ERR_NO_CLOSED_PAGES", words.noClosedPages());
+    if (chat === "room" && input.threads !== undefined)
+      throw new UserError("ERR_NO_THREADS", words.noThreads());
     const zone = input.zone === undefined ? school.zone : readZone(input.zone);
     stores.classes.rename(school.id, input.name ?? school.name, zone);
     const changes = changesOf(input);
@@ -133,6 +136,7 @@ function changesOf(input: Input): Partial<Habits> {
     stripFrames120: input.sleeves120,
     pourOutSeconds: input.pourout,
     warnSeconds: input.warn,
+    threads: input.threads === undefined ? undefined : input.threads === "yes",
     aideRole: readRole(input.aiderole),
     teacherRole: readRole(input.teacherrole),
   };
@@ -169,6 +173,7 @@ const ANSWERS = {
   pourout: ["pourout"],
   warn: ["warn"],
   closedpages: ["closedpages"],
+  threads: ["threads"],
 } as const satisfies Record<words.NamedKey, readonly (keyof Input)[]>;
 
 function answeredBy(input: Input): words.NamedKey[] {
@@ -193,13 +198,20 @@ function factsOf({ stores, class: school, here }: Context, chat: string): SetupF
 function channelOf(
   channelRef: string | null,
   here: Here | undefined,
-): Pick<SetupFacts, "channelRef" | "channelName" | "missingPermissions"> {
+): Pick<SetupFacts, "channelRef" | "channelName" | "missingPermissions" | "threads"> {
   const { picked } = here ?? {};
-  if (picked && picked.channelRef === channelRef)
-    return { channelRef, channelName: picked.name, missingPermissions: picked.missingPermissions };
-  if (here && here.channelRef === channelRef)
-    return { channelRef, channelName: here.channelName ?? null, missingPermissions: here.missingPermissions };
-  return { channelRef, channelName: null, missingPermissions: [] };
+  const told =
+    picked?.channelRef === channelRef
+      ? { ...picked, channelName: picked?.name }
+      : here?.channelRef === channelRef
+        ? here
+        : undefined;
+  return {
+    channelRef,
+    channelName: told?.channelName ?? null,
+    missingPermissions: told?.missingPermissions ?? [],
+    threads: told?.threads ?? null,
+  };
 }
 
 export const classRole = defineCommand({

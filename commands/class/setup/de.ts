@@ -18,6 +18,7 @@ export const de: SetupWords = {
     agitation: "Bewegung",
     sheets: "Filme und Entwickler",
     closedpages: "Signale bei geschlossener Seite",
+    threads: "Ein Thread für jeden Film",
   },
 
   languages: { en: "Englisch", de: "Deutsch" },
@@ -36,6 +37,12 @@ export const de: SetupWords = {
   asSheet: "wie auf jedem Datenblatt",
   allowed: "erlaubt, über den Dienst des Handyherstellers",
   notAllowed: "nicht erlaubt",
+  noThread: "nein, Signale kommen als Direktnachricht",
+  ownThreads: "ja, für Filme, die im Kanal des Kurses gestartet werden",
+  openThreads:
+    "ja, für Filme, die im Kanal des Kurses gestartet werden; alle dort sehen hinein, denn mir fehlt Create Private Threads",
+  threadsLack: (missing) =>
+    `ja, aber dort fehlt mir ${joinAnd(missing)}, und Signale kommen als Direktnachricht`,
   sheets: (count) => (count === 1 ? "1 Datenblatt" : `${count} Datenblätter`),
 
   questions: {
@@ -98,6 +105,7 @@ export const de: SetupWords = {
     pourout: "die Sekunden zum Ausgießen",
     warn: "das Signal zum Bereitstellen",
     closedpages: "Signale bei geschlossener Seite",
+    threads: "der Thread für jeden Film",
   },
 
   unknownZone: (typed, near) =>
@@ -105,6 +113,7 @@ export const de: SetupWords = {
   noChannel:
     "Dieser Befehl kam aus keinem Kanal, in dem ich sprechen kann. Gib ihn in dem Kanal, der dem Kurs gehören soll.",
   noChannels: "Der Raum hat keine Kanäle: Was dem Kurs gesagt wird, sehen alle darin.",
+  noThreads: "Im Raum gibt es keine Threads: Jede Person bekommt ihre Signale auf ihrer eigenen Seite.",
   noClosedPages:
     "Dieser Chat ruft Handys von selbst, ob er offen ist oder nicht: Hier gibt es nichts zu erlauben.",
   rolesByPassphrase:

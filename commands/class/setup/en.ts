@@ -23,6 +23,7 @@ export const en = {
     agitation: "Agitation",
     sheets: "Films and developers",
     closedpages: "Calls to closed pages",
+    threads: "A thread for each run",
   } satisfies Record<ShownKey, string>,
 
   languages: { en: "English", de: "German" } satisfies Record<Language, string>,
@@ -42,6 +43,12 @@ export const en = {
   asSheet: "as each data sheet has it",
   allowed: "allowed, through the phone maker's service",
   notAllowed: "not allowed",
+  noThread: "no, calls come by direct message",
+  ownThreads: "yes, for runs started in the class channel",
+  openThreads:
+    "yes, for runs started in the class channel; everybody there sees them, since I may not Create Private Threads",
+  threadsLack: (missing: readonly string[]) =>
+    `yes, but I may not ${joinAnd(missing)} there, and calls come by direct message`,
   sheets: (count: number) => countOf(count, "data sheet"),
 
   questions: {
@@ -105,6 +112,7 @@ export const en = {
     pourout: "the seconds for pouring out",
     warn: "the call to get ready",
     closedpages: "calls to closed pages",
+    threads: "the thread for each run",
   },
 
   unknownZone: (typed: string, near: readonly string[]) =>
@@ -112,6 +120,7 @@ export const en = {
   noChannel:
     "This call came from no channel I can speak in. Give the command in the channel that is to be the class's.",
   noChannels: "The room has no channels: what is said to the class is seen by everyone in it.",
+  noThreads: "The room has no threads: calls come to each person's own page.",
   noClosedPages: "This chat calls phones by itself, whether it is open or not: there is nothing to allow.",
   rolesByPassphrase:
     "In the room, roles go by passphrase: an aide or a teacher joins with the one shown at the first start. Or give a person a role: `/class role person:… role:aide`.",

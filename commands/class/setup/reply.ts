@@ -9,7 +9,7 @@ import { washTime, type WashTime } from "../../plan/wash.ts";
 import { plain, saySeconds } from "../../speech/wording.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
 import { formatPeriod } from "../period-words.ts";
-import { isSet, keysFor, type SetupFacts, type SetupKey, type ShownKey } from "../setup.ts";
+import { isSet, keysFor, SETUP_KEYS, type SetupFacts, type SetupKey, type ShownKey } from "../setup.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
 
@@ -37,6 +37,12 @@ const VALUES = {
   agitation: ({ class: { habits } }) =>
     habits.agitation === null ? words().asSheet : describeAgitation(habits.agitation),
   closedpages: ({ class: { habits } }) => (habits.push ? words().allowed : words().notAllowed),
+  threads: ({ class: { habits }, threads }) => {
+    if (!habits.threads) return words().noThread;
+    const { missing = [], areOpen = false } = threads ?? {};
+    if (missing.length > 0) return words().threadsLack(missing);
+    return areOpen ? words().openThreads : words().ownThreads;
+  },
   sheets: ({ sheets }) => (sheets === 0 ? words().noneYet : words().sheets(sheets)),
 } as const satisfies Record<ShownKey, (facts: SetupFacts) => string>;
 
@@ -114,7 +120,7 @@ export function setupReply(facts: SetupFacts, done: readonly NamedKey[]): Reply 
       words().part(words().titles[key], VALUES[key](facts), !isAsked(key) || isSet(key, facts)),
     ),
     washWords(facts, done),
-    permissionWords(facts.missingPermissions),
+    permissionWords(missingOf(facts)),
     inviteWords(facts),
     next ? askFor(next, facts) : "",
   ]
@@ -128,19 +134,25 @@ export function setupReply(facts: SetupFacts, done: readonly NamedKey[]): Reply 
       missing,
       next: next ?? null,
       language: facts.class.habits.language,
+      threads: facts.class.habits.threads,
       joinCode: facts.joinCode,
     },
     actions: [...(next ? ANSWERS[next](facts) : []), ...languageActions(facts)],
   };
 }
 
-/** The language stands after the name, calls to closed pages at the end: they have a default that serves, and are not asked for. */
-function shownOf(keys: readonly SetupKey[], { chat }: SetupFacts): ShownKey[] {
-  const shown = keys.flatMap((key): ShownKey[] => (key === "name" ? ["name", "language"] : [key]));
-  return chat === "room" ? [...shown, "closedpages"] : shown;
+/** Of the class's channel, each once. */
+function missingOf({ missingPermissions, threads, class: { habits } }: SetupFacts): string[] {
+  return [...new Set([...missingPermissions, ...(habits.threads ? (threads?.missing ?? []) : [])])];
 }
 
-const isAsked = (key: ShownKey): key is SetupKey => key !== "language" && key !== "closedpages";
+/** The language stands after the name, where calls come at the end: they have a default that serves, and are not asked for. */
+function shownOf(keys: readonly SetupKey[], { chat }: SetupFacts): ShownKey[] {
+  const shown = keys.flatMap((key): ShownKey[] => (key === "name" ? ["name", "language"] : [key]));
+  return [...shown, chat === "room" ? "closedpages" : "threads"];
+}
+
+const isAsked = (key: ShownKey): key is SetupKey => SETUP_KEYS.some((each) => each === key);
 
 function inviteWords({ chat, joinCode }: SetupFacts): string {
   if (chat !== "room") return words().inviteToChannel;
@@ -156,6 +168,7 @@ export const unknownZone = (typed: string, near: readonly string[]): string =>
 export const noChannel = (): string => words().noChannel;
 export const noChannels = (): string => words().noChannels;
 export const noClosedPages = (): string => words().noClosedPages;
+export const noThreads = (): string => words().noThreads;
 export const rolesByPassphrase = (): string => words().rolesByPassphrase;
 
 /** How a member is listed: `Mina (student)`. */

@@ -108,6 +108,7 @@ export const forms: Forms = {
       pourout: "Sekunden vor dem Ende der Entwicklung, bei denen das Ausgießen beginnt",
       warn: "Sekunden vor dem Ausgießen, bei denen das nächste Bad gerufen wird",
       closedpages: "yes: Handys dürfen bei geschlossener Seite gerufen werden, über das Internet",
+      threads: "yes: Ein Film, der im Kanal des Kurses startet, bekommt für seine Signale einen Thread",
       aiderole: "Die Rolle des Chats, die zur Hilfskraft macht; oder none",
       teacherrole: "Die Rolle des Chats, die zur Lehrkraft macht; oder none",
     },

@@ -105,6 +105,7 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
     live: interactions.live,
     commands,
     socketUrl,
+    dispatch: socket.dispatch,
     countMessage: limits.countMessage,
     nextId,
   });
@@ -273,6 +274,7 @@ export async function createGateway(given: Partial<GatewaySettings> = {}) {
     begin: interactions.slash,
     messagesIn: (channelId: string) =>
       ledger.messages.filter((each) => each.channelId === channelId && !each.isDeleted),
+    threads: () => [...world.channels.values()].filter(({ thread }) => thread !== undefined),
     messagesTo: (user: User) =>
       ledger.messages.filter((each) => world.channels.get(each.channelId)?.userId === user.id),
     asked: (method: string, path: RegExp) =>

@@ -7,10 +7,10 @@ import { refuse, type Answered, type Asked } from "./http.ts";
 import type { Live } from "./interactions.ts";
 import type { Ledger, MessageBody } from "./ledger.ts";
 import type { Limited } from "./limits.ts";
-import { writeDirectChannel, writeUser, type World } from "./world.ts";
+import { createThreadRoutes, deniedIn, shutOut, type ThreadRouteSettings } from "./thread-routes.ts";
+import { writeDirectChannel, writeUser } from "./world.ts";
 
-export interface RouteSettings {
-  readonly world: World;
+export interface RouteSettings extends ThreadRouteSettings {
   readonly ledger: Ledger;
   readonly live: Map<string, Live>;
   readonly commands: Map<string, readonly CommandBody[]>;
@@ -114,9 +114,14 @@ export function createRoutes(settings: RouteSettings): Route[] {
     if (refusedSeconds !== undefined) return limit(refusedSeconds, "user", headers);
     if (world.users.get(channel.userId ?? "")?.isClosed)
       return { ...refuse(403, 50007, "Cannot send messages to this user"), headers };
-    if (channel.denied & Bits.ViewChannel) return { ...refuse(403, 50001, "Missing Access"), headers };
-    const needed = files.length > 0 ? Bits.SendMessages | Bits.AttachFiles : Bits.SendMessages;
-    if (channel.denied & needed) return { ...refuse(403, 50013, "Missing Permissions"), headers };
+    const denied = deniedIn(world, channel);
+    if (denied & Bits.ViewChannel) return { ...refuse(403, 50001, "Missing Access"), headers };
+    const shut = shutOut(world, channel);
+    if (shut) return { ...shut, headers };
+    // In a thread another permission counts.
+    const toSend = channel.thread ? 0n : Bits.SendMessages;
+    const needed = files.length > 0 ? toSend | Bits.AttachFiles : toSend;
+    if (denied & needed) return { ...refuse(403, 50013, "Missing Permissions"), headers };
     const message = body as MessageBody;
     const known = message.enforce_nonce ? ledger.findByNonce(String(message.nonce), channelId) : undefined;
     if (known?.isDeleted) return { ...refuse(404, 10008, "Unknown Message"), headers };
@@ -153,6 +158,7 @@ export function createRoutes(settings: RouteSettings): Route[] {
     listMessageFaults(body, { files: files.length, isEdit: true });
 
   return [
+    ...createThreadRoutes(settings),
     {
       method: "GET",
       path: "/gateway/bot",

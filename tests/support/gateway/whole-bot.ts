@@ -24,6 +24,7 @@ export async function openWholeBot({ token, api }: { readonly token: string; rea
     clock,
     directory: createDirectory(stores, clock),
     renderPicture,
+    times: { tidyMs: 50 },
     roleOf: (member) => roleOfMember(stores.classes.find(`discord:${member.guildId}`)?.habits, member),
   });
   const dispatch = createDispatch({ commands, stores, clock, log });

@@ -33,8 +33,20 @@ export interface Channel {
   readonly name: string;
   /** Who a direct channel is with. */
   readonly userId: string | null;
-  /** What the bot is refused here. */
+  /** What the bot is refused here; in a thread what the channel around it says. */
   denied: bigint;
+  readonly thread?: Thread;
+}
+
+/** What a channel has beside, where it is a thread. */
+export interface Thread {
+  readonly parentId: string;
+  readonly isPrivate: boolean;
+  /** People who were taken in. */
+  readonly members: Set<string>;
+  isArchived: boolean;
+  /** By a moderator: only they open it again. */
+  isLocked: boolean;
 }
 
 export interface Guild {
@@ -54,7 +66,9 @@ export const BOT_PERMISSIONS =
   Bits.SendMessagesInThreads |
   Bits.EmbedLinks |
   Bits.AttachFiles |
-  Bits.ReadMessageHistory;
+  Bits.ReadMessageHistory |
+  Bits.CreatePrivateThreads |
+  Bits.CreatePublicThreads;
 
 export interface World {
   readonly bot: User;
@@ -157,7 +171,35 @@ export function writeDirectChannel(channel: Channel, world: World) {
   };
 }
 
+/** Everything the platform's document asks for of a thread that the bot has made. */
+export function writeThread({ id, guildId, name, thread }: Channel, botId: string) {
+  if (!thread) throw new Error(`${name} is no thread`);
+  return {
+    id,
+    type: thread.isPrivate ? ChannelType.PrivateThread : ChannelType.PublicThread,
+    guild_id: guildId ?? "",
+    parent_id: thread.parentId,
+    owner_id: botId,
+    name,
+    flags: 0,
+    last_message_id: null,
+    rate_limit_per_user: 0,
+    message_count: 0,
+    member_count: Math.min(50, thread.members.size + 1),
+    total_message_sent: 0,
+    thread_metadata: {
+      archived: thread.isArchived,
+      archive_timestamp: "2026-11-26T18:00:00.000Z",
+      auto_archive_duration: 60,
+      locked: thread.isLocked,
+      create_timestamp: "2026-11-26T18:00:00.000Z",
+      ...(thread.isPrivate ? { invitable: true } : {}),
+    },
+  };
+}
+
 export function writeGuildChannel(channel: Channel, botId: string): APIChannel {
+  if (channel.thread) return writeThread(channel, botId) as unknown as APIChannel;
   const overwrite: APIOverwrite = {
     id: botId,
     type: OverwriteType.Member,
@@ -194,7 +236,9 @@ export const writeRole = (id: string, name: string, permissions: bigint): APIRol
 
 /** GUILD_CREATE. The members named are those a bot without the members intent is told: itself. */
 export function writeGuild(guild: Guild, world: World) {
-  const channels = [...world.channels.values()].filter(({ guildId }) => guildId === guild.id);
+  const all = [...world.channels.values()].filter(({ guildId }) => guildId === guild.id);
+  const channels = all.filter(({ thread }) => !thread);
+  const active = all.filter(({ thread }) => thread?.isArchived === false);
   return {
     id: guild.id,
     name: guild.name,
@@ -211,7 +255,7 @@ export function writeGuild(guild: Guild, world: World) {
     ],
     channels: channels.map((channel) => writeGuildChannel(channel, world.bot.id)),
     members: [writeMember(world.bot, true)],
-    threads: [],
+    threads: active.map((each) => writeThread(each, world.bot.id)),
     emojis: [],
     stickers: [],
     features: [],

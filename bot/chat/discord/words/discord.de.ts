@@ -31,6 +31,12 @@ export const de: DiscordWords = {
   tooLarge: (name, megabytes) =>
     `${name} ist zu groß für diesen Chat (${megabytes} MB). Frag nach weniger auf einmal.`,
   callsHere: "Deine Signale kommen hier an. Lass die Benachrichtigungen für diese Unterhaltung an.",
+  callsInThread: (threadId) => `**Deine Signale kommen in <#${threadId}>.**`,
+  noThread: (missing) =>
+    missing.length === 0
+      ? "Ein Thread für deinen Film ließ sich nicht öffnen."
+      : `Ein Thread für deinen Film ließ sich nicht öffnen: Im Kanal des Kurses fehlt mir ${missing.join(" und ")} (wer den Server verwaltet, kann es mir geben).`,
+  callsAlone: "**Deine Signale kommen als Direktnachricht.**",
   callsInChannel: (channelId) =>
     `**Deine Direktnachrichten sind für mich gesperrt: Deine Signale kommen in <#${channelId}>, mit deinem Namen.** Damit du sie allein bekommst: Öffne das Menü des Servers, dann die Privatsphäre-Einstellungen, und schalte Direktnachrichten ein.`,
   callsNowhere: (lacking) =>

@@ -32,6 +32,13 @@ export const en = {
   tooLarge: (name: string, megabytes: number) =>
     `${name} is too large for this chat (${megabytes} MB). Ask for less at once.`,
   callsHere: "Your calls come here. Keep notifications on for this conversation.",
+  callsInThread: (threadId: string) => `**Your calls come in <#${threadId}>.**`,
+  /** `missing`: in the class's channel; none where it failed otherwise. What follows says where calls come. */
+  noThread: (missing: readonly string[]) =>
+    missing.length === 0
+      ? "A thread for your film could not be opened."
+      : `A thread for your film could not be opened: in the class channel I lack ${missing.join(" and ")} (a server manager can give it).`,
+  callsAlone: "**Your calls come by direct message.**",
   callsInChannel: (channelId: string) =>
     `**Your direct messages are closed to me: your calls come in <#${channelId}>, by your name.** To be called alone: open the server's menu, then Privacy Settings, and turn on Direct Messages.`,
   /** `lacking`: the class's channel, and what the bot may not do there; null: there is no such channel. */
