@@ -97,6 +97,14 @@ test.each(["en", "de"] as const)("each kind of message, in %s", async (language)
     const bare = gateway.messagesTo(mina)[0];
     if (bare)
       tell("“Rate this roll” where there is none", await gateway.useMenu(mina, "Rate this roll", bare));
+    tell("set-up with threads", await gateway.slash(iris, "class setup", { threads: "yes" }));
+    await gateway.slash(mina, "plan make", { film: "Lantern 400", temp: "20C", tank: "3" });
+    const threaded = tell("started in a class with threads", await gateway.slash(mina, "run start"));
+    await gateway.until(() => threaded.messages.length === 2);
+    note("and beside it", threaded.messages.slice(1).map(renderMessage).join());
+    const [thread] = gateway.threads();
+    const first = gateway.messagesIn(thread?.id ?? "").map(renderMessage);
+    note(`in the thread “${thread?.name}”`, first.join());
     await expect(`${said.join("\n\n")}\n`).toMatchFileSnapshot(`rendered/discord.${language}.txt`);
     expect(gateway.violations).toEqual([]);
   } finally {

@@ -118,7 +118,7 @@ test("in German, for who reads it", async () => {
   const answer = await start(lena, "2");
   await gateway.until(() => answer.messages.length === 2, "where calls come");
   expect(answer.messages[1]).toMatchObject({
-    content: expect.stringMatching(/^\*\*Deine Signale kommen in <#\d+>\.\*\*$/),
+    content: expect.stringMatching(/^\*\*Deine Signale kommen in <#\d+>: Mach dort weiter\.\*\*$/),
     isPrivate: true,
   });
   const [thread] = gateway.threads();

@@ -31,7 +31,7 @@ export const de: DiscordWords = {
   tooLarge: (name, megabytes) =>
     `${name} ist zu groß für diesen Chat (${megabytes} MB). Frag nach weniger auf einmal.`,
   callsHere: "Deine Signale kommen hier an. Lass die Benachrichtigungen für diese Unterhaltung an.",
-  callsInThread: (threadId) => `**Deine Signale kommen in <#${threadId}>.**`,
+  callsInThread: (threadId) => `**Deine Signale kommen in <#${threadId}>: Mach dort weiter.**`,
   noThread: (missing) =>
     missing.length === 0
       ? "Ein Thread für deinen Film ließ sich nicht öffnen."

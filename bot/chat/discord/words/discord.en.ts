@@ -32,7 +32,7 @@ export const en = {
   tooLarge: (name: string, megabytes: number) =>
     `${name} is too large for this chat (${megabytes} MB). Ask for less at once.`,
   callsHere: "Your calls come here. Keep notifications on for this conversation.",
-  callsInThread: (threadId: string) => `**Your calls come in <#${threadId}>.**`,
+  callsInThread: (threadId: string) => `**Your calls come in <#${threadId}>: go on there.**`,
   /** `missing`: in the class's channel; none where it failed otherwise. What follows says where calls come. */
   noThread: (missing: readonly string[]) =>
     missing.length === 0
