@@ -25,7 +25,7 @@ const STORE_EXIT: Readonly<Record<string, number>> = {
 };
 
 /** Nothing may keep a process alive that was told to stop. */
-const HARD_STOP_MS = 5000;
+const HARD_STOP_MS = 8000;
 
 async function main(): Promise<void> {
   const config = readConfig(process.env);
@@ -39,10 +39,14 @@ async function main(): Promise<void> {
     if (isStopping) return;
     isStopping = true;
     say(process.stderr, sentence);
-    setTimeout(() => process.exit(code), HARD_STOP_MS).unref();
+    setTimeout(() => {
+      log.error({}, "something did not end; the process is ended without it");
+      process.exit(code);
+    }, HARD_STOP_MS).unref();
     // Cues are said before all the rest has started: what is on its way then is waited for as well.
     void Promise.resolve(starting)
       .then((running) => running?.stop())
+      .catch((error: unknown) => log.error({ err: error }, "the process could not end in good order"))
       .finally(() => process.exit(code));
   };
   const isUnderNpm = process.env["npm_lifecycle_event"] !== undefined;

@@ -15,6 +15,7 @@ import { openGuarded, withReserve } from "./disk/guard.ts";
 import { makeDataFolder } from "./disk/folder.ts";
 import { type Guard, tapLog, watchStore } from "./disk/watch.ts";
 import { takeLock } from "./disk/lock.ts";
+import { endAll } from "./process/ending.ts";
 import type { Log } from "./process/log.ts";
 import type { Operations } from "./watch/metrics-open.ts";
 import { settleShard, takeShard } from "./shard/role.ts";
@@ -29,8 +30,10 @@ export interface Running {
 
 const UNTIDY = "what was written lately could not be moved into the store; free some space";
 
-/** A supervisor waits longer than this before it kills. */
+/** A supervisor waits longer than all of these before it kills. */
 const DRAIN_MS = 4000;
+const SETTLE_MS = 500;
+const GOODBYE_MS = 1000;
 
 /**
  * Puts the parts together and begins. `onFatal` is called where a chat or the store can go on no longer. Whatever cues need is loaded
@@ -129,8 +132,10 @@ export async function startBot(
       // What is said by others than the room is not begun any more; the room keeps its calls in the store to the last.
       const others = [...ports.keys()].filter((chat) => chat !== "room");
       for (const chat of others) ports.delete(chat);
-      await Promise.all([role?.stop(), deliverer.drain(DRAIN_MS), quiet()]);
-      await Promise.all([stop(), operations?.stop()]);
+      const said = deliverer.drain(DRAIN_MS);
+      await endAll({ role: role?.stop(), said, boards: quiet() }, DRAIN_MS + SETTLE_MS, log);
+      // A connection that is dead, though nobody knows yet, answers no goodbye for half a minute.
+      await endAll({ chats: stop(), operations: operations?.stop() }, GOODBYE_MS, log);
       // So that whoever closes the store last moves all of it.
       await tidier.stop();
       beat.stop();

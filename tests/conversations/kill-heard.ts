@@ -71,12 +71,12 @@ export function judgeHeard(
       `${between} before it were not heard, and it says ${told}: ${about}`,
     );
     toldInVain += told - between;
-    untold = told > between ? 0 : untold;
+    // If nobody knows of this one either, the next tells what it told once more, and it as well.
+    untold = (told > between ? 0 : untold) + told + 1;
     const lost = owed.slice(next, index).find(({ kind }) => kind === "pour-out" || kind === "next-bath");
     // A tank is poured out late rather than never; only the end of the step may stand for it.
     demand(lost === undefined || owed[index]?.kind === "next-bath", `no call to pour out: ${about}`);
     manner.checkMoment(call, about);
-    untold += 1;
     if (call.at - call.dueAt >= LATE_FROM_MS) late += 1;
     missed += told;
     next = index + 1;

@@ -91,7 +91,10 @@ export function createDiscordGateway(settings: GatewaySettings) {
     // Without a listener an error here would end the process.
     made.on(Events.Error, (error) => log.error({ err: error }, "the connection reported an error"));
     made.on(Events.ShardError, (error) => log.warn({ err: error }, "the connection failed"));
-    made.on(Events.ShardReconnecting, () => log.warn({}, "the connection was lost; connecting again"));
+    made.on(Events.ShardReconnecting, () => {
+      // The library says so of a connection that it was told to end, too.
+      if (!signal.aborted) log.warn({}, "the connection was lost; connecting again");
+    });
     made.on(Events.ShardResume, (_, replayed) =>
       log.info({ replayed }, "the connection goes on where it was"),
     );

@@ -71,6 +71,23 @@ test("with phones out of reach it closes its store and ends: nobody is asked fir
   expect(existsSync(join(data, "sinkside.db-wal"))).toBe(false);
 });
 
+test("with the other chat out of reach it closes its store and ends: a goodbye is not waited for", async () => {
+  const gateway = await createGateway();
+  const data = prepared(() => {});
+  const bot = startProcess(data, {
+    BACKUP_CRON: "off",
+    DISCORD_TOKEN: gateway.token,
+    DISCORD_API_URL: gateway.api,
+  });
+  await bot.ready;
+  await expect.poll(() => gateway.socket.isConnected(), { timeout: 60_000 }).toBe(true);
+  gateway.socket.fallSilent();
+  expect(await bot.kill("SIGTERM")).toBe(0);
+  await gateway.stop();
+  expect(existsSync(join(data, "sinkside.db-wal"))).toBe(false);
+  expect(bot.output()).toContain('"parts":["chats"]');
+});
+
 test("while it waits for a chat that hangs, the room is called on", async () => {
   const gateway = await createGateway();
   gateway.faults.add("POST", /messages$/, { kind: "hang", after: true });

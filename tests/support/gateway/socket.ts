@@ -151,6 +151,8 @@ export function createSocketSide(server: Server, world: World, settings: SocketS
     isConnected: (): boolean => first()?.socket !== undefined,
     /** The line breaks; nobody says goodbye. */
     drop: (): void => void first()?.socket?.terminate(),
+    /** It is out of reach, and does not know: whatever is sent there is not even read. */
+    fallSilent: (): void => first()?.socket?.pause(),
     close: (code: number): void => void first()?.socket?.close(code),
     /** “Connect again”: the platform is about to move this connection. */
     askReconnect: (): void => void first()?.socket?.send(JSON.stringify({ op: 7, d: null })),
