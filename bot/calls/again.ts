@@ -1,12 +1,9 @@
 import type { z } from "zod";
 import type { Action, Again, Command, UserError } from "../../commands/define.ts";
-import { makeLine } from "../../commands/speech/line.ts";
+import { fitsKey, makeLine } from "../../commands/speech/line.ts";
 import type { CommandCall } from "../chat/port.ts";
 
 /* A refused call made again: by a button where what would do is known, else by a form as it was filled in. */
-
-/** A button carries a line of at most so many characters. */
-const LONGEST_LINE = 100;
 
 type Called = Pick<CommandCall, "name" | "options">;
 type Given = Readonly<Record<string, string>>;
@@ -22,7 +19,7 @@ const givenIn = ({ options }: Called): Given =>
 export function insteadActions({ mending }: UserError, call: Called): Action[] {
   return (mending.instead ?? [])
     .map(({ label, options }) => ({ label, line: makeLine(call.name, { ...givenIn(call), ...options }) }))
-    .filter(({ line }) => line.length <= LONGEST_LINE);
+    .filter(({ line }) => fitsKey(line));
 }
 
 /** Undefined where there is no form to fill in. */

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { defineCommand, type Action, type Command, type Context, type Reply } from "../define.ts";
-import { makeLine } from "../speech/line.ts";
+import { fitsKey, makeLine } from "../speech/line.ts";
 import { sheetsOf } from "../sheet/options.ts";
 import { whoMay } from "../who.ts";
 import { answerTo } from "./answer.ts";
@@ -10,7 +10,6 @@ import { INTENTS, type Intent } from "./rules.ts";
 import type { Answer } from "./shape.ts";
 import { askWords as words } from "./words.ts";
 
-const LONGEST_LINE = 100;
 const MOST_KEYS = 8;
 /** Offered where nothing was understood, after what came nearest. */
 const USUAL: readonly Intent[] = ["time", "where", "left"];
@@ -81,7 +80,7 @@ function chooseReply(text: string, { wanted, doubted, isTorn }: Reading): Reply 
 /** The sentence goes along where a button has room for it. */
 function meaningKey(text: string, as: Intent): Action {
   const whole = makeLine("ask", { text, as });
-  return { label: words().meant[as], line: whole.length > LONGEST_LINE ? makeLine("ask", { as }) : whole };
+  return { label: words().meant[as], line: fitsKey(whole) ? whole : makeLine("ask", { as }) };
 }
 
 /** Options as they would be typed. */

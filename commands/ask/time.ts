@@ -3,7 +3,7 @@ import type { Action } from "../define.ts";
 import { developSeconds } from "../plan/quick.ts";
 import { matchSheets } from "../sheet/find.ts";
 import { bathLabel, sheetName } from "../sheet/pick.ts";
-import { makeLine } from "../speech/line.ts";
+import { fitsKey, makeLine } from "../speech/line.ts";
 import { makeTemperature } from "../speech/measure.ts";
 import { formatBothScales, formatSeconds, plain } from "../speech/wording.ts";
 import { makeDilution, type Sheet } from "../../store/shapes/sheet.ts";
@@ -17,8 +17,6 @@ import { askWords as words } from "./words.ts";
 /** What most sheets are printed for; said to be an assumption. */
 const USUAL_TENTHS_C = 200;
 const MOST_KEYS = 5;
-/** A button carries a line of at most so many characters. */
-const LONGEST_LINE = 100;
 
 export function timeAnswer(reading: Reading, facts: Facts): Answer {
   const { things } = reading;
@@ -85,7 +83,7 @@ function keyFor(label: string, sheet: Sheet, tenthsC: number, exposureIndex: num
     temp: makeTemperature(tenthsC),
     ...(exposureIndex === null ? {} : { ei: exposureIndex }),
   });
-  return line.length > LONGEST_LINE ? [] : [{ label, line, weight: "main" }];
+  return fitsKey(line) ? [{ label, line, weight: "main" }] : [];
 }
 
 function whichFilm({ things }: Reading, { sheets }: Facts): Answer {
@@ -93,7 +91,7 @@ function whichFilm({ things }: Reading, { sheets }: Facts): Answer {
   const more = things.tenthsC === null ? "" : ` ${makeTemperature(things.tenthsC)}`;
   const keys = films.slice(0, MOST_KEYS).flatMap((film): Action[] => {
     const line = makeLine("ask", { text: `${film}${more}`, as: "time" });
-    return line.length > LONGEST_LINE ? [] : [{ label: plain(film), line }];
+    return fitsKey(line) ? [{ label: plain(film), line }] : [];
   });
   return { text: [words().whichFilm, words().sayFilm].join("\n"), keys };
 }

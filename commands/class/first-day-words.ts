@@ -1,6 +1,6 @@
 import type { Action } from "../define.ts";
 import { inEach } from "../speech/language.ts";
-import { makeLine } from "../speech/line.ts";
+import { fitsKey, makeLine } from "../speech/line.ts";
 import { plain } from "../speech/wording.ts";
 import type { FirstStep } from "../../store/shapes/school.ts";
 import { type FirstDayFacts, firstDayOf, type StepState } from "./first-day.ts";
@@ -65,7 +65,7 @@ const main = (label: string, line: string): Action => ({ label, line, weight: "m
 const ACTIONS = {
   name({ class: { name, zone } }) {
     const line = makeLine("class setup", { name, zone });
-    return line.length <= 100 ? [main(words().keep, line)] : [];
+    return fitsKey(line) ? [main(words().keep, line)] : [];
   },
   tanks: () => [main(words().enterTanks, "tank add")],
   times: () => [main(words().paste, "sheet import"), { label: words().oneTime, line: "sheet add" }],

@@ -1,6 +1,6 @@
 import type { Action } from "../define.ts";
 import { formatSize } from "../print/sizes.ts";
-import { makeLine } from "../speech/line.ts";
+import { fitsKey, makeLine } from "../speech/line.ts";
 import { makeTemperature } from "../speech/measure.ts";
 import { formatDilution, formatSeconds, makeNumber } from "../speech/wording.ts";
 import { inEach } from "../speech/language.ts";
@@ -13,9 +13,6 @@ import { en } from "./words/reply.en.ts";
 /* What is done next with what came out of a run. */
 
 const words = inEach({ en, de });
-
-/** A button carries a line of at most so many characters. */
-const LONGEST_LINE = 100;
 
 /** `roll`: the first of those that came into the log. */
 export function afterRun(run: Run, roll: { readonly number: number } | undefined): Action[] {
@@ -44,9 +41,7 @@ function logPrintAction(run: TrayRun): Action {
   };
   const bottle = steps.find(({ kind }) => kind === "develop")?.batch ?? null;
   const names = [`${developer} ${formatDilution(dilution)}`, ...(bottle === null ? [] : [bottle])];
-  const line = names
-    .map((name) => makeLine("print log", { ...known, developer: name }))
-    .find(({ length }) => length <= LONGEST_LINE);
+  const line = names.map((name) => makeLine("print log", { ...known, developer: name })).find(fitsKey);
   const label = words().tray.logPrint(run.plan.prints);
   return { label, line: line ?? makeLine("print log", known), weight: "main" };
 }

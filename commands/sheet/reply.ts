@@ -1,6 +1,6 @@
 import type { Action, Picture, Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
-import { makeLine } from "../speech/line.ts";
+import { fitsKey, makeLine } from "../speech/line.ts";
 import { makeDilution, type Point, type Sheet } from "../../store/shapes/sheet.ts";
 import { sayStored } from "./basis-words.ts";
 import { describeAgitation } from "./step-words.ts";
@@ -38,7 +38,7 @@ function showAction(sheet: Sheet): Action {
     developer: sheet.developer,
     dilution: makeDilution(sheet.dilution),
   });
-  return { label: words().showSheet, line: line.length <= 100 ? line : "sheet list" };
+  return { label: words().showSheet, line: fitsKey(line) ? line : "sheet list" };
 }
 
 const MOST_ROWS = 30;

@@ -118,6 +118,11 @@ export function makeLine(name: string, options: Readonly<Record<string, string |
   return [name, ...parts].join(" ");
 }
 
+/** A button carries a line of at most so many characters, in every chat. */
+const LONGEST_KEY_LINE = 100;
+
+export const fitsKey = (line: string): boolean => line.length <= LONGEST_KEY_LINE;
+
 function quote(value: string): string {
   return /^[\p{L}\p{N}+.,/°%-]+$/u.test(value) ? value : `"${value.replace(/(["\\])/g, "\\$1")}"`;
 }

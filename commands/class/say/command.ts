@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Reach } from "../../../store/says.ts";
 import { type Action, type Context, defineCommand, UserError } from "../../define.ts";
-import { makeLine } from "../../speech/line.ts";
+import { fitsKey, makeLine } from "../../speech/line.ts";
 import { STEP_KINDS } from "../../../store/shapes/plan.ts";
 import { type Audience, AUDIENCES, makeAudience, peopleOf } from "./audience.ts";
 import * as words from "./reply.ts";
@@ -58,10 +58,10 @@ function audienceOf(to: (typeof AUDIENCES)[number], step: (typeof STEP_KINDS)[nu
   return { kind: to, step };
 }
 
-/** A button carries at most 100 characters; a longer text is typed again. */
+/** A longer text than a button carries is typed again. */
 function toEveryone(text: string): Action[] {
   const line = makeLine("class say", { to: "everyone", text });
-  return line.length <= 100 ? [{ label: words.sayToEveryone(), line }] : [];
+  return fitsKey(line) ? [{ label: words.sayToEveryone(), line }] : [];
 }
 
 function nameOf({ stores, class: { id } }: Context, personId: string): string {

@@ -84,7 +84,7 @@ function bodyToday({ print, setTenths, timerTenths, parts, enlarger }: Again): P
   };
 }
 
-/** A button carries at most 100 characters: what is as it was is left out. */
+/** A button has little room: what is as it was is left out. */
 function logLine({ print, setTenths, enlarger, parts }: Again, body: PrintBody): string {
   const isNew = (kind: Part["kind"]): boolean => parts.some((part) => part.kind === kind);
   return makeLine("print log", {

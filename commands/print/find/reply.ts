@@ -1,7 +1,8 @@
 import type { FoundPrints } from "../../../store/prints.ts";
 import type { Print } from "../../../store/shapes/print.ts";
-import type { Action, Reply } from "../../define.ts";
+import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
+import { turnActions } from "../../speech/turns.ts";
 import { plain } from "../../speech/wording.ts";
 import { sayPrintFault } from "../look-words.ts";
 import { gradeWord } from "../print-words.ts";
@@ -30,16 +31,8 @@ export function foundReply(found: Found, lineOfPage: (page: number) => string): 
       ...prints.map((print) => `- ${lineOf(print)}`),
     ].join("\n"),
     fields: { total, page, pages, prints: prints.map(fieldsOf) },
-    actions: [...prints.slice(0, 3).map(showAction), ...turnActions(page, pages, lineOfPage)],
+    actions: [...prints.slice(0, 3).map(showAction), ...turnActions({ page, pages }, words(), lineOfPage)],
   };
-}
-
-/** A button carries at most 100 characters; a longer search is paged by typing. */
-function turnActions(page: number, pages: number, lineOfPage: (page: number) => string): Action[] {
-  const turns: Action[] = [];
-  if (page > 1) turns.push({ label: words().newer, line: lineOfPage(page - 1) });
-  if (page < pages) turns.push({ label: words().older, line: lineOfPage(page + 1) });
-  return turns.filter(({ line }) => line.length <= 100);
 }
 
 function lineOf(print: Print): string {

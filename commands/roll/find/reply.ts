@@ -2,6 +2,7 @@ import type { RollTotals, ValueKind } from "../../../store/rolls.ts";
 import type { Action, Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
+import { turnActions } from "../../speech/turns.ts";
 import {
   formatNumber,
   formatSeconds,
@@ -49,7 +50,7 @@ export function foundReply(found: Found, lineOfPage: (page: number) => string): 
   return {
     text: [taken, head, ...rolls.map((roll) => `- ${lineOf(roll)}`)].filter(Boolean).join("\n"),
     fields: { total, isCapped, page, pages, totals: { ...totals }, rolls: rolls.map(fieldsOf) },
-    actions: [...rolls.slice(0, 3).map(showAction), ...turnActions(page, pages, lineOfPage)],
+    actions: [...rolls.slice(0, 3).map(showAction), ...turnActions({ page, pages }, words(), lineOfPage)],
   };
 }
 
@@ -74,14 +75,6 @@ function totalsWords(
 
 export function showAction(roll: Roll): Action {
   return { label: makeNumber("roll", roll.number), line: makeLine("roll show", { roll: roll.number }) };
-}
-
-/** A button carries at most 100 characters; a longer search is paged by typing. */
-function turnActions(page: number, pages: number, lineOfPage: (page: number) => string): Action[] {
-  const turns: Action[] = [];
-  if (page > 1) turns.push({ label: words().newer, line: lineOfPage(page - 1) });
-  if (page < pages) turns.push({ label: words().older, line: lineOfPage(page + 1) });
-  return turns.filter(({ line }) => line.length <= 100);
 }
 
 function lineOf(roll: Roll): string {
