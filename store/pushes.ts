@@ -44,7 +44,10 @@ export const MOST_OF_A_PERSON = 4;
 export interface PushStore {
   keys(): PushKeys | undefined;
   saveKeys(keys: PushKeys): void;
-  /** The oldest of a person's makes room where there are too many. */
+  /**
+   * A device has one: a newer takes over what is still to reach it. The oldest of a person's makes room where there are too
+   * many.
+   */
   subscribe(subscription: Subscription, now: number): void;
   /** Of this device. */
   unsubscribe(tokenHash: string): void;
@@ -71,12 +74,20 @@ export function createPushStore(db: Db): PushStore {
   const writeKeys = db.prepare<[string]>(
     "insert into settings (name, value) values ('push keys', ?) on conflict (name) do nothing",
   );
-  const dropSame = db.prepare<[string, string]>(
-    "delete from push_subscriptions where endpoint = ? or token_hash = ?",
+  const dropOfOthers = db.prepare<[string, string]>(
+    "delete from push_subscriptions where endpoint = ? and token_hash <> ?",
   );
-  const insert = db.prepare(
+  const insert = db.prepare<[Subscription & { readonly now: number }], { id: number }>(
     `insert into push_subscriptions (class_id, person_id, token_hash, endpoint, p256dh, auth, created_at)
-     values (@classId, @personId, @tokenHash, @endpoint, @p256dh, @auth, @now)`,
+     values (@classId, @personId, @tokenHash, @endpoint, @p256dh, @auth, @now)
+     on conflict (endpoint) do update set p256dh = excluded.p256dh, auth = excluded.auth returning id`,
+  );
+  const takeOver = db.prepare<{ id: number; tokenHash: string }>(
+    `update push_owed set subscription_id = @id
+     where subscription_id in (select id from push_subscriptions where token_hash = @tokenHash and id <> @id)`,
+  );
+  const dropEarlier = db.prepare<{ id: number; tokenHash: string }>(
+    "delete from push_subscriptions where token_hash = @tokenHash and id <> @id",
   );
   const trim = db.prepare<[number, string, number]>(
     `delete from push_subscriptions where id in (select id from push_subscriptions
@@ -114,8 +125,12 @@ export function createPushStore(db: Db): PushStore {
     },
     saveKeys: (keys) => void writeKeys.run(JSON.stringify(keys)),
     subscribe(subscription, now) {
-      dropSame.run(subscription.endpoint, subscription.tokenHash);
-      insert.run({ ...subscription, now });
+      const { tokenHash } = subscription;
+      dropOfOthers.run(subscription.endpoint, tokenHash);
+      const kept = insert.get({ ...subscription, now });
+      if (!kept) throw new Error("a subscription was not kept");
+      takeOver.run({ id: kept.id, tokenHash });
+      dropEarlier.run({ id: kept.id, tokenHash });
       trim.run(subscription.classId, subscription.personId, MOST_OF_A_PERSON);
     },
     unsubscribe: (tokenHash) => void dropToken.run(tokenHash),

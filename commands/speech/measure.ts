@@ -136,6 +136,7 @@ function parseMl(text: string, perMl: 1 | 10): Read<number> {
 export function parseDuration(text: string): Read<number> {
   return read(text, (typed) => {
     const seconds = clockSeconds(typed) ?? spokenSeconds(typed);
+    if (/^[-\u2212] ?\d/.test(typed)) return fail({ code: "ERR_DURATION_RANGE", typed });
     if (seconds === undefined) {
       const bare = /^[+-]?\d+([.,]\d+)?$/.test(typed);
       return fail({ code: bare ? "ERR_WHICH_UNIT" : "ERR_NO_DURATION", typed });

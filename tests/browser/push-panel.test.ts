@@ -29,7 +29,10 @@ function standIn(service: PushService, kept?: string): string {
     const textOf = (bytes) => btoa(String.fromCharCode(...new Uint8Array(bytes))).replace(/\\+/g, "-").replace(/\\//g, "_").replace(/=+$/, "");
     const made = (key) => ({
       options: { userVisibleOnly: true, applicationServerKey: bytesOf(key).buffer },
-      toJSON: () => (${JSON.stringify(service.subscription("phone"))}),
+      toJSON: () => {
+        const first = ${JSON.stringify(service.subscription("phone"))};
+        return { ...first, endpoint: localStorage.getItem("moved") ?? first.endpoint };
+      },
       unsubscribe: async () => {
         droppedKeys.push(key);
         localStorage.removeItem("stand-in");
@@ -153,4 +156,80 @@ describe("calls to a closed page, at the page", needing("chromium", "openssl"), 
     await page.getByText("Off for this device").waitFor();
     expect(room.stores.db.prepare("select count(*) as n from push_subscriptions").get()).toEqual({ n: 0 });
   });
+
+  const endpoints = (): unknown[] =>
+    room.stores.db.prepare("select endpoint from push_subscriptions").pluck().all();
+
+  test("a new address from the phone's maker reaches the room with the page closed, whatever the browser tells of it", async () => {
+    const page = await openPanel();
+    await page.getByRole("button", { name: "Turn on" }).click();
+    await page.getByText("On for this device").waitFor();
+    const key = await roomKey(page);
+    await page.goto("about:blank");
+    const moves = async (to: string, told: "new" | "old" | "nothing"): Promise<void> => {
+      await askWorker(page, movedTo(service.subscription(to), key, told));
+      expect(endpoints()).toEqual([service.subscription(to).endpoint]);
+    };
+    await moves("told-by-the-browser", "new");
+    expect(await askWorker(page, "self.asked")).toEqual([]);
+    await moves("asked-with-the-old-key", "old");
+    await moves("asked-with-the-room-key", "nothing");
+    expect(await askWorker(page, "self.asked")).toEqual([
+      { key, userVisibleOnly: true },
+      { key, userVisibleOnly: true },
+    ]);
+  });
+
+  test("an address that could not be told is told when the page opens again, and turns nothing on", async () => {
+    const page = await openPanel();
+    await page.getByRole("button", { name: "Turn on" }).click();
+    await page.getByText("On for this device").waitFor();
+    const { endpoint } = service.subscription("moved");
+    await page.evaluate(`localStorage.setItem("moved", ${JSON.stringify(endpoint)})`);
+    await page.reload();
+    await expect.poll(endpoints, SOON).toEqual([endpoint]);
+    room.stores.db.exec("delete from push_subscriptions");
+    const asked = page.waitForResponse(/\/api\/push$/);
+    await page.reload();
+    await asked;
+    await showPanel(page);
+    await page.getByText("Off for this device").waitFor();
+    expect(endpoints()).toEqual([]);
+  });
 });
+
+/** By the worker's own account: no page is open. */
+function askWorker<T>(page: Page, what: string): Promise<T> {
+  const [worker] = page.context().serviceWorkers();
+  if (!worker) throw new Error("no worker runs");
+  return worker.evaluate<T>(what);
+}
+
+/**
+ * The event as a browser raises it (W3C Push API, 10.4), which no test can make it do: dispatched in the worker, with what it
+ * says of the old and the new subscription, until all is done that the worker asks the browser to wait for.
+ */
+function movedTo(made: object, key: string, told: "new" | "old" | "nothing"): string {
+  return `(async () => {
+    const bytesOf = (text) => Uint8Array.from(atob(text.replace(/-/g, "+").replace(/_/g, "/")), (sign) => sign.charCodeAt(0));
+    const textOf = (bytes) => btoa(String.fromCharCode(...new Uint8Array(bytes))).replace(/\\+/g, "-").replace(/\\//g, "_").replace(/=+$/, "");
+    const made = ${JSON.stringify(made)};
+    self.asked ??= [];
+    PushManager.prototype.subscribe = async ({ applicationServerKey, userVisibleOnly }) => {
+      const key = typeof applicationServerKey === "string" ? applicationServerKey : textOf(applicationServerKey);
+      self.asked.push({ key, userVisibleOnly });
+      return made;
+    };
+    const old = { options: { applicationServerKey: bytesOf(${JSON.stringify(key)}).buffer } };
+    const waits = [];
+    const event = new ExtendableEvent("pushsubscriptionchange");
+    Object.assign(event, {
+      oldSubscription: ${told === "nothing" ? "null" : "old"},
+      newSubscription: ${told === "new" ? "made" : "null"},
+    });
+    // An event that no browser raised may not ask to be waited for.
+    Object.defineProperty(event, "waitUntil", { value: (work) => waits.push(work) });
+    self.dispatchEvent(event);
+    await Promise.all(waits);
+  })()`;
+}

@@ -321,7 +321,10 @@ describe("the ledger", () => {
 
   test("a top-up needs room in the bottle and a place for what was taken out", () => {
     const room = open(FIXER);
-    expect(room.asks("Aida", "/batch topup batch:B1 add:100 ml", "aide").code).toBe("ERR_OVERFLOW");
+    const over = room.asks("Aida", "/batch topup batch:B1 add:100 ml", "aide");
+    expect(over.code).toBe("ERR_OVERFLOW");
+    // As much as must come out, and where that kind of bath may go.
+    expect(over.reply.text).toMatch(/`remove:100 ml to:(silver|waste)`/);
     expect(room.asks("Aida", "/batch topup batch:B1 add:100 ml remove:100 ml", "aide").code).toBe(
       "ERR_WHERE_TO",
     );

@@ -106,8 +106,9 @@ export const batchTopup = defineCommand({
       if (to === undefined) throw new UserError("ERR_WHERE_TO", words.whereTo());
       checkWay(batch, to);
     }
-    if (before.volumeMl - (remove ?? 0) + add > batch.bottleMl)
-      throw new UserError("ERR_OVERFLOW", words.overflow(batch, before.volumeMl));
+    const tooMuchMl = before.volumeMl + add - batch.bottleMl;
+    if (tooMuchMl > (remove ?? 0))
+      throw new UserError("ERR_OVERFLOW", words.overflow(batch, before.volumeMl, tooMuchMl));
     write(context, batch, {
       kind: "topped",
       addedMl: add,

@@ -12,8 +12,8 @@ export const de: ChangeWords = {
       `Laut Flaschenbuch enthält ${label} ${ml}. Ist es mehr, stell das zuerst mit \`/batch correct\` richtig.`,
     whereTo:
       "Sag, wohin das gebrauchte Bad kam: `to:silver` (Silbersammlung, nur Fixierbad), `to:drain` (Ausguss), `to:waste` (eigener Kanister) oder `to:supplier` (Lieferant).",
-    overflow: (label, bottle, left) =>
-      `Die Flasche von ${label} fasst ${bottle}; darin: ${left}. Nimm zuerst gebrauchtes Bad heraus: \`remove:300 ml to:silver\`.`,
+    overflow: (label, bottle, left, tooMuchMl, to) =>
+      `Die Flasche von ${label} fasst ${bottle}; darin: ${left}. Nimm zuerst gebrauchtes Bad heraus: \`remove:${tooMuchMl} ml to:${to}\`.`,
     notReplenished: (label) =>
       `${label} wird nicht regeneriert: beim Ansetzen hat niemand gesagt, wie viel ein Film braucht (\`/batch mix replenish:70 ml\`). Notiere, was dazukam, mit \`as:fresh\`.`,
     correctedOverflow: (label, bottle, ml) =>

@@ -15,8 +15,8 @@ export const en = {
       `${label} holds ${ml} by its ledger. If there is more, put that right first with \`/batch correct\`.`,
     whereTo:
       "Say where the used bath went: `to:silver` (fixer only), `to:drain`, `to:waste` (a container of its own) or `to:supplier`.",
-    overflow: (label: string, bottle: string, left: string) =>
-      `${label}'s bottle holds ${bottle}, with ${left} in it. Take used bath out first: \`remove:300 ml to:silver\`.`,
+    overflow: (label: string, bottle: string, left: string, tooMuchMl: number, to: Destination) =>
+      `${label}'s bottle holds ${bottle}, with ${left} in it. Take used bath out first: \`remove:${tooMuchMl} ml to:${to}\`.`,
     notReplenished: (label: string) =>
       `${label} is no replenished bath: nobody said how much a roll asks for when it was mixed (\`/batch mix replenish:70 ml\`). Note what was added as \`as:fresh\`.`,
     correctedOverflow: (label: string, bottle: string, ml: string) =>

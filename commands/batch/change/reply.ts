@@ -2,6 +2,7 @@ import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { formatMl, formatNumber, formatSeconds, plain } from "../../speech/wording.ts";
 import { isFixer, type Batch } from "../../../store/shapes/batch.ts";
+import { mayGo } from "../ways.ts";
 import {
   clearingWords,
   labelOf,
@@ -29,8 +30,15 @@ export const notAFixer = (batch: Batch): string => words().fault.notAFixer(nameO
 export const notSoMuch = (batch: Batch, leftMl: number): string =>
   words().fault.notSoMuch(labelOf(batch), formatMl(Math.max(0, leftMl)));
 export const whereTo = (): string => words().fault.whereTo;
-export const overflow = (batch: Batch, leftMl: number): string =>
-  words().fault.overflow(labelOf(batch), formatMl(batch.bottleMl), formatMl(leftMl));
+/** `tooMuchMl`: what has to be taken out first. */
+export const overflow = (batch: Batch, leftMl: number, tooMuchMl: number): string =>
+  words().fault.overflow(
+    labelOf(batch),
+    formatMl(batch.bottleMl),
+    formatMl(leftMl),
+    tooMuchMl,
+    mayGo(batch.kind, "silver") ? "silver" : "waste",
+  );
 export const notReplenished = (batch: Batch): string => words().fault.notReplenished(labelOf(batch));
 export const correctedOverflow = (batch: Batch, ml: number): string =>
   words().fault.correctedOverflow(labelOf(batch), formatMl(batch.bottleMl), formatMl(ml));

@@ -8,8 +8,15 @@ export const de: JudgeWords = {
   propose: (percent, sheet) =>
     `**${signed(percent)}** als Vorschlag für ${sheet}: Die Negative werden ${percent > 0 ? "zu schwach" : "zu kräftig"}.`,
   nothing: (sheet) => `**Keine Änderung** als Vorschlag für ${sheet}.`,
-  evidence: (rolls, weak, strong, chance) =>
-    `${films(rolls)} angesehen: ${weak} zu dünn oder flau, ${strong} zu dicht oder hart. Allein durch Zufall: ${chance} %.`,
+  evidence: (rolls, weak, strong, chance) => {
+    if (rolls === 0) return "Noch kein Film davon, der etwas sagt.";
+    if (weak + strong === 0) return `${films(rolls)} angesehen, keiner zu dünn, flau, dicht oder hart.`;
+    const looks = [
+      ...(weak > 0 ? [`${weak} zu dünn oder flau`] : []),
+      ...(strong > 0 ? [`${strong} zu dicht oder hart`] : []),
+    ];
+    return `${films(rolls)} angesehen: ${looks.join(", ")}. Allein durch Zufall: ${chance} %.`;
+  },
   explained: (rolls) =>
     `${films(rolls)} nicht gezählt: nicht wie geplant entwickelt, das erklärt das Aussehen.`,
   worn: (rolls) =>

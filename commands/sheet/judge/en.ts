@@ -4,8 +4,16 @@ export const en = {
   propose: (percent: number, sheet: string) =>
     `**${percent > 0 ? "+" : "-"}${Math.abs(percent)} %** proposed for ${sheet}: ${percent > 0 ? "its negatives come out too weak" : "its negatives come out too strong"}.`,
   nothing: (sheet: string) => `**No change** proposed for ${sheet}.`,
-  evidence: (rolls: number, weak: number, strong: number, chance: string) =>
-    `${countOf(rolls, "roll")} looked at: ${weak} too thin or flat, ${strong} too dense or hard. By chance alone: ${chance} %.`,
+  evidence: (rolls: number, weak: number, strong: number, chance: string) => {
+    if (rolls === 0) return "No roll of it to look at yet.";
+    if (weak + strong === 0)
+      return `${countOf(rolls, "roll")} looked at, none of them too thin, flat, dense or hard.`;
+    const looks = [
+      ...(weak > 0 ? [`${weak} too thin or flat`] : []),
+      ...(strong > 0 ? [`${strong} too dense or hard`] : []),
+    ];
+    return `${countOf(rolls, "roll")} looked at: ${looks.join(", ")}. By chance alone: ${chance} %.`;
+  },
   explained: (rolls: number) =>
     `${countOf(rolls, "roll")} left out: not developed as planned, which explains the look.`,
   worn: (rolls: number) =>

@@ -1,4 +1,4 @@
-import { formatBothScales, formatNumber, formatSeconds, saySeconds } from "../../speech/wording.ts";
+import { formatBothScales, formatNumber, formatSeconds, joinAnd, saySeconds } from "../../speech/wording.ts";
 import type { TabletWords } from "./en.ts";
 
 export const de: TabletWords = {
@@ -25,8 +25,14 @@ export const de: TabletWords = {
   fog: (value) => `Schleier ${value}`,
   tooShort: "zu wenige Stufen für einen Gradienten",
   speed: (index, seconds) => `Effektiver Belichtungsindex etwa ${index}, bei ${saySeconds(seconds)}.`,
-  kinks: (seconds, steps) =>
-    `Streifen von ${formatSeconds(seconds)}: Stufe ${steps} bricht aus der Linie ihrer Nachbarn aus. Miss noch einmal: Es ist ein Versehen oder ein echter Knick. Geglättet wird nichts.`,
+  kinks: (seconds, steps) => {
+    const which = joinAnd(steps.map(String));
+    const kink =
+      steps.length === 1
+        ? `Stufe ${which} bricht aus der Linie ihrer Nachbarn aus`
+        : `Die Stufen ${which} brechen aus der Linie ihrer Nachbarn aus`;
+    return `Streifen von ${formatSeconds(seconds)}: ${kink}. Miss noch einmal: Es ist ein Versehen oder ein echter Knick. Geglättet wird nichts.`;
+  },
   differ:
     "Die Verfahren ergeben nicht dieselbe Zahl: ISO 6:1993 nimmt 1,30 log H (Ziel 0,62), ein britischer Hersteller 1,50, der Index von Kodak zwei Bögen (Ziel 0,56 bis 0,60: US Navy).",
   saved: (seconds, tenthsC, sheet) =>

@@ -1,4 +1,4 @@
-import { formatBothScales, formatNumber, formatSeconds, saySeconds } from "../../speech/wording.ts";
+import { formatBothScales, formatNumber, formatSeconds, joinAnd, saySeconds } from "../../speech/wording.ts";
 
 export const en = {
   noReadings:
@@ -25,8 +25,14 @@ export const en = {
   tooShort: "not enough steps for a gradient",
   speed: (index: number, seconds: number) =>
     `Effective exposure index about ${index}, at ${saySeconds(seconds)}.`,
-  kinks: (seconds: number, steps: string) =>
-    `Strip of ${formatSeconds(seconds)}: step ${steps} breaks the line of its neighbours. Read it again: it is a slip, or a true kink. Nothing is smoothed.`,
+  kinks: (seconds: number, steps: readonly number[]) => {
+    const which = joinAnd(steps.map(String));
+    const kink =
+      steps.length === 1
+        ? `step ${which} breaks the line of its neighbours. Read it`
+        : `steps ${which} break the line of their neighbours. Read them`;
+    return `Strip of ${formatSeconds(seconds)}: ${kink} again: it is a slip, or a true kink. Nothing is smoothed.`;
+  },
   differ:
     "The constructions are not the same number: ISO 6:1993 takes 1.30 log H (aim 0.62), a British maker 1.50, Kodak's index two arcs (aim 0.56 to 0.60: US Navy).",
   saved: (seconds: number, tenthsC: number, sheet: string) =>

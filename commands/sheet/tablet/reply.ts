@@ -45,9 +45,7 @@ export function tabletReply(found: Found, saved: string | null): Reply {
     ...indexes.flatMap((index, at) =>
       index === null ? [] : [words().speed(Math.round(index), measured[at]?.seconds ?? 0)],
     ),
-    ...measured.flatMap(({ seconds, kinks }) =>
-      kinks.length > 0 ? [words().kinks(seconds, kinks.join(", "))] : [],
-    ),
+    ...measured.flatMap(({ seconds, kinks }) => (kinks.length > 0 ? [words().kinks(seconds, kinks)] : [])),
     words().differ,
     ...(saved === null ? [] : [saved]),
   ];

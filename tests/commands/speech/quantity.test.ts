@@ -133,7 +133,9 @@ describe("durations", () => {
   test.each([
     ["9", "ERR_WHICH_UNIT"],
     ["9.5", "ERR_WHICH_UNIT"],
-    ["-9", "ERR_WHICH_UNIT"],
+    // Which unit does not matter: none is below zero.
+    ["-9", "ERR_DURATION_RANGE"],
+    ["-5 s", "ERR_DURATION_RANGE"],
     ["9:61", "ERR_NO_DURATION"],
     ["0:00", "ERR_DURATION_RANGE"],
     ["25 h", "ERR_DURATION_RANGE"],

@@ -54,6 +54,8 @@ export function addPushRoutes(app: FastifyInstance, parts: PushRouteParts): void
     if (!isAllowed(session.classId)) return refuse(reply, 403, "ERR_FORBIDDEN");
     const { endpoint, keys } = body.data;
     stores.atomically(() => stores.pushes.subscribe({ ...session, endpoint, ...keys }, now()));
+    // A phone that has moved has calls waiting, perhaps.
+    pusher.wake();
     return reply.send(await stateOf(session));
   });
 

@@ -23,6 +23,10 @@ describe("/sheet tablet", () => {
     const kinked = "8:00 .02 .11 .21 .34 .48 .62 .76 .97 1.18 1.33 1.44";
     const one = room.says("Aida", `/sheet tablet step:0.301 fog:0 readings:"${kinked}"`, "aide");
     expect(one).toMatch(/^\*\*One time only\*\*[\s\S]*step 7 breaks the line/);
+    const slip = "9:00 .10 .12 .18 .28 .40 .53 .86 .79 .92 1.05 1.17 1.28 1.38";
+    expect(room.says("Aida", `/sheet tablet readings:"${slip}"`, "aide")).toContain(
+      "steps 6, 7 and 8 break the line of their neighbours. Read them again",
+    );
     expect(room.says("Aida", `/sheet tablet aim:1.1 readings:"${READINGS}"`, "aide")).toMatch(
       /^\*\*No time yet/,
     );

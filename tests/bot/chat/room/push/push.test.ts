@@ -173,6 +173,34 @@ describe("calls to a closed page", needing("openssl"), () => {
     expect(service.got.length).toBe(count);
   });
 
+  test("what is still to reach a phone goes to its new address, and a late word of the old one changes nothing", async () => {
+    await allow();
+    await turnOn();
+    service.answer(() => ({ status: 503 }));
+    await begin();
+    const [first] = await gets(1);
+    await expect.poll(() => server.stores.pushes.ready(server.clock.now(), 10)).toEqual([]);
+    const answeredLate = server.stores.db.prepare("select id from push_subscriptions").pluck().get();
+    service.answer(() => ({ status: 201 }));
+    await turnOn("mina-moved");
+    server.stores.pushes.forget(Number(answeredLate));
+    server.clock.advance(2);
+    server.room.refresh(DEMO_KEY);
+    const got = await gets(2);
+    expect(got.map(({ path, body }) => `${path} ${String(body["key"])}`)).toEqual([
+      `/mina ${String(first?.body["key"])}`,
+      `/mina-moved ${String(first?.body["key"])}`,
+    ]);
+    expect(server.stores.db.prepare("select endpoint from push_subscriptions").pluck().all()).toEqual([
+      service.subscription("mina-moved").endpoint,
+    ]);
+    // The same address told again, as each opening of the page does: one device, and its calls go on.
+    await turnOn("mina-moved");
+    await server.pass(60);
+    await gets(3);
+    expect(server.stores.db.prepare("select count(*) from push_subscriptions").pluck().get()).toBe(1);
+  });
+
   test("a person has at most four devices called, are shown them, and lose them with all the rest", async () => {
     await allow();
     const member = server.stores.members.findByName(1, "Mina");
