@@ -1,5 +1,7 @@
 import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
+import type { Plan } from "../../store/shapes/plan.ts";
+import { aPlan, aStep } from "../support/make.ts";
 import { openPage, type Opened, shoot } from "./browser.ts";
 import { listen, notesSince } from "./heard.ts";
 import { browser, openRoomForEach, planFor, QUICK, room } from "./room-behind.ts";
@@ -28,14 +30,30 @@ async function openSink(language = "en-GB"): Promise<Opened> {
   return opened;
 }
 
+const EIGHT = ["Ada", "Bo", "Cem", "Dora", "Emil", "Femke", "Gül", "Henrike"] as const;
+
+/** All of them are agitated at once, for long, by the longest sentence; then all pour out. */
+const TOGETHER = aPlan({
+  steps: [
+    aStep({
+      kind: "develop",
+      seconds: 180,
+      pourOutSeconds: 10,
+      agitation: { initialSeconds: 120, cycleSeconds: 60, burstSeconds: 10, manner: "inversion", taps: 2 },
+    }),
+    aStep({ kind: "rinse", ordinal: 1 }),
+    aStep({ kind: "cut", seconds: null, ml: null }),
+  ],
+});
+
 /** Somebody new at the sink, with a plan of that tank. */
-async function comes(page: Page, name: string, tank: number): Promise<void> {
+async function comes(page: Page, name: string, tank: number, plan: Plan = QUICK): Promise<void> {
   await page.locator(".sink-top .key.main").click();
   await page.locator(".sink-desk input").fill(name);
   await page.locator(".sink-desk .command-form .key").click();
   await page.locator(".sink-desk h2", { hasText: name }).waitFor();
   await page.locator(".sink-desk > .key").first().click();
-  planFor(name, { ...QUICK, tank });
+  planFor(name, { ...plan, tank });
   room.room.refresh("room:demo");
 }
 
@@ -122,8 +140,7 @@ describe("a tablet at the sink", () => {
     "eight tanks fit 1024 by 768 without scrolling, keys of 64 px: %s",
     async (language) => {
       const { page, complaints } = await openSink(language);
-      for (const [at, name] of ["Ada", "Bo", "Cem", "Dora", "Emil", "Femke", "Gül", "Henrike"].entries())
-        await comes(page, name, at + 1);
+      for (const [at, name] of EIGHT.entries()) await comes(page, name, at + 1);
       await page.reload();
       await page.locator(".tile").nth(7).waitFor();
       for (const name of ["Ada", "Bo", "Cem", "Dora", "Emil", "Femke", "Gül"]) await starts(page, name);
@@ -150,6 +167,44 @@ describe("a tablet at the sink", () => {
       await page.locator(".sink-desk > .key").first().click();
       await tileOf(page, "Henrike").getByRole("button").last().click();
       await shoot(page, `sink-desk-${language}`);
+      expect(complaints).toEqual([]);
+    },
+  );
+
+  /** What of the calls can't be read whole or answered, by the tile's words. */
+  const hidden = (page: Page): Promise<string[]> =>
+    page.evaluate<string[]>(
+      `[...document.querySelectorAll(".tile.is-called")].filter((tile) => {
+        const words = tile.querySelector(".tile-call");
+        const key = tile.querySelector(".tile-keys .main").getBoundingClientRect();
+        const box = words.getBoundingClientRect();
+        return words.scrollHeight > words.clientHeight + 1 || words.scrollWidth > words.clientWidth + 1 ||
+          box.bottom > key.top + 1 || key.bottom > innerHeight;
+      }).map((tile) => tile.textContent)`,
+    );
+
+  test.each([["en-GB"], ["de-DE"]])(
+    "beside somebody's plan, seven calls at once are read whole and can be answered: %s",
+    async (language) => {
+      const { page, complaints } = await openSink(language);
+      const tanks = EIGHT.slice(0, 7);
+      for (const [at, name] of EIGHT.entries()) await comes(page, name, at + 1, TOGETHER);
+      await page.reload();
+      await page.locator(".tile").nth(7).waitFor();
+      for (const name of tanks) await starts(page, name);
+      for (const name of tanks)
+        await tileOf(page, name)
+          .getByRole("button", { name: language === "en-GB" ? "Tank is full" : "Dose ist voll" })
+          .click();
+      await page.locator(".tile.is-called").nth(6).waitFor();
+      await tileOf(page, "Henrike").getByRole("button").last().click();
+      await page.locator(".sink-desk").waitFor();
+      await shoot(page, `sink-desk-agitate-${language}`);
+      expect(await hidden(page)).toEqual([]);
+      room.clock.advance(150);
+      await page.locator(".tile.is-called:not(:has(.tile-burst))").nth(6).waitFor();
+      await shoot(page, `sink-desk-pour-out-${language}`);
+      expect(await hidden(page)).toEqual([]);
       expect(complaints).toEqual([]);
     },
   );

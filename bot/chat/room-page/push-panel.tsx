@@ -107,6 +107,9 @@ export function PushAllowed({ sheet, reload }: { sheet: DoorSheet; reload: () =>
           {doorFaults[fault]}
         </p>
       )}
+      <p role="status">
+        <strong>{isPushAllowed ? push.allowed : push.forbidden}</strong>
+      </p>
       <p class="with-key">
         <button
           type="button"
@@ -119,9 +122,7 @@ export function PushAllowed({ sheet, reload }: { sheet: DoorSheet; reload: () =>
         >
           {isPushAllowed ? push.forbid : push.allow}
         </button>
-        <span class="hint">
-          {isPushAllowed ? push.allowed : push.forbidden} {push.allowLead}
-        </span>
+        <span class="hint">{push.allowLead}</span>
       </p>
     </>
   );

@@ -15,7 +15,7 @@ export const push: PushWords = {
   wait: "Einen Moment…",
   allowTitle: "Signale an geschlossene Seiten",
   allowLead:
-    "Aus: Nichts verlässt das Netz der Schule. An: Wer will, bekommt Signale auch bei geschlossener Seite, verschlüsselt über den Dienst des Handyherstellers. Der erfährt, dass und wann ein Signal kam, aber nicht, was darin steht. Es braucht Internet.",
+    "Nicht erlaubt: Nichts verlässt das Netz der Schule. Erlaubt: Wer will, bekommt Signale auch bei geschlossener Seite, verschlüsselt über den Dienst des Handyherstellers. Der erfährt, dass und wann ein Signal kam, aber nicht, was darin steht. Es braucht Internet.",
   allow: "Für den Kurs erlauben",
   forbid: "Nicht mehr erlauben",
   allowed: "Erlaubt.",

@@ -13,7 +13,7 @@ export const push = {
   wait: "One moment…",
   allowTitle: "Calls to closed pages",
   allowLead:
-    "Off, nothing leaves the school's network. On, each student may let their phone be called while its page is closed: encrypted, through the phone maker's service, which learns that a call went out and when, and not what it says. It needs the internet.",
+    "Not allowed: nothing leaves the school's network. Allowed: each student may let their phone be called while its page is closed: encrypted, through the phone maker's service, which learns that a call went out and when, and not what it says. It needs the internet.",
   allow: "Allow it for the class",
   forbid: "No longer allow it",
   allowed: "Allowed.",

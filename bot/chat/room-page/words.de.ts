@@ -76,7 +76,7 @@ export const de: Words = {
     inTime: (time) => `in ${time}`,
     mayGoDark:
       "Dein Bildschirm kann dunkel werden: Stell ihn so ein, dass er anbleibt, oder lass den Ton an.",
-    heldByVideo: "Ein kleines Video hält diesen Bildschirm an. Wird er doch dunkel, geht der Ton weiter.",
+    heldByVideo: "Ein kleines Video hält diesen Bildschirm wach. Wird er doch dunkel, geht der Ton weiter.",
     pouredEarlier: "Zu spät gedrückt? Früher drin um",
     earlierBy: (seconds) => `${seconds} s früher`,
   },
