@@ -71,6 +71,7 @@ export const ERRORS = {
   ERR_NO_STRIP: ["person", "who reads a strip has made none"],
   ERR_ONE_ENLARGEMENT: ["person", "two options say how large the picture is"],
   ERR_STRIP_FINE: ["person", "the timer can't make two bars differ"],
+  ERR_STRIP_QUICK: ["person", "a bar of the strip is too short to be called"],
   ERR_STRIP_LONG: ["person", "a bar would take over an hour"],
   ERR_UNKNOWN_ENLARGER: ["person", "no enlarger of the class has that number"],
   ERR_UNKNOWN_PAPER: ["person", "no box of paper of the class has that number"],

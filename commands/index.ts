@@ -47,6 +47,7 @@ import { printMeasure } from "./print/measure/command.ts";
 import { printNote, printRate } from "./print/note/command.ts";
 import { printPaper } from "./print/paper/command.ts";
 import { printPhoto } from "./print/photo/command.ts";
+import { printCall } from "./print/call/command.ts";
 import { printRead } from "./print/read/command.ts";
 import { printShow } from "./print/show/command.ts";
 import { printStrip } from "./print/strip/command.ts";
@@ -99,6 +100,7 @@ const asked: readonly Command[] = [
   contactSheet,
   contactExposure,
   printStrip,
+  printCall,
   printRead,
   printGrade,
   printTime,

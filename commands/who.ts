@@ -69,6 +69,7 @@ export const WHO = {
   "contact sheet": "student",
   "contact exposure": "aide",
   "print strip": "student",
+  "print call": "student",
   "print read": "student",
   "print grade": "student",
   "print time": "student",

@@ -14,7 +14,7 @@ export interface PlanStore {
   find(classId: number, number: number): StoredPlan | undefined;
   /** The newest plan this person made. */
   latest(classId: number, personId: string): StoredPlan | undefined;
-  /** Of each kind (a film's, prints', a lamp's) the newest this person made since then, the newest first. */
+  /** Of each kind (a film's, prints', a lamp's, a strip's) the newest this person made since then, the newest first. */
   newestOfEach(classId: number, personId: string, sinceMs: number): StoredPlan[];
 }
 
@@ -32,7 +32,7 @@ export function createPlanStore(db: Db): PlanStore {
   // With max() the other columns are those of its row.
   const newestOfEach = db.prepare<[number, string, number]>(
     `select *, max(id) from plans where class_id = ? and person_id = ? and made_at >= ?
-     group by body ->> '$.prints' is null, body ->> '$.lamp' is null order by id desc`,
+     group by body ->> '$.prints' is null, body ->> '$.lamp' is null, body ->> '$.strip' is null order by id desc`,
   );
   return {
     add: (classId, personId, plan, now) =>

@@ -57,7 +57,7 @@ export interface RunStore {
   open(classId: number, personId?: string): Run[];
   /** The newest that is no trial. */
   latest(classId: number, personId: string): Run | undefined;
-  /** Of each kind (a film's, prints', a lamp's) the newest this person started since then that is no trial. */
+  /** Of each kind (a film's, prints', a lamp's, a strip's) the newest this person started since then that is no trial. */
   newestOfEach(classId: number, personId: string, sinceMs: number): Run[];
   /** Whether somebody has gone through a trial to its end. */
   hasTrial(classId: number): boolean;
@@ -88,7 +88,7 @@ export function createRunStore(db: Db): RunStore {
   // With max() the other columns are those of its row.
   const newestOfEach = db.prepare<[number, string, number], Row>(
     `select ${COLUMNS}, max(id) from runs where class_id = ? and person_id = ? and started_at >= ? and body ->> '$.speed' is null
-     group by body ->> '$.plan.prints' is null, body ->> '$.plan.lamp' is null`,
+     group by body ->> '$.plan.prints' is null, body ->> '$.plan.lamp' is null, body ->> '$.plan.strip' is null`,
   );
   const trial = db.prepare<[number]>(
     "select 1 from runs where class_id = ? and phase_kind = 'finished' and body ->> '$.speed' is not null limit 1",

@@ -3,7 +3,7 @@ import { makeLine } from "../speech/line.ts";
 import { formatDilution, formatSeconds, formatTenthsC, makeNumber } from "../speech/wording.ts";
 import type { Stores } from "../../store/index.ts";
 import type { StoredPlan } from "../../store/plans.ts";
-import { isLampPlan, isTrayPlan, kindOf } from "../../store/shapes/tray.ts";
+import { isLampPlan, isStripPlan, isTrayPlan, kindOf } from "../../store/shapes/tray.ts";
 import { de } from "./words/ready.de.ts";
 import { en } from "./words/ready.en.ts";
 
@@ -31,7 +31,7 @@ const words = inEach({ en, de });
 const PLAN_LIVES_MS = 12 * 3600_000;
 
 /**
- * This person's newest plan of today, of a film, of prints and of a lamp's test each, in any class evening that runs past
+ * This person's newest plan of today, of a film, of prints, of a lamp's test and of a strip each, in any class evening that runs past
  * midnight too, where no run of its kind is newer: prints that go along the trays leave the film waiting for its tank. The
  * newest first.
  */
@@ -75,6 +75,16 @@ function worded({ number, plan }: StoredPlan): ReadyPlan {
       bath: "",
       temperature: "",
       film: words().lampTest(plan.lamp),
+      tank: null,
+      line: makeLine("run start", { plan: number }),
+    };
+  if (isStripPlan(plan))
+    return {
+      plan: makeNumber("plan", number),
+      time: formatSeconds(plan.steps.reduce((sum, { seconds }) => sum + (seconds ?? 0), 0)),
+      bath: "",
+      temperature: "",
+      film: words().strip(plan.strip.bars),
       tank: null,
       line: makeLine("run start", { plan: number }),
     };

@@ -6,7 +6,7 @@ import { formatDilution, formatSeconds, makeNumber } from "../speech/wording.ts"
 import { inEach } from "../speech/language.ts";
 import type { LampPlan } from "../../store/shapes/lamp.ts";
 import { isTrayRun, type Run, secondsIn, type TrayRun } from "../../store/shapes/run.ts";
-import { isLampPlan } from "../../store/shapes/tray.ts";
+import { isLampPlan, isStripPlan } from "../../store/shapes/tray.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 
@@ -17,9 +17,16 @@ const words = inEach({ en, de });
 /** `roll`: the first of those that came into the log. */
 export function afterRun(run: Run, roll: { readonly number: number } | undefined): Action[] {
   if (isLampPlan(run.plan)) return [lampReadingAction(run.plan)];
+  if (isStripPlan(run.plan)) return run.phase.kind === "finished" ? barActions(run.plan.strip.bars) : [];
   if (isTrayRun(run) && run.phase.kind === "finished") return [logPrintAction(run)];
   return roll ? [{ label: words().showRoll, line: makeLine("roll show", { roll: roll.number }) }] : [];
 }
+
+const barActions = (bars: number): Action[] =>
+  Array.from({ length: bars }, (_, at) => ({
+    label: words().strip.bar(at + 1),
+    line: makeLine("print read", { bar: at + 1 }),
+  }));
 
 function lampReadingAction({ lamp, minutes }: LampPlan): Action {
   const line = makeLine("tray lamp", { lamp, longest: Math.max(...minutes) });

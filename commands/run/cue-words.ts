@@ -1,6 +1,6 @@
 import type { Action } from "../define.ts";
 import { inEach } from "../speech/language.ts";
-import { doingOf, leavingOf, titleOf } from "../sheet/step-words.ts";
+import { cardMove, doingOf, leavingOf, stripCalls, titleOf } from "../sheet/step-words.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import type { Cue, CueKind } from "../../store/shapes/cue.ts";
 import { nextAction, titled } from "./reply.ts";
@@ -85,11 +85,18 @@ function agitate({ agitation, medium }: Step, seconds: number): Parts {
   };
 }
 
+/** Of a test strip: what the card does meanwhile is told with it, since the next call comes with the lamp off. */
+function lampOffIn(seconds: number, next: Step | undefined): Parts {
+  const how = next?.kind === "expose" ? stripCalls().thenMove(cardMove(next)) : "";
+  return { does: stripCalls().lampOffIn(seconds), how };
+}
+
 const PARTS = {
   "agitate-first": (_run, step) => agitate(step, step.agitation?.initialSeconds ?? 0),
   agitate: (_run, step) => agitate(step, step.agitation?.burstSeconds ?? 0),
   "get-ready": (run, step, index) => {
     const next = stepAt(run, index + 1);
+    if (step.kind === "expose") return lampOffIn(run.warnSeconds, next);
     const { toEnd, getReady, spokenToEnd } = words();
     const { toPourOut, spokenToPourOut } = step.medium === "paper" ? words().tray : words();
     const how = next ? getReady(titled(next)) : "";
@@ -111,6 +118,7 @@ const PARTS = {
   "next-bath": (run, step, index) => {
     const next = stepAt(run, index + 1);
     if (!next) return { does: words().done(titleOf(step)), how: leavingOf(step) };
+    if (step.kind === "expose") return { does: leavingOf(step), how: doingOf(next) };
     const leaving = step.pourOutSeconds > 0 ? "" : leavingOf(step);
     return { does: words().nextBath(titled(next)), how: inOneLine(leaving, doingOf(next)) };
   },

@@ -1,4 +1,5 @@
 import { isTrayRun, type Run, stepAt } from "../../store/shapes/run.ts";
+import { isStripPlan } from "../../store/shapes/tray.ts";
 import type { Action } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
@@ -17,14 +18,14 @@ const words = inEach({ en, de });
 type FaultWords = { [Fault in RunFault as Fault["code"]]: (fault: Fault, run: Run) => string };
 
 const FAULT_WORDS: FaultWords = {
-  ERR_RUN_OVER: (_, run) => (isTrayRun(run) ? words().tray : words()).over(nameOf(run)),
+  ERR_RUN_OVER: (_, run) => wordsFor(run).over(nameOf(run)),
   ERR_OLD_BUTTON: ({ step }, run) => words().oldButton(nameOf(run), titledAt(run, step)),
   ERR_ALREADY_RUNNING: ({ step, leftSeconds }, run) =>
     words().alreadyRunning(titledAt(run, step), leftSeconds),
   ERR_TOO_EARLY: ({ step, leftSeconds }, run) =>
     isTrayRun(run) && stepAt(run, step)?.kind === "develop"
       ? words().tray.tooEarlyToPull(leftSeconds, formatSeconds(run.plan.leastSeconds))
-      : (isTrayRun(run) ? words().tray : words()).tooEarly(titledAt(run, step), leftSeconds),
+      : wordsFor(run).tooEarly(titledAt(run, step), leftSeconds),
   ERR_BEFORE_LAST_STEP: ({ step, mostSeconds }, run) =>
     words().beforeLastStep(titledAt(run, step), mostSeconds),
   ERR_NOTHING_RUNNING: ({ step }, run) => words().nothingRunning(nameOf(run), titledAt(run, step)),
@@ -32,6 +33,9 @@ const FAULT_WORDS: FaultWords = {
   ERR_NOT_DEVELOPING: (_, run) => words().tray.notDeveloping(nameOf(run)),
   ERR_ALREADY_SEEN: () => words().tray.alreadySeen,
 };
+
+const wordsFor = (run: Run) =>
+  isTrayRun(run) ? words().tray : isStripPlan(run.plan) ? words().strip : words();
 
 function titledAt(run: Run, step: number): Titled | null {
   const at = stepAt(run, step);
@@ -45,7 +49,7 @@ export function faultWords(fault: RunFault, run: Run, now: number): { text: stri
     fault.code === "ERR_TOO_EARLY"
       ? [
           {
-            label: (isTrayRun(run) ? words().tray : words()).yesItIsIn,
+            label: wordsFor(run).yesItIsIn,
             line: makeLine("run next", { run: run.number, step: fault.step + 1, sure: "yes" }),
             weight: "danger" as const,
           },

@@ -8,7 +8,7 @@ import type { Step } from "../../store/shapes/plan.ts";
 import { formatNumber, makeNumber, plain } from "../speech/wording.ts";
 import { afterRun } from "./after-run.ts";
 import { EARLY_SECONDS, withoutWeight } from "./doing.ts";
-import { isFilmPlan, isLampPlan, isTrayPlan } from "../../store/shapes/tray.ts";
+import { isFilmPlan, isLampPlan, isStripPlan, isTrayPlan } from "../../store/shapes/tray.ts";
 import {
   currentStep,
   isOver,
@@ -54,7 +54,9 @@ export function startedReply(run: Run): Reply {
   const text = [
     isLampPlan(plan)
       ? words().lamp.started(nameOf(run), plain(plan.lamp))
-      : words().started(nameOf(run), develop?.seconds ?? 0, plan.tenthsC),
+      : isStripPlan(plan)
+        ? words().strip.started(nameOf(run), plan.strip.bars)
+        : words().started(nameOf(run), develop?.seconds ?? 0, plan.tenthsC),
     ...(run.speed === undefined ? [] : [words().trial(run.speed)]),
     first ? words().next(doingOf(first)) : "",
   ].join("\n");
@@ -178,7 +180,9 @@ export function fieldsOf(run: Run): { [key: string]: string | number | null } {
 
 export function sureToStop(run: Run): Reply {
   return {
-    text: (isTrayRun(run) ? words().tray : words()).sureToStop(nameOf(run)),
+    text: (isTrayRun(run) ? words().tray : isStripPlan(run.plan) ? words().strip : words()).sureToStop(
+      nameOf(run),
+    ),
     actions: [
       {
         label: words().yesStop,
@@ -200,7 +204,9 @@ export function overReply(run: Run, rolls: readonly { readonly number: number }[
         ? words().doneWithPrints(nameOf(run), run.plan.prints)
         : isFilmPlan(run.plan)
           ? words().doneWithRolls(nameOf(run), run.plan.rolls)
-          : words().lamp.done(nameOf(run))
+          : isStripPlan(run.plan)
+            ? words().strip.done(nameOf(run))
+            : words().lamp.done(nameOf(run))
       : words().stoppedNow(nameOf(run));
   return {
     text: `${head} ${kept}`.trim(),

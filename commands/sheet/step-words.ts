@@ -6,6 +6,8 @@ import { de } from "./words/step.de.ts";
 import { en } from "./words/step.en.ts";
 import { de as lampDe } from "./words/lamp-step.de.ts";
 import { en as lampEn, type LampStepKind } from "./words/lamp-step.en.ts";
+import { de as stripDe } from "./words/strip-step.de.ts";
+import { en as stripEn, type StripStepKind, type StripStepWords } from "./words/strip-step.en.ts";
 import { de as trayDe } from "./words/tray-step.de.ts";
 import { en as trayEn, type TrayStepKind } from "./words/tray-step.en.ts";
 
@@ -14,13 +16,31 @@ import { en as trayEn, type TrayStepKind } from "./words/tray-step.en.ts";
 const words = inEach({ en, de });
 const trayWords = inEach({ en: trayEn, de: trayDe });
 const lampWords = inEach({ en: lampEn, de: lampDe });
+const stripWords = inEach({ en: stripEn, de: stripDe });
 
-const NOT_IN_TRAYS: readonly Step["kind"][] = ["wetting-agent", "cut", "lamp", "grey", "read"];
+const NOT_IN_TRAYS: readonly Step["kind"][] = [
+  "wetting-agent",
+  "cut",
+  "lamp",
+  "grey",
+  "read",
+  "expose",
+  "judge",
+];
 
-type Spoken = Pick<Step, "kind" | "ordinal" | "medium" | "batch" | "lamp">;
+type Spoken = Pick<Step, "kind" | "ordinal" | "medium" | "batch" | "lamp" | "bars" | "seconds">;
 
 const isOfLamp = (kind: Step["kind"]): kind is LampStepKind =>
   kind === "lamp" || kind === "grey" || kind === "read";
+
+const isOfStrip = (kind: Step["kind"]): kind is StripStepKind => kind === "expose" || kind === "judge";
+
+/** Every step of a strip has its bars. */
+const ALL_BARS = { way: "cover", from: 1, to: 1 } as const;
+
+/** What is done with the card before an exposure of a test strip: `Cover bar 3`. */
+export const cardMove = ({ bars }: Pick<Step, "bars">): string => stripWords().moveCard(bars ?? ALL_BARS);
+export const stripCalls = (): Pick<StripStepWords, "lampOff" | "lampOffIn" | "thenMove"> => stripWords();
 
 /** A print in a tray, for which other words hold than for a film in a tank. */
 function isInTray<Of extends Pick<Step, "kind" | "medium">>(
@@ -44,6 +64,7 @@ export function titleInText(step: Pick<Step, "kind" | "ordinal">): string {
 export function doingOf(step: Spoken): string {
   const { kind } = step;
   if (isOfLamp(kind)) return lampWords().doing[kind](step.lamp);
+  if (isOfStrip(kind)) return stripWords().doing[kind](step.bars ?? ALL_BARS, step.seconds ?? 0);
   if (isInTray(step)) return trayWords().doing[step.kind](bottleOf(step), step.ordinal);
   if (isOneOfTwo(step)) return words().oneOfTwo.doing(step.ordinal, bottleOf(step));
   return words().doing[kind](bottleOf(step));
@@ -53,6 +74,7 @@ export function doingOf(step: Spoken): string {
 export function labelOf(step: Pick<Step, "kind" | "ordinal" | "medium" | "lamp">): string {
   const { kind } = step;
   if (isOfLamp(kind)) return kind === "lamp" ? lampWords().labels.lamp(step.lamp) : lampWords().labels[kind];
+  if (isOfStrip(kind)) return stripWords().labels[kind];
   if (isInTray(step)) return trayWords().labels[step.kind](step.ordinal);
   if (isOneOfTwo(step)) return words().oneOfTwo.label(step.ordinal);
   return words().labels[kind];
@@ -62,6 +84,7 @@ export function labelOf(step: Pick<Step, "kind" | "ordinal" | "medium" | "lamp">
 export function leavingOf(step: Spoken & Pick<Step, "isPouredBack" | "replenishMl">): string {
   const { kind } = step;
   if (isOfLamp(kind)) return lampWords().leaving[kind];
+  if (isOfStrip(kind)) return stripWords().lampOff;
   if (isInTray(step)) return trayWords().leaving[step.kind];
   const { back, leaving, replenish, oneOfTwo } = words();
   const bottle = bottleOf(step);

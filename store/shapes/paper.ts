@@ -31,6 +31,7 @@ export const PAPER_RULES = [
   "wash-cold",
   "lay-to-dry",
   "lamp-steps",
+  "called-strip",
 ] as const;
 export type PaperRule = (typeof PAPER_RULES)[number];
 

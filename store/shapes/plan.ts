@@ -18,6 +18,9 @@ export const STEP_KINDS = [
   "lamp",
   "grey",
   "read",
+  // Of a test strip that is called.
+  "expose",
+  "judge",
 ] as const;
 export type StepKind = (typeof STEP_KINDS)[number];
 
@@ -39,6 +42,10 @@ export const stepSchema = z.object({
       fromMinutes: z.int().min(0).max(60),
       toMinutes: z.int().min(1).max(60),
     })
+    .optional(),
+  /** Of a test strip: which of its bars, from 1, lie open during this exposure, and how they came to. */
+  bars: z
+    .object({ way: z.enum(["cover", "uncover"]), from: z.int().min(1).max(12), to: z.int().min(1).max(12) })
     .optional(),
   /** What goes into the tank, in ml; null where nothing is measured out. */
   ml: z.int().positive().nullable(),

@@ -3,6 +3,7 @@ import { BATH_TENTHS_C } from "./limits.ts";
 import { lampPlanSchema, type LampPlan } from "./lamp.ts";
 import { PAPER_KINDS, paperSchema, paperSizeSchema } from "./paper.ts";
 import { planSchema, stepSchema, type Plan } from "./plan.ts";
+import { stripPlanSchema, type StripPlan } from "./strip-plan.ts";
 import { dilutionSchema } from "./sheet.ts";
 import { printSecondsSchema } from "./tray-line.ts";
 
@@ -55,12 +56,16 @@ export const trayPlanSchema = z.object({
 export type TrayPlan = z.output<typeof trayPlanSchema>;
 
 /** What a run goes through. */
-export type AnyPlan = Plan | TrayPlan | LampPlan;
+export type AnyPlan = Plan | TrayPlan | LampPlan | StripPlan;
+
+/** What tells each from a film's: a field that no other has. */
+const SHAPES = { prints: trayPlanSchema, lamp: lampPlanSchema, strip: stripPlanSchema } as const;
 
 /** Examined as what it says it is, so that a fault names the field and not only the plan. */
 export const anyPlanSchema = z.unknown().transform((plan, context): AnyPlan => {
   const fields = typeof plan === "object" && plan !== null ? plan : {};
-  const shape = "prints" in fields ? trayPlanSchema : "lamp" in fields ? lampPlanSchema : planSchema;
+  const tells = (Object.keys(SHAPES) as (keyof typeof SHAPES)[]).find((field) => field in fields);
+  const shape = tells === undefined ? planSchema : SHAPES[tells];
   const read: z.ZodSafeParseResult<AnyPlan> = shape.safeParse(plan);
   if (read.success) return read.data;
   for (const issue of read.error.issues)
@@ -71,5 +76,6 @@ export const anyPlanSchema = z.unknown().transform((plan, context): AnyPlan => {
 export const isTrayPlan = (plan: AnyPlan): plan is TrayPlan => "prints" in plan;
 export const isFilmPlan = (plan: AnyPlan): plan is Plan => "sheet" in plan;
 export const isLampPlan = (plan: AnyPlan): plan is LampPlan => "lamp" in plan;
-export const kindOf = (plan: AnyPlan): "film" | "prints" | "lamp" =>
-  isTrayPlan(plan) ? "prints" : isLampPlan(plan) ? "lamp" : "film";
+export const isStripPlan = (plan: AnyPlan): plan is StripPlan => "strip" in plan;
+export const kindOf = (plan: AnyPlan): "film" | keyof typeof SHAPES =>
+  isTrayPlan(plan) ? "prints" : isLampPlan(plan) ? "lamp" : isStripPlan(plan) ? "strip" : "film";

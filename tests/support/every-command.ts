@@ -79,6 +79,7 @@ export const EVERY_COMMAND = {
   "contact sheet": {},
   "contact exposure": {},
   "print strip": { base: "8" },
+  "print call": {},
   "print grade": { range: "1.05" },
   "print read": { bar: "2" },
   "print time": { seconds: "10", aperture: "8 to 11" },

@@ -8,6 +8,7 @@ import { byGrade, harderBy } from "../grade.ts";
 import { factorOf, onTimer } from "../light.ts";
 import { readBy } from "../options.ts";
 import { type Parse, tidy } from "../stops.ts";
+import { noStrip } from "../strip-words.ts";
 import * as words from "./reply.ts";
 
 interface Place {
@@ -45,7 +46,7 @@ export const printRead = defineCommand({
   rest: "bar",
   handle({ bar: place, harder }, context) {
     const strip = context.stores.prints.strip(context.class.id, context.person.id);
-    if (!strip) throw new UserError("ERR_NO_STRIP", words.noStrip());
+    if (!strip) throw new UserError("ERR_NO_STRIP", noStrip());
     const bars = barsOf(strip);
     const seconds = bars.ok ? readBar(bars.value, place) : undefined;
     if (seconds === undefined) throw new UserError("ERR_BAR_BEYOND", words.noBar(strip.bars));

@@ -13,8 +13,6 @@ export const de: ReadWords = {
   next: "Mach damit den Abzug und trag ihn ein: `/print log`.",
   log: "Abzug eintragen",
   finer: (stops) => `Streifen darum herum, ${stops}`,
-  noStrip:
-    "Du hast noch keinen Teststreifen gemacht. `/print strip base:8` macht einen; sag mir dann, welches Feld stimmt.",
   noBar: (bars) =>
     `Dein Teststreifen hat die Felder 1 bis ${bars}. Drück auf das richtige, oder schreib 2-3 für dazwischen.`,
   gradeUnknown:

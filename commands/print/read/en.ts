@@ -11,7 +11,6 @@ export const en = {
   next: "Make the print with it, then log it: `/print log`.",
   log: "Log the print",
   finer: (stops: string) => `Strip around it, ${stops}`,
-  noStrip: "You have made no strip yet. `/print strip base:8` makes one; then tell me which bar is right.",
   noBar: (bars: number) =>
     `Your strip has bars 1 to ${bars}. Press the one that is right, or write 2-3 for between two.`,
   gradeUnknown:

@@ -28,7 +28,6 @@ export interface Reading {
   readonly move: Move;
 }
 
-export const noStrip = (): string => words().noStrip;
 export const noBar = (bars: number): string => words().noBar(bars);
 export const gradeUnknown = (): string => words().gradeUnknown;
 export const isGraded = (): string => words().isGraded;

@@ -16,6 +16,7 @@ import {
   USUAL_TIMER_TENTHS,
 } from "../options.ts";
 import { parseAperture, parseExposure, parseGrade } from "../stops.ts";
+import { tooFine } from "../strip-words.ts";
 import * as words from "./reply.ts";
 import { STEPS, twelfthsOf } from "./steps.ts";
 
@@ -66,7 +67,7 @@ export const printStrip = defineCommand({
       apertureTenths: input.aperture ?? null,
     };
     const made = barsOf(strip);
-    if (!made.ok) throw new UserError(made.fault.code, words.tooFine(strip, made.fault.bar));
+    if (!made.ok) throw new UserError(made.fault.code, tooFine(strip, made.fault.bar));
     if ((made.value.at(-1)?.totalTenths ?? 0) > words.MOST_TENTHS)
       throw new UserError("ERR_STRIP_LONG", words.tooLong());
     context.stores.prints.keepStrip(context.class.id, context.person.id, strip, context.now);

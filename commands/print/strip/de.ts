@@ -9,14 +9,6 @@ export const de: StripWords = {
     uncover:
       "Deck alles außer dem letzten Feld ab, und gib vor jeder weiteren Belichtung ein Feld mehr frei.",
   },
-  step: (count, open, set) => `${count}. ${open}: **${set}**`,
-  stepTotal: (count, cover, set, bar, total) => `${count}. ${cover}: **${set}** (Feld ${bar} hat ${total})`,
-  openOne: (bar) => `Nur Feld ${bar} offen`,
-  openFrom: (bar) => `Feld ${bar} auch offen`,
-  openAll: "Alles offen",
-  coverNone: "Alles offen",
-  coverOne: "Feld 1 abdecken",
-  coverTo: (bar) => `Bis Feld ${bar} abdecken`,
   read: "Entwickle ihn ganz aus, sieh ihn dir bei weißem Licht an, und drück auf das Feld, das stimmt.",
   cost: (stops, step) => `Das Runden auf Schritte von ${step} macht bis zu ${stops} aus.`,
   equal: (first, last) =>
@@ -26,12 +18,11 @@ export const de: StripWords = {
   noCalls: (shortest) =>
     `Dafür gibt es keine Signale: ${shortest} sind für einen Chat zu schnell. Geh nach der Zeitschaltuhr und dieser Tabelle.`,
   slow: (shortest) =>
-    `Geh nach der Zeitschaltuhr; bei ${shortest} und mehr bleibt Zeit, die Karte zu verschieben.`,
+    `Geh nach der Zeitschaltuhr; bei ${shortest} und mehr bleibt Zeit, die Karte zu verschieben, auch nach Signal.`,
+  callIt: "Mit Signalen",
   short: "Unter 2 s glüht die Lampe noch auf: Besser abblenden und länger belichten.",
   guessed: (step) =>
     `Für deine Zeitschaltuhr sind Schritte von ${step} angenommen. Eine andere: \`timer:0,1\`.`,
   bar: (bar) => `Feld ${bar}`,
-  tooFine: (step, bar) =>
-    `Feld ${bar} bekäme nicht mehr als das davor: Mit Schritten von ${step} geht das nicht. Nimm eine längere Grundzeit oder einen größeren Abstand.`,
   tooLong: "Das letzte Feld bräuchte über eine Stunde. Öffne das Objektiv, oder nimm weniger Felder.",
 };

@@ -10,15 +10,6 @@ export const en = {
     cover: "Expose the whole strip, then cover one bar more before each exposure.",
     uncover: "Cover all but the last bar, then open one bar more before each exposure.",
   } satisfies Record<StripWay, string>,
-  step: (count: number, open: string, set: string) => `${count}. ${open}: **${set}**`,
-  stepTotal: (count: number, cover: string, set: string, bar: number, total: string) =>
-    `${count}. ${cover}: **${set}** (bar ${bar} has ${total})`,
-  openOne: (bar: number) => `Only bar ${bar} open`,
-  openFrom: (bar: number) => `Bar ${bar} open as well`,
-  openAll: "All open",
-  coverNone: "All open",
-  coverOne: "Cover bar 1",
-  coverTo: (bar: number) => `Cover to bar ${bar}`,
   read: "Develop it in full, look at it in white light, and press the bar that is right.",
   cost: (stops: string, step: string) => `Rounding to steps of ${step} is off by up to ${stops}.`,
   equal: (first: string, last: string) =>
@@ -27,12 +18,12 @@ export const en = {
   moveTo: (open: string, closed: string) => `All too pale? ${open}. All too dark? ${closed}.`,
   noCalls: (shortest: string) =>
     `No calls for this: ${shortest} is too quick for a chat. Go by the timer and this table.`,
-  slow: (shortest: string) => `Go by the timer; with ${shortest} and more there is time to move the card.`,
+  slow: (shortest: string) =>
+    `Go by the timer; with ${shortest} and more there is time to move the card, and to be called.`,
+  callIt: "Call it",
   short: "Under 2 s a lamp is still glowing up: better a smaller aperture and longer times.",
   guessed: (step: string) => `Your timer is taken to go in steps of ${step}. Another one: \`timer:0.1\`.`,
   bar: (bar: number) => `Bar ${bar}`,
-  tooFine: (step: string, bar: number) =>
-    `Bar ${bar} would get no more than the bar before it: a timer in steps of ${step} can't make it. Take a longer base time or a larger step.`,
   tooLong: "The last bar would take over an hour. Open the lens, or take fewer bars.",
 };
 export type StripWords = typeof en;

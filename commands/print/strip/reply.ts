@@ -3,9 +3,10 @@ import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { limitsOf } from "../../speech/shaped.ts";
-import { type Bar, CALL_TENTHS, type Exposure, exposuresOf, moveBy, SHORT_TENTHS } from "../bars.ts";
+import { type Bar, CALL_TENTHS, exposuresOf, moveBy, SHORT_TENTHS } from "../bars.ts";
 import { factorOf, stopsBetween, stopsOfAperture } from "../light.ts";
 import { stopsWord } from "../print-words.ts";
+import { tableOf } from "../strip-words.ts";
 import { formatAperture, formatExposure } from "../stops.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
@@ -14,8 +15,6 @@ const words = inEach({ en, de });
 
 export const MOST_TENTHS = limitsOf(exposureTenthsSchema).most;
 
-export const tooFine = ({ timerTenths }: Strip, bar: number): string =>
-  words().tooFine(formatExposure(timerTenths), bar);
 export const tooLong = (): string => words().tooLong;
 
 export function stripReply(strip: Strip, bars: readonly Bar[], isTimerGuessed: boolean): Reply {
@@ -31,7 +30,7 @@ export function stripReply(strip: Strip, bars: readonly Bar[], isTimerGuessed: b
       stepWord(strip),
     ),
     words().how[strip.way],
-    ...exposures.map((exposure, at) => lineOf(exposure, at, strip, bars)),
+    ...tableOf(strip, bars),
     words().read,
     ...(cost >= LEAST_COST ? [words().cost(stopsWord(cost), formatExposure(strip.timerTenths))] : []),
     ...(strip.step.kind === "seconds" ? [equalLine(bars)] : []),
@@ -55,10 +54,13 @@ export function stripReply(strip: Strip, bars: readonly Bar[], isTimerGuessed: b
       })),
       exposures: exposures.map((each) => ({ ...each })),
     },
-    actions: bars.map(({ number }) => ({
-      label: words().bar(number),
-      line: makeLine("print read", { bar: number }),
-    })),
+    actions: [
+      ...bars.map(({ number }) => ({
+        label: words().bar(number),
+        line: makeLine("print read", { bar: number }),
+      })),
+      ...(shortest < CALL_TENTHS ? [] : [{ label: words().callIt, line: makeLine("print call", {}) }]),
+    ],
   };
 }
 
@@ -69,27 +71,6 @@ function stepWord({ step }: Strip): string {
   return step.kind === "stops"
     ? words().apart(stopsWord(step.twelfths / 12))
     : words().more(formatExposure(step.tenths));
-}
-
-function lineOf(
-  { tenths, fromBar, toBar }: Exposure,
-  at: number,
-  { way }: Strip,
-  bars: readonly Bar[],
-): string {
-  const set = formatExposure(tenths);
-  if (way === "uncover") {
-    const open =
-      fromBar === toBar
-        ? words().openOne(toBar)
-        : fromBar === 1
-          ? words().openAll
-          : words().openFrom(fromBar);
-    return words().step(at + 1, open, set);
-  }
-  const cover = at === 0 ? words().coverNone : at === 1 ? words().coverOne : words().coverTo(fromBar - 1);
-  const total = bars[fromBar - 1]?.totalTenths ?? tenths;
-  return words().stepTotal(at + 1, cover, set, fromBar, formatExposure(total));
 }
 
 /** Equal seconds are not equal steps: the first and the last of them in stops. */

@@ -76,6 +76,10 @@ export const forms: Forms = {
       aperture: "Die Blende des Objektivs, etwa 8",
     },
   },
+  "print call": {
+    summary: "Den Teststreifen ansagen lassen: Licht aus, Karte verschieben, Licht an, Feld für Feld",
+    options: {},
+  },
   "print read": {
     summary: "Den Teststreifen auswerten: die Zeit des richtigen Felds, oder zwischen zweien",
     options: {

@@ -15,6 +15,8 @@ const GENDERS = {
   lamp: "n",
   grey: "f",
   read: "n",
+  expose: "f",
+  judge: "n",
 } as const satisfies Record<Titled["kind"], "m" | "f" | "n">;
 
 /** `der Entwickler`: for the beginning of a sentence, `capital`. */
@@ -30,6 +32,6 @@ export function accusative({ kind, title }: Titled): string {
 
 /** Where the film is: `im Entwickler`, `in der Wässerung`, `beim Trocknen`. */
 export function inside({ kind, title }: Titled): string {
-  if (kind === "dry" || kind === "cut" || kind === "read") return `beim ${title}`;
+  if (kind === "dry" || kind === "cut" || kind === "read" || kind === "judge") return `beim ${title}`;
   return GENDERS[kind] === "f" ? `in der ${title}` : `im ${title}`;
 }

@@ -2,7 +2,7 @@ import type { Titled } from "./titled.ts";
 
 /* A step in an English sentence: most are baths, which take an article; drying and cutting are no baths. */
 
-const isBath = ({ kind }: Titled): boolean => kind !== "dry" && kind !== "cut";
+const isBath = ({ kind }: Titled): boolean => !["dry", "cut", "expose", "judge"].includes(kind);
 
 /** `the developer`, `drying`; for the beginning of a sentence, `capital`. */
 export function named(step: Titled, capital = false): string {

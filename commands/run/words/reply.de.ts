@@ -14,6 +14,17 @@ export const de: ReplyWords = {
     done: (name) => `**${name}** ist fertig. Notiere jetzt, welche Münzen man sieht.`,
     note: "Notieren, was ich sah",
   },
+  strip: {
+    started: (name, bars) => `**${name}**: ein Teststreifen mit ${bars} Feldern.`,
+    done: (name) => `**${name}** ist fertig. Welches Feld stimmt?`,
+    sureToStop: (name) => `**${name}** abbrechen? Es kommt kein Signal mehr: Mach zuerst das Licht aus.`,
+    bar: (bar) => `Feld ${bar}`,
+    over: (name) =>
+      `${name} ist vorbei. Es wurde nichts geändert. Einen neuen Streifen gibt es mit \`/print strip\`.`,
+    tooEarly: (_, left) =>
+      `**Noch ${formatSeconds(left)}: Lass das Licht an.** Es wurde nichts geändert. Oder hat die nächste Belichtung schon begonnen?`,
+    yesItIsIn: "Ja, die nächste",
+  },
   tray: {
     finished: (name) => `**${name}** ist fertig.`,
     stopped: (name, title) => `**${name}** ist abgebrochen, beim Schritt ${title}.`,

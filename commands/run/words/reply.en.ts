@@ -16,6 +16,17 @@ export const en = {
     done: (name: string) => `**${name}** is finished. Now note which coins you can see.`,
     note: "Note what I saw",
   },
+  /** Of a test strip. */
+  strip: {
+    started: (name: string, bars: number) => `**${name}**: a test strip of ${countOf(bars, "bar")}.`,
+    done: (name: string) => `**${name}** is finished. Which bar is right?`,
+    sureToStop: (name: string) => `Stop **${name}**? No more calls come: lamp off first.`,
+    bar: (bar: number) => `Bar ${bar}`,
+    over: (name: string) => `${name} is over. Nothing was changed. Make another strip with \`/print strip\`.`,
+    tooEarly: (_: Titled | null, left: number) =>
+      `**${formatSeconds(left)} to go: leave the lamp on.** Nothing was changed. Or has the next exposure begun already?`,
+    yesItIsIn: "Yes, the next one",
+  },
   /** Of prints in trays. */
   tray: {
     finished: (name: string) => `**${name}** is finished.`,

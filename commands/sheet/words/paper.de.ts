@@ -35,5 +35,6 @@ export const de: Readonly<Record<PaperRule, string>> = {
     "5 min wässern, 10 min Wässerungshilfe, 5 min wässern, nach kurzem Fixieren (ein Hersteller, zitiert)",
   "wash-cold": "länger in kaltem Wasser (US Army TM 11-2323)",
   "lay-to-dry": "bis er trocken ist",
+  "called-strip": "was jedes Feld mehr bekommt als das davor, in ganzen Sekunden",
   "lamp-steps": "1, 3 und 7 min, vor dem Grau und danach (Anleitung eines Filmherstellers)",
 };

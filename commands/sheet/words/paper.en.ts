@@ -34,5 +34,6 @@ export const en: Readonly<Record<PaperRule, string>> = {
   "wash-aid": "wash 5 min, wash aid 10 min, wash 5 min, after a short fix (a maker, as quoted)",
   "wash-cold": "longer in cold water (US Army TM 11-2323)",
   "lay-to-dry": "until it is dry",
+  "called-strip": "what each bar gets beyond the one before, in whole seconds",
   "lamp-steps": "1, 3 and 7 min, before the grey and after it (a film maker's guide)",
 };

@@ -17,6 +17,8 @@ export const de: StepWords = {
     lamp: "Dunkelkammerlicht",
     grey: "Graubelichtung",
     read: "Ablesen",
+    expose: "Belichtung",
+    judge: "Beurteilen",
   },
   titleInText: (title) => title,
   doing: {

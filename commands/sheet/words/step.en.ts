@@ -2,13 +2,14 @@ import { saySeconds } from "../../speech/wording.ts";
 import type { Agitation } from "../../../store/shapes/sheet.ts";
 import type { StepKind } from "../../../store/shapes/plan.ts";
 import type { LampStepKind } from "./lamp-step.en.ts";
+import type { StripStepKind } from "./strip-step.en.ts";
 
 /** ` from B3`; empty where the bottle is not known. */
 type From = string | null;
 const from = (bottle: From): string => (bottle === null ? "" : ` from ${bottle}`);
 
 /** Steps a film goes through. */
-export type FilmStepKind = Exclude<StepKind, LampStepKind>;
+export type FilmStepKind = Exclude<StepKind, LampStepKind | StripStepKind>;
 
 const titles: Record<StepKind, string> = {
   develop: "Developer",
@@ -23,6 +24,8 @@ const titles: Record<StepKind, string> = {
   lamp: "Safelight",
   grey: "Grey exposure",
   read: "Reading",
+  expose: "Exposure",
+  judge: "Judging",
 };
 
 const doing: Record<FilmStepKind, (bottle: From) => string> = {

@@ -1,4 +1,6 @@
 import type { StepKind } from "../../../store/shapes/plan.ts";
+import type { LampStepKind } from "./lamp-step.en.ts";
+import type { StripStepKind } from "./strip-step.en.ts";
 
 /* Steps of prints in trays: the kinds there are, in the words for paper. `tray` is the bath's label; null: not known. */
 
@@ -6,7 +8,7 @@ const at = (tray: string | null): string => (tray === null ? "" : ` (${tray})`);
 /** Which of two alike: ` 1`; empty where there is one only. */
 const nth = (ordinal: number): string => (ordinal > 0 ? ` ${ordinal}` : "");
 
-export type TrayStepKind = Exclude<StepKind, "wetting-agent" | "cut" | "lamp" | "grey" | "read">;
+export type TrayStepKind = Exclude<StepKind, "wetting-agent" | "cut" | LampStepKind | StripStepKind>;
 
 const doing: Record<TrayStepKind, (tray: string | null, ordinal: number) => string> = {
   develop: (tray) =>

@@ -125,6 +125,8 @@ export const choices: Choices = {
   trays: "wer Abzüge in den Schalen hat",
   lamp: "Probe des Dunkelkammerlichts: Licht an",
   read: "Probe des Dunkelkammerlichts: Blatt ansehen",
+  expose: "Teststreifen: Licht an",
+  judge: "Teststreifen: ansehen",
   "ask as time": "eine Entwicklungszeit",
   "ask as start": "einen Film starten",
   "ask as next": "das nächste Bad",

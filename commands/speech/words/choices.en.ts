@@ -124,6 +124,8 @@ export const choices = {
   trays: "whoever has prints in the trays",
   lamp: "safelight test: lamp on",
   read: "safelight test: look at the sheet",
+  expose: "test strip: lamp on",
+  judge: "test strip: look at it",
   /** Of one option alone: its name stands in front. */
   "ask as time": "a developing time",
   "ask as start": "to start a film",
