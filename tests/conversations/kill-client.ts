@@ -10,8 +10,8 @@ import type { ToPage } from "../../bot/chat/room/wire.ts";
 export interface Seat {
   readonly personId: string;
   readonly token: string;
-  /** The moment of the last call of their film. */
-  readonly endsAt: number;
+  /** The moment of the last call of their film, as things are. */
+  endsAt(): number;
 }
 
 /** One call as a person got it. */
@@ -72,7 +72,7 @@ export function listen(port: number, seats: readonly Seat[]): Listeners {
   return {
     heard,
     haveAll: () =>
-      seats.every(({ personId, endsAt }) => heard.get(personId)?.some(({ dueAt }) => dueAt === endsAt)),
+      seats.every(({ personId, endsAt }) => heard.get(personId)?.some(({ dueAt }) => dueAt === endsAt())),
     stop() {
       isOver = true;
       for (const socket of open) socket.terminate();

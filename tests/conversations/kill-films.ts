@@ -5,8 +5,12 @@ import { openStores } from "../../store/index.ts";
 import type { Random } from "../simulation/random.ts";
 import { aQuickPlan, pourIn } from "../support/developing.ts";
 import type { OwedCall } from "./kill-heard.ts";
+import { aQuickBath, aWash, PRINT_QUIET_SECONDS, putToWash, washCallsOf } from "./kill-prints.ts";
 
-/* The films of one round of kills, and what is owed for them: worked out here from the plan, not by the program. */
+/*
+ * The films of one round of kills, with prints in trays among them, and what is owed for them: worked out here from the plan,
+ * not by the program.
+ */
 
 const BURST_SECONDS = 1;
 const POUR_OUT_SECONDS = 1;
@@ -15,11 +19,15 @@ const warnSecondsOf = (cycleSeconds: number): number => (cycleSeconds > 1 ? 1 : 
 /** Nor may an agitation fall on that word: with a call each 2 s the film takes an odd number of seconds. */
 const spareSecondsOf = (cycleSeconds: number): number => (cycleSeconds === 2 ? 1 : 0);
 
+/** What a round has in turn: a film in a tank, a print in a tray that is called out of it to drain, a print in the wash. */
+const KINDS = ["film", "bath", "wash"] as const;
+
 export interface Film {
+  readonly kind: (typeof KINDS)[number];
   readonly runId: number;
   readonly personId: string;
-  /** In order of time. */
-  readonly calls: readonly OwedCall[];
+  /** In order of time; of prints in a wash others when it begins again. */
+  calls: readonly OwedCall[];
   /** With what a page of theirs comes in. */
   readonly token: string;
 }
@@ -39,7 +47,11 @@ export function pourAllIn(data: string, filling: Filling, random: Random): Film[
   const seconds = cycles * cycleSeconds + spareSecondsOf(cycleSeconds);
   const stores = openStores(join(data, "sinkside.db"));
   const now = Date.now();
-  const plan = aQuickPlan(seconds, cycleSeconds, { pourOutSeconds: POUR_OUT_SECONDS });
+  const plans = {
+    film: aQuickPlan(seconds, cycleSeconds, { pourOutSeconds: POUR_OUT_SECONDS }),
+    bath: aQuickBath(seconds, cycleSeconds, POUR_OUT_SECONDS),
+    wash: aWash(seconds),
+  };
   const cycleMs = cycleSeconds * 1000;
   const offset = (): number =>
     groups === 0 ? random.whole(0, cycleMs) : Math.floor((random.whole(0, groups - 1) * cycleMs) / groups);
@@ -54,15 +66,19 @@ export function pourAllIn(data: string, filling: Filling, random: Random): Film[
       const personId = `room:p${index}`;
       stores.members.see(classId, { id: personId, name: `Person ${index}` }, "student", now);
       const pouredAt = now + offset();
-      const run = pourIn(stores, { classId, personId, plan, warnSeconds }, now, pouredAt);
+      const kind = KINDS[index % KINDS.length] ?? "film";
+      const draft = { classId, personId, plan: plans[kind], warnSeconds };
+      const putIn = kind === "wash" ? putToWash : pourIn;
+      const run = putIn(stores, draft, now, pouredAt);
+      const quietSeconds = kind === "film" ? 0 : PRINT_QUIET_SECONDS;
       const token = drawToken();
       rooms.addSession({ tokenHash: hashToken(token), classId, personId, device: "Device" }, now);
-      poured.push({
-        runId: run.id,
-        personId,
-        token,
-        calls: callsOf({ pouredAt, seconds, cycleSeconds, warnSeconds, pourOutSeconds: POUR_OUT_SECONDS }),
-      });
+      const timed = { pouredAt, seconds, warnSeconds, quietSeconds };
+      const calls =
+        kind === "wash"
+          ? washCallsOf(timed)
+          : callsOf({ ...timed, cycleSeconds, pourOutSeconds: POUR_OUT_SECONDS });
+      poured.push({ kind, runId: run.id, personId, token, calls });
     }
   });
   stores.close();
@@ -75,18 +91,22 @@ export interface Developing {
   readonly cycleSeconds: number;
   readonly warnSeconds: number;
   readonly pourOutSeconds: number;
+  /** Of a print: nobody is told to get ready so soon after it went in. */
+  readonly quietSeconds?: number;
 }
 
 /** As the design has it: pour-out ends with the step, and no agitation begins that it would cut. */
 export function callsOf({ pouredAt, seconds, cycleSeconds, ...rest }: Developing): OwedCall[] {
-  const { warnSeconds, pourOutSeconds } = rest;
+  const { warnSeconds, pourOutSeconds, quietSeconds = 0 } = rest;
   const endsAt = pouredAt + seconds * 1000;
   const outAt = endsAt - pourOutSeconds * 1000;
   const calls: OwedCall[] = [{ kind: "agitate-first", dueAt: pouredAt }];
   for (let count = 1; count * cycleSeconds + BURST_SECONDS <= seconds - pourOutSeconds; count += 1) {
     calls.push({ kind: "agitate", dueAt: pouredAt + count * cycleSeconds * 1000 });
   }
-  if (warnSeconds > 0) calls.push({ kind: "get-ready", dueAt: outAt - warnSeconds * 1000 });
+  const readyAt = outAt - warnSeconds * 1000;
+  if (warnSeconds > 0 && readyAt > pouredAt + quietSeconds * 1000)
+    calls.push({ kind: "get-ready", dueAt: readyAt });
   calls.push({ kind: "pour-out", dueAt: outAt });
   calls.push({ kind: "next-bath", dueAt: endsAt });
   return calls.sort((a, b) => a.dueAt - b.dueAt);

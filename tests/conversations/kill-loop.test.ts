@@ -29,12 +29,14 @@ const TOLD_EACH = 10;
 interface Sum extends Figures {
   readonly kills: ReadonlyMap<string, number>;
   readonly rounds: number;
+  readonly washedAnew: number;
 }
 
 function add(sum: Sum, round: Round): Sum {
   const kills = new Map(sum.kills);
   for (const [place, n] of round.kills) countOne(kills, place, n);
-  return { ...addFigures(sum, round), kills, rounds: sum.rounds + 1 };
+  const washedAnew = sum.washedAnew + round.washedAnew;
+  return { ...addFigures(sum, round), kills, rounds: sum.rounds + 1, washedAnew };
 }
 
 function tell({ kills, ...figures }: Sum, begun: number): void {
@@ -82,7 +84,7 @@ test(
   async () => {
     const seed = chooseSeed("ROOM_KILL_SEED");
     const begun = performance.now();
-    let sum: Sum = { ...NONE, kills: new Map(), rounds: 0 };
+    let sum: Sum = { ...NONE, kills: new Map(), rounds: 0, washedAnew: 0 };
     let handedOut = 0;
     let next = 0;
     let msPerKill = FIRST_GUESS_MS;
@@ -116,6 +118,7 @@ test(
     expect(sum.outside).toBeGreaterThan(0);
     // Otherwise it would not have tried what it is for.
     if (isLong) expect(sum.late).toBeGreaterThan(0);
+    if (isLong) expect(sum.washedAnew).toBeGreaterThan(0);
     const hooked = KILLS - (sum.kills.get("outside") ?? 0);
     expect(hooked).toBeGreaterThan(KILLS / 5);
   },

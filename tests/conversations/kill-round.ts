@@ -5,7 +5,8 @@ import Database from "better-sqlite3";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { createRandom } from "../simulation/random.ts";
 import { countWaiting } from "../support/waiting.ts";
-import { pourAllIn, type Filling } from "./kill-films.ts";
+import { pourAllIn, type Film, type Filling } from "./kill-films.ts";
+import { wetPrintComes } from "./kill-prints.ts";
 import { freePort, listen } from "./kill-client.ts";
 import { drawDeath, drawFirstDeath, live, liveOn, lookAt, type Death } from "./kill-life.ts";
 import { judge, type Figures } from "./kill-verdict.ts";
@@ -13,6 +14,8 @@ import { judge, type Figures } from "./kill-verdict.ts";
 /* One round: a store of its own, made under kills, filled with films, and killed until they are done. */
 
 export interface Round extends Figures {
+  /** Prints whose wash a wet print began again, that one with them. */
+  readonly washedAnew: number;
   /** By where they ended: a place, or "outside". */
   readonly kills: ReadonlyMap<string, number>;
   /** Wall time of one kill with all that belongs to it, without the absence and the last life. */
@@ -70,25 +73,26 @@ export async function playRound({ data, seed, kills, msPerKill, ...rest }: Round
   const groups = random.chance(0.5) ? 0 : random.whole(2, 4);
   const filling: Filling = { ...rest, groups, cycles: Math.max(FEWEST_CYCLES, likelyCycles) };
   const films = pourAllIn(data, filling, random);
-  const seats = films.map(({ personId, token, calls }) => ({
-    personId,
-    token,
-    endsAt: calls.at(-1)?.dueAt ?? 0,
-  }));
-  const endsAt = Math.max(...seats.map((seat) => seat.endsAt));
+  const endOf = ({ calls }: Film): number => calls.at(-1)?.dueAt ?? 0;
+  const seats = films.map((film) => ({ ...film, endsAt: () => endOf(film) }));
+  const endsAt = Math.max(...films.map(endOf));
   const pages = listen(home.port, seats.slice(0, MOST_PAGES));
   const awayAt = Math.floor(kills / 2);
+  let isWashedAnew = false;
   const begun = performance.now();
   while (total(count) < kills && Date.now() < endsAt) {
+    if (!isWashedAnew && total(count) >= awayAt) isWashedAnew = wetPrintComes(data, films);
     if (awayMs > 0 && total(count) === awayAt) await wait(awayMs);
     await kill(drawDeath(random, rest.films, rest.slowness));
   }
   const tookMs = performance.now() - begun - awayMs;
   const isDone = doneIn(data);
-  await liveOn(home, () => pages.haveAll() && isDone(), endsAt - Date.now() + PATIENCE_MS);
+  const lastAt = Math.max(...films.map(endOf));
+  await liveOn(home, () => pages.haveAll() && isDone(), lastAt - Date.now() + PATIENCE_MS);
   pages.stop();
   return {
     ...judge(data, films, pages.heard),
+    washedAnew: isWashedAnew ? films.filter(({ kind }) => kind === "wash").length : 0,
     kills: count,
     msPerKill: tookMs / Math.max(1, total(count) - 1),
   };

@@ -53,7 +53,7 @@ function beginRun(
     warnSeconds: WARN_SECONDS,
     pourOutSeconds: POUR_OUT_SECONDS,
   });
-  return { runId: run.id, personId, token, calls };
+  return { kind: "film", runId: run.id, personId, token, calls };
 }
 
 function beginRuns(data: string): Film[] {
@@ -85,7 +85,7 @@ async function stayAway(data: string): Promise<Film> {
 const seatOf = ({ personId, token, calls }: Film): Seat => ({
   personId,
   token,
-  endsAt: calls.at(-1)?.dueAt ?? 0,
+  endsAt: () => calls.at(-1)?.dueAt ?? 0,
 });
 
 test(
