@@ -1,6 +1,6 @@
 import { makeNumber } from "../speech/wording.ts";
 import { type Run, type RunName, runNameOf } from "../../store/shapes/run.ts";
-import { isFilmPlan, isTrayPlan } from "../../store/shapes/tray.ts";
+import { type AnyPlan, isFilmPlan, isStripPlan, isTrayPlan } from "../../store/shapes/tray.ts";
 import { inEach } from "../speech/language.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
@@ -10,11 +10,15 @@ const words = inEach({ en, de });
 /** `R7, tank 3`. */
 export const nameOf = (run: Run): string => sayRun(runNameOf(run));
 
-/** `R7, tank 3 · Lantern 400`; of prints and of a safelight's test what it is named by. At most 100 characters. */
+/** `R7, tank 3 · Lantern 400`; of prints and of tests what it is named by. At most 100 characters. */
 export function threadNameOf(run: Run): string {
-  const { plan } = run;
-  const what = isFilmPlan(plan) ? plan.sheet.film : isTrayPlan(plan) ? plan.developer : plan.lamp;
-  return `${nameOf(run)} · ${what}`.slice(0, 100);
+  return `${nameOf(run)} · ${matterOf(run.plan)}`.slice(0, 100);
+}
+
+function matterOf(plan: AnyPlan): string {
+  if (isFilmPlan(plan)) return plan.sheet.film;
+  if (isTrayPlan(plan)) return plan.developer;
+  return isStripPlan(plan) ? words().strip.what : plan.lamp;
 }
 
 export function sayRun({ number, tank, trays, isTrial }: RunName): string {

@@ -15,6 +15,7 @@ export const de: ReplyWords = {
     note: "Notieren, was ich sah",
   },
   strip: {
+    what: "Teststreifen",
     started: (name, bars) => `**${name}**: ein Teststreifen mit ${bars} Feldern.`,
     done: (name) => `**${name}** ist fertig. Welches Feld stimmt?`,
     sureToStop: (name) => `**${name}** abbrechen? Es kommt kein Signal mehr: Mach zuerst das Licht aus.`,

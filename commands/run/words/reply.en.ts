@@ -18,6 +18,7 @@ export const en = {
   },
   /** Of a test strip. */
   strip: {
+    what: "test strip",
     started: (name: string, bars: number) => `**${name}**: a test strip of ${countOf(bars, "bar")}.`,
     done: (name: string) => `**${name}** is finished. Which bar is right?`,
     sureToStop: (name: string) => `Stop **${name}**? No more calls come: lamp off first.`,
