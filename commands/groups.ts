@@ -26,15 +26,23 @@ const FIRST: Readonly<Record<Role, readonly Group[]>> = {
   teacher: ["class", "chemistry", "times"],
 };
 
+/** The few that each role needs on most days: above all groups. */
+const DAILY: Readonly<Record<Role, readonly string[]>> = {
+  student: ["plan", "print strip", "tray plan"],
+  aide: ["batch test", "mix dilute", "batch mix"],
+  teacher: ["class say", "class turns", "batch mix"],
+};
+
+const nounOf = (command: string): string => command.split(" ", 1)[0] ?? "";
+
 /** Every group in which a command stands by its noun: one, or none where its noun was given no group. */
 export function groupsOf(command: string): readonly Group[] {
-  const noun = command.split(" ", 1)[0] ?? "";
-  return GROUPS.filter((group) => (NOUNS[group] as readonly string[]).includes(noun));
+  return GROUPS.filter((group) => (NOUNS[group] as readonly string[]).includes(nounOf(command)));
 }
 
 export interface Grouped<C> {
   readonly group: Group;
-  /** In the order they came in; never empty. */
+  /** By noun, as the nouns stand above; within a noun in the order they came in. Never empty. */
   readonly cards: readonly C[];
 }
 
@@ -43,6 +51,22 @@ export function inGroups<C extends { readonly name: string }>(cards: readonly C[
   const order = [...new Set([...FIRST[role], ...GROUPS])];
   const groupOf = ({ name }: C): Group => groupsOf(name)[0] ?? "help";
   return order
-    .map((group) => ({ group, cards: cards.filter((card) => groupOf(card) === group) }))
+    .map((group) => ({
+      group,
+      cards: byNoun(
+        cards.filter((card) => groupOf(card) === group),
+        NOUNS[group],
+      ),
+    }))
     .filter((each) => each.cards.length > 0);
+}
+
+function byNoun<C extends { readonly name: string }>(cards: readonly C[], nouns: readonly string[]): C[] {
+  const at = ({ name }: C): number => nouns.indexOf(nounOf(name));
+  return [...cards].sort((a, b) => at(a) - at(b));
+}
+
+/** In the order of the need; one that is not among the cards is left out. */
+export function dailyOf<C extends { readonly name: string }>(cards: readonly C[], role: Role): C[] {
+  return DAILY[role].flatMap((name) => cards.find((card) => card.name === name) ?? []);
 }

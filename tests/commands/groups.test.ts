@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { makeCards } from "../../bot/chat/room/cards.ts";
-import { GROUPS, groupsOf, inGroups } from "../../commands/groups.ts";
+import { dailyOf, GROUPS, groupsOf, inGroups } from "../../commands/groups.ts";
 import { commands } from "../../commands/index.ts";
 import { ROLES } from "../../store/shapes/person.ts";
 
@@ -30,6 +30,27 @@ describe("the groups of commands", () => {
     ["teacher", "class firstday"],
   ] as const)("a %s sees their own first", (role, first) => {
     expect(inGroups(makeCards(commands, role), role)[0]?.cards[0]?.name).toBe(first);
+  });
+
+  test.each(ROLES)("the few above all groups are a %s's to send", (role) => {
+    expect(dailyOf(makeCards(commands, role), role)).toHaveLength(3);
+    expect(dailyOf([], role)).toEqual([]);
+  });
+
+  test("a group's commands stand together by noun, in the order of the evening", () => {
+    const cards = [
+      { name: "tray plan" },
+      { name: "print strip" },
+      { name: "contact sheet" },
+      { name: "print time" },
+    ];
+    const [group] = inGroups(cards, "student");
+    expect(group?.cards.map(({ name }) => name)).toEqual([
+      "contact sheet",
+      "print strip",
+      "print time",
+      "tray plan",
+    ]);
   });
 
   test("a group without a hit is left out, and a command without a group is not lost", () => {

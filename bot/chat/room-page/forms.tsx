@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { type Group, inGroups } from "../../../commands/groups.ts";
+import { dailyOf, type Group, inGroups } from "../../../commands/groups.ts";
 import type { CommandCard } from "../room/wire.ts";
 import { CommandForm } from "./command-form.tsx";
 import type { Fill } from "./fill.ts";
@@ -23,12 +23,32 @@ export function Forms({ first, fill, onClose }: FormsProps) {
   /** The group of the form that was opened last: whoever goes back finds it unfolded. */
   const [lately, setLately] = useState<Group | null>(null);
   const [search, setSearch] = useState("");
-  const wanted = search.trim().toLowerCase();
-  const found = cards.filter(({ name, summary }) =>
-    `${name} ${summary} ${forms.alike[name] ?? ""}`.toLowerCase().includes(wanted),
-  );
+  const wanted = search.toLowerCase().split(/\s+/).filter(Boolean);
+  const isSearched = wanted.length > 0;
+  const found = cards.filter(({ name, summary }) => {
+    const says = `${name} ${summary} ${forms.alike[name] ?? ""}`.toLowerCase();
+    return wanted.every((word) => says.includes(word));
+  });
   const groups = inGroups(found, role);
-  const unfolded = lately ?? groups[0]?.group;
+  const picks = (from: readonly CommandCard[], group: Group | null) => (
+    <ul class="form-list">
+      {from.map((card) => (
+        <li key={card.name}>
+          <button
+            type="button"
+            class="form-pick"
+            onClick={() => {
+              setLately(group);
+              setOpen(card);
+            }}
+          >
+            <span>{card.summary}</span>
+            <code>/{card.name}</code>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
   return (
     <Sheet title={open ? open.summary : forms.title} onClose={onClose}>
       {open ? (
@@ -48,31 +68,16 @@ export function Forms({ first, fill, onClose }: FormsProps) {
             aria-label={forms.search}
             onInput={(event) => setSearch(event.currentTarget.value)}
           />
+          {!isSearched && picks(dailyOf(cards, role), null)}
           {groups.map((each) => (
             <details
               // Anew for each search: what was folded by hand before may hold what is looked for now.
-              key={`${each.group} ${wanted}`}
+              key={`${each.group} ${wanted.join(" ")}`}
               class="form-group"
-              open={wanted !== "" || each.group === unfolded}
+              open={isSearched || each.group === lately}
             >
               <summary>{formList.groups[each.group]}</summary>
-              <ul class="form-list">
-                {each.cards.map((card) => (
-                  <li key={card.name}>
-                    <button
-                      type="button"
-                      class="form-pick"
-                      onClick={() => {
-                        setLately(each.group);
-                        setOpen(card);
-                      }}
-                    >
-                      <span>{card.summary}</span>
-                      <code>/{card.name}</code>
-                    </button>
-                  </li>
-                ))}
-              </ul>
+              {picks(each.cards, each.group)}
             </details>
           ))}
           {groups.length === 0 && <p>{formList.nothing}</p>}

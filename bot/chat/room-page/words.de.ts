@@ -105,7 +105,7 @@ export const de: Words = {
 
   composer: {
     label: "Befehl",
-    placeholder: "Frag, oder tipp /",
+    placeholder: "Frag oder tipp /",
     send: "Senden",
     forms: "Formulare",
     needs: (names) => `Es fehlt noch: ${names}`,
