@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { chatOf, makeChatKey } from "../store/shapes/chat-key.ts";
 import { join } from "node:path";
+import { pipeline } from "node:stream/promises";
 import { parseArgs } from "node:util";
 import { lineFormsOf } from "../commands/define.ts";
 import { type Role, ROLES } from "../store/shapes/person.ts";
@@ -10,7 +11,9 @@ import { speaking } from "../commands/speech/language.ts";
 import { lineFaultWords } from "../commands/speech/line-words.ts";
 import { readTyped } from "../commands/ask/typed.ts";
 import { sayInstants } from "../commands/speech/wording.ts";
-import { openStores } from "../store/index.ts";
+import { LOG_TYPES, logName, piecesOf } from "../commands/roll/export/pieces.ts";
+import type { LogFile } from "../store/shapes/roll.ts";
+import { openStores, type Stores } from "../store/index.ts";
 import { StoreError } from "../store/open.ts";
 import { backupFolderOf } from "./disk/backup.ts";
 import { createClock } from "./process/clock.ts";
@@ -47,7 +50,7 @@ interface Request {
   readonly now: number;
 }
 
-function main(): number {
+async function main(): Promise<number> {
   const request = readRequest(process.argv.slice(2));
   if (typeof request === "string") return complain(request);
   const config = readConfig(process.env);
@@ -61,7 +64,7 @@ function main(): number {
       const clock = { now: () => request.now };
       if (stores.classes.list().length === 0)
         openDemo(stores, zoneOf(config.value), clock, createLog(config.value.LOG_LEVEL));
-      return ask(request, stores, config.value.LOG_LEVEL);
+      return await ask(request, stores, config.value.LOG_LEVEL);
     } finally {
       stores.close();
     }
@@ -70,7 +73,7 @@ function main(): number {
   }
 }
 
-function ask(request: Request, stores: ReturnType<typeof openStores>, logLevel: string): number {
+async function ask(request: Request, stores: Stores, logLevel: string): Promise<number> {
   const classes = stores.classes.list();
   const wanted = request.className?.toLowerCase();
   const found = classes.find(({ key, name }) =>
@@ -104,23 +107,45 @@ function ask(request: Request, stores: ReturnType<typeof openStores>, logLevel: 
   );
   const language =
     answered.visibility === "class" ? found.habits.language : stores.members.languageOf(found.id, person.id);
-  speaking(language, () => print(answered, request, found.zone));
+  process.stdout.write(speaking(language, () => toText(answered, request, found.zone)));
+  const { log } = answered.reply;
+  if (log) await writeLog(stores, log, request.json);
   return answered.kind === "done" ? DONE : answered.kind === "refused" ? REFUSED : BROKEN;
 }
 
-function print({ reply, kind, code }: Answered, request: Request, zone: string): void {
+/** The answer; of one with the log as a file, all that stands before the log. */
+function toText({ reply, kind, code }: Answered, request: Request, zone: string): string {
   const text = sayInstants(reply.text, request.now, zone);
+  const { fields = {}, actions = [], pictures = [], attachments = [], log } = reply;
   if (request.json) {
-    const { fields = {}, actions = [], pictures = [], attachments = [] } = reply;
-    process.stdout.write(
-      `${JSON.stringify({ outcome: kind, code, text, fields, buttons: actions, pictures, attachments }, null, 2)}\n`,
-    );
-    return;
+    const answer = { outcome: kind, code, text, fields, buttons: actions, pictures };
+    if (log) return `${JSON.stringify(answer, null, 2).slice(0, -2)},\n  "attachments": `;
+    return `${JSON.stringify({ ...answer, attachments }, null, 2)}\n`;
   }
-  process.stdout.write(`${text}\n`);
-  for (const { label, line } of reply.actions ?? []) process.stdout.write(`  [${label}]  /${line}\n`);
-  for (const { name, content } of reply.attachments ?? [])
-    process.stdout.write(`\n--- ${name}\n${content}\n`);
+  return [
+    text,
+    ...actions.map(({ label, line }) => `  [${label}]  /${line}`),
+    ...attachments.map(({ name, content }) => `\n--- ${name}\n${content}`),
+    ...(log ? [`\n--- ${logName(log)}`] : []),
+    "",
+  ].join("\n");
+}
+
+/** Written as it is read, however long it is. As JSON: the one attachment of the answer, and its end. */
+async function writeLog({ rolls }: Pick<Stores, "rolls">, log: LogFile, asJson: boolean): Promise<void> {
+  const pieces = piecesOf(rolls, log);
+  await pipeline(asJson ? inJson(pieces, log) : pieces, process.stdout, { end: false }).catch(
+    (error: NodeJS.ErrnoException) => {
+      if (error.code !== "EPIPE") throw error;
+    },
+  );
+}
+
+function* inJson(pieces: Iterable<string>, log: LogFile): Generator<string> {
+  const head = JSON.stringify({ name: logName(log), mediaType: LOG_TYPES[log.format], content: "" });
+  yield `[${head.slice(0, -2)}`;
+  for (const piece of pieces) yield JSON.stringify(piece).slice(1, -1);
+  yield '"}]}\n';
 }
 
 function readRequest(argv: readonly string[]): Request | string {
@@ -166,4 +191,4 @@ function complain(sentence: string): number {
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code !== "EPIPE") throw error;
 });
-process.exitCode = main();
+process.exitCode = await main();

@@ -3,6 +3,7 @@ import type { ErrorCode } from "./errors.ts";
 import type { Stores } from "../store/index.ts";
 import type { SchoolClass } from "../store/shapes/school.ts";
 import type { PhotoOf } from "../store/shapes/photo.ts";
+import type { LogFile } from "../store/shapes/roll.ts";
 import type { LineForm } from "./speech/line.ts";
 import type { Person, Role } from "../store/shapes/person.ts";
 
@@ -124,6 +125,8 @@ export interface Reply {
   readonly actions?: readonly Action[];
   readonly pictures?: readonly Picture[];
   readonly attachments?: readonly Attachment[];
+  /** The log as a file, which is made while it is taken. */
+  readonly log?: LogFile;
   readonly photo?: PhotoSlot;
   /** Of a refused call: how it can be made again. */
   readonly again?: Again;

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { toMatch } from "./rolls-match.ts";
+import { createWalk, createWays } from "./rolls-ways.ts";
 import {
   type MarkedFrame,
   type NewRoll,
@@ -58,8 +58,6 @@ export type RollTotals = z.output<typeof totalsSchema>;
 
 /** Counting stops here: an answer must not wait for it. */
 const MOST_COUNTED = 1000;
-/** More classes than this are not named one by one. */
-const MOST_OTHERS = 30;
 
 export interface RollStore {
   add(roll: NewRoll): Roll;
@@ -71,8 +69,12 @@ export interface RollStore {
   sums(classId: number, fromMs: number, untilMs: number, limit: number): RollSum[];
   /** Whether the log holds any. */
   hasAny(classId: number): boolean;
-  /** How many there are, however long it takes. */
-  count(classId: number, filter: RollFilter): number;
+  /** How many there are; of very many, `most`. */
+  count(classId: number, filter: RollFilter, most: number): number;
+  /** The newest roll's; 0 where there is none. */
+  lastNumber(classId: number): number;
+  /** For a walk through all that the log holds, from the newest on; each slice is as soon read, however far it has come. */
+  slice(classId: number, filter: RollFilter, below: number, limit: number): RollSlice;
   note(id: number, note: string): void;
   rate(id: number, rating: number): void;
   /** What was seen on the negatives, and the cause it was put down to. */
@@ -90,6 +92,13 @@ export interface FoundRolls {
   readonly total: number;
   readonly isCapped: boolean;
   readonly totals: RollTotals;
+}
+
+export interface RollSlice {
+  /** Of so many rows as were asked for those that fit, with numbers below the one given; perhaps none. */
+  readonly rolls: Roll[];
+  /** Below which number to go on; null: there are no more. */
+  readonly next: number | null;
 }
 
 export type ValueKind = "film" | "developer" | "person" | "fault";
@@ -134,24 +143,17 @@ export function createRollStore(db: Db): RollStore {
   );
   const any = db.prepare<[number]>("select 1 from rolls where class_id = ? limit 1");
   const ways = createWays(db);
-  const holdsMost = db.prepare<[number], { yes: number | null }>(
-    "select 2 * (select max(number) from rolls where class_id = ?) > (select max(id) from rolls) as yes",
+  const walk = createWalk(db, ways);
+  const last = db.prepare<[number], { number: number }>(
+    "select coalesce(max(number), 0) as number from rolls where class_id = ?",
   );
-  const others = db.prepare<[number, number], { id: number }>("select id from classes where id <> ? limit ?");
-
-  /** null: the class is found sooner by its own mark. */
-  function othersOf(classId: number): number[] | null {
-    if (holdsMost.get(classId)?.yes !== 1) return null;
-    const ids = others.all(classId, MOST_OTHERS + 1).map(({ id }) => id);
-    return ids.length > MOST_OTHERS ? null : ids;
-  }
 
   return {
     add: (roll) => rollRowSchema.parse(insert.get({ ...roll, body: JSON.stringify(roll.body) })),
     find: (classId, number) => readableOne(rollRowSchema, one.get(classId, number)),
     ofRun: (runId) => readable(rollRowSchema, ofRun.all(runId)),
     search(classId, filter, limit, offset) {
-      const asked = toAsked(classId, filter, othersOf(classId));
+      const asked = ways.ask(classId, filter);
       const way = ways.of(filter);
       // One pass over the index: the page and the totals come from the numbers it gave.
       const ids = way.ids.all({ ...asked, limit: MOST_COUNTED + 1, offset: 0 }).map(({ id }) => id);
@@ -172,8 +174,13 @@ export function createRollStore(db: Db): RollStore {
         const { data } = rollSumBodySchema.safeParse(JSON.parse(row.body));
         return data ? [Object.assign(row, { body: data })] : [];
       }),
-    count: (classId, filter) =>
-      ways.of(filter).count.get(toAsked(classId, filter, othersOf(classId)))?.total ?? 0,
+    count: (classId, filter, most) =>
+      ways.of(filter).count.get({ ...ways.ask(classId, filter), limit: most })?.total ?? 0,
+    lastNumber: (classId) => last.get(classId)?.number ?? 0,
+    slice(classId, filter, below, limit) {
+      const { rows, next } = walk(classId, filter, below, limit);
+      return { rolls: readable(rollRowSchema, rows), next };
+    },
     hasAny: (classId) => any.get(classId) !== undefined,
     note: (id, text) => void note.run(text, id),
     rate: (id, rating) => void rate.run(rating, id),
@@ -181,55 +188,5 @@ export function createRollStore(db: Db): RollStore {
     markFrames: (id, marks) => void markFrames.run(JSON.stringify(marks), id),
     marked: (classId, limit) => readable(rollRowSchema, marked.all(classId, limit)),
     values: (classId, kind, limit) => values.all(classId, kind, limit),
-  };
-}
-
-interface Asked {
-  readonly classId: number;
-  readonly match: string;
-  readonly fromMs: number;
-  readonly untilMs: number;
-}
-
-function toAsked(classId: number, filter: RollFilter, others: readonly number[] | null): Asked {
-  return {
-    classId,
-    match: toMatch(classId, filter, others),
-    fromMs: filter.fromMs ?? Number.MIN_SAFE_INTEGER,
-    untilMs: filter.untilMs ?? Number.MAX_SAFE_INTEGER,
-  };
-}
-
-/**
- * Three ways to the same rolls, by what is asked: dates alone go by the index of dates; anything else by the index of
- * words, with the dates looked at row by row only where there are any.
- */
-function createWays(db: Db) {
-  const make = (from: string, order: string) => ({
-    ids: db.prepare<object, { id: number }>(`${from} ${order} limit @limit offset @offset`),
-    count: db.prepare<object, { total: number }>(`select count(*) as total from (${from})`),
-  });
-  const byWords = make(
-    "select rowid as id from rolls_text where rolls_text match @match",
-    "order by rowid desc",
-  );
-  const byDate = make(
-    "select id from rolls where class_id = @classId and ended_at >= @fromMs and ended_at < @untilMs",
-    "order by ended_at desc, id desc",
-  );
-  const byBoth = make(
-    `select rolls.id from rolls_text cross join rolls indexed by rolls_facts on rolls.id = rolls_text.rowid
-     where rolls_text match @match and ended_at >= @fromMs and ended_at < @untilMs`,
-    "order by rolls_text.rowid desc",
-  );
-  return {
-    of(filter: RollFilter) {
-      const { fromMs, untilMs, ...rest } = filter;
-      if (fromMs === null && untilMs === null) return byWords;
-      const isNarrowed = Object.values(rest).some((value) =>
-        Array.isArray(value) ? value.length > 0 : value !== null && value !== false,
-      );
-      return isNarrowed || rest.fault !== null ? byBoth : byDate;
-    },
   };
 }

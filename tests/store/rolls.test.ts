@@ -78,7 +78,8 @@ describe("the log", () => {
     }
     for (let at = 0; at < 40; at += 1) add({ film: "Mole 50" });
     expect(find({ film: "Quay 100" })).toEqual([3, 1]);
-    expect(stores.rolls.count(1, { ...EVERY_ROLL, film: "Quay 100" })).toBe(2);
+    expect(stores.rolls.count(1, { ...EVERY_ROLL, film: "Quay 100" }, 10)).toBe(2);
+    expect(stores.rolls.count(1, EVERY_ROLL, 10)).toBe(10);
   });
 
   it("finds by every filter alone and by all together", () => {
@@ -164,7 +165,7 @@ describe("the log", () => {
     expect(every({ words: ["lantern"] }).total).toBe(0);
     expect(every({ fromMs: 0 }).total).toBe(0);
     expect(stores.rolls.values(two.id, "film", 10)).toEqual([]);
-    expect(stores.rolls.count(two.id, EVERY_ROLL)).toBe(0);
+    expect(stores.rolls.count(two.id, EVERY_ROLL, 10)).toBe(0);
   });
 
   it("pages, and totals what it found", () => {

@@ -1,5 +1,9 @@
 import { recordRolls } from "../../commands/roll/record.ts";
-import type { NewRoll, Roll, RollBody } from "../../store/shapes/roll.ts";
+import { createLogWriter, type LogRecord } from "../../commands/roll/export/file.ts";
+import { piecesOf } from "../../commands/roll/export/pieces.ts";
+import type { Reply } from "../../commands/define.ts";
+import type { Stores } from "../../store/index.ts";
+import type { LogFormat, NewRoll, Roll, RollBody } from "../../store/shapes/roll.ts";
 import { aRun, START } from "./make.ts";
 
 /* Makers of rolls as the log has them. All of it is invented. */
@@ -34,3 +38,16 @@ export function aNewRoll(over: Partial<NewRoll> = {}, body: Partial<RollBody> = 
 export function aRoll(over: Partial<Roll> = {}, body: Partial<RollBody> = {}): Roll {
   return { ...aNewRoll({}, body), id: 1, number: 1, rating: null, fault: "", note: "", ...over };
 }
+
+/** A file of the log, its records in portions of so many. */
+export function writeLog(records: readonly LogRecord[], format: LogFormat, portion = records.length): string {
+  const writer = createLogWriter(format);
+  const pieces = [writer.head];
+  for (let from = 0; from < records.length; from += portion)
+    pieces.push(writer.write(records.slice(from, from + portion)));
+  return [...pieces, writer.tail].join("");
+}
+
+/** The file that an answer offers. */
+export const takeLog = (stores: Pick<Stores, "rolls">, { log }: Reply): string =>
+  log ? [...piecesOf(stores.rolls, log)].join("") : "";

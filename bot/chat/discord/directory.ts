@@ -1,7 +1,9 @@
+import { slicesOf } from "../../../commands/roll/export/pieces.ts";
 import { parseChatKey } from "../../../store/shapes/chat-key.ts";
 import { findPhoto } from "../../../store/photos.ts";
 import type { Stores } from "../../../store/index.ts";
 import { createThreadBook } from "./thread-book.ts";
+import { createLane } from "../lane.ts";
 import type { Directory } from "./settings.ts";
 import type { Clock } from "../../process/clock.ts";
 
@@ -11,6 +13,7 @@ const REFUSED_FOR_MS = 60 * 60 * 1000;
 /** What the chat adapter needs between calls, kept in the store. */
 export function createDirectory(stores: Stores, clock: Clock): Directory {
   const { members, classes } = stores;
+  const lane = createLane();
   return {
     lastPlace(personId) {
       const classId = members.lastClass(personId);
@@ -45,6 +48,7 @@ export function createDirectory(stores: Stores, clock: Clock): Directory {
       return classId === undefined || others.length > 0 ? null : (classes.get(classId)?.key ?? null);
     },
     threads: createThreadBook(stores, clock),
+    readLog: (log) => lane.through(slicesOf(stores.rolls, log)),
     photoOf(classKey, of) {
       const found = classes.find(classKey);
       return found && findPhoto(stores, found.id, of);

@@ -144,7 +144,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     async start(given) {
       handlers = given;
       const fetchFile = createFileFetcher({ api, signal: ending.signal });
-      const { photoOf } = directory;
+      const { photoOf, readLog } = directory;
       interactions = createInteractionHandler({
         ...says,
         deferAfterMs,
@@ -152,6 +152,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
         handlers,
         fetchFile,
         photoOf,
+        readLog,
         tellReach: createReach({ ...says, threads, missingPermissions }),
       });
       sentences = createSentenceHandler({

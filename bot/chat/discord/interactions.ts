@@ -7,6 +7,7 @@ import {
 } from "discord.js";
 import type { Language } from "../../../store/shapes/language.ts";
 import type { Action, Reply, Suggestion } from "../../../commands/define.ts";
+import { withLogFile } from "./log-file.ts";
 import { discordWords } from "./words/discord.ts";
 import { createAnswerer, type AnswerSettings, type Left } from "./answer.ts";
 import { languageOfInteraction, type CallReader, type OpenCall, type ReadCall } from "./calls.ts";
@@ -21,7 +22,7 @@ import { mayBeText, MOST_TEXT_BYTES, readText, textOptionOf } from "./text-file.
 import { isSpentBy, withoutUsed } from "./used.ts";
 import type { ChatHandlers } from "../port.ts";
 
-export interface InteractionSettings extends AnswerSettings, Pick<Directory, "photoOf"> {
+export interface InteractionSettings extends AnswerSettings, Pick<Directory, "photoOf" | "readLog"> {
   readonly fetchFile: FetchFile;
   readonly reader: CallReader;
   readonly direct: DirectChannels;
@@ -94,9 +95,10 @@ export function createInteractionHandler(settings: InteractionSettings) {
       await handlers.onCommand({
         ...read.call,
         ...sent,
-        answer(reply, visibility, code) {
+        async answer(given, visibility, code) {
           isAnswered = true;
-          started = read.call.name === "run start" && code == null ? reply : undefined;
+          started = read.call.name === "run start" && code == null ? given : undefined;
+          const reply = await withLogFile(given, settings, read.call.language);
           said = reply.text;
           const text = takeUntold(read.call.person.id, read.call.language) + reply.text;
           const told = { ...reply, text, actions: withFormKey(reply, read.call.language) };

@@ -44,7 +44,8 @@ export interface Part {
 
 const FILES_PER_MESSAGE = 10;
 const EMBEDS_PER_MESSAGE = 10;
-const FILE_BYTES = 10 * 1024 * 1024;
+/** Of one file. */
+export const FILE_BYTES = 10 * 1024 * 1024;
 /** 2000 characters hold some 90 bare mentions; the rest of the text needs room as well. */
 const MENTIONS_PER_MESSAGE = 60;
 

@@ -9,6 +9,7 @@ import type { CallReader, OpenCall } from "./calls.ts";
 import { chooseClass } from "./choose-class.ts";
 import type { DirectChannels } from "./direct.ts";
 import type { DiscordGateway } from "./gateway.ts";
+import { withLogFile } from "./log-file.ts";
 import { makeParts, type Part, type PartSettings, type ShownPhoto } from "./message.ts";
 import { hasId, type DiscordRest } from "./rest.ts";
 import { makeNonce } from "./send.ts";
@@ -28,7 +29,7 @@ export interface SentenceSettings
   readonly rest: DiscordRest;
   readonly clock: { now(): number };
   readonly commands: readonly Command[];
-  readonly directory: Pick<Directory, "placesOf" | "photoOf" | "saveDirectChannel">;
+  readonly directory: Pick<Directory, "placesOf" | "photoOf" | "readLog" | "saveDirectChannel">;
   readonly direct: DirectChannels;
   readonly reader: Pick<CallReader, "roleIn">;
   readonly handlers: Pick<ChatHandlers, "onCommand">;
@@ -131,7 +132,8 @@ export function createSentenceHandler(settings: SentenceSettings) {
       person,
       role,
       place,
-      answer: (reply) => {
+      answer: async (given) => {
+        const reply = await withLogFile(given, directory, undefined);
         const slot = reply.photo;
         const kept = slot?.isKept ? directory.photoOf(place.classKey, slot) : undefined;
         const photo = slot && kept && { ...kept, kind: slot.kind, number: slot.number };

@@ -21,6 +21,7 @@ export function replyBody(reply: Reply, author: string | null): FeedBody {
     actions: (reply.actions ?? []).map((action) => ({ ...action })),
     pictures: (reply.pictures ?? []).map((picture) => ({ ...picture })),
     attachments: (reply.attachments ?? []).map((attachment) => ({ ...attachment })),
+    ...(reply.log ? { log: reply.log } : {}),
     ...(reply.photo ? { photo: { ...reply.photo } } : {}),
     ...(reply.again ? { again: { ...reply.again } } : {}),
     author,

@@ -1,7 +1,9 @@
+import { logName } from "../../../commands/roll/export/pieces.ts";
 import { makeNumber } from "../../../commands/speech/wording.ts";
 import { PHOTO_KINDS } from "../../../store/shapes/photo.ts";
 import { z } from "zod";
 import type { Message } from "../../../store/messages.ts";
+import { logFileSchema } from "../../../store/shapes/roll.ts";
 import { runNameSchema } from "../../../store/shapes/run.ts";
 import type { EventKind, FeedEvent } from "./wire.ts";
 
@@ -27,6 +29,8 @@ export const bodySchema = z.object({
       }),
     )
     .default([]),
+  /** The log as a file: what is in it is read when it is fetched. */
+  log: logFileSchema.optional(),
   /** Where a photo belongs. The photo itself is not kept here: it goes with its roll or print. */
   photo: z
     .object({ kind: z.enum(PHOTO_KINDS), number: z.int(), isKept: z.boolean(), mayAdd: z.boolean() })
@@ -66,7 +70,10 @@ export function eventFor(message: Message, personId: string): FeedEvent | undefi
       alt,
       src: `/pictures/${message.id}/${index}.svg`,
     })),
-    files: body.attachments.map(({ name }, index) => ({ name, href: `/files/${message.id}/${index}` })),
+    files: [
+      ...body.attachments.map(({ name }, index) => ({ name, href: `/files/${message.id}/${index}` })),
+      ...(body.log ? [{ name: logName(body.log), href: `/logs/${message.id}` }] : []),
+    ],
     dueAt: body.dueAt,
     ...(body.again ? { again: body.again } : {}),
     // Nobody is called by their own word.

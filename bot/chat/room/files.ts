@@ -1,7 +1,12 @@
 import { createHash } from "node:crypto";
-import type { FastifyInstance, FastifyRequest } from "fastify";
+import { Readable } from "node:stream";
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import { LOG_TYPES, logName, piecesOf } from "../../../commands/roll/export/pieces.ts";
+import { whoMay } from "../../../commands/who.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomSession } from "../../../store/room.ts";
+import { mayActAs } from "../../../store/shapes/person.ts";
+import { createLane } from "../lane.ts";
 import { bodySchema, type FeedBody } from "./feed.ts";
 import { refuse } from "./http.ts";
 import { createPictures } from "./pictures.ts";
@@ -10,6 +15,9 @@ import { createPictures } from "./pictures.ts";
 
 /** Whatever a drawing holds, opened by itself it can do nothing. */
 const NOTHING_ALLOWED = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
+
+/** So much of a log is made ahead of who takes it. */
+const AHEAD_BYTES = 256 * 1024;
 
 export interface FileParts {
   readonly stores: Stores;
@@ -48,14 +56,34 @@ export function addFileRoutes(app: FastifyInstance, { stores, sessionOf, renderP
     return reply.type("image/svg+xml").send(picture.svg);
   });
 
+  const lane = createLane();
+
+  /** Made while it is fetched, no faster than it is taken; a fetch that breaks off can be made again. */
+  app.get<{ Params: { id: string } }>("/logs/:id", async (request, reply) => {
+    const log = bodyFor(request, request.params.id)?.log;
+    if (!log) return refuse(reply, 404, "ERR_NOT_FOUND");
+    const session = sessionOf(request);
+    const member = session && stores.members.find(session.classId, session.personId);
+    if (!member || !mayActAs(member.role, whoMay("roll export"))) return refuse(reply, 404, "ERR_NOT_FOUND");
+    return asFile(reply, logName(log), LOG_TYPES[log.format]).send(
+      Readable.from(lane.through(piecesOf(stores.rolls, log)), {
+        objectMode: false,
+        highWaterMark: AHEAD_BYTES,
+      }),
+    );
+  });
+
   app.get<{ Params: { id: string; index: string } }>("/files/:id/:index", async (request, reply) => {
     const file = bodyFor(request, request.params.id)?.attachments[Number(request.params.index)];
     if (!file) return refuse(reply, 404, "ERR_NOT_FOUND");
-    return reply
-      .header("content-security-policy", NOTHING_ALLOWED)
-      .header("cache-control", "private, no-store")
-      .header("content-disposition", `attachment; filename="${file.name.replace(/[^\w.-]/g, "-")}"`)
-      .type(`${file.mediaType}; charset=utf-8`)
-      .send(file.content);
+    return asFile(reply, file.name, file.mediaType).send(file.content);
   });
+}
+
+function asFile(reply: FastifyReply, name: string, mediaType: string): FastifyReply {
+  return reply
+    .header("content-security-policy", NOTHING_ALLOWED)
+    .header("cache-control", "private, no-store")
+    .header("content-disposition", `attachment; filename="${name.replace(/[^\w.-]/g, "-")}"`)
+    .type(`${mediaType}; charset=utf-8`);
 }

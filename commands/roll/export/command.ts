@@ -1,18 +1,20 @@
 import { z } from "zod";
+import { LOG_FORMATS } from "../../../store/shapes/roll.ts";
 import { whoMay } from "../../who.ts";
-import { defineCommand } from "../../define.ts";
+import { defineCommand, UserError } from "../../define.ts";
+import { makeLine } from "../../speech/line.ts";
+import { parseNumber } from "../../speech/wording.ts";
 import { completeValue, readFilter } from "../find/options.ts";
-import { EXPORT_FORMATS, writeLog } from "./file.ts";
 import * as words from "./reply.ts";
 
-/** More than a class makes in years, and within what the chats carry. */
-const MOST_ROLLS = 2000;
+/** Counting more would keep calls waiting. */
+const MOST_COUNTED = 10_000;
 
 export const rollExport = defineCommand({
   name: "roll export",
   summary: "The log as a file, CSV or JSON: everything a roll has but its photo",
   options: z.object({
-    as: z.enum(EXPORT_FORMATS).default("csv").describe("csv for a spreadsheet, json for programs"),
+    as: z.enum(LOG_FORMATS).default("csv").describe("csv for a spreadsheet, json for programs"),
     words: z.string().max(200).default("").describe("Only rolls with these words"),
     person: z.string().trim().min(1).max(60).optional().describe("Only this person's"),
     film: z.string().trim().min(1).max(60).optional().describe("Only this film"),
@@ -20,7 +22,7 @@ export const rollExport = defineCommand({
     when: z.string().trim().min(1).max(20).optional().describe("2026-03-01, 2026-03, last week, 3 weeks"),
     from: z.string().trim().min(1).max(20).optional().describe("From this day on"),
     to: z.string().trim().min(1).max(20).optional().describe("Up to and with this day"),
-    page: z.coerce.number().int().min(1).max(1000).default(1).describe("The next 2,000 of a longer log"),
+    before: z.string().trim().min(1).max(20).optional().describe("Only older rolls than this one: L1200"),
   }),
   who: whoMay("roll export"),
   visibility: "private",
@@ -30,11 +32,30 @@ export const rollExport = defineCommand({
     film: completeValue("film"),
     developer: completeValue("developer"),
   },
-  handle({ as, page, ...input }, context) {
+  handle({ before, ...input }, context) {
+    const { stores, class: school } = context;
     const { filter, taken } = readFilter(input, context);
-    const offset = (page - 1) * MOST_ROLLS;
-    const { rolls } = context.stores.rolls.search(context.class.id, filter, MOST_ROLLS, offset);
-    const total = context.stores.rolls.count(context.class.id, filter);
-    return words.exportReply(writeLog(rolls, as), as, rolls.length, total, page, MOST_ROLLS, taken);
+    const given = Object.entries(input).flatMap(([name, value]) => (value ? [[name, value] as const] : []));
+    const file = {
+      classId: school.id,
+      filter,
+      format: input.as,
+      below: before === undefined ? stores.rolls.lastNumber(school.id) + 1 : numberOf(before),
+      line: makeLine("roll export", Object.fromEntries(given)),
+    };
+    if (before !== undefined) return words.restReply(file, taken);
+    return words.exportReply(
+      file,
+      stores.rolls.count(school.id, filter, MOST_COUNTED + 1),
+      MOST_COUNTED,
+      taken,
+    );
   },
 });
+
+/** The roll itself need not be there any more. */
+function numberOf(typed: string): number {
+  const number = parseNumber("roll", typed);
+  if (number === undefined) throw new UserError("ERR_UNKNOWN_ROLL", words.noSuchRoll(typed));
+  return number;
+}

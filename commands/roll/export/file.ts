@@ -1,19 +1,22 @@
 import papa from "papaparse";
 import { z } from "zod";
 import { filmDeviationSchema } from "../../../store/shapes/run.ts";
-import { frameMarkSchema, OUTCOMES, rollStepSchema, type Roll } from "../../../store/shapes/roll.ts";
+import {
+  frameMarkSchema,
+  type LogFormat,
+  OUTCOMES,
+  rollStepSchema,
+  type Roll,
+} from "../../../store/shapes/roll.ts";
 
 /*
  * The log as a file, in our own format: one record for each film, with the unit in each name. What was written can be
  * read back whole.
  *
- * JSON: { "format": "sinkside log", "version": 1, "rolls": [ … ] }.
+ * JSON: { "format": "sinkside log", "version": 1, "rolls": [ … ] }, a line for each roll.
  * CSV: the same names as columns, in this order; `strips` holds frame counts with spaces between, `frame_marks`, `steps` and
  * `deviations` hold JSON. A text that a spreadsheet could take for a formula has an apostrophe before it.
  */
-
-export const EXPORT_FORMATS = ["csv", "json"] as const;
-export type ExportFormat = (typeof EXPORT_FORMATS)[number];
 
 const FORMAT = "sinkside log";
 
@@ -102,13 +105,40 @@ export function toRecord({ body, ...roll }: Roll): LogRecord {
   };
 }
 
-export function writeLog(rolls: readonly Roll[], format: ExportFormat): string {
-  const records = rolls.map(toRecord);
-  return format === "json" ? writeJson(records) : writeCsv(records);
+/** A file that is written piece by piece: its head, portions of its records, its end. */
+export interface LogWriter {
+  readonly head: string;
+  /** Portions follow each other; one may be empty. */
+  write(records: readonly LogRecord[]): string;
+  readonly tail: string;
 }
 
-export function writeJson(rolls: readonly LogRecord[]): string {
-  return `${JSON.stringify({ format: FORMAT, version: 1, rolls }, null, 2)}\n`;
+export function createLogWriter(format: LogFormat): LogWriter {
+  return format === "json" ? createJsonWriter() : createCsvWriter();
+}
+
+function createJsonWriter(): LogWriter {
+  let between = "\n";
+  return {
+    head: `{"format":${JSON.stringify(FORMAT)},"version":1,"rolls":[`,
+    write(records) {
+      let text = "";
+      for (const record of records) {
+        text += between + JSON.stringify(record);
+        between = ",\n";
+      }
+      return text;
+    },
+    tail: "\n]}\n",
+  };
+}
+
+function createCsvWriter(): LogWriter {
+  return {
+    head: writeRows([COLUMNS]),
+    write: (records) => (records.length === 0 ? "" : writeRows(records.map(toRow))),
+    tail: "",
+  };
 }
 
 /** Throws where it is not such a file. */
@@ -118,10 +148,8 @@ export function readJson(text: string): LogRecord[] {
 
 const COLUMNS = Object.keys(recordSchema.shape) as (keyof LogRecord)[];
 
-export function writeCsv(records: readonly LogRecord[]): string {
-  const data = records.map((record) => COLUMNS.map((column) => toCell(record[column], column)));
-  return `${papa.unparse({ fields: COLUMNS, data })}\r\n`;
-}
+const toRow = (record: LogRecord): string[] => COLUMNS.map((column) => toCell(record[column], column));
+const writeRows = (rows: string[][]): string => `${papa.unparse(rows)}\r\n`;
 
 /** Throws where it is not such a file. */
 export function readCsv(text: string): LogRecord[] {

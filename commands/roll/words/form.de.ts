@@ -77,7 +77,7 @@ export const forms: Forms = {
       when: "1.3.2026, 3.2026, letzte Woche, 3 Wochen",
       from,
       to,
-      page: "Die nächsten 2000 eines längeren Buchs",
+      before: "Nur ältere Filme als dieser: L1200",
     },
   },
 };

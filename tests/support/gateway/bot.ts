@@ -150,6 +150,7 @@ export function createMemoryDirectory(): MemoryDirectory {
     rollOfMessage: (ref) => rolls.get(ref) ?? null,
     classOfMessage: (ref) => told.get(ref) ?? null,
     memberName: () => null,
+    async *readLog() {},
     saveDirectRefused: (personId) => void refused.add(personId),
   };
 }

@@ -28,6 +28,9 @@ export const de: DiscordWords = {
   },
   done: "Erledigt.",
   lostPicture: (alt) => `Das Bild ließ sich nicht zeichnen. Es zeigt: ${alt}`,
+  logGoesOn: (roll, line) =>
+    `Die Datei reicht zurück bis ${roll}: Größere nimmt Discord nicht an. Die älteren Filme bekommst du mit \`/${line}\`.`,
+  logRest: "Ältere Filme",
   tooLarge: (name, megabytes) =>
     `${name} ist zu groß für diesen Chat (${megabytes} MB). Frag nach weniger auf einmal.`,
   callsHere: "Deine Signale kommen hier an. Lass die Benachrichtigungen für diese Unterhaltung an.",

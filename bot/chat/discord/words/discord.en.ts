@@ -29,6 +29,9 @@ export const en = {
   },
   done: "Done.",
   lostPicture: (alt: string) => `The picture could not be drawn. It shows: ${alt}`,
+  logGoesOn: (roll: string, line: string) =>
+    `The file goes back to ${roll}: Discord takes no larger one. The older rolls come with \`/${line}\`.`,
+  logRest: "Older rolls",
   tooLarge: (name: string, megabytes: number) =>
     `${name} is too large for this chat (${megabytes} MB). Ask for less at once.`,
   callsHere: "Your calls come here. Keep notifications on for this conversation.",

@@ -1,16 +1,9 @@
 import * as fc from "fast-check";
 import papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import {
-  readCsv,
-  readJson,
-  toRecord,
-  writeCsv,
-  writeJson,
-  writeLog,
-  type LogRecord,
-} from "../../../../commands/roll/export/file.ts";
-import { aRoll } from "../../../support/rolls.ts";
+import { readCsv, readJson, toRecord, type LogRecord } from "../../../../commands/roll/export/file.ts";
+import { LOG_FORMATS } from "../../../../store/shapes/roll.ts";
+import { aRoll, writeLog } from "../../../support/rolls.ts";
 
 const text = fc.string({ unit: "grapheme", maxLength: 30 });
 
@@ -36,7 +29,7 @@ describe("the log as a file", () => {
   it("comes back from JSON as it went", () => {
     fc.assert(
       fc.property(records, (list) => {
-        expect(readJson(writeJson(list))).toEqual(list);
+        expect(readJson(writeLog(list, "json"))).toEqual(list);
       }),
     );
   });
@@ -44,24 +37,35 @@ describe("the log as a file", () => {
   it("comes back from CSV as it went, whatever people wrote", () => {
     fc.assert(
       fc.property(records, (list) => {
-        expect(readCsv(writeCsv(list))).toEqual(list);
+        expect(readCsv(writeLog(list, "csv"))).toEqual(list);
       }),
     );
     for (const note of ["=1+1", "'=1", "-", "a,b", 'say "x"', "two\nlines", "\ttab", "  ", "'"]) {
       const list = [{ ...toRecord(aRoll()), note }];
-      expect(readCsv(writeCsv(list))).toEqual(list);
+      expect(readCsv(writeLog(list, "csv"))).toEqual(list);
     }
+  });
+
+  it("is the same in whatever portions it was written, and whole when it is empty", () => {
+    fc.assert(
+      fc.property(records, fc.integer({ min: 1, max: 4 }), (list, portion) => {
+        for (const format of LOG_FORMATS)
+          expect(writeLog(list, format, portion)).toBe(writeLog(list, format));
+      }),
+    );
+    expect(readJson(writeLog([], "json"))).toEqual([]);
+    expect(readCsv(writeLog([], "csv"))).toEqual([]);
   });
 
   it("lets no table program take a text for a formula", () => {
     const cells = papa
-      .parse<string[]>(writeLog([aRoll({ note: '=HYPERLINK("x")', personName: "@x" })], "csv"))
+      .parse<string[]>(writeLog([toRecord(aRoll({ note: '=HYPERLINK("x")', personName: "@x" }))], "csv"))
       .data.flat();
     expect(cells.filter((cell) => /^[=+\-@\t\r]/.test(cell))).toEqual([]);
   });
 
   it("names the unit in each column and gives nobody's inner number away", () => {
-    const csv = writeLog([aRoll({ personId: "room:secret" })], "csv");
+    const csv = writeLog([toRecord(aRoll({ personId: "room:secret" }))], "csv");
     expect(csv.split("\r\n")[0]).toContain("temperature_c");
     expect(csv).not.toContain("room:secret");
     expect(csv).toContain("2026-01-15T19:00:00.000Z");
@@ -75,7 +79,7 @@ describe("the log as a file", () => {
 
 it("lets no part of a text become a formula where a table program splits at semicolons or tabs", () => {
   const record = { ...toRecord(aRoll()), note: "thin;=1+1; +2;'=3\t-4", person: "a\t@b" };
-  const file = writeCsv([record]);
+  const file = writeLog([record], "csv");
   for (const delimiter of [";", "\t"]) {
     const cells = papa.parse<string[]>(file, { delimiter, quoteChar: "\u0000" }).data.flat();
     expect(cells.filter((cell) => /^\s*[=+\-@]/.test(cell))).toEqual([]);

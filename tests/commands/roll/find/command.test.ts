@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { readJson } from "../../../../commands/roll/export/file.ts";
 import { createRoom, type Room } from "../../../support/room.ts";
-import { aNewRoll } from "../../../support/rolls.ts";
+import { aNewRoll, takeLog } from "../../../support/rolls.ts";
 
 function aClassWithRolls(): Room {
   const room = createRoom();
@@ -105,8 +106,28 @@ describe("/roll export", () => {
     const room = aClassWithRolls();
     expect(room.asks("Ben", "/roll export").code).toBe("ERR_ROLE");
     const { reply } = room.asks("Iris", "/roll export film:Quay 100", "teacher");
-    expect(reply.attachments?.[0]).toMatchObject({ name: "log.csv", mediaType: "text/csv" });
-    expect(reply.attachments?.[0]?.content.trim().split("\r\n")).toHaveLength(2);
-    expect(room.asks("Iris", "/roll export as:json", "teacher").reply.fields).toMatchObject({ rolls: 10 });
+    expect(takeLog(room.stores, reply).trim().split("\r\n")).toHaveLength(2);
+    const json = room.asks("Iris", "/roll export as:json", "teacher").reply;
+    expect(json.fields).toMatchObject({ rolls: 10, isCapped: false });
+    expect(readJson(takeLog(room.stores, json)).map(({ roll }) => roll)).toEqual([
+      10, 9, 8, 7, 6, 5, 4, 3, 2, 1,
+    ]);
+  });
+
+  it("goes on before a roll, whether that one is there or not", () => {
+    const room = aClassWithRolls();
+    for (const [before, left] of [
+      ["L3", [2, 1]],
+      ["3", [2, 1]],
+      ["L999", [10, 9, 8, 7, 6, 5, 4, 3, 2, 1]],
+      ["L1", []],
+    ] as const) {
+      const { reply } = room.asks("Iris", `/roll export as:json before:${before}`, "teacher");
+      expect(readJson(takeLog(room.stores, reply)).map(({ roll }) => roll)).toEqual(left);
+    }
+    expect(room.asks("Iris", "/roll export before:yesterday", "teacher")).toMatchObject({
+      code: "ERR_UNKNOWN_ROLL",
+      reply: { text: "There is no roll yesterday. Write its number, like L1200." },
+    });
   });
 });
