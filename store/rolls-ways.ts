@@ -1,6 +1,6 @@
 import type { Db } from "./open.ts";
 import { toMatch } from "./rolls-match.ts";
-import type { RollFilter } from "./shapes/roll.ts";
+import type { Roll, RollFilter } from "./shapes/roll.ts";
 
 /* The ways from a filter to the rolls that fit it. */
 
@@ -78,26 +78,29 @@ export function createWays(db: Db) {
  * has anyway: to look for the next that fits could take as long as the whole log.
  */
 export function createWalk(db: Db, ways: ReturnType<typeof createWays>) {
-  const all = db.prepare<object, Walked>(
-    "select * from rolls where class_id = @classId and number < @below order by number desc limit @limit",
+  const all = db.prepare<object, WalkedRow>(
+    `select ${COLUMNS} from rolls where class_id = @classId and number < @below order by number desc limit @limit`,
   );
-  const byWords = db.prepare<object, Walked>(
-    `select rolls.* from rolls_text cross join rolls on rolls.id = rolls_text.rowid
+  const byWords = db.prepare<object, WalkedRow>(
+    `select ${COLUMNS} from rolls_text cross join rolls on rolls.id = rolls_text.rowid
      where rolls_text match @match and rolls_text.rowid <=
        (select id from rolls where class_id = @classId and number < @below order by number desc limit 1)
      order by rolls_text.rowid desc limit @limit`,
   );
   return (classId: number, filter: RollFilter, below: number, limit: number) => {
-    const asked = ways.ask(classId, filter);
-    const rows = (isNarrowed(filter) ? byWords : all).all({ ...asked, below, limit });
+    const rows = isNarrowed(filter)
+      ? byWords.all({ ...ways.ask(classId, filter), below, limit })
+      : all.all({ classId, below, limit });
+    const { fromMs, untilMs } = filter;
     return {
-      rows: rows.filter(({ ended_at: at }) => at >= asked.fromMs && at < asked.untilMs),
+      rows: rows.filter(({ endedAt: at }) => at >= (fromMs ?? at) && (untilMs === null || at < untilMs)),
       next: rows.length < limit ? null : (rows.at(-1)?.number ?? null),
     };
   };
 }
 
-interface Walked {
-  readonly number: number;
-  readonly ended_at: number;
-}
+type WalkedRow = Omit<Roll, "body"> & { body: string };
+
+const COLUMNS = `rolls.id, rolls.class_id as "classId", rolls.number, rolls.run_id as "runId", rolls.person_id as "personId",
+  rolls.person_name as "personName", rolls.film, rolls.developer, rolls.dilution, rolls.tank, rolls.batches, rolls.outcome,
+  rolls.ended_at as "endedAt", rolls.late_cues as "lateCues", rolls.rating, rolls.fault, rolls.note, rolls.body`;

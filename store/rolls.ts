@@ -135,7 +135,6 @@ export function createRollStore(db: Db): RollStore {
        count(rating) as rated, coalesce(sum(rating), 0) as ratingSum
      from rolls indexed by rolls_facts where id in (select value from json_each(?))`,
   );
-  // Columns of a strict table hold what was written; of many rows only the bodies are examined.
   const sums = db.prepare<[number, number, number, number], Omit<RollSum, "body"> & { body: string }>(
     `select number, person_name as "personName", film, developer, dilution, outcome, ended_at as "endedAt",
        late_cues as "lateCues", rating, fault, body
@@ -170,16 +169,13 @@ export function createRollStore(db: Db): RollStore {
       };
     },
     sums: (classId, fromMs, untilMs, limit) =>
-      sums.all(classId, fromMs, untilMs, limit).flatMap((row) => {
-        const { data } = rollSumBodySchema.safeParse(JSON.parse(row.body));
-        return data ? [Object.assign(row, { body: data })] : [];
-      }),
+      sums.all(classId, fromMs, untilMs, limit).flatMap(bodyRead(rollSumBodySchema)),
     count: (classId, filter, most) =>
       ways.of(filter).count.get({ ...ways.ask(classId, filter), limit: most })?.total ?? 0,
     lastNumber: (classId) => last.get(classId)?.number ?? 0,
     slice(classId, filter, below, limit) {
       const { rows, next } = walk(classId, filter, below, limit);
-      return { rolls: readable(rollRowSchema, rows), next };
+      return { rolls: rows.flatMap(bodyRead(rollBodySchema)), next };
     },
     hasAny: (classId) => any.get(classId) !== undefined,
     note: (id, text) => void note.run(text, id),
@@ -190,3 +186,11 @@ export function createRollStore(db: Db): RollStore {
     values: (classId, kind, limit) => values.all(classId, kind, limit),
   };
 }
+
+/** Columns of a strict table hold what was written; of many rows only the bodies are examined. */
+const bodyRead =
+  <S extends z.ZodType>(schema: S) =>
+  <R extends { readonly body: string }>(row: R): (Omit<R, "body"> & { body: z.output<S> })[] => {
+    const { data } = schema.safeParse(JSON.parse(row.body));
+    return data ? [Object.assign(row, { body: data })] : [];
+  };

@@ -26,7 +26,7 @@ import { seedClasses } from "./whole-bot-seed.ts";
 
 const COUNT = Number(process.env["ROLLS"] ?? 1_000_000);
 const RUNS = Number(process.env["RUNS"] ?? 600);
-const QUIET_SECONDS = 20;
+const QUIET_SECONDS = Number(process.env["QUIET"] ?? 20);
 const TOKEN = "taken-by-the-bench-only-0123456789";
 
 test(`a log of ${COUNT} rolls is taken while ${RUNS} runs are called`, async () => {

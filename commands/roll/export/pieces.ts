@@ -8,8 +8,8 @@ import { createLogWriter, toRecord } from "./file.ts";
  * is when its piece is made.
  */
 
-/** A piece is made within a few milliseconds: calls come between. */
-const ROLLS_A_PIECE = 50;
+/** A piece is made within two milliseconds: calls come between. */
+const ROLLS_A_PIECE = 25;
 
 export function* slicesOf(rolls: Pick<RollStore, "slice">, file: LogFile): Generator<RollSlice> {
   let below: number | null = file.below;
