@@ -15,12 +15,9 @@ interface Asked {
 }
 
 /** Whether it asks for anything but days. */
-function isNarrowed({ fromMs: _, untilMs: __, fault, ...rest }: RollFilter): boolean {
-  return (
-    fault !== null ||
-    Object.values(rest).some((value) =>
-      Array.isArray(value) ? value.length > 0 : value !== null && value !== false,
-    )
+function isNarrowed(filter: RollFilter): boolean {
+  return Object.entries({ ...filter, fromMs: null, untilMs: null }).some(([name, value]) =>
+    Array.isArray(value) ? value.length > 0 || name === "fault" : value !== null && value !== false,
   );
 }
 

@@ -42,6 +42,7 @@ test("does no more than is asked for, and ends with who stops listening", async 
 test("a fault of one is its own, and the others go on", async () => {
   const lane = createLane();
   function* broken(): Generator<number> {
+    yield 1;
     throw new Error("unreadable");
   }
   const all = async (portions: Iterable<number>): Promise<number[]> => {
