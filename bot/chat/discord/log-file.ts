@@ -1,14 +1,12 @@
 import type { Reply } from "../../../commands/define.ts";
 import { createLogWriter, toRecord } from "../../../commands/roll/export/file.ts";
 import { LOG_TYPES, logName } from "../../../commands/roll/export/pieces.ts";
+import { fitsKey } from "../../../commands/speech/line.ts";
 import { makeNumber } from "../../../commands/speech/wording.ts";
 import type { Language } from "../../../store/shapes/language.ts";
 import { FILE_BYTES } from "./message.ts";
 import type { Directory } from "./settings.ts";
 import { discordWords } from "./words/discord.ts";
-
-/** A key carries no more. */
-const MOST_LINE = 100;
 
 /** An answer with the log as a file: as much of it as one file here may hold, the newest first, and a key to the rest. */
 export async function withLogFile(
@@ -40,7 +38,7 @@ export async function withLogFile(
   return {
     ...reply,
     text: `${reply.text}\n${words.logGoesOn(makeNumber("roll", below), line)}`,
-    ...(line.length > MOST_LINE ? {} : { actions: [{ label: words.logRest, line }] }),
+    ...(fitsKey(line) ? { actions: [{ label: words.logRest, line }] } : {}),
     attachments,
   };
 }
