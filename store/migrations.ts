@@ -177,4 +177,8 @@ export const MIGRATIONS: readonly string[] = [
   ) strict;
   create index run_threads_alive on run_threads (state, run_id) where state in ('wanted', 'open');
   `,
+  `
+  -- Who waits for a place is asked whenever a run moves on.
+  create index runs_to_begin on runs (class_id, id) where phase_kind = 'waiting' and phase ->> 'step' = 0;
+  `,
 ];

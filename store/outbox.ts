@@ -1,43 +1,7 @@
-import type { z } from "zod";
 import type { Db } from "./open.ts";
 import { owedBodySchema } from "./outbox-body.ts";
+import type { NewOwed, Owed, Ready } from "./owed.ts";
 import { PRIORITIES } from "./shapes/priority.ts";
-
-/** Whose a message is, and the moment it is for. */
-interface Whose {
-  /** At most 25 characters, and never used for anything else: chats recognise a repeat by it. */
-  readonly key: string;
-  readonly classId: number;
-  /** null: to the class. */
-  readonly personId: string | null;
-  readonly runId: number | null;
-  readonly dueAt: number;
-}
-
-/** What the order of saying is decided by. */
-export interface Ready extends Whose {
-  readonly id: number;
-  readonly priority: number;
-  readonly usefulUntil: number | null;
-  readonly bundle: string | null;
-  readonly tries: number;
-}
-
-type State = "owed" | "sending" | "sent" | "failed" | "stale";
-
-export interface Owed extends Whose {
-  readonly id: number;
-  readonly usefulUntil: number | null;
-  readonly decidedAt: number;
-  readonly body: z.output<typeof owedBodySchema>;
-  readonly state: State;
-  readonly tries: number;
-  readonly firstTryAt: number | null;
-  /** How many calls of its run before it went unsaid, for it to tell. */
-  readonly missed: number;
-  readonly sentAt: number | null;
-  readonly ref: string | null;
-}
 
 /* Columns of a strict table hold what was written; they are not examined with every message. A body is. */
 const WHOSE = `id, key, class_id as "classId", person_id as "personId", run_id as "runId", due_at as "dueAt", tries`;
@@ -49,19 +13,6 @@ const readIfWhole = (row: OwedRow): Owed[] => {
   const { data } = owedBodySchema.safeParse(JSON.parse(row.body));
   return data ? [Object.assign(row, { body: data })] : [];
 };
-
-export interface NewOwed extends Whose {
-  /** One of `PRIORITIES`. */
-  readonly priority: number;
-  readonly decidedAt: number;
-  /** Later than this it helps nobody and is kept only as a record; null: always useful. */
-  readonly usefulUntil: number | null;
-  /** Not to be said before this instant (silence hours). */
-  readonly notBefore?: number;
-  /** How many calls of its run it stands for, beside itself. */
-  readonly missed?: number;
-  readonly body: z.input<typeof owedBodySchema>;
-}
 
 export interface OutboxStore {
   /** A key that is there already changes nothing. */
@@ -97,6 +48,8 @@ export interface OutboxStore {
    * by `lateMs` or more, was missed.
    */
   withdraw(runId: number, now: number, lateMs: number): void;
+  /** Takes back the one with this key, where it was not begun to be said. */
+  withdrawKey(key: string, now: number): void;
   /** How many cues of a run reached their person later than `ms` after their moment. */
   lateOf(runId: number, ms: number): number;
   /** How many cues of a run were decided, and then went unsaid until they were late by `ms` or of no use. */
@@ -173,6 +126,9 @@ export function createOutboxStore(db: Db): OutboxStore {
   const expire = db.prepare(
     "update outbox set useful_until = min(coalesce(useful_until, @now), @now) where run_id = @runId and state = 'sending'",
   );
+  const withdrawKey = db.prepare<[number, string]>(
+    "update outbox set state = 'stale', detail = 'no longer so', sent_at = ? where key = ? and state = 'owed'",
+  );
   const late = db.prepare<[number, number], { count: number }>(
     `select count(*) as count from outbox where run_id = ? and state in ('sent', 'failed')
      and coalesce(sent_at, decided_at) - due_at > ?`,
@@ -238,6 +194,7 @@ export function createOutboxStore(db: Db): OutboxStore {
       withdraw.run({ runId, now, lateMs });
       expire.run({ runId, now });
     },
+    withdrawKey: (key, now) => void withdrawKey.run(now, key),
     lateOf: (runId, ms) => late.get(runId, ms)?.count ?? 0,
     unsaidOf: (runId, ms) => unsaid.get(runId, ms)?.count ?? 0,
     dropAll: (why, now) => dropAll.run(why, now).changes,

@@ -55,6 +55,8 @@ export interface RunStore {
   find(classId: number, number: number): Run | undefined;
   /** Runs that are not over, oldest first; of one person, or of the whole class. */
   open(classId: number, personId?: string): Run[];
+  /** Runs whose first bath is not in yet, oldest first. */
+  toBegin(classId: number): Run[];
   /** The newest that is no trial. */
   latest(classId: number, personId: string): Run | undefined;
   /** Of each kind (a film's, prints', a lamp's, a strip's) the newest this person started since then that is no trial. */
@@ -81,6 +83,10 @@ export function createRunStore(db: Db): RunStore {
   );
   const openOfPerson = db.prepare<[number, string], Row>(
     `select ${COLUMNS} from runs where class_id = ? and person_id = ? and phase_kind in ('waiting', 'running') order by id`,
+  );
+  const toBegin = db.prepare<[number], Row>(
+    `select ${COLUMNS} from runs indexed by runs_to_begin
+     where class_id = ? and phase_kind = 'waiting' and phase ->> 'step' = 0 order by id`,
   );
   const newest = db.prepare<[number, string], Row>(
     `select ${COLUMNS} from runs where class_id = ? and person_id = ? and body ->> '$.speed' is null order by id desc limit 1`,
@@ -123,6 +129,7 @@ export function createRunStore(db: Db): RunStore {
       (personId === undefined ? openOfClass.all(classId) : openOfPerson.all(classId, personId)).flatMap(
         readIfWhole,
       ),
+    toBegin: (classId) => toBegin.all(classId).flatMap(readIfWhole),
     latest: (classId, personId) => readIfWhole(newest.get(classId, personId))[0],
     newestOfEach: (classId, personId, sinceMs) =>
       newestOfEach.all(classId, personId, sinceMs).flatMap(readIfWhole),

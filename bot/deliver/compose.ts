@@ -6,7 +6,7 @@ import { speaking } from "../../commands/speech/language.ts";
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import { joinAnd } from "../../commands/speech/wording.ts";
 import { runCalledBy } from "../../store/shapes/message-key.ts";
-import type { Owed } from "../../store/outbox.ts";
+import type { Owed } from "../../store/owed.ts";
 import type { RunName } from "../../store/shapes/run.ts";
 import type { Delivery } from "../chat/port.ts";
 

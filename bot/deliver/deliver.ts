@@ -1,4 +1,4 @@
-import type { Owed } from "../../store/outbox.ts";
+import type { Owed } from "../../store/owed.ts";
 import type { Stores } from "../../store/index.ts";
 import { createAhead } from "./ahead.ts";
 import type { ChatPort, Delivery, Outcome } from "../chat/port.ts";

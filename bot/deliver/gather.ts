@@ -1,6 +1,6 @@
 import { runCalledBy } from "../../store/shapes/message-key.ts";
 import { chatOf } from "../../store/shapes/chat-key.ts";
-import type { Ready } from "../../store/outbox.ts";
+import type { Ready } from "../../store/owed.ts";
 import type { Stores } from "../../store/index.ts";
 import type { ChatPort, Target } from "../chat/port.ts";
 import { groupReady, type Unit } from "./units.ts";

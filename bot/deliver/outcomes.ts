@@ -1,6 +1,6 @@
 import { tellUnreached } from "../../commands/run/unreached.ts";
 import type { Stores } from "../../store/index.ts";
-import type { Owed } from "../../store/outbox.ts";
+import type { Owed } from "../../store/owed.ts";
 import type { Outcome } from "../chat/port.ts";
 import type { Log } from "../process/log.ts";
 import type { Unit } from "./units.ts";

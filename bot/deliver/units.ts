@@ -1,4 +1,4 @@
-import type { Ready } from "../../store/outbox.ts";
+import type { Ready } from "../../store/owed.ts";
 import { isCall } from "../../store/shapes/priority.ts";
 import type { Target } from "../chat/port.ts";
 

@@ -2,7 +2,7 @@ import { existsSync, statfsSync, statSync } from "node:fs";
 import { dirname } from "node:path";
 import { collectDefaultMetrics, Counter, Gauge, Histogram, Registry } from "prom-client";
 import type { Stores } from "../../store/index.ts";
-import type { Owed } from "../../store/outbox.ts";
+import type { Owed } from "../../store/owed.ts";
 import type { ChatPort } from "../chat/port.ts";
 
 /* Figures for whoever runs the bot, in the Prometheus text format. No names and no ids of people. */

@@ -15,6 +15,7 @@ import { setAsideNumber, withLeftOut } from "../unreadable.ts";
 import { findRun, isLostRun, runsInReach } from "./find.ts";
 import { faultWords } from "./fault-words.ts";
 import * as words from "./reply.ts";
+import { callNext } from "./turns.ts";
 import { washOthersAnew } from "./rewash.ts";
 import { isFilmPlan, isTrayPlan } from "../../store/shapes/tray.ts";
 import { isOver, isTrayRun, isTrial, type Run, secondsIn } from "../../store/shapes/run.ts";
@@ -56,7 +57,8 @@ export const runStart = defineCommand({
       throw new UserError("ERR_TANK_BUSY", words.tankBusy(plan.tank, busy, ownerOf(context, busy)));
     const run = stores.runs.add(freshRun(context, plan));
     wantThread(context, run);
-    const started = words.startedReply(run);
+    callNext(stores, run, now);
+    const started = words.startedReply(stores.runs.get(run.id) ?? run);
     const warning = bellWarning(plan, context.class, now);
     return warning === "" ? started : { ...started, text: `${warning}\n${started.text}` };
   },

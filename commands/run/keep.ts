@@ -7,17 +7,20 @@ import { isOver, isTrial, type Run } from "../../store/shapes/run.ts";
 import { LATE_FROM_MS } from "./settle.ts";
 import type { Stores } from "../../store/index.ts";
 import { recordPours } from "../batch/pour.ts";
+import { callNext, leaveQueue } from "./turns.ts";
 
 /**
  * Keeps a run that has changed, with the cues its new schedule owes, the baths that went in and, once it is over, its
  * rolls in the log. Must be called inside `atomically`: these are one matter.
  */
-export function keepRun(stores: Stores, run: Run, now: number): Roll[] {
+export function keepRun(stores: Stores, changed: Run, now: number): Roll[] {
+  const run = leaveQueue(stores, changed, now);
   stores.runs.save(run);
   stores.outbox.withdraw(run.id, now, LATE_FROM_MS);
   const leadMs = leadMsOf(stores, stores.classes.addressOf(run.classId)?.key ?? "");
   stores.cues.reschedule(run.id, cuesAfter(run, now), leadMs, now);
   recordPours(stores, run, now);
+  callNext(stores, run, now);
   if (!isOver(run) || isTrial(run)) return [];
   const owner = stores.members.find(run.classId, run.personId);
   const { outbox, cues } = stores;

@@ -58,9 +58,14 @@ export function startedReply(run: Run): Reply {
         ? words().strip.started(nameOf(run), plan.strip.bars)
         : words().started(nameOf(run), develop?.seconds ?? 0, plan.tenthsC),
     ...(run.speed === undefined ? [] : [words().trial(run.speed)]),
+    ...(run.queued ? [words().queued(isTrayRun(run), run.queued.dueAtMs)] : []),
     first ? words().next(doingOf(first)) : "",
   ].join("\n");
-  return { text, fields: fieldsOf(run), actions: [...nextAction(run, 0), stopAction(run)] };
+  return {
+    text,
+    fields: fieldsOf(run),
+    actions: [...(run.queued ? nextAction(run, 0).map(withoutWeight) : nextAction(run, 0)), stopAction(run)],
+  };
 }
 
 export function stopAction(run: Run): Action {

@@ -63,6 +63,14 @@ export function staysOf({ plan, phase }: TrayRun, nowMs: number): Stay[] {
   return staysFrom(plan, phase.step - 1, nowMs, 0);
 }
 
+/** The same where nobody is counted on to move a print that waits to be moved: it keeps its tray until somebody does. */
+export function heldStaysOf(run: TrayRun, nowMs: number): Stay[] {
+  const stays = staysOf(run, nowMs);
+  return run.phase.kind === "waiting"
+    ? stays.map((stay, at) => (at === 0 ? { ...stay, untilMs: Infinity } : stay))
+    : stays;
+}
+
 function fits(line: TrayLine, wanted: readonly Stay[], there: readonly Stay[]): boolean {
   return wanted.every((stay) => {
     const others = there.filter(
@@ -88,7 +96,8 @@ export function tooSmallFor(line: TrayLine, plan: Stepped): string | null {
 
 /**
  * When these prints may go into the developer: now, or as soon as each tray on their way has room. `ahead`: those who wait
- * before them, each let in at its own first moment. null: a tray is too small for them.
+ * before them, each let in at its own first moment. null: a tray is too small for them, or taken for nobody knows how long.
+ * `stays` says where prints will be.
  */
 export function firstStart(
   line: TrayLine,
@@ -96,8 +105,9 @@ export function firstStart(
   going: readonly TrayRun[],
   ahead: readonly Stepped[],
   nowMs: number,
+  stays: typeof staysOf = staysOf,
 ): number | null {
-  let there = going.flatMap((run) => staysOf(run, nowMs));
+  let there = going.flatMap((run) => stays(run, nowMs));
   for (const each of ahead) {
     const atMs = earliest(line, each, there, nowMs);
     if (atMs !== null) there = [...there, ...staysFrom(each, 0, atMs, null)];
@@ -112,7 +122,8 @@ function earliest(line: TrayLine, plan: Stepped, there: readonly Stay[], nowMs: 
   const starts = there.flatMap(({ tray, untilMs }) =>
     shifts.filter((each) => each.tray === tray).map(({ fromMs }) => untilMs - fromMs),
   );
-  const moments = [nowMs, ...starts.filter((atMs) => atMs > nowMs)].sort((a, b) => a - b);
+  const later = starts.filter((atMs) => atMs > nowMs && atMs < Infinity);
+  const moments = [nowMs, ...later].sort((a, b) => a - b);
   return moments.find((atMs) => fits(line, staysFrom(plan, 0, atMs, null), there)) ?? null;
 }
 

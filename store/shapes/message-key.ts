@@ -38,6 +38,8 @@ export type MessageKey =
   | { readonly kind: "chat-off"; readonly class: number; readonly teacher: number; readonly minute: number }
   /** A wet print came into the wash of a run's; `schedule` is the one that this begins. */
   | { readonly kind: "wash-anew"; readonly run: number; readonly schedule: number }
+  /** There is a place for whoever waits at the sink or at a line of trays; `turn` counts how often they have come to wait. */
+  | { readonly kind: "turn"; readonly run: number; readonly turn: number }
   /** Somebody at the trays has paper open: to whoever announced white light. `part` counts the class's people. */
   | { readonly kind: "lights-wait"; readonly say: number; readonly part: number }
   /** A chat takes longer for a message than a call can leave ahead; told once an hour at most. */
@@ -81,6 +83,8 @@ function unbound(key: MessageKey): string {
       return `off.${make36(key.class)}.${make36(key.teacher)}.${make36(key.minute)}`;
     case "wash-anew":
       return `w${make36(key.run)}.${make36(key.schedule)}`;
+    case "turn":
+      return `t${make36(key.run)}.${make36(key.turn)}`;
     case "lights-wait":
       return `lw.${make36(key.say)}.${make36(key.part)}`;
     case "chat-slow":
@@ -102,7 +106,15 @@ const CUE = /^([0-9a-z]+)\.([0-9a-z]+\.[0-9a-z]+[fagpnw][0-9a-z]+)$/;
 /** The run whose own person a message tells what to do at the sink; null where it tells of something else, or tells others. */
 export function runCalledBy(text: string): number | null {
   const key = parseMessageKey(text);
-  return key?.kind === "cue" || key?.kind === "redirect" || key?.kind === "wash-anew" ? key.run : null;
+  switch (key?.kind) {
+    case "cue":
+    case "redirect":
+    case "wash-anew":
+    case "turn":
+      return key.run;
+    default:
+      return null;
+  }
 }
 
 /** Undefined for a key of another kind. */
@@ -137,6 +149,8 @@ export function parseMessageKey(text: string): MessageKey | undefined {
     };
   if (/^u[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
     return { kind: "unreached", run: id, teacher: parse36(second) };
+  if (/^t[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
+    return { kind: "turn", run: id, turn: parse36(second) };
   if (/^w[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
     return { kind: "wash-anew", run: id, schedule: parse36(second) };
   if (head === "off" && fourth !== undefined)

@@ -6,6 +6,7 @@ export function shiftRun(run: Run, byMs: number): Run {
     ...run,
     startedAtMs: run.startedAtMs + byMs,
     phase: shiftPhase(run.phase, byMs),
+    ...(run.queued ? { queued: shiftQueued(run.queued, byMs) } : {}),
     marks: run.marks.map((mark) => ({
       ...mark,
       startedAtMs: mark.startedAtMs + byMs,
@@ -14,6 +15,11 @@ export function shiftRun(run: Run, byMs: number): Run {
     deviations: run.deviations.map((each) => ({ ...each, atMs: each.atMs + byMs })),
   };
 }
+
+const shiftQueued = ({ turn, dueAtMs }: NonNullable<Run["queued"]>, byMs: number) => ({
+  turn,
+  dueAtMs: dueAtMs === null ? null : dueAtMs + byMs,
+});
 
 function shiftPhase(phase: Phase, byMs: number): Phase {
   switch (phase.kind) {

@@ -69,6 +69,11 @@ export const runSchema = z.object({
   phase: phaseSchema,
   marks: z.array(stepRecordSchema),
   deviations: z.array(deviationSchema),
+  /**
+   * Waits for a place at the sink or in the trays, since there was none for it: the how-many-eth call of its turn is owed for
+   * `dueAtMs`; null: nobody knows yet when there will be one. Absent: it has a place, or never waited for one.
+   */
+  queued: z.object({ turn: z.int().min(1), dueAtMs: z.int().nullable() }).optional(),
   /** Of a trial: so many of its seconds pass in one of the room's. Absent: it is no trial, and a film is in the tank. */
   speed: z.int().min(2).max(600).optional(),
 });

@@ -45,6 +45,7 @@ const keys: fc.Arbitrary<MessageKey> = fc.oneof(
     minute: fc.integer({ min: 29_000_000, max: 40_000_000 }),
   }),
   fc.record({ kind: fc.constant("wash-anew" as const), run: id, schedule: small }),
+  fc.record({ kind: fc.constant("turn" as const), run: id, turn: small }),
   fc.record({ kind: fc.constant("lights-wait" as const), say: id, part: small }),
   fc.record({
     kind: fc.constant("chat-slow" as const),

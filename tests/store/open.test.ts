@@ -36,6 +36,7 @@ const LANDED: readonly string[] = [
   "1e3a984a31b3",
   "35d65b590458",
   "b0d1b54c5ca1",
+  "0d56ea9283eb",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

@@ -64,6 +64,8 @@ export const en = {
   stopThis: "Stop this run",
   started: (name: string, seconds: number, tenthsC: number) =>
     `**${name}**: ${saySeconds(seconds)} in the developer at ${formatBothScales(tenthsC)}.`,
+  queued: (isAtTrays: boolean, atMs: number | null) =>
+    `**Wait: ${isAtTrays ? "the trays are full" : "there is no place at the sink"}**${atMs === null ? "" : ` until ${instant(atMs, "time")}`}. I call you when it is your turn.`,
   next: (doing: string) => `Next: ${doing}`,
   finished: (name: string) => `**${name}** is finished. Well done: the roll is in the log.`,
   stopped: (name: string, title: string) => `**${name}** is stopped at ${title}. The log keeps it.`,

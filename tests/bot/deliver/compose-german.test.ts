@@ -6,7 +6,7 @@ import type { Language } from "../../../store/shapes/language.ts";
 import { advance } from "../../../commands/run/machine.ts";
 import { renderInstants } from "../../../commands/speech/wording.ts";
 import { openStores, type OpenedStores } from "../../../store/index.ts";
-import type { Owed } from "../../../store/outbox.ts";
+import type { Owed } from "../../../store/owed.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 import { aPlan, START } from "../../support/make.ts";
 import { createMemoryLog, createRoom } from "../../support/room.ts";

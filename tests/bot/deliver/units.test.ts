@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { groupReady } from "../../../bot/deliver/units.ts";
-import type { Ready } from "../../../store/outbox.ts";
+import type { Ready } from "../../../store/owed.ts";
 
 const ready = (id: number, dueAt: number, over: Partial<Ready> = {}): Ready => ({
   id,

@@ -1,0 +1,119 @@
+import { isFilmRun, isTrayRun, isTrial, type Run, runNameOf } from "../../store/shapes/run.ts";
+import { makeMessageKey } from "../../store/shapes/message-key.ts";
+import type { SchoolClass } from "../../store/shapes/school.ts";
+import type { Stores } from "../../store/index.ts";
+import { owe } from "../owe.ts";
+import { atLine, firstStart, heldStaysOf, tooSmallFor } from "../tray/places.ts";
+import { turnWords } from "./turn-words.ts";
+
+/*
+ * Whose turn it is, at the sink and at each line of trays. Whoever finds no place when they want to begin waits for one and is
+ * called when it is there, in the order in which they came. All of it inside `atomically`, with the change that makes the place.
+ */
+
+type Queued = NonNullable<Run["queued"]>;
+
+const waitsToBegin = ({ phase }: Run): boolean => phase.kind === "waiting" && phase.step === 0;
+const keyOf = (run: Run, { turn }: Queued): string => makeMessageKey({ kind: "turn", run: run.id, turn });
+
+/** The run without its place in the queue, once it has begun or is over; a call that is still owed is taken back. */
+export function leaveQueue(stores: Stores, run: Run, now: number): Run {
+  const { queued, ...rest } = run;
+  if (queued === undefined || waitsToBegin(run)) return run;
+  stores.outbox.withdrawKey(keyOf(run, queued), now);
+  return rest;
+}
+
+/** After `changed` has come to wait, has moved on or is over: who waits at the same place is told of it when it is their turn. */
+export function callNext(stores: Stores, changed: Run, now: number): void {
+  if (isTrial(changed) || !(isFilmRun(changed) || isTrayRun(changed))) return;
+  const waiting = stores.runs.toBegin(changed.classId).filter((run) => isAtSamePlace(run, changed));
+  const school = waiting.length > 0 ? stores.classes.get(changed.classId) : undefined;
+  if (!school) return;
+  const moments = isTrayRun(changed)
+    ? momentsAtTrays(stores, school, changed.plan.line, now)
+    : momentsAtSink(stores, school, now);
+  for (const run of waiting) {
+    const atMs = moments.get(run.id);
+    if (atMs === undefined) continue;
+    const next = nextQueued(run.queued, atMs, now);
+    if (next !== run.queued) requeue(stores, run, next, now);
+  }
+}
+
+function isAtSamePlace(run: Run, other: Run): boolean {
+  if (isTrial(run)) return false;
+  if (isTrayRun(run)) return isTrayRun(other) && run.plan.line === other.plan.line;
+  return isFilmRun(run) && isFilmRun(other);
+}
+
+/**
+ * What a waiting run's place in the queue becomes; `atMs` is when it may begin, null: not known. Whoever was called and finds
+ * the place gone again waits anew, and is called anew.
+ */
+export function nextQueued(
+  queued: Queued | undefined,
+  atMs: number | null,
+  nowMs: number,
+): Queued | undefined {
+  const hasPlace = atMs !== null && atMs <= nowMs;
+  const isCalled = queued !== undefined && queued.dueAtMs !== null && queued.dueAtMs <= nowMs;
+  if (hasPlace && (queued === undefined || isCalled)) return queued;
+  const dueAtMs = hasPlace ? nowMs : atMs;
+  if (queued?.dueAtMs === dueAtMs) return queued;
+  const isCallKept = queued === undefined || queued.dueAtMs === null;
+  return { turn: (queued?.turn ?? 1) + (isCallKept ? 0 : 1), dueAtMs };
+}
+
+function requeue(stores: Stores, run: Run, queued: Queued | undefined, now: number): void {
+  if (queued === undefined) return;
+  if (run.queued !== undefined) stores.outbox.withdrawKey(keyOf(run, run.queued), now);
+  const kept = { ...run, queued };
+  stores.runs.save(kept);
+  if (queued.dueAtMs === null) return;
+  owe(
+    stores,
+    {
+      of: { kind: "turn", run: run.id, turn: queued.turn },
+      classId: run.classId,
+      personId: run.personId,
+      run: runNameOf(run),
+      dueAt: queued.dueAtMs,
+      say: () => turnWords(kept),
+    },
+    now,
+  );
+}
+
+type Moments = ReadonlyMap<number, number | null>;
+
+/** A film's tank stands at the sink until its fixer is poured back: only somebody's word tells when that is. */
+function momentsAtSink(stores: Stores, { id, habits }: SchoolClass, nowMs: number): Moments {
+  const films = stores.runs.open(id).filter((run) => isFilmRun(run) && !isTrial(run));
+  const waiting = films.filter(waitsToBegin);
+  const free = habits.sinks - films.filter(isAtSink).length;
+  return new Map(waiting.map((run, at) => [run.id, at < free ? nowMs : null]));
+}
+
+function isAtSink(run: Run): boolean {
+  const { phase, plan } = run;
+  if (waitsToBegin(run) || (phase.kind !== "waiting" && phase.kind !== "running")) return false;
+  // Until the next bath is in, the one before is still in the tank.
+  const bath = phase.kind === "waiting" ? phase.step - 1 : phase.step;
+  return bath <= plan.steps.findLastIndex(({ kind }) => kind === "fix");
+}
+
+/** Only for the first who waits can it be said ahead when there is room: when the others begin is up to those before them. */
+function momentsAtTrays(stores: Stores, { id, habits }: SchoolClass, number: number, nowMs: number): Moments {
+  const moments = new Map<number, number | null>();
+  const line = habits.trayLines.find((each) => each.number === number);
+  if (!line) return moments;
+  const { inTrays, waiting } = atLine(stores.runs.open(id).filter(isTrayRun), number);
+  const fitting = waiting.filter(({ plan }) => tooSmallFor(line, plan) === null);
+  for (const [at, run] of fitting.entries()) {
+    const ahead = fitting.slice(0, at).map(({ plan }) => plan);
+    const fromMs = firstStart(line, run.plan, inTrays, ahead, nowMs, heldStaysOf);
+    moments.set(run.id, fromMs !== null && fromMs > nowMs && at > 0 ? null : fromMs);
+  }
+  return moments;
+}
