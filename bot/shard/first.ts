@@ -1,22 +1,22 @@
-import { toOther, type ToFirst } from "./link.ts";
+import { type KnownOf, toOther, type ToFirst } from "./link.ts";
 
 /* Another process's side of the link to the first one. */
 
 export interface First {
   waitForTurn(): Promise<void>;
-  /** Direct messages whose person was seen last in a class of this process. */
+  /** Direct messages that are for a class of this process. */
   onHanded(handle: (interaction: object) => void): void;
   /** Cues are called from now on. */
   started(): void;
 }
 
 export interface FirstDeps {
-  seenAt(personId: string): number | null;
+  readonly knownOf: KnownOf;
   /** The first process is gone: whoever took its place starts its own others. */
   onGone(): void;
 }
 
-export function linkToFirst({ seenAt, onGone }: FirstDeps): First {
+export function linkToFirst({ knownOf, onGone }: FirstDeps): First {
   const waiting = new Map<number, () => void>();
   let turns = 0;
   let handle: (interaction: object) => void = () => {};
@@ -25,7 +25,8 @@ export function linkToFirst({ seenAt, onGone }: FirstDeps): First {
   };
   process.on("message", (given) => {
     const message = toOther.parse(given);
-    if (message.kind === "who") tell({ kind: "seen", id: message.id, at: seenAt(message.personId) });
+    if (message.kind === "who")
+      tell({ kind: "seen", id: message.id, ...knownOf(message.personId, message.ref) });
     else if (message.kind === "interaction") handle(message.interaction);
     else {
       waiting.get(message.id)?.();

@@ -1,9 +1,10 @@
 import { fork, type ChildProcess } from "node:child_process";
 import { join } from "node:path";
+import type { AboutDirect } from "../chat/discord/settings.ts";
 import type { Config } from "../process/config.ts";
 import type { Log } from "../process/log.ts";
 import { dataOf, ownerOf } from "./shard.ts";
-import { toFirst, type ToOther } from "./link.ts";
+import { type Known, type KnownOf, toFirst, type ToOther } from "./link.ts";
 import { createTurns } from "./turns.ts";
 
 /* The first process's side: it starts the others, and starts them again. */
@@ -11,8 +12,11 @@ import { createTurns } from "./turns.ts";
 export interface Others {
   /** Resolves when this process may identify itself. */
   waitForTurn(): Promise<void>;
-  /** Gives a direct message's interaction to the process of its class, or of the one its person was seen in last, if that is another. */
-  handOver(interaction: object, personId: string, classKey?: string): Promise<boolean>;
+  /**
+   * Gives a direct message's interaction to another process: that of its class, or whichever has said the message it came
+   * from, or that of the class its person was seen in last.
+   */
+  handOver(interaction: object, personId: string, about?: AboutDirect): Promise<boolean>;
   /** Ends them, and waits for it. */
   stop(): Promise<void>;
 }
@@ -20,10 +24,10 @@ export interface Others {
 export interface OthersDeps {
   readonly config: Config;
   readonly log: Log;
-  /** When a person was last seen in a class of this process. */
-  seenAt(personId: string): number | null;
-  /** Another process can go on no longer, nor can any: its exit code. */
+  readonly knownOf: KnownOf;
 }
+
+type Answer = Known & { readonly id: number };
 
 const FIRST_PAUSE_MS = 1000;
 const LONGEST_PAUSE_MS = 60_000;
@@ -34,10 +38,10 @@ const ASK_MS = 500;
 /** EX_NOPERM: the chat rejects the token, and it would reject it again. */
 const TOKEN_REJECTED = 77;
 
-export function startOthers({ config, log, seenAt }: OthersDeps): Others {
+export function startOthers({ config, log, knownOf }: OthersDeps): Others {
   const takeTurn = createTurns();
   const children = new Map<number, ChildProcess>();
-  const asked = new Map<string, (at: number | null) => void>();
+  const asked = new Map<string, (known: Known) => void>();
   let questions = 0;
   let isStopping = false;
 
@@ -73,26 +77,22 @@ export function startOthers({ config, log, seenAt }: OthersDeps): Others {
     if (!message.success) return log.error({ shard: id }, "a process of this bot said something unknown");
     const { data } = message;
     if (data.kind === "turn") void takeTurn().then(() => tell(child, { kind: "go", id: data.id }));
-    else if (data.kind === "seen") asked.get(`${id}.${data.id}`)?.(data.at);
+    else if (data.kind === "seen") asked.get(`${id}.${data.id}`)?.(data);
     else log.info({ shard: id }, "a process of this bot has started");
   }
 
-  function ask(
-    id: number,
-    child: ChildProcess,
-    personId: string,
-  ): Promise<{ id: number; at: number | null }> {
+  function ask(id: number, child: ChildProcess, personId: string, ref: string | null): Promise<Answer> {
     questions += 1;
     const question = questions;
     return new Promise((resolve) => {
-      const answer = (at: number | null): void => {
+      const answer = ({ at, hasSaid }: Known): void => {
         clearTimeout(timer);
         asked.delete(`${id}.${question}`);
-        resolve({ id, at });
+        resolve({ id, at, hasSaid });
       };
-      const timer = setTimeout(() => answer(null), ASK_MS);
+      const timer = setTimeout(() => answer({ at: null, hasSaid: false }), ASK_MS);
       asked.set(`${id}.${question}`, answer);
-      tell(child, { kind: "who", id: question, personId });
+      tell(child, { kind: "who", id: question, personId, ref });
     });
   }
 
@@ -106,14 +106,12 @@ export function startOthers({ config, log, seenAt }: OthersDeps): Others {
 
   return {
     waitForTurn: takeTurn,
-    async handOver(interaction, personId, classKey) {
+    async handOver(interaction, personId, { classKey, ref = null } = {}) {
       if (classKey !== undefined) return give(ownerOf(classKey, config.DISCORD_SHARDS), interaction);
-      const answers = await Promise.all([...children].map(([id, child]) => ask(id, child, personId)));
-      const newest = answers.reduce((best, each) => ((each.at ?? -1) > (best.at ?? -1) ? each : best), {
-        id: 0,
-        at: seenAt(personId),
-      });
-      return give(newest.id, interaction);
+      const others = await Promise.all([...children].map(([id, child]) => ask(id, child, personId, ref)));
+      const answers = [{ id: 0, ...knownOf(personId, ref) }, ...others];
+      const newest = answers.reduce((best, each) => ((each.at ?? -1) > (best.at ?? -1) ? each : best));
+      return give((answers.find(({ hasSaid }) => hasSaid) ?? newest).id, interaction);
     },
     async stop() {
       isStopping = true;

@@ -2,6 +2,7 @@ import type { Stores } from "../../store/index.ts";
 import type { DiscordShard } from "../chat/discord/settings.ts";
 import type { Config } from "../process/config.ts";
 import type { Log } from "../process/log.ts";
+import type { Known } from "./link.ts";
 import { checkShard, splitStores } from "./split.ts";
 
 /* Which of several processes this is, and what it does for it. */
@@ -37,16 +38,17 @@ export async function takeShard(deps: ShardDeps): Promise<ShardRole | undefined>
   const { config, stores, log, onGone } = deps;
   const { SINKSIDE_SHARD: id, DISCORD_SHARDS: count } = config;
   if (count === 1 || config.DISCORD_TOKEN === undefined) return undefined;
-  const seenAt = (personId: string): number | null => {
+  const knownOf = (personId: string, ref: string | null): Known => {
     const classId = stores.members.lastClass(personId);
-    return classId === undefined ? null : (stores.members.find(classId, personId)?.seenAt ?? null);
+    const at = classId === undefined ? null : (stores.members.find(classId, personId)?.seenAt ?? null);
+    return { at, hasSaid: ref !== null && stores.outbox.classesSaidIn(ref).length > 0 };
   };
   if (id !== undefined) {
     const { linkToFirst } = await import("./first.ts");
-    const { waitForTurn, onHanded, started } = linkToFirst({ seenAt, onGone });
+    const { waitForTurn, onHanded, started } = linkToFirst({ knownOf, onGone });
     return { shard: { id, count, waitForTurn, onHanded }, started, stop: async () => {} };
   }
   const { startOthers } = await import("./others.ts");
-  const { waitForTurn, handOver, stop } = startOthers({ config, log, seenAt });
+  const { waitForTurn, handOver, stop } = startOthers({ config, log, knownOf });
   return { shard: { id: 0, count, waitForTurn, handOver }, started: () => {}, stop };
 }

@@ -109,6 +109,40 @@ test("each process answers its own servers, keeps their classes alone, and gets 
   expect(gateway.violations).toEqual([]);
 });
 
+test("a roll is rated from the menu of its call, alone, though its person has been in a class of the other process since", async () => {
+  const [home, other] = places;
+  if (!home || !other) throw new Error("there are not two servers");
+  const mina = gateway.addUser("Mina");
+  const alone = { isDirect: true };
+  await gateway.slash(teacher, "sheet add", SHEET, { channel: other.channel });
+  await gateway.slash(mina, "help", {}, { channel: other.channel });
+  await gateway.slash(mina, "plan make", { film: "Lantern 400", temp: "20C" }, alone);
+  await gateway.slash(mina, "run start", {}, alone);
+  await gateway.slash(mina, "run next", { run: "R1" }, alone);
+  const callOf = () =>
+    gateway
+      .messagesTo(mina)
+      .find(({ content, interactionId }) => interactionId === undefined && content.includes("Agitate"));
+  await until(() => callOf() !== undefined);
+  await gateway.slash(mina, "run stop", { run: "R1", sure: "yes" }, alone);
+  await gateway.slash(mina, "help", {}, { channel: home.channel });
+  const call = callOf();
+  if (!call) throw new Error("there is no call");
+  // Nothing in the message itself says whose it is.
+  expect(call.components).toEqual([]);
+  const opened = await gateway.useMenu(mina, "Rate this roll", call);
+  expect(opened.text).toBe("");
+  await gateway.submit(mina, opened, { rating: "4" }, alone);
+  const ratings = (folder: string): unknown[] => {
+    const stores = openStores(join(folder, "sinkside.db"));
+    const rows = stores.db.prepare("select number, rating from rolls").all();
+    stores.close();
+    return rows;
+  };
+  expect([ratings(data), ratings(join(data, "shard-1"))]).toEqual([[], [{ number: 1, rating: 4 }]]);
+  expect(gateway.violations).toEqual([]);
+});
+
 test("a process that dies is started again, with its own store; all end with the first", async () => {
   const { pid } = openOwner(join(data, "shard-1"));
   process.kill(pid, "SIGKILL");

@@ -24,7 +24,13 @@ interface Platform {
   readonly guildId: string;
   readonly prisma: Readonly<
     Record<
-      "user" | "channel" | "message" | "guildMember" | "applicationCommand" | "interactionResponse",
+      | "user"
+      | "channel"
+      | "threadMember"
+      | "message"
+      | "guildMember"
+      | "applicationCommand"
+      | "interactionResponse",
       Table
     >
   >;
@@ -75,8 +81,8 @@ export async function createTwin(token?: string) {
   if (bot.fatal.length === 0)
     await expect.poll(() => prisma.applicationCommand.findMany({ where: { guildId } }), POLL).not.toEqual([]);
 
-  const messages = async (): Promise<Shown[]> => {
-    const rows = await prisma.message.findMany({ where: { channelId } });
+  const messages = async (where = channelId): Promise<Shown[]> => {
+    const rows = await prisma.message.findMany({ where: { channelId: where } });
     return rows.map(show).sort((a, b) => Number(BigInt(a.id) - BigInt(b.id)));
   };
 
@@ -124,6 +130,13 @@ export async function createTwin(token?: string) {
     iris,
     mina,
     messages,
+    async threads() {
+      const rows = await prisma.channel.findMany({ where: { parentId: channelId } });
+      return rows.map(({ id, name, archived }) => ({ id: String(id), name, archived }));
+    },
+    membersOf: async (threadId: string) =>
+      (await prisma.threadMember.findMany({ where: { channelId: threadId } })).map(({ userId }) => userId),
+    clock: bot.clock,
     fatal: bot.fatal,
     pass: bot.pass,
     /** Until somebody has been told this. */

@@ -22,6 +22,7 @@ import { listKeys } from "./keys.ts";
 import { RATE_ROLL, rollOfMessage } from "./menu.ts";
 import type { CommandMap } from "./options.ts";
 import { type PickSettings, readPicks } from "./picked.ts";
+import type { AboutDirect } from "./settings.ts";
 import type { Pressed } from "./used.ts";
 import type { Picked } from "../port.ts";
 
@@ -140,15 +141,12 @@ export function createAskedReader(settings: AskedSettings) {
     return { kind: "call", name, options: { ...options, ...Object.fromEntries(filled) }, classKey };
   }
 
-  function readMenu(interaction: APIMessageApplicationCommandInteraction): Asked | undefined {
-    const { name, target_id: id, resolved } = interaction.data;
-    const message = resolved.messages[id];
-    const ref = `${message?.channel_id ?? interaction.channel.id}/${id}`;
+  function readMenu(interaction: MenuInteraction): Asked | undefined {
     const command = commandOf(RATE_ROLL.command);
-    if (name !== RATE_ROLL.name || !command) return undefined;
-    const roll = rollOfMessage(message, forms) ?? settings.rollOf(ref);
-    const carried = listKeys(message?.components ?? []).flatMap((key) => readClass(key).classKey ?? []);
-    const classKey = classAlone(interaction, carried[0], ref);
+    if (interaction.data.name !== RATE_ROLL.name || !command) return undefined;
+    const about = aboutTarget(interaction);
+    const roll = rollOfMessage(targetOf(interaction), forms) ?? settings.rollOf(about.ref);
+    const classKey = classAlone(interaction, about.classKey, about.ref);
     return roll === null
       ? { kind: "noRoll" }
       : { kind: "form", command, given: { roll: `L${roll}` }, first: null, classKey };
@@ -168,15 +166,18 @@ export function createAskedReader(settings: AskedSettings) {
   return {
     forms,
     readPath,
-    /** The class that a key, or a form, names itself; nothing is looked up. */
-    classCarriedBy(interaction: APIInteraction): string | undefined {
-      const key =
-        interaction.type === InteractionType.ModalSubmit
-          ? interaction.data.custom_id
-          : interaction.type === InteractionType.MessageComponent
-            ? keyOf(interaction)
-            : undefined;
-      return key === undefined ? undefined : (readClass(key).classKey ?? readChoice(key)?.classKey);
+    /** The class that a key, a form, or the message of a menu names itself, and that message; nothing is looked up. */
+    aboutOf(interaction: APIInteraction): AboutDirect {
+      if (interaction.type === InteractionType.ApplicationCommand)
+        return isMenu(interaction) ? aboutTarget(interaction) : {};
+      const isForm = interaction.type === InteractionType.ModalSubmit;
+      if (!isForm && interaction.type !== InteractionType.MessageComponent) return {};
+      const key = isForm ? interaction.data.custom_id : keyOf(interaction);
+      const { message } = interaction;
+      return {
+        classKey: key === undefined ? undefined : (readClass(key).classKey ?? readChoice(key)?.classKey),
+        ref: message && refOf(message),
+      };
     },
     /** Undefined for what is nothing of ours. */
     read(interaction: APIInteraction): Asked | undefined {
@@ -203,9 +204,19 @@ function keyOf({ data }: APIMessageComponentInteraction): string | undefined {
 const refOf = (message: Pick<APIMessage, "id" | "channel_id">): string =>
   `${message.channel_id}/${message.id}`;
 
-const isMenu = (
-  interaction: APIApplicationCommandInteraction,
-): interaction is APIMessageApplicationCommandInteraction =>
+type MenuInteraction = APIMessageApplicationCommandInteraction;
+
+const targetOf = ({ data }: MenuInteraction): APIMessage | undefined =>
+  data.resolved.messages[data.target_id];
+
+/** A message's own keys carry its class. */
+function aboutTarget(interaction: MenuInteraction): AboutDirect & { readonly ref: string } {
+  const message = targetOf(interaction);
+  const [classKey] = listKeys(message?.components ?? []).flatMap((key) => readClass(key).classKey ?? []);
+  return { classKey, ref: `${message?.channel_id ?? interaction.channel.id}/${interaction.data.target_id}` };
+}
+
+const isMenu = (interaction: APIApplicationCommandInteraction): interaction is MenuInteraction =>
   interaction.data.type === ApplicationCommandType.Message;
 
 function isGiven(option: DataOption): option is GivenOption {

@@ -124,7 +124,7 @@ export function createCallReader(settings: CallSettings) {
     roleIn,
     /** What lines of keys are read by. */
     forms: reader.forms,
-    classCarriedBy: reader.classCarriedBy,
+    aboutOf: reader.aboutOf,
 
     /** Undefined for what is no call of ours: other kinds of interaction, other components. */
     readCall(interaction: APIInteraction): ReadCall | undefined {

@@ -99,9 +99,9 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
   /** A direct message comes to the first process, whichever has its person's class. */
   async function receive(interaction: APIInteraction): Promise<void> {
     const userId = interaction.guild_id === undefined ? interaction.user?.id : undefined;
-    const classKey = reader.classCarriedBy(interaction);
+    const about = reader.aboutOf(interaction);
     const isHanded =
-      userId !== undefined && (await shard?.handOver?.(interaction, makePersonId(userId), classKey));
+      userId !== undefined && (await shard?.handOver?.(interaction, makePersonId(userId), about));
     if (!isHanded) await interactions?.handle(interaction);
   }
   async function hear(message: GatewayMessageCreateDispatchData): Promise<void> {

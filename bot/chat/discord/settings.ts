@@ -68,14 +68,22 @@ export interface DiscordSettings {
   readonly shard?: DiscordShard;
 }
 
+/** What something in a direct message tells of where it belongs. */
+export interface AboutDirect {
+  /** The class that it names itself. */
+  readonly classKey?: string | undefined;
+  /** The message that it came from (`channel/message`): whichever process has said that knows its class. */
+  readonly ref?: string | undefined;
+}
+
 /** One of several processes of a bot. */
 export interface DiscordShard {
   readonly id: number;
   readonly count: number;
   /** Resolves when this process may identify itself: the platform takes one at a time of a bot. */
   waitForTurn(): Promise<void>;
-  /** Where direct messages come in: true where another process takes this one. `classKey`: of which class it is, where it tells. */
-  handOver?(interaction: object, personId: string, classKey?: string): Promise<boolean>;
+  /** Where direct messages come in: true where another process takes this one. */
+  handOver?(interaction: object, personId: string, about?: AboutDirect): Promise<boolean>;
   /** Where they don't: what is to be done with those that are handed over. */
   onHanded?(handle: (interaction: object) => void): void;
 }

@@ -139,7 +139,10 @@ export function createInteractions(
         ? {
             guild_id: channel.guildId,
             guild: { id: channel.guildId, locale: "en-GB", features: [] },
-            member: { ...writeMember(user), permissions: String(user.permissions) },
+            member: {
+              ...writeMember(user),
+              ...(user.permissions === null ? {} : { permissions: String(user.permissions) }),
+            },
           }
         : { user: writeUser(user) }),
       context: isGuild ? InteractionContextType.Guild : InteractionContextType.BotDM,
@@ -161,7 +164,7 @@ export function createInteractions(
       permissions === undefined ||
       channel.guildId === null ||
       opened.has(top) ||
-      (user.permissions & permissions) !== 0n;
+      ((user.permissions ?? 0n) & permissions) !== 0n;
     if (!isShown) throw new Error(`/${top} is not shown to ${user.name}`);
     const definitions = leaf.options;
     const { plain, attachments } = putAway(given);

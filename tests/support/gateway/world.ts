@@ -19,7 +19,8 @@ export interface User {
   readonly name: string;
   /** Server nickname. */
   readonly nick: string | null;
-  readonly permissions: bigint;
+  /** null: the platform does not tell them with a call. */
+  readonly permissions: bigint | null;
   readonly roleIds: readonly string[];
   /** Takes no direct messages. */
   isClosed: boolean;

@@ -60,6 +60,7 @@ test.each([
     "teacher",
   ],
   ["has no role", {}, "student"],
+  ["comes without permissions", { permissions: null }, "student"],
 ] as const)("who %s is a %3$s", async (_, more, role) => {
   await stage.gateway.slash(stage.gateway.addUser("Kofi", more), "help");
   expect(stage.calls[0]?.role).toBe(role);

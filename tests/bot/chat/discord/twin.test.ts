@@ -59,6 +59,31 @@ test("a roll up to its first calls: a plan, its key, the key that goes, and call
   expect(new Set(calls.map(({ nonce }) => nonce)).size).toBe(calls.length);
 });
 
+test("in a class that wants threads a run is called in its own, which is closed when it is over", async () => {
+  const { iris, mina } = twin;
+  await setUp();
+  expect(await twin.slash(iris, "staff-class setup", { threads: "yes" })).toContain(
+    "A thread for each run: yes",
+  );
+  await twin.slash(mina, "plan make", PLAN);
+  await twin.press(mina, "Start");
+  await twin.told("Your calls come in");
+  const [thread, ...others] = await twin.threads();
+  expect([thread?.name, others]).toEqual(["R1, tank 1 · Lantern 400", []]);
+  const id = thread?.id ?? "";
+  expect(await twin.membersOf(id)).toContain(mina);
+  await twin.press(mina, "Tank is full");
+  await twin.pass(61);
+  const inThread = (await twin.messages(id)).map(({ content }) => content);
+  expect(inThread[0]).toContain("Your calls come here.");
+  const calls = inThread.filter((content) => content.includes("Agitate") && content.includes(`<@${mina}>`));
+  expect(calls.length).toBeGreaterThanOrEqual(2);
+  expect((await twin.messages()).filter(({ nonce }) => nonce !== null)).toEqual([]);
+  await twin.slash(mina, "run stop", { run: "R1", sure: "yes" });
+  twin.clock.advance(11 * 60);
+  await expect.poll(async () => (await twin.threads())[0]?.archived).toBe(true);
+});
+
 test("a form is opened, filled in and sent; what is refused can be changed and sent again", async () => {
   const opened = await twin.openForm(twin.iris, "staff-batch mix", {});
   expect(opened.fields).toEqual(["kind", "product", "volume", "dilution", "clearing"]);
