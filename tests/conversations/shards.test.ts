@@ -135,7 +135,12 @@ test("a roll is rated from the menu of its call, alone, though its person has be
   await gateway.submit(mina, opened, { rating: "4" }, alone);
   const ratings = (folder: string): unknown[] => {
     const stores = openStores(join(folder, "sinkside.db"));
-    const rows = stores.db.prepare("select number, rating from rolls").all();
+    // The demo has rolls of its own.
+    const rows = stores.db
+      .prepare(
+        "select rolls.number, rating from rolls join classes on classes.id = class_id where key like 'discord:%'",
+      )
+      .all();
     stores.close();
     return rows;
   };
