@@ -26,7 +26,7 @@ export function timeAnswer(reading: Reading, facts: Facts): Answer {
   const tenthsC = things.tenthsC ?? USUAL_TENTHS_C;
   const timed = meant.map((sheet) => ({
     sheet,
-    seconds: developSeconds(sheet, tenthsC, things.exposureIndex, facts.habits),
+    seconds: developSeconds(sheet, tenthsC, { exposureIndex: things.exposureIndex }, facts.habits),
   }));
   const shown = timed.slice(0, MOST_KEYS);
   const lines = shown.map(({ sheet, seconds }) =>

@@ -65,21 +65,28 @@ function findSheet(context: Context, input: PlanInput): Sheet {
   const picked = pickSheet(sheetsOf(context), input);
   if (picked.ok) return picked.value;
   const { code, text } = picked.fault;
-  const labelOf = (sheet: Sheet): string =>
-    words.sheetKey(sheet, developSeconds(sheet, input.temp, input.ei ?? null, context.class.habits));
+  const labelOf = (sheet: Sheet): string => words.sheetKey(sheet, secondsAsked(context, sheet, input));
   throw new UserError(code, text, [], { instead: insteadOf(picked.fault, labelOf) });
 }
 
 /** Whatever hinders this plan, the time is told first: nobody stands there without one. */
-function telling<T>(context: Context, sheet: Sheet, { temp, ei }: PlanInput, work: () => T): T {
+function telling<T>(context: Context, sheet: Sheet, input: PlanInput, work: () => T): T {
   try {
     return work();
   } catch (error) {
-    const seconds = developSeconds(sheet, temp, ei ?? null, context.class.habits);
+    // A developer that is used once has no time for its second film: then that of the first.
+    const seconds =
+      secondsAsked(context, sheet, input) ?? secondsAsked(context, sheet, { ...input, filmsdone: 0 });
     if (!(error instanceof UserError) || seconds === null) throw error;
-    const text = words.timeAnyway(seconds, sheet, temp, error.message);
+    const text = words.timeAnyway(seconds, sheet, input.temp, error.message);
     throw new UserError(error.code, text, error.actions, error.mending);
   }
+}
+
+/** By all that was asked, but for the bottles and the tank. */
+function secondsAsked({ class: { habits } }: Context, sheet: Sheet, input: PlanInput): number | null {
+  const { temp, ei = null, agitation = null, room: roomTenthsC = null, filmsdone: filmsDone } = input;
+  return developSeconds(sheet, temp, { exposureIndex: ei, agitation, roomTenthsC, filmsDone }, habits);
 }
 
 function whatBottleHolds({ stores, class: { id } }: Context, { steps }: Plan): words.BottleHolds {

@@ -86,8 +86,9 @@ export async function joinDemo(page: Page, name: string): Promise<void> {
   await page.locator(".link.is-open").waitFor();
 }
 
-export async function type(page: Page, line: string): Promise<void> {
-  const input = page.getByRole("combobox", { name: "Command" });
+/** `label`: of the line, in the page's language. */
+export async function type(page: Page, line: string, label = "Command"): Promise<void> {
+  const input = page.getByRole("combobox", { name: label });
   await input.fill(line);
   await input.press("Escape");
   await input.press("Enter");

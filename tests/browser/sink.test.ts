@@ -32,13 +32,13 @@ async function openSink(language = "en-GB"): Promise<Opened> {
 
 const EIGHT = ["Ada", "Bo", "Cem", "Dora", "Emil", "Femke", "Gül", "Henrike"] as const;
 
-/** All of them are agitated at once, for long, by the longest sentence; then all pour out. */
+/** All of them are agitated at once, for long; then all pour out at once, as long, which is the longest sentence. */
 const TOGETHER = aPlan({
   steps: [
     aStep({
       kind: "develop",
-      seconds: 180,
-      pourOutSeconds: 10,
+      seconds: 240,
+      pourOutSeconds: 60,
       agitation: { initialSeconds: 120, cycleSeconds: 60, burstSeconds: 10, manner: "inversion", taps: 2 },
     }),
     aStep({ kind: "rinse", ordinal: 1 }),
@@ -201,8 +201,9 @@ describe("a tablet at the sink", () => {
       await page.locator(".sink-desk").waitFor();
       await shoot(page, `sink-desk-agitate-${language}`);
       expect(await hidden(page)).toEqual([]);
-      room.clock.advance(150);
-      await page.locator(".tile.is-called:not(:has(.tile-burst))").nth(6).waitFor();
+      room.clock.advance(182);
+      const pouring = language === "en-GB" ? "Pour out now" : "Jetzt ausgießen";
+      await expect.poll(() => page.locator(".tile-call", { hasText: pouring }).count(), SOON).toBe(7);
       await shoot(page, `sink-desk-pour-out-${language}`);
       expect(await hidden(page)).toEqual([]);
       expect(complaints).toEqual([]);

@@ -6,7 +6,7 @@ export const de: RefusalWords = {
   noneReady: (kind, product) =>
     `Brauchbar angesetzt ist nichts davon: ${product ?? batch.kind[kind]}. Bitte eine Hilfskraft oder die Lehrkraft, etwas anzusetzen (\`/batch mix\`); was da ist, zeigt \`/batch status\`.`,
   nonePaired: (place) =>
-    `Kein Fixierbad ${place} ist bereit: der Kurs fixiert in zwei Bädern. Eine Hilfskraft oder die Lehrkraft bestimmt die Flaschen (\`/batch pair\`) oder lässt die zweite aufrücken (\`/batch rotate\`).`,
+    `Kein Fixierbad ${place} ist bereit: Der Kurs fixiert in zwei Bädern. Eine Hilfskraft oder die Lehrkraft bestimmt die Flaschen (\`/batch pair\`) oder lässt die zweite aufrücken (\`/batch rotate\`).`,
   unknown: (typed) => `Eine Flasche ${typed} gibt es nicht. Die Flaschen zeigt \`/batch status\`.`,
   wrongKind: (name, kind) => `${name} ist hier das falsche Bad: Gebraucht wird ${batch.kind[kind]}. `,
   wrongMedium: (name, kind) =>

@@ -63,6 +63,20 @@ test.each(Object.entries(CASES))("%s: the time all the same, then what hinders t
   expect(room.press("Mina", each.key)).toMatch(/^\*\*9:00\*\*[^]*Plan P1\./);
 });
 
+test("the time told all the same, and that on a sheet's key, is the one that was asked for", () => {
+  const room = createRoom();
+  const asked = "agitation:continuous room:14";
+  const first = (text: string): string => /\*\*\d+:\d\d\*\*/.exec(text)?.[0] ?? text;
+  const planned = first(room.says("Mina", `${PLAN} ${asked}`));
+  expect(planned).not.toBe("**9:00**");
+  expect(first(room.asks("Mina", `${PLAN} ${asked} tank:77`).reply.text)).toBe(planned);
+  const which = room.asks("Mina", `/plan film:Lantern 400 temp:20 ${asked}`);
+  const labels = which.reply.actions?.map(({ label }) => label);
+  expect(labels).toContain(`${planned.replaceAll("*", "")} · House MQ 1+1`);
+  // One of several films in a bath that is used once has no time; the first has.
+  expect(room.asks("Mina", `${PLAN} filmsdone:3`).reply.text).toMatch(/^\*\*9:00\*\* at 20 °C/);
+});
+
 test("a class without any bottle or tank plans by the sheet alone", () => {
   const room = createRoom();
   for (const { number } of room.stores.tanks.list(1)) room.stores.tanks.remove(1, number);
