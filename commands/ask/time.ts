@@ -1,6 +1,7 @@
 import { isFilmPlan } from "../../store/shapes/tray.ts";
 import type { Action } from "../define.ts";
-import { developSeconds } from "../plan/quick.ts";
+import { developTime } from "../plan/quick.ts";
+import { sayTimeOf } from "../plan/time-words.ts";
 import { matchSheets } from "../sheet/find.ts";
 import { bathLabel, sheetName } from "../sheet/pick.ts";
 import { fitsKey, makeLine } from "../speech/line.ts";
@@ -26,28 +27,23 @@ export function timeAnswer(reading: Reading, facts: Facts): Answer {
   const tenthsC = things.tenthsC ?? USUAL_TENTHS_C;
   const timed = meant.map((sheet) => ({
     sheet,
-    seconds: developSeconds(sheet, tenthsC, { exposureIndex: things.exposureIndex }, facts.habits),
+    time: developTime(sheet, tenthsC, { exposureIndex: things.exposureIndex }, facts.habits),
   }));
   const shown = timed.slice(0, MOST_KEYS);
-  const lines = shown.map(({ sheet, seconds }) =>
-    seconds === null
+  const lines = shown.map(({ sheet, time }) =>
+    time === null
       ? words().noTime(sheetName(sheet), formatBothScales(tenthsC))
-      : words().timeAt(
-          formatSeconds(seconds),
-          sheetName(sheet),
-          formatBothScales(tenthsC),
-          things.exposureIndex ?? sheet.boxSpeed,
-        ),
+      : words().timeAt(sayTimeOf(time, tenthsC, sheet), things.exposureIndex ?? sheet.boxSpeed),
   );
   const text = [
     ...lines,
     ...(things.tenthsC === null ? [words().twenty] : []),
     ...(shown.length > 1 ? [words().chooseSheet] : []),
   ].join("\n");
-  const keys = shown.flatMap(({ sheet, seconds }): Action[] => {
-    if (seconds === null) return [];
+  const keys = shown.flatMap(({ sheet, time }): Action[] => {
+    if (time === null) return [];
     const label =
-      shown.length === 1 ? words().planKey : words().timeKey(formatSeconds(seconds), bathLabel(sheet));
+      shown.length === 1 ? words().planKey : words().timeKey(formatSeconds(time.seconds), bathLabel(sheet));
     return keyFor(label, sheet, tenthsC, things.exposureIndex);
   });
   return { text, keys };

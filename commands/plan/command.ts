@@ -12,7 +12,7 @@ import { isSameBath } from "./develop.ts";
 import { sayPlanFault } from "./fault-words.ts";
 import { planOptions, toRequest, type PlanInput } from "./input.ts";
 import { makePlan } from "./process.ts";
-import { developSeconds } from "./quick.ts";
+import { developTime, type DevelopTime } from "./quick.ts";
 import type { PlanRequest } from "./request.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
 import { isFilmPlan, isTrayPlan } from "../../store/shapes/tray.ts";
@@ -65,7 +65,8 @@ function findSheet(context: Context, input: PlanInput): Sheet {
   const picked = pickSheet(sheetsOf(context), input);
   if (picked.ok) return picked.value;
   const { code, text } = picked.fault;
-  const labelOf = (sheet: Sheet): string => words.sheetKey(sheet, secondsAsked(context, sheet, input));
+  const labelOf = (sheet: Sheet): string =>
+    words.sheetKey(sheet, timeAsked(context, sheet, input)?.seconds ?? null);
   throw new UserError(code, text, [], { instead: insteadOf(picked.fault, labelOf) });
 }
 
@@ -75,18 +76,17 @@ function telling<T>(context: Context, sheet: Sheet, input: PlanInput, work: () =
     return work();
   } catch (error) {
     // A developer that is used once has no time for its second film: then that of the first.
-    const seconds =
-      secondsAsked(context, sheet, input) ?? secondsAsked(context, sheet, { ...input, filmsdone: 0 });
-    if (!(error instanceof UserError) || seconds === null) throw error;
-    const text = words.timeAnyway(seconds, sheet, input.temp, error.message);
+    const time = timeAsked(context, sheet, input) ?? timeAsked(context, sheet, { ...input, filmsdone: 0 });
+    if (!(error instanceof UserError) || time === null) throw error;
+    const text = words.timeAnyway(time, sheet, input.temp, error.message);
     throw new UserError(error.code, text, error.actions, error.mending);
   }
 }
 
 /** By all that was asked, but for the bottles and the tank. */
-function secondsAsked({ class: { habits } }: Context, sheet: Sheet, input: PlanInput): number | null {
+function timeAsked({ class: { habits } }: Context, sheet: Sheet, input: PlanInput): DevelopTime | null {
   const { temp, ei = null, agitation = null, room: roomTenthsC = null, filmsdone: filmsDone } = input;
-  return developSeconds(sheet, temp, { exposureIndex: ei, agitation, roomTenthsC, filmsDone }, habits);
+  return developTime(sheet, temp, { exposureIndex: ei, agitation, roomTenthsC, filmsDone }, habits);
 }
 
 function whatBottleHolds({ stores, class: { id } }: Context, { steps }: Plan): words.BottleHolds {

@@ -22,6 +22,8 @@ import { drawPlan } from "./picture.ts";
 import type { TrayPlan } from "../../store/shapes/tray.ts";
 import type { Plan, Step } from "../../store/shapes/plan.ts";
 import { describeAgitation, titleOf } from "../sheet/step-words.ts";
+import type { DevelopTime } from "./quick.ts";
+import { sayTime, sayTimeOf } from "./time-words.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 
@@ -37,8 +39,8 @@ export const notSameBath = (film: string): string => words().notSameBath(plain(f
 export const sheetKey = (sheet: Plan["sheet"], seconds: number | null): string =>
   seconds === null ? bathLabel(sheet) : `${formatSeconds(seconds)} · ${bathLabel(sheet)}`;
 export const tankKey = (tank: number): string => words().tankKey(tank);
-export const timeAnyway = (seconds: number, sheet: Plan["sheet"], tenthsC: number, why: string): string =>
-  words().timeAnyway(formatSeconds(seconds), sheetName(sheet), formatBothScales(tenthsC), why);
+export const timeAnyway = (time: DevelopTime, sheet: Plan["sheet"], tenthsC: number, why: string): string =>
+  words().timeAnyway(sayTimeOf(time, tenthsC, sheet), why);
 export const tankOffer = (tank: number, reels: number, volumeMl: number, isReported: boolean): string =>
   words().tankOffer(tank, reels, volumeMl, isReported);
 
@@ -114,13 +116,9 @@ export function printsRestReply(number: number, plan: TrayPlan): Reply {
   };
 }
 
-/** The spread is rounded outwards to 10 s: it is no measurement. */
 function sayDevelopment({ steps, spread, tenthsC }: Plan): string {
-  const time = formatSeconds(steps.find(({ kind }) => kind === "develop")?.seconds ?? 0);
-  if (!spread) return words().timeAt(time, formatBothScales(tenthsC));
-  const low = formatSeconds(Math.floor(spread.lowSeconds / 10) * 10);
-  const high = formatSeconds(Math.ceil(spread.highSeconds / 10) * 10);
-  return words().timeBetween(time, formatBothScales(tenthsC), low, high);
+  const seconds = steps.find(({ kind }) => kind === "develop")?.seconds ?? 0;
+  return sayTime({ seconds, spread }, tenthsC);
 }
 
 function sayStep(step: Step, plan: Plan, bottleHolds: BottleHolds): string {

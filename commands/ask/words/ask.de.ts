@@ -28,7 +28,7 @@ export const de: AskWords = {
   },
   torn: "Das kann zweierlei heißen. Was meinst du?",
   unread: "Das habe ich nicht verstanden. Meintest du eins davon?",
-  timeAt: (time, sheet, temperature, index) => `**${time}** bei ${temperature}: ${sheet}, EI ${index}.`,
+  timeAt: (time, index) => `${time}, EI ${index}.`,
   timeKey: (time, bath) => `${time} · ${bath}`,
   planKey: "Plan machen",
   twenty: "Das gilt für 20 °C. Miss deinen Entwickler und sag, wie warm er ist: Die Zeit ändert sich damit.",

@@ -29,8 +29,7 @@ export const en = {
   } satisfies Record<Intent, string>,
   torn: "That can mean two things. Which?",
   unread: "I did not get that. Did you mean one of these?",
-  timeAt: (time: string, sheet: string, temperature: string, index: number) =>
-    `**${time}** at ${temperature}: ${sheet}, EI ${index}.`,
+  timeAt: (time: string, index: number) => `${time}, EI ${index}.`,
   timeKey: (time: string, bath: string) => `${time} · ${bath}`,
   planKey: "Make the plan",
   twenty:

@@ -14,15 +14,11 @@ export const de: ReplyWords = {
   noTank: (typed) =>
     `Eine Dose ${typed} gibt es in diesem Kurs nicht. Die Dosen siehst du mit \`/tank list\`.`,
   noPlan: (typed) => `Einen Plan ${typed} gibt es nicht. Mach einen mit \`/plan\`.`,
-  timeAnyway: (time, sheet, temperature, why) =>
-    `**${time}** bei ${temperature}: ${sheet}. Aber so kann es nicht losgehen:\n${why}`,
+  timeAnyway: (time, why) => `${time}. Aber so kann es nicht losgehen:\n${why}`,
   noPlanYet: "Du hast noch keinen Plan. Mach einen mit `/plan film:… temp:…`.",
   notSameBath: (film) =>
     `${film} hat kein Datenblatt für denselben Entwickler und dieselbe Verdünnung und kann deshalb nicht mit in die Dose. Trag eines mit \`/sheet add\` ein, oder nimm zwei Dosen.`,
 
-  timeAt: (time, temperature) => `**${time}** bei ${temperature}`,
-  timeBetween: (time, temperature, low, high) =>
-    `**${time}** bei ${temperature}, Schätzung: ${low} bis ${high}`,
   films: (rolls, format) =>
     isSheetFilm(format)
       ? `${rolls} ${rolls === 1 ? "Planfilm" : "Planfilme"} ${format}`

@@ -7,15 +7,11 @@ export const en = {
   noTank: (typed: string) => `There is no tank ${typed} in this class. See the tanks with \`/tank list\`.`,
   noPlan: (typed: string) => `There is no plan ${typed}. Make one with \`/plan\`.`,
   /** `why`: what hinders the plan, as sentences. */
-  timeAnyway: (time: string, sheet: string, temperature: string, why: string) =>
-    `**${time}** at ${temperature}: ${sheet}. But this can't start as it is:\n${why}`,
+  timeAnyway: (time: string, why: string) => `${time}. But this can't start as it is:\n${why}`,
   noPlanYet: "You have no plan yet. Make one with `/plan film:… temp:…`.",
   notSameBath: (film: string) =>
     `${film} has no data sheet for the same developer and dilution, so it can't share the tank. Add one with \`/sheet add\`, or use two tanks.`,
 
-  timeAt: (time: string, temperature: string) => `**${time}** at ${temperature}`,
-  timeBetween: (time: string, temperature: string, low: string, high: string) =>
-    `**${time}** at ${temperature}, estimate: ${low} to ${high}`,
   films: (rolls: number, format: Plan["format"]) =>
     isSheetFilm(format)
       ? countOf(rolls, `sheet of ${format}`, `sheets of ${format}`)

@@ -77,6 +77,19 @@ test("the time told all the same, and that on a sheet's key, is the one that was
   expect(room.asks("Mina", `${PLAN} filmsdone:3`).reply.text).toMatch(/^\*\*9:00\*\* at 20 °C/);
 });
 
+test("an estimate is told with its spread, asked in a sentence or hindered: between two rows, 20 and 24 °C", () => {
+  const room = createRoom();
+  const planned = room.says("Mina", PLAN.replace("temp:20", "temp:21"));
+  const [, time, low, high] =
+    /^\*\*(\S+)\*\* at 21 °C \(69.8 °F\), estimate: (\S+) to (\S+)/.exec(planned) ?? [];
+  const sheet = `**${time}** at 21 °C (69.8 °F), estimated ${low} to ${high}: Lantern 400 in House MQ 1+1`;
+  const hindered = room.asks("Mina", `${PLAN.replace("temp:20", "temp:21")} tank:77`).reply.text;
+  expect(hindered).toContain(`${sheet}. But this can't start`);
+  expect(room.says("Mina", "/ask text:how long for lantern 400 in house mq 1+1 at 21?")).toContain(
+    `${sheet}, EI 400.`,
+  );
+});
+
 test("a class without any bottle or tank plans by the sheet alone", () => {
   const room = createRoom();
   for (const { number } of room.stores.tanks.list(1)) room.stores.tanks.remove(1, number);
