@@ -2,12 +2,12 @@ import { commands } from "../../commands/index.ts";
 import { parseLine } from "../../commands/speech/line.ts";
 import { currentStep, isOver, type Run } from "../../store/shapes/run.ts";
 import type { BatchKind } from "../../store/shapes/batch.ts";
-import type { StepKind } from "../../store/shapes/plan.ts";
 import { lineFormsOf } from "../../commands/define.ts";
 import type { Role } from "../../store/shapes/person.ts";
 import type { Stores } from "../../store/index.ts";
 import type { Clock } from "../process/clock.ts";
 import { DEMO_KEY, DEMO_NAME, inventDemo } from "./demo.ts";
+import { FILMS, PRINTING, PRINTS, type Turn } from "./turns.ts";
 import { createDispatch, type Dispatch } from "../calls/dispatch.ts";
 import type { Log } from "../process/log.ts";
 
@@ -21,16 +21,6 @@ const MINUTE_MS = 60_000;
 const MOST_OWED = 100;
 /** A step without a time of its own takes so long. */
 const BY_HAND_MS = 4 * MINUTE_MS;
-
-interface Film {
-  readonly person: string;
-  readonly afterMinutes: number;
-  readonly plan: string;
-  /** Baths that stayed in otherwise than planned: longer where the next was not at hand, shorter where somebody hurried. */
-  readonly seconds?: Partial<Record<StepKind, number>>;
-  /** What its owner made of it afterwards. */
-  readonly afterwards: readonly string[];
-}
 
 const MIXED: Readonly<Partial<Record<BatchKind, string>>> = {
   developer:
@@ -52,48 +42,9 @@ export function mixForDemo(kind: BatchKind, stores: Stores, clock: Clock, log: L
   }
 }
 
-const LANTERN = "plan film:Lantern 400 developer:House MQ dilution:1+1";
-const QUAY = "plan film:Quay 100 developer:House MQ dilution:1+1";
-
-const FILMS: readonly Film[] = [
-  {
-    person: "Ines",
-    afterMinutes: 0,
-    plan: `${LANTERN} temp:20 tank:1`,
-    afterwards: ["roll rate rating:4", "roll note note:Boats at low tide. Shadows hold."],
-  },
-  { person: "Tomas", afterMinutes: 2, plan: `${LANTERN} temp:20 tank:2`, afterwards: ["roll rate rating:3"] },
-  {
-    person: "Wanda",
-    afterMinutes: 5,
-    plan: `${LANTERN} temp:20 tank:3 ei:800`,
-    seconds: { develop: 735 },
-    afterwards: ["roll rate rating:3", "roll note note:Crane at night, one stop under on purpose."],
-  },
-  {
-    person: "Bao",
-    afterMinutes: 9,
-    plan: `${QUAY} temp:20 tank:4`,
-    afterwards: ["roll rate rating:5", "roll note note:Rope and rust, sharp to the corners."],
-  },
-  {
-    person: "Ines",
-    afterMinutes: 60,
-    plan: `${LANTERN} temp:20 tank:1`,
-    seconds: { fix: 50 },
-    afterwards: [
-      "roll fault look:milky place:everywhere cause:short-fixing",
-      "roll note note:In a hurry before the bell, and out of the fixer before a minute was over.",
-    ],
-  },
-  {
-    person: "Runa",
-    afterMinutes: 63,
-    plan: `${LANTERN} temp:22 tank:2`,
-    afterwards: ["roll note note:First roll ever."],
-  },
-];
 const TESTED = "batch test batch:B2 clearing:38 s";
+const TESTED_AFTER_MINUTES = 150;
+const PRINTING_AFTER_MINUTES = 152;
 
 /** Makes the demo class with its last evening, where the store holds no class at all. */
 export function openDemo(stores: Stores, zone: string, clock: Clock, log: Log): void {
@@ -117,43 +68,51 @@ function play(stores: Stores, clock: Clock, log: Log): void {
   const dispatch = createDispatch({ commands, stores, clock, log });
   const begunAt = clock.now() - WEEK_MS;
   for (const line of Object.values(MIXED)) say(dispatch, "Jo", line, begunAt - 30 * MINUTE_MS, "aide");
-  const films = FILMS.map((film) => {
-    const at = begunAt + film.afterMinutes * MINUTE_MS;
-    return { at, calls: develop(stores, dispatch, film, at) };
-  });
-  // Whoever's turn it is: all that evening's calls in their order of time.
-  for (;;) {
-    const [next] = films.sort((a, b) => a.at - b.at);
-    if (!next || next.at === Infinity) break;
-    const { value, done } = next.calls.next();
-    next.at = done ? Infinity : value;
-  }
-  say(dispatch, "Jo", TESTED, begunAt + 150 * MINUTE_MS, "aide");
+  playTurns(FILMS, stores, dispatch, begunAt);
+  say(dispatch, "Jo", TESTED, begunAt + TESTED_AFTER_MINUTES * MINUTE_MS, "aide");
+  for (const line of PRINTING)
+    say(dispatch, "Petra", line, begunAt + PRINTING_AFTER_MINUTES * MINUTE_MS, "teacher");
+  playTurns(PRINTS, stores, dispatch, begunAt);
   // Whatever had to be said was said that evening.
   const owed = stores.outbox.ready(clock.now(), MOST_OWED).map(({ id }) => id);
   stores.outbox.markEnded(owed, "stale", "of the demo's past", clock.now());
 }
 
-/** One film's calls, each at the instant the call before has given. */
-function* develop(stores: Stores, dispatch: Dispatch, film: Film, at: number): Generator<number, void> {
-  const { person } = film;
-  say(dispatch, person, film.plan, at);
+function playTurns(all: readonly Turn[], stores: Stores, dispatch: Dispatch, begunAt: number): void {
+  const turns = all.map((turn) => {
+    const at = begunAt + turn.afterMinutes * MINUTE_MS;
+    return { at, calls: take(stores, dispatch, turn, at) };
+  });
+  // Whoever's turn it is: all that evening's calls in their order of time.
+  for (;;) {
+    const [next] = turns.sort((a, b) => a.at - b.at);
+    if (!next || next.at === Infinity) break;
+    const { value, done } = next.calls.next();
+    next.at = done ? Infinity : value;
+  }
+}
+
+/** One turn's calls, each at the instant the call before has given. */
+function* take(stores: Stores, dispatch: Dispatch, turn: Turn, at: number): Generator<number, void> {
+  const { person } = turn;
+  for (const line of turn.before ?? []) say(dispatch, person, line, at);
+  say(dispatch, person, turn.plan, at);
   say(dispatch, person, "run start", at);
   let now = at + 2 * MINUTE_MS;
   for (let run = runOf(stores, person); run && !isOver(run); run = runOf(stores, person)) {
     yield now;
     say(dispatch, person, `run next run:${run.number} sure:yes`, now);
-    now += lengthOf(runOf(stores, person), film);
+    now += lengthOf(runOf(stores, person), turn);
   }
   yield now;
-  for (const line of film.afterwards) say(dispatch, person, line, now);
+  for (const line of turn.afterwards) say(dispatch, person, line, now);
 }
 
 const runOf = ({ classes, runs }: Stores, person: string): Run | undefined =>
   runs.latest(classes.find(DEMO_KEY)?.id ?? 0, idOf(person));
 
 /** How long the bath that has just gone in stays. */
-function lengthOf(run: Run | undefined, { seconds }: Film): number {
+function lengthOf(run: Run | undefined, { seconds }: Turn): number {
   const step = run && currentStep(run);
   if (!step || run.phase.kind !== "running") return BY_HAND_MS;
   return (seconds?.[step.kind] ?? step.seconds ?? 0) * 1000;

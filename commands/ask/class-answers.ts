@@ -5,7 +5,9 @@ import { formatMl, instant, makeNumber, plain } from "../speech/wording.ts";
 import { minusMl } from "../speech/tenths.ts";
 import type { Batch, BatchKind } from "../../store/shapes/batch.ts";
 import { lookGroupOf, lookOf } from "./looks.ts";
+import { printLookAnswer } from "./print-answers.ts";
 import type { Reading } from "./read.ts";
+import type { Sign } from "./rules.ts";
 import { says, shows, type Answer, type Answerer } from "./shape.ts";
 import { aidWords, askWords as words, termText } from "./words.ts";
 
@@ -13,8 +15,11 @@ import { aidWords, askWords as words, termText } from "./words.ts";
 
 /** The kind of bath a sentence names. */
 function kindMeant({ signs, things }: Reading): BatchKind | null {
-  if (signs.has("FIXER")) return "fixer";
+  // Fixer and developer of films and of prints are never taken for each other.
+  const isOfPaper = ["PAPER", "PRINTS", "TRAY"].some((sign) => signs.has(sign as Sign));
+  if (signs.has("FIXER")) return isOfPaper ? "paper-fixer" : "fixer";
   if (signs.has("STOPBATH")) return "stop";
+  if (isOfPaper && signs.has("DEVELOPER")) return "paper-developer";
   return signs.has("DEVELOPER") || things.developer !== null ? "developer" : null;
 }
 
@@ -59,9 +64,10 @@ export const whoAnswer: Answerer = (reading, { board, tanks }) => {
   );
 };
 
-export const lookAnswer: Answerer = ({ signs }, { roll }) => {
-  if (signs.has("PRINTS"))
-    return says(words().printLooks, { label: words().printFault, line: makeLine("print fault", {}) });
+export const lookAnswer: Answerer = (reading, facts) => {
+  const { signs } = reading;
+  const { roll } = facts;
+  if (signs.has("PRINTS")) return printLookAnswer(reading, facts);
   if (roll === null) return says(words().noRoll);
   const look = lookOf(signs);
   const kind = look === null ? lookGroupOf(signs) : null;

@@ -3,6 +3,7 @@ import { boardOf, type BoardRow } from "../class/board.ts";
 import { sheetsOf } from "../sheet/options.ts";
 import type { StoredPlan } from "../../store/plans.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
+import { EVERY_PRINT, type Print } from "../../store/shapes/print.ts";
 import { EVERY_ROLL } from "../../store/shapes/roll.ts";
 import type { Run } from "../../store/shapes/run.ts";
 import type { Habits } from "../../store/shapes/school.ts";
@@ -25,7 +26,12 @@ export interface Facts {
   readonly board: readonly BoardRow[];
   /** This person's newest roll. */
   readonly roll: number | null;
+  /** This person's prints in the log, the newest first. */
+  readonly prints: readonly Print[];
 }
+
+/** Whoever means an older one names it by its number. */
+const MOST_PRINTS = 50;
 
 /** A plan older than this is not today's. */
 const PLAN_LIVES_MS = 12 * 3600_000;
@@ -45,5 +51,6 @@ export function factsFor(context: Context): Facts {
     tanks: stores.tanks.list(school.id),
     board: boardOf(stores.runs.open(school.id), stores.members.list(school.id), now),
     roll: stores.rolls.search(school.id, own, 1, 0).rolls[0]?.number ?? null,
+    prints: stores.prints.search(school.id, { ...EVERY_PRINT, personId: person.id }, MOST_PRINTS, 0).prints,
   };
 }

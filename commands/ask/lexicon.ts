@@ -81,9 +81,9 @@ const WORDS = {
   CALCULATE: "calculate compute work ausrechnen rechne berechne berechnen",
 
   // Baths and bottles
-  DEVELOPER: "developer dev devs developr entwickler entwicklers soup",
+  DEVELOPER: "developer dev devs developr entwickler entwicklers soup papierentwickler",
   STOPBATH: "stopbath stoppbad stopbad unterbrecher unterbrecherbad",
-  FIXER: "fixer fixierer fixierers fixierbad fix fixers fixing",
+  FIXER: "fixer fixierer fixierers fixierbad fix fixers fixing papierfixierer papierfixierbad",
   WASH: "wash washing wässern wässerung wasser water rinse spülen",
   BATH: "bath bad bath bäder",
   CHEMICAL:
@@ -139,8 +139,17 @@ const WORDS = {
   // Prints
   STRIP: "teststrip teststrips teststreifen probestreifen",
   CONTACT: "contactsheet contactsheets kontaktbogen kontaktbögen kontaktabzug kontaktabzüge",
-  PRINTS: "print prints printing abzug abzüge vergrößern vergrößerung",
-  AGAIN: "again nochmal reprint",
+  PRINTS: "print prints printing abzug abzüge abzugs abzügen vergrößern vergrößerung",
+  AGAIN: "again nochmal reprint wiederholen",
+  FRAME: "frame frames aufnahme",
+  PAPER: "paper papers papier papiere fotopapier papierfixierer papierfixierbad papierentwickler",
+  RC: "rc pe resincoated rcpaper pepapier",
+  FIBRE: "fibre fiber fibrepaper fiberpaper baryt barytpapier",
+  SAFELIGHT: "safelight safelights dunkelkammerlicht dunkelkammerleuchte",
+  SAFE: "safe sicher",
+  FLAT: "flat flach flau kontrastarm",
+  GREY: "grey gray grau",
+  UNSHARP: "unsharp blurry blurred unscharf verschwommen",
   TRAY: "tray trays schale schalen",
   WHITELIGHT: "whitelight weißlicht",
 

@@ -29,6 +29,7 @@ export const FAHRENHEIT = wordsOf("f fahrenheit");
 export const DEGREES = wordsOf("° degrees degree deg grad");
 export const TANKS = wordsOf("tank tanks dose dosen");
 export const BOTTLES = wordsOf("bottle flasche batch");
+export const FRAMES = wordsOf("frame frames bild aufnahme");
 export const SINCE = wordsOf("since seit for");
 export const NUMBER_SIGNS = wordsOf("number nummer no nr");
 export const EXPOSED = wordsOf(
@@ -51,6 +52,12 @@ export const PHRASES: readonly (readonly [first: string, second: string, as: str
   ["wash", "aid", "washaid"],
   ["contact", "sheet", "contactsheet"],
   ["contact", "sheets", "contactsheets"],
+  ["resin", "coated", "resincoated"],
+  ["rc", "paper", "rcpaper"],
+  ["pe", "papier", "pepapier"],
+  ["fibre", "paper", "fibrepaper"],
+  ["fiber", "paper", "fiberpaper"],
+  ["noch", "mal", "nochmal"],
   ["test", "strip", "teststrip"],
   ["test", "strips", "teststrips"],
   ["white", "light", "whitelight"],

@@ -13,6 +13,8 @@ export const READING_COMMANDS = [
   "caution",
   "sheet list",
   "roll fault",
+  "print fault",
+  "print again",
 ] as const;
 export type ReadingCommand = (typeof READING_COMMANDS)[number];
 

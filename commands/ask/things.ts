@@ -1,7 +1,7 @@
 import { foldName } from "../sheet/names.ts";
 import type { Dilution } from "../../store/shapes/sheet.ts";
 import { isCommon } from "./lexicon.ts";
-import { BOTTLES, PHRASES, TANKS } from "./number-words.ts";
+import { BOTTLES, FRAMES, PHRASES, TANKS } from "./number-words.ts";
 import * as quantities from "./quantities.ts";
 import { isSlipOf, tokensOf } from "./tokens.ts";
 
@@ -26,6 +26,8 @@ export interface Things {
   readonly run: number | null;
   readonly bottle: number | null;
   readonly roll: number | null;
+  readonly print: number | null;
+  readonly frame: number | null;
 }
 
 export interface Found {
@@ -47,6 +49,8 @@ export function findThings(text: string, names: Names): Found {
   const bottle = numbered("b", BOTTLES);
   const run = numbered("r", null);
   const roll = numbered("l", null);
+  const print = numbered("v", null);
+  const frame = numbered("#", FRAMES);
   const seconds = quantities.takeSeconds(bench);
   const tenthsC = quantities.takeTemperature(bench, true);
   const exposureIndex = quantities.takeSpeed(bench);
@@ -61,6 +65,8 @@ export function findThings(text: string, names: Names): Found {
     run,
     bottle,
     roll,
+    print,
+    frame,
   };
   return { things, rest: tokens.filter((_, at) => !bench.taken[at]) };
 }

@@ -94,6 +94,7 @@ function actionsOf(step: OtherStep, nowMs: number): Action[] {
     case "plan":
       return [
         { label: words().makePlan, line: makeLine("plan", {}), weight: "main" },
+        ...(step.isFirst ? [] : [{ label: words().contactSheet, line: makeLine("contact sheet", {}) }]),
         { label: words().filmsAndDevelopers, line: makeLine("sheet list", {}) },
       ];
   }

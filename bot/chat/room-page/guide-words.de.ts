@@ -31,7 +31,7 @@ export const guide: GuideWords = {
     },
     {
       title: "Das Filmbuch behält es",
-      text: "Jeder Film bleibt mit dem, was wirklich geschah, damit sich ein Fehler noch nach Wochen finden lässt. Die Buchstaben: P ist ein Plan, R ein Lauf, T eine Dose, B eine Flasche, L ein Film im Filmbuch.",
+      text: "Jeder Film bleibt mit dem, was wirklich geschah, damit sich ein Fehler noch nach Wochen finden lässt. Kontaktbögen und Abzüge gehen denselben Weg: Plan, Schalen, Signale, Buch. Die Buchstaben: P ist ein Plan, R ein Lauf, T eine Dose, B eine Flasche, L ein Film im Filmbuch, V ein Abzug.",
     },
   ],
 };

@@ -29,7 +29,7 @@ export const guide = {
     },
     {
       title: "The log keeps it",
-      text: "Every roll is kept with what really happened to it, so that a fault can be traced weeks later. The letters: P is a plan, R a run, T a tank, B a bottle, L a roll in the log.",
+      text: "Every roll is kept with what really happened to it, so that a fault can be traced weeks later. Contact sheets and prints go the same way: plan, trays, calls, log. The letters: P is a plan, R a run, T a tank, B a bottle, L a roll in the log, V a print.",
     },
   ],
 };

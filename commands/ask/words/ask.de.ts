@@ -80,8 +80,10 @@ export const de: AskWords = {
   layContact:
     "**Ein Kontaktbogen** zeigt alle Bilder eines Films in ihrer eigenen Größe: Du erfährst, wie die Streifen auf dem Papier liegen und wie lange du belichtest.",
   contactKey: "Kontaktbogen meines neuesten Films",
-  printAgain:
-    "**Du musst nicht neu probieren:** Im Buch der Abzüge steht, wie ein Abzug gemacht wurde, und ich rechne es auf Papier und Format von heute um.",
+  noPrintToRepeat:
+    "**Du hast noch keinen Abzug eingetragen.** Trag einen mit seinen Sekunden ein, dann lässt er sich auf jedem Papier und Format wiederholen.",
+  noSuchPrint: "Dieser Abzug ist nicht unter deinen eingetragenen.",
+  allPrints: "Alle eingetragenen Abzüge",
   againKey: "Meinen neuesten Abzug noch einmal",
   inTrays:
     "**Das hängt von Papier und Entwickler ab.** Plane den Abzug: Du erfährst seine Zeit in jeder Schale und bekommst für jede ein Signal.",
@@ -89,9 +91,27 @@ export const de: AskWords = {
   whiteLight:
     "**Erst wenn alles Papier abgedeckt ist: Frag laut.** Abzüge vor dem Fixieren, offene Packungen und offener Film wären verloren. Weißes Licht kündigt eine Hilfskraft oder die Lehrkraft an.",
   whoInTrays: "Wer an den Schalen ist",
+  trayTimes: (asked, paper, developer, temperature, all) =>
+    asked === ""
+      ? `**${all}**: ${paper} in ${developer} bei ${temperature}.`
+      : `**${asked}** für ${paper}. Alles zusammen in ${developer} bei ${temperature}: ${all}.`,
+  lampSafe: (lamp, time) =>
+    `**Insgesamt ${time} unter ${lamp}**, nach der Probe des Kurses. Vor und nach der Belichtung zählt zusammen.`,
+  lampUnsafe: (lamp) => `**${lamp} ist nicht sicher: Öffne darunter kein Papier.**`,
+  noLamp:
+    "**Noch hat es niemand geprüft.** Papier kann seine Lichter verlieren, ohne dass man es sieht: Halt es abgedeckt und bitte eine Hilfskraft, die Lampe zu prüfen.",
+  lampAndFilm: "Das gilt für Papier. Film bei völliger Dunkelheit einspulen: ganz ohne Dunkelkammerlicht.",
   printing: "**Was möchtest du machen?** Zuerst ein Teststreifen, dann der Abzug, dann die Schalen.",
   printLooks:
     "**Stimmt etwas mit einem Abzug nicht?** Die Ursache wird mit dem gesucht, was zu ihm eingetragen ist.",
+  printDark:
+    "**Zu dunkel: Gib weniger Licht.** Die halbe Zeit ist eine Blende weniger; ein Teststreifen zeigt, wie viel es braucht.",
+  printPale:
+    "**Zu hell: Gib mehr Licht** und lass ihn die ganze Zeit im Entwickler. Die doppelte Zeit ist eine Blende mehr; ein Teststreifen zeigt, wie viel es braucht.",
+  printFlat:
+    "**Kein echtes Schwarz oder Weiß: Nimm eine härtere Gradation** und lass ihn die ganze Zeit im Entwickler. Danach ein Teststreifen für die Zeit.",
+  printUnlogged:
+    "**Trag den Abzug zuerst ein,** mit seinen Sekunden: Dann wird die Ursache mit seinen eigenen Angaben gesucht. Oder fang mit einem Teststreifen an.",
   printFault: "Mein neuester Abzug sieht falsch aus",
   hello: "Hallo. Ich behalte die Zeit deines Films im Auge und gebe dir bei jedem Schritt ein Signal.",
   thanks: "Gern.",

@@ -83,8 +83,10 @@ export const en = {
   layContact:
     "**A contact sheet** shows all frames of a roll at their own size: you get how the strips lie on the paper, and how long to expose.",
   contactKey: "Contact sheet of my newest roll",
-  printAgain:
-    "**You need not try anew:** the log keeps how a print was made, and works it out for today's paper and size.",
+  noPrintToRepeat:
+    "**You have no print in the log yet.** Write one in with its seconds, and it can be made again on any paper and size.",
+  noSuchPrint: "None of your prints in the log is that one.",
+  allPrints: "All prints in the log",
   againKey: "My newest print again",
   inTrays:
     "**It depends on paper and developer.** Plan the print: you get its time in each tray, and a call for each.",
@@ -92,8 +94,26 @@ export const en = {
   whiteLight:
     "**Only when all paper is covered: ask aloud.** Undeveloped and unfixed prints, open boxes and open film would be lost. An aide or the teacher announces white light.",
   whoInTrays: "Who is at the trays",
+  /** `asked`: the time of the bath that was asked for; empty: of all. */
+  trayTimes: (asked: string, paper: string, developer: string, temperature: string, all: string) =>
+    asked === ""
+      ? `**${all}**: ${paper} in ${developer} at ${temperature}.`
+      : `**${asked}** for ${paper}. All of it in ${developer} at ${temperature}: ${all}.`,
+  lampSafe: (lamp: string, time: string) =>
+    `**${time} in all under ${lamp}**, by the class's own test. It adds up, before and after the exposure.`,
+  lampUnsafe: (lamp: string) => `**${lamp} is not safe: don't open paper under it.**`,
+  noLamp:
+    "**Nobody has tested it yet.** Paper may lose its highlights unseen: keep it covered, and ask an aide to test the lamp.",
+  lampAndFilm: "That is for paper. Load film in total darkness: no safelight at all.",
   printing: "**What would you like to do?** First a strip, then the print, then the trays.",
   printLooks: "**Something wrong with a print?** Its cause is looked for with the print's own record.",
+  printDark: "**Too dark: give it less light.** Half the time is one stop less; a test strip shows how much.",
+  printPale:
+    "**Too pale: give it more light,** and leave it in the developer for the whole time. Twice the time is one stop more; a test strip shows how much.",
+  printFlat:
+    "**No real black or white: take a harder grade,** and leave it in the developer for the whole time. Then a test strip, for the time.",
+  printUnlogged:
+    "**Write the print into the log first,** with its seconds: then its cause is looked for with its own record. Or begin with a test strip.",
   printFault: "My newest print looks wrong",
   hello: "Hello. I keep the time of your film and call you at every step.",
   thanks: "You are welcome.",

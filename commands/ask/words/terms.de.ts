@@ -46,5 +46,5 @@ export const de: TermWords = {
     "**Korn** ist das Silber, das man im vergrößerten Bild sieht. Empfindlichere Filme und langes Entwickeln zeigen mehr davon.",
   thermometer: "**Das Thermometer** kommt in den Entwickler, kurz bevor du eingießt. Ein halbes Grad zählt.",
   safelight:
-    "**Kein Rotlicht für Film.** Film bei völliger Dunkelheit einspulen: Handy, Uhr und Rotlicht aus.",
+    "**Dunkelkammerlicht** ist schwaches Licht, das Papier eine Weile verträgt, wenn der Kurs es geprüft hat. **Keines für Film:** bei völliger Dunkelheit einspulen, Handy, Uhr und Rotlicht aus.",
 };

@@ -45,6 +45,7 @@ export const en: Readonly<Record<Term, string>> = {
   grain:
     "**Grain** is the silver one sees when the picture is enlarged. Faster film and longer developing show more.",
   thermometer: "**The thermometer** goes into the developer just before you pour. Half a degree counts.",
-  safelight: "**No safelight for film.** Load film in total darkness: phones, watches and red lights off.",
+  safelight:
+    "**A safelight** is dim light that paper bears for a while, once the class has tested it. **None for film:** load it in total darkness, phones, watches and red lights off.",
 };
 export type TermWords = typeof en;

@@ -29,19 +29,21 @@ export const de: HelpWords = {
     "**Der Kurs hat noch keine Entwicklungszeiten.** Eine Hilfskraft oder die Lehrkraft trägt sie ein: `/sheet add`.",
   firstPlan:
     "**Beginn mit einem Plan.** Miss, wie warm der Entwickler ist, dann sag, welcher Film und wie warm:\n`/plan film:… temp:20`\nIch rechne die Zeiten aus; dann bekommst du bei jedem Schritt ein Signal. Film bei völliger Dunkelheit einspulen: Handy, Uhr und Rotlicht aus.",
-  nextPlan: "**Mach einen Plan** für den nächsten Film: `/plan film:… temp:20`",
+  nextPlan:
+    "**Mach einen Plan** für den nächsten Film: `/plan film:… temp:20`\nOder mach mit einem entwickelten weiter: sein Kontaktbogen, dann Teststreifen und Abzug.",
   whereAmI: "Wo bin ich?",
   start: "Start",
   setUp: "Kurs einrichten",
   allBottles: "Alle Flaschen",
   looksWrong: "Etwas sieht falsch aus",
   makePlan: "Plan machen",
+  contactSheet: "Kontaktbogen meines neuesten Films",
   filmsAndDevelopers: "Filme und Entwickler",
   always: {
     student: [
       "`/run status` (wo dein Film ist)",
       "`/roll find` (das Filmbuch)",
-      "`/print strip` und `/tray plan` (Abzüge)",
+      "`/contact sheet`, `/print strip` und `/tray plan` (Abzüge)",
       "`/sheet list` (Filme und Entwickler)",
       "`/caution` (Sicherheit und Abfall)",
     ],

@@ -29,19 +29,21 @@ export const en = {
   noSheet: "**The class has no developing times yet.** An aide or the teacher adds them with `/sheet add`.",
   firstPlan:
     "**Begin with a plan.** Measure how warm the developer is, then say which film and how warm:\n`/plan film:… temp:20`\nI work out the times; then I call you at every step. Load film in total darkness: phones, watches and red lights off.",
-  nextPlan: "**Make a plan** for the next film: `/plan film:… temp:20`",
+  nextPlan:
+    "**Make a plan** for the next film: `/plan film:… temp:20`\nOr go on with a developed one: its contact sheet, then a test strip and the print.",
   whereAmI: "Where am I?",
   start: "Start",
   setUp: "Set up the class",
   allBottles: "All bottles",
   looksWrong: "Something looks wrong",
   makePlan: "Make a plan",
+  contactSheet: "Contact sheet of my newest roll",
   filmsAndDevelopers: "Films and developers",
   always: {
     student: [
       "`/run status` (where your film is)",
       "`/roll find` (the log)",
-      "`/print strip` and `/tray plan` (prints)",
+      "`/contact sheet`, `/print strip` and `/tray plan` (prints)",
       "`/sheet list` (films and developers)",
       "`/caution` (safety and waste)",
     ],

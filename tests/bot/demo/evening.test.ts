@@ -30,6 +30,16 @@ test("one film has a fault, and its cause stands in what was done to it", () => 
   );
 });
 
+test("the other half of the evening stands in the log: a contact sheet, and a print got right by a strip", () => {
+  const found = room.says("Mina", "/print find");
+  expect(found).toMatch(/^\*\*4 prints\*\*/);
+  expect(room.says("Mina", "/roll frame roll:L1")).toContain("12");
+  expect(room.says("Mina", "/contact sheet roll:L1")).toMatch(/^\*\*10 s\*\*/);
+  expect(room.says("Mina", "/print show print:V4")).toContain("sky");
+  expect(room.says("Mina", "/print fault print:V2 look:dark")).toMatch(/1\. Too much exposure/);
+  expect(room.says("Mina", "/print again print:V4 size:24x30")).toMatch(/sky/);
+});
+
 test("it is over: nobody is called, no tank is in use, and whoever comes begins as ever", async () => {
   await room.pass(5);
   expect(room.heard).toEqual([]);

@@ -68,7 +68,7 @@ describe("the next step in German", () => {
         "**Beginn mit einem Plan.** Miss, wie warm der Entwickler ist, dann sag, welcher Film und wie warm:",
         "`/plan film:… temp:20`",
         "Ich rechne die Zeiten aus; dann bekommst du bei jedem Schritt ein Signal. Film bei völliger Dunkelheit einspulen: Handy, Uhr und Rotlicht aus.",
-        "Immer da: `/run status` (wo dein Film ist), `/roll find` (das Filmbuch), `/print strip` und `/tray plan` (Abzüge), `/sheet list` (Filme und Entwickler), `/caution` (Sicherheit und Abfall). Oder frag in eigenen Worten: `wie lange noch`. Was von dir gespeichert ist: `/mine show`.",
+        "Immer da: `/run status` (wo dein Film ist), `/roll find` (das Filmbuch), `/contact sheet`, `/print strip` und `/tray plan` (Abzüge), `/sheet list` (Filme und Entwickler), `/caution` (Sicherheit und Abfall). Oder frag in eigenen Worten: `wie lange noch`. Was von dir gespeichert ist: `/mine show`.",
       ].join("\n"),
     );
     expect(room.asks("Mina", "/help").reply.actions?.map(({ label }) => label)).toEqual([
