@@ -171,6 +171,10 @@ describe("a sentence", () => {
     expect(room.asks("Mina", "/plam film:Lantern 400 temp:20").code).toBe("ERR_UNKNOWN_COMMAND");
     expect(room.asks("Mina", "/my film").kind).toBe("done");
     expect(room.asks("Mina", "plan lantern 400").kind).toBe("done");
+    // Words where a print's number would stand: a sentence, unless it is written as a command.
+    expect(room.says("Mina", "print again please")).toContain("no print in the log yet");
+    expect(room.asks("Mina", "print again V9").code).toBe("ERR_UNKNOWN_PRINT");
+    expect(room.asks("Mina", "/print again please").code).toBe("ERR_UNKNOWN_PRINT");
   });
 });
 
