@@ -53,8 +53,8 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   const { stores, clock, log, ports } = deps;
   const ahead = createAhead(stores, ports);
   const inFlight = new Map<number, Promise<void>>();
-  /** Paced chats take one message at a time in each channel. */
-  const busyChannels = new Set<string>();
+  /** Paced chats take one message at a time in each channel; since when. */
+  const busyChannels = new Map<string, number>();
   let outcomes: Tried[] = [];
 
   function pump(now = clock.now(), first?: () => void): number {

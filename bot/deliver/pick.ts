@@ -16,11 +16,14 @@ export interface Picked {
 
 /** What is no cue leaves this share of the limit free for cues, what is late already a little. */
 const SPARE = 0.4;
+/** What is due meanwhile goes with it, and the platform takes a message a second of one channel. */
+const FOLLOWS_MS = 1000;
 const GAP = 0.1;
 
 /**
  * Takes what may leave now, in order of its moment, at most `most`. A cue is held until its moment, and let go ahead of it
- * only as far as the burst it is part of demands. A channel takes one message at a time: `busy` names those that have one.
+ * only as far as the burst it is part of demands. A channel takes one message at a time: `busy` names those that have one under
+ * way, and since when. In a slow chat the calls of a shared channel would be late for it: there one follows after a while.
  * Where there are too many (the bot was away) those on time go first, and what is late already fills the gaps, so that
  * not everybody is late for ever after; calls to pour out never wait for others.
  */
@@ -28,7 +31,7 @@ export function pickPaced(
   waiting: readonly Outgoing[],
   ahead: readonly Demand[],
   pace: Pace,
-  busy: Set<string>,
+  busy: Map<string, number>,
   most: number,
   now: number,
 ): Picked {
@@ -40,8 +43,12 @@ export function pickPaced(
     ahead,
     pace.perSecond,
   ).waiting;
+  const aheadMs = pace.aheadMs(now);
   const leaving: Outgoing[] = [];
   let lookAt = Infinity;
+
+  const maySharedFollow = ({ unit }: Outgoing): boolean =>
+    aheadMs > 0 && unit.target.isShared && isCall(unit);
 
   /** False where nothing more can leave. */
   function tryEach(
@@ -52,9 +59,11 @@ export function pickPaced(
     for (const [position, each] of list.entries()) {
       if (leaving.length >= most) return false;
       const { channel } = each.unit.target;
+      const underWaySince = busy.get(channel);
       // Whatever is under way looks again when it is settled.
-      if (busy.has(channel)) continue;
-      const channelFreeAt = Math.max(heldUntil(position), pace.channelFreeAt(channel, now));
+      if (underWaySince !== undefined && !maySharedFollow(each)) continue;
+      const followsAt = underWaySince === undefined ? now : underWaySince + FOLLOWS_MS;
+      const channelFreeAt = Math.max(heldUntil(position), followsAt, pace.channelFreeAt(channel, now));
       if (channelFreeAt > now) {
         lookAt = Math.min(lookAt, channelFreeAt);
         continue;
@@ -65,13 +74,12 @@ export function pickPaced(
         return spare > 0;
       }
       pace.take(channel, now);
-      busy.add(channel);
+      busy.set(channel, now);
       leaving.push(each);
     }
     return true;
   }
 
-  const aheadMs = pace.aheadMs(now);
   const mayGoOn =
     tryEach(onTime, 0, (position) => (starts[position] ?? now) - aheadMs) &&
     // The least late first: they are of most use.

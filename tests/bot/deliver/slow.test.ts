@@ -19,6 +19,8 @@ let tripMs: number;
 let shown: { readonly text: string; readonly dueAt: number; readonly at: number }[];
 let underWay: { readonly at: number; answer(): void }[];
 let classId: number;
+/** Whose direct messages are closed: they are called by name in the class's channel. */
+let closed: Set<string>;
 
 beforeEach(() => {
   stores = openStores(":memory:");
@@ -27,6 +29,7 @@ beforeEach(() => {
   tripMs = 3000;
   shown = [];
   underWay = [];
+  closed = new Set();
   classId = stores.classes.add("discord:1", "Invented class", "UTC", false, START).id;
   const port: ChatPort = {
     chat: "discord",
@@ -45,7 +48,10 @@ beforeEach(() => {
       );
     },
     pace,
-    targetOf: (personId) => ({ channel: personId ?? "class", isShared: false }),
+    targetOf: (personId) =>
+      closed.has(personId ?? "")
+        ? { channel: "class", isShared: true }
+        : { channel: personId ?? "class", isShared: false },
     stop: async () => {},
   };
   const ports = new Map([["discord", port]]);
@@ -53,8 +59,8 @@ beforeEach(() => {
 });
 afterEach(() => stores.close());
 
-/** Thirty people, each called to agitate each minute, all at the same moments, for so many minutes. */
-function aClass(minutes: number): void {
+/** Thirty people, each called to agitate each minute, all at the same moments or one after the other, for so many minutes. */
+function aClass(minutes: number, apartMs = 0): void {
   for (let person = 1; person <= 30; person += 1) {
     const personId = `discord:${person}`;
     const { id: _id, number: _number, ...draft } = aRun({ classId, personId });
@@ -64,7 +70,7 @@ function aClass(minutes: number): void {
       kind: "agitate" as const,
       step: 0,
       number: at,
-      dueAtMs: START + (at + 1) * 60_000,
+      dueAtMs: START + (at + 1) * 60_000 + person * apartMs,
     }));
     stores.cues.reschedule(run.id, cues, 2000, START);
     stores.members.saveDirectChannel(personId, `9${person}`);
@@ -105,6 +111,20 @@ test("calls of a class behind a proxy of 3 s: those of the first minute come lat
   expect(
     shown.filter(({ dueAt }) => dueAt === START + 120_000).every(({ text }) => text.startsWith("At ")),
   ).toBe(true);
+});
+
+test("whose direct messages are closed is called in time as well: the channel's calls do not wait for each other's way", async () => {
+  for (let person = 2; person <= 30; person += 2) closed.add(`discord:${person}`);
+  aClass(4, 60);
+  await live(5 * 60);
+  const inTime = shown.filter(({ dueAt }) => dueAt > START + 120_000);
+  expect(inTime.length).toBeGreaterThan(3 * 15);
+  expect(Math.max(...inTime.map(({ at, dueAt }) => at - dueAt))).toBeLessThanOrEqual(0);
+  // And no more than a channel takes: five in five seconds.
+  const inChannel = inTime.filter(({ text }) => text.split("R").length > 2).map(({ at }) => at);
+  expect(inChannel.length).toBeGreaterThan(3);
+  for (const at of inChannel)
+    expect(inChannel.filter((each) => each >= at && each < at + 5000).length).toBeLessThanOrEqual(5);
 });
 
 test("once the chat is quick again, calls come at their moment again", async () => {
