@@ -103,6 +103,18 @@ test("two films at once have two threads, and each is called in its own", async 
   expect([first, second].map((each) => saidIn(each).length >= 3)).toEqual([true, true]);
 });
 
+test("a run that is begun in a thread has its own beside that, in the class's channel", async () => {
+  const first = await startInThread(mina, "1");
+  await start(mina, "2", { channel: first });
+  const second = await gateway.until(() => gateway.threads()[1]);
+  expect(second).toMatchObject({
+    name: "R2, tank 2 · Lantern 400",
+    thread: { parentId: gateway.channel.id },
+  });
+  await gateway.slash(teacher, "class setup", { name: "Harbour" }, { channel: first });
+  expect(classroom.stores.classes.channelRef(1)).toBe(gateway.channel.id);
+});
+
 test("a key there that somebody else presses is answered as it is everywhere", async () => {
   await startInThread();
   const ben = gateway.addUser("Ben");
