@@ -6,7 +6,7 @@ import { expect } from "vitest";
 import { STUDENT_PERMISSIONS } from "./gateway/world.ts";
 import { openWholeBot } from "./gateway/whole-bot.ts";
 
-/* The whole bot on a loopback platform that others wrote, and two people there. */
+/* The whole bot, or the built process, on a loopback platform that others wrote, and two people there. */
 
 /** What is used of the package; its own types are written for other settings than ours. */
 interface Row {
@@ -56,7 +56,16 @@ const FORM = 9;
 
 const load = (name: string): Promise<unknown> => import(name);
 
-export async function createTwin(token?: string) {
+interface Bot {
+  /** Why it can't go on, where it can't. */
+  readonly fatal: readonly string[];
+  stop(): Promise<void>;
+}
+type Open<B> = (on: { readonly token: string; readonly api: string }) => Promise<B>;
+
+export const createTwin = (token?: string) => createTwinWith(openWholeBot, token);
+
+export async function createTwinWith<B extends Bot>(open: Open<B>, token?: string) {
   const { DigitalDiscord } = (await load("discord-digital-twin")) as {
     DigitalDiscord: new (options: object) => Platform;
   };
@@ -77,7 +86,7 @@ export async function createTwin(token?: string) {
     prisma.guildMember.updateMany({ where: { guildId, userId }, data: { permissions: String(permissions) } });
   await may(iris, STUDENT_PERMISSIONS | PermissionFlagsBits.ManageGuild);
   await may(mina, STUDENT_PERMISSIONS);
-  const bot = await openWholeBot({ token: token ?? platform.botToken, api: platform.restUrl });
+  const bot = await open({ token: token ?? platform.botToken, api: platform.restUrl });
   if (bot.fatal.length === 0)
     await expect.poll(() => prisma.applicationCommand.findMany({ where: { guildId } }), POLL).not.toEqual([]);
 
@@ -136,9 +145,7 @@ export async function createTwin(token?: string) {
     },
     membersOf: async (threadId: string) =>
       (await prisma.threadMember.findMany({ where: { channelId: threadId } })).map(({ userId }) => userId),
-    clock: bot.clock,
-    fatal: bot.fatal,
-    pass: bot.pass,
+    bot,
     /** Until somebody has been told this. */
     told: (text: string) =>
       expect

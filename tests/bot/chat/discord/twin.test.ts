@@ -50,7 +50,7 @@ test("a roll up to its first calls: a plan, its key, the key that goes, and call
   expect((await twin.message(asked.id)).labels).not.toContain("Start");
   expect((await twin.message(asked.id)).content).toBe(asked.content);
   expect(await twin.press(twin.mina, "Tank is full")).toContain("left in the developer");
-  await twin.pass(61);
+  await twin.bot.pass(61);
   const calls = (await twin.messages()).filter(
     ({ content, nonce }) => nonce !== null && content.includes("Agitate"),
   );
@@ -73,14 +73,14 @@ test("in a class that wants threads a run is called in its own, which is closed 
   const id = thread?.id ?? "";
   expect(await twin.membersOf(id)).toContain(mina);
   await twin.press(mina, "Tank is full");
-  await twin.pass(61);
+  await twin.bot.pass(61);
   const inThread = (await twin.messages(id)).map(({ content }) => content);
   expect(inThread[0]).toContain("Your calls come here.");
   const calls = inThread.filter((content) => content.includes("Agitate") && content.includes(`<@${mina}>`));
   expect(calls.length).toBeGreaterThanOrEqual(2);
   expect((await twin.messages()).filter(({ nonce }) => nonce !== null)).toEqual([]);
   await twin.slash(mina, "run stop", { run: "R1", sure: "yes" });
-  twin.clock.advance(11 * 60);
+  twin.bot.clock.advance(11 * 60);
   await expect.poll(async () => (await twin.threads())[0]?.archived).toBe(true);
 });
 
@@ -99,7 +99,7 @@ test("a form is opened, filled in and sent; what is refused can be changed and s
 test("a token that it does not know ends the connection with a sentence", async () => {
   const other = await createTwin("not-the-bots-token");
   try {
-    expect(other.fatal).toEqual([
+    expect(other.bot.fatal).toEqual([
       "Discord rejected the bot's token. Put a valid one into DISCORD_TOKEN and start again.",
     ]);
   } finally {
