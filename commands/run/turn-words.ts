@@ -3,6 +3,7 @@ import { isTrayRun, type Run, stepAt } from "../../store/shapes/run.ts";
 import { inEach } from "../speech/language.ts";
 import { nextAction } from "./reply.ts";
 import type { CueMessage } from "./cue-words.ts";
+import type { CallWords } from "./run-view.ts";
 import { de } from "./words/turn.de.ts";
 import { en } from "./words/turn.en.ts";
 
@@ -10,7 +11,22 @@ const words = inEach({ en, de });
 
 /** To whoever waited for a place, when there is one. */
 export function turnWords(run: Run): CueMessage {
-  const first = stepAt(run, 0);
-  const call = isTrayRun(run) ? words().atTrays : words().atSink;
-  return { text: `${call} ${first ? doingOf(first) : ""}`.trim(), actions: nextAction(run, 0) };
+  const { does, how, actions } = turnCall(run);
+  return { text: `**${does}** ${how}`, actions };
 }
+
+/** The same as a page calls it. */
+export function turnCall(run: Run): CallWords {
+  const first = stepAt(run, 0);
+  const { does, how } = isTrayRun(run) ? words().atTrays : words().atSink;
+  return {
+    does,
+    how: first ? `${how} ${doingOf(first)}` : how,
+    spoken: does,
+    seconds: null,
+    brief: words().brief,
+    actions: nextAction(run, 0),
+  };
+}
+
+export const waitForTurn = (): string => words().wait;

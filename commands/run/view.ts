@@ -10,6 +10,7 @@ import { seenAction } from "./seen.ts";
 import { cuesOf } from "./cues.ts";
 import { de } from "./words/view.de.ts";
 import { en } from "./words/view.en.ts";
+import { turnCall, waitForTurn } from "./turn-words.ts";
 import type { RunView } from "./run-view.ts";
 
 /* A run as a page shows it: what the clock counts to, and every call that lies ahead. */
@@ -21,6 +22,7 @@ export function viewOf(run: Run, owner: string): RunView {
   const index = "step" in phase ? phase.step : run.plan.steps.length - 1;
   const step = stepAt(run, index);
   const cues = callsOf(run);
+  const turnAt = turnAtMs(run);
   return {
     run: run.number,
     owner,
@@ -38,16 +40,26 @@ export function viewOf(run: Run, owner: string): RunView {
     overdueSince: phase.kind === "waiting" && isAfterTimedStep(run, phase.step) ? phase.sinceMs : null,
     ...(run.speed === undefined ? {} : { speed: run.speed }),
     knownAt: knownAt(run),
-    calls: cues.map(({ kind, dueAtMs }) => ({ kind, at: dueAtMs })),
-    sayings: Object.fromEntries(
-      cues.map((cue) => [
-        cue.kind,
-        { ...partsOf(run, cue), brief: cueWords(run, cue), actions: actionsFor(run, cue) },
-      ]),
-    ),
+    calls:
+      turnAt === null
+        ? cues.map(({ kind, dueAtMs }) => ({ kind, at: dueAtMs }))
+        : [{ kind: "next-bath", at: turnAt }],
+    sayings:
+      turnAt === null
+        ? Object.fromEntries(
+            cues.map((cue) => [
+              cue.kind,
+              { ...partsOf(run, cue), brief: cueWords(run, cue), actions: actionsFor(run, cue) },
+            ]),
+          )
+        : { "next-bath": turnCall(run) },
     actions: actionsOf(run),
   };
 }
+
+/** When it is the turn of a run that waits for a place, as far as anybody knows: nothing else is called before it begins. */
+const turnAtMs = ({ phase, queued }: Run): number | null =>
+  phase.kind === "waiting" && phase.step === 0 ? (queued?.dueAtMs ?? null) : null;
 
 type CallCue = Pick<Cue, "kind" | "step" | "dueAtMs">;
 
@@ -85,7 +97,7 @@ function restingWords(run: Run, step: Step | undefined): string {
   if (phase.kind === "finished") return isTrayRun(run) ? words().tray.finished : words().finished;
   if (phase.kind === "stopped") return words().stopped;
   if (!step) return "";
-  if (phase.kind === "waiting") return doingOf(step);
+  if (phase.kind === "waiting") return run.queued ? waitForTurn() : doingOf(step);
   if (!step.agitation) return words().wait;
   const { keepMoving, letStand } = step.medium === "paper" ? words().tray : words();
   return step.agitation.manner === "continuous" ? keepMoving : letStand;

@@ -1,6 +1,8 @@
 import type { TurnWords } from "./turn.en.ts";
 
 export const de: TurnWords = {
-  atSink: "**Du bist dran: Gieß jetzt ein.** Am Becken ist ein Platz frei.",
-  atTrays: "**Du bist dran: Leg ihn jetzt ein.** In den Schalen ist Platz.",
+  atSink: { does: "Du bist dran: Gieß jetzt ein.", how: "Am Becken ist ein Platz frei." },
+  atTrays: { does: "Du bist dran: Leg ihn jetzt ein.", how: "In den Schalen ist Platz." },
+  brief: "Du bist dran",
+  wait: "Warte: Ich rufe dich, wenn du dran bist.",
 };

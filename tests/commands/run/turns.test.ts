@@ -4,6 +4,9 @@ import { join } from "node:path";
 import { beforeEach, describe, expect, test } from "vitest";
 import { nextQueued } from "../../../commands/run/turns.ts";
 import { shiftRun } from "../../../store/shapes/run-shift.ts";
+import { doingNow } from "../../../commands/run/doing.ts";
+import { viewOf } from "../../../commands/run/view.ts";
+import { after, aTrayRun, next } from "../../support/trays.ts";
 import { createFakeClock } from "../../support/clock.ts";
 import { englishIn } from "../../support/english.ts";
 import { aRun, START } from "../../support/make.ts";
@@ -52,6 +55,24 @@ describe("the place in a queue", () => {
     const run = aRun({ queued: { turn: 2, dueAtMs: START } });
     expect(shiftRun(run, 5000).queued).toEqual({ turn: 2, dueAtMs: START + 5000 });
     expect(shiftRun(aRun(), 5000).queued).toBeUndefined();
+  });
+});
+
+describe("on the page", () => {
+  const waiting = aTrayRun({ queued: { turn: 1, dueAtMs: START + 9000 } });
+
+  test("a phone knows the moment ahead, and tells whoever waits to wait", () => {
+    const view = viewOf(waiting, "Mina");
+    expect(view.calls).toEqual([{ kind: "next-bath", at: START + 9000 }]);
+    expect(doingNow(view, START)).toBe("Wait: I call you when it is your turn.");
+    expect(doingNow(view, START + 9000)).toMatch(/^There is room in the trays\. Slide the print/);
+    expect(view.sayings["next-bath"]?.actions).toHaveLength(1);
+  });
+
+  test("while nobody knows the moment there is no call, nor once it has begun", () => {
+    expect(viewOf({ ...waiting, queued: { turn: 1, dueAtMs: null } }, "Mina").calls).toEqual([]);
+    const begun = after(waiting, next(START));
+    expect(viewOf(begun, "Mina").sayings["next-bath"]?.does).toBe("Now: stop bath.");
   });
 });
 
