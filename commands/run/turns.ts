@@ -1,9 +1,9 @@
-import { isFilmRun, isTrayRun, isTrial, type Run, runNameOf } from "../../store/shapes/run.ts";
+import { isFilmRun, isTrayRun, isTrial, type Run, runNameOf, type TrayRun } from "../../store/shapes/run.ts";
 import { makeMessageKey } from "../../store/shapes/message-key.ts";
 import type { SchoolClass } from "../../store/shapes/school.ts";
 import type { Stores } from "../../store/index.ts";
 import { owe } from "../owe.ts";
-import { atLine, firstStart, heldStaysOf, tooSmallFor } from "../tray/places.ts";
+import { atLine, firstStart, givesWayAtMs, hasGivenWay, heldStaysOf, tooSmallFor } from "../tray/places.ts";
 import { turnWords } from "./turn-words.ts";
 
 /*
@@ -90,9 +90,20 @@ type Moments = ReadonlyMap<number, number | null>;
 /** A film's tank stands at the sink until its fixer is poured back: only somebody's word tells when that is. */
 function momentsAtSink(stores: Stores, { id, habits }: SchoolClass, nowMs: number): Moments {
   const films = stores.runs.open(id).filter((run) => isFilmRun(run) && !isTrial(run));
-  const waiting = films.filter(waitsToBegin);
   const free = habits.sinks - films.filter(isAtSink).length;
-  return new Map(waiting.map((run, at) => [run.id, at < free ? nowMs : null]));
+  const moments = new Map<number, number | null>();
+  let ahead = 0;
+  const givingWay: number[] = [];
+  for (const run of films.filter(waitsToBegin)) {
+    const hasPlace = ahead < free;
+    // Each who has a turn and does not come leaves a place to one more.
+    const leftAt = givingWay.toSorted((a, b) => a - b)[ahead - free] ?? null;
+    moments.set(run.id, hasPlace ? nowMs : leftAt);
+    if (hasGivenWay(run, nowMs)) continue;
+    if (hasPlace) givingWay.push(givesWayAtMs(run, nowMs));
+    ahead += 1;
+  }
+  return moments;
 }
 
 function isAtSink(run: Run): boolean {
@@ -103,17 +114,37 @@ function isAtSink(run: Run): boolean {
   return bath <= plan.steps.findLastIndex(({ kind }) => kind === "fix");
 }
 
-/** Only for the first who waits can it be said ahead when there is room: when the others begin is up to those before them. */
+/**
+ * Only for the first who waits can it be said ahead when there is room: when the others begin is up to those before them. Whoever
+ * was called and does not come gives way.
+ */
 function momentsAtTrays(stores: Stores, { id, habits }: SchoolClass, number: number, nowMs: number): Moments {
   const moments = new Map<number, number | null>();
   const line = habits.trayLines.find((each) => each.number === number);
   if (!line) return moments;
   const { inTrays, waiting } = atLine(stores.runs.open(id).filter(isTrayRun), number);
-  const fitting = waiting.filter(({ plan }) => tooSmallFor(line, plan) === null);
-  for (const [at, run] of fitting.entries()) {
-    const ahead = fitting.slice(0, at).map(({ plan }) => plan);
-    const fromMs = firstStart(line, run.plan, inTrays, ahead, nowMs, heldStaysOf);
-    moments.set(run.id, fromMs !== null && fromMs > nowMs && at > 0 ? null : fromMs);
+  const ahead: TrayRun[] = [];
+  for (const run of waiting.filter(({ plan }) => tooSmallFor(line, plan) === null)) {
+    const from = (those: readonly TrayRun[]): number | null =>
+      firstStart(
+        line,
+        run.plan,
+        inTrays,
+        those.map(({ plan }) => plan),
+        nowMs,
+        heldStaysOf,
+      );
+    const fromMs = from(ahead);
+    const isKnown = ahead.length === 0 || (fromMs !== null && fromMs <= nowMs);
+    moments.set(run.id, isKnown ? fromMs : unlessTheyCome(ahead, from([])));
+    if (!hasGivenWay(run, nowMs)) ahead.push(run);
   }
   return moments;
+
+  /** Where all before them were called: once these have given way. */
+  function unlessTheyCome(those: readonly TrayRun[], fromMs: number | null): number | null {
+    const areCalled = those.every(({ id: each }) => (moments.get(each) ?? Infinity) <= nowMs);
+    if (!areCalled || fromMs === null) return null;
+    return Math.max(fromMs, ...those.map((each) => givesWayAtMs(each, nowMs)));
+  }
 }

@@ -1,4 +1,4 @@
-import { isTrial, stepAt, type TrayRun } from "../../store/shapes/run.ts";
+import { isTrial, type Run, stepAt, type TrayRun } from "../../store/shapes/run.ts";
 import type { PaperSize } from "../../store/shapes/paper.ts";
 import type { StepKind } from "../../store/shapes/plan.ts";
 import type { TrayLine } from "../../store/shapes/tray-line.ts";
@@ -125,6 +125,25 @@ function earliest(line: TrayLine, plan: Stepped, there: readonly Stay[], nowMs: 
   const later = starts.filter((atMs) => atMs > nowMs && atMs < Infinity);
   const moments = [nowMs, ...later].sort((a, b) => a - b);
   return moments.find((atMs) => fits(line, staysFrom(plan, 0, atMs, null), there)) ?? null;
+}
+
+/** Whoever has their turn and has not come by then gives way to the next. Our judgement, no source. */
+const GIVES_WAY_MS = 3 * 60_000;
+
+/** Since when a run that waits to begin has its turn: since it was called, or from its start on; null: it waits for a place. */
+function turnSinceMs({ phase, queued }: Pick<Run, "phase" | "queued">): number | null {
+  if (queued !== undefined) return queued.dueAtMs;
+  return phase.kind === "waiting" ? phase.sinceMs : null;
+}
+
+/** When a run that has its turn by now gives way. */
+export const givesWayAtMs = (run: Run, nowMs: number): number =>
+  Math.min(turnSinceMs(run) ?? nowMs, nowMs) + GIVES_WAY_MS;
+
+/** Whether it has had its turn for so long that the next need not wait for it. */
+export function hasGivenWay(run: Run, nowMs: number): boolean {
+  const sinceMs = turnSinceMs(run);
+  return sinceMs !== null && sinceMs + GIVES_WAY_MS <= nowMs;
 }
 
 /** When prints that go in at `startsAtMs` are washed, ms. */

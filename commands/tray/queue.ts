@@ -3,7 +3,7 @@ import { isTrayPlan } from "../../store/shapes/tray.ts";
 import type { TrayLine } from "../../store/shapes/tray-line.ts";
 import type { TrayRun } from "../../store/shapes/run.ts";
 import { makeNumber } from "../speech/wording.ts";
-import { atLine, firstStart, washedAtMs } from "./places.ts";
+import { atLine, firstStart, hasGivenWay, washedAtMs } from "./places.ts";
 
 /* Who is in the trays of a line and who waits for them, in order. Pure. */
 
@@ -31,19 +31,27 @@ export function queueAt(
   bellAtMs: number | null,
 ): LineQueue {
   const { inTrays, waiting } = atLine(runs, line.number);
-  const begun = waiting.map((run) => ({ ...run, label: makeNumber("run", run.number) }));
+  const begun = waiting.map((run) => ({
+    plan: run.plan,
+    personId: run.personId,
+    label: makeNumber("run", run.number),
+    isAhead: !hasGivenWay(run, nowMs),
+  }));
   const plans = planned
     .toSorted((a, b) => a.madeAt - b.madeAt || a.number - b.number)
     .flatMap(({ plan, personId, number }) =>
       isTrayPlan(plan) && plan.line === line.number
-        ? [{ plan, personId, label: makeNumber("plan", number) }]
+        ? [{ plan, personId, label: makeNumber("plan", number), isAhead: true }]
         : [],
     );
   const all = [...begun, ...plans];
   return {
     inTrays,
     waiting: all.map(({ plan, personId, label }, at): InLine => {
-      const ahead = all.slice(0, at).map((each) => each.plan);
+      const ahead = all
+        .slice(0, at)
+        .filter(({ isAhead }) => isAhead)
+        .map((each) => each.plan);
       const fromMs = firstStart(line, plan, inTrays, ahead, nowMs);
       const isAfterBell = bellAtMs !== null && fromMs !== null && washedAtMs(plan, fromMs) > bellAtMs;
       return { label, personId, fromMs, isAfterBell };

@@ -1,7 +1,7 @@
 import { isTrayRun, isTrial, type TrayRun } from "../../store/shapes/run.ts";
 import { UserError, type Context } from "../define.ts";
 import { makeLine } from "../speech/line.ts";
-import { atLine, firstStart, tooSmallFor } from "./places.ts";
+import { atLine, firstStart, hasGivenWay, tooSmallFor } from "./places.ts";
 import { fullWords, putInAnyway, tooSmallWords } from "./room-words.ts";
 
 /**
@@ -19,7 +19,7 @@ export function requireRoom({ stores, class: school, now }: Context, run: TrayRu
   };
   if (tooSmallFor(line, run.plan) !== null)
     throw new UserError("ERR_TRAYS_SMALL", tooSmallWords(run.plan.prints), [anyway]);
-  const ahead = waiting.filter(({ id }) => id < run.id);
+  const ahead = waiting.filter((each) => each.id < run.id && !hasGivenWay(each, now));
   const others = ahead.map(({ plan }) => plan);
   const fromMs = firstStart(line, run.plan, inTrays, others, now);
   if (fromMs === null || fromMs <= now) return;

@@ -151,6 +151,26 @@ describe("at a line of trays", () => {
     expect(heard.map(({ personId }) => personId)).toEqual(["room:ola"]);
   });
 
+  test("whoever is called and does not come gives way after three minutes, and is called again when there is room", async () => {
+    put("Mina", start("Mina", `${RC} prints:2`), 0);
+    const ben = start("Ben", `${RC} prints:2`);
+    const ola = start("Ola", `${RC} prints:2`);
+    room.says("Mina", "/run stop sure:yes");
+    await room.pass(1);
+    expect(turns("Ben")).toHaveLength(1);
+    expect(put("Ola", ola, 0).code).toBe("ERR_TRAYS_FULL");
+    await room.pass(178);
+    expect(turns("Ola")).toEqual([]);
+    await room.pass(2);
+    expect(turns("Ola")).toHaveLength(1);
+    expect(put("Ola", ola, 0).kind).toBe("done");
+    expect(put("Ben", ben, 0).code).toBe("ERR_TRAYS_FULL");
+    await room.pass(60);
+    put("Ola", ola, 1);
+    await room.pass(1);
+    expect(turns("Ben")).toHaveLength(1);
+  });
+
   test("of whoever waited and is erased no call is left", async () => {
     put("Mina", start("Mina", `${RC} prints:2`), 0);
     start("Ben", `${RC} prints:2`);
@@ -207,6 +227,17 @@ describe("at the sink", () => {
     expect(turns("Ola")).toEqual([]);
     expect(put("Ben", second, 0).kind).toBe("done");
   });
+});
+
+test("at the sink, too, whoever does not come gives way", async () => {
+  const FILM = "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:";
+  room.says("Tess", "/class setup sinks:1", "teacher");
+  start("Mina", `${FILM}1`);
+  start("Ben", `${FILM}2`);
+  await room.pass(179);
+  expect(turns("Ben")).toEqual([]);
+  await room.pass(2);
+  expect(turns("Ben")).toHaveLength(1);
 });
 
 describe("with the process away", () => {
