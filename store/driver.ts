@@ -10,25 +10,50 @@ export type OpenOptions = Pick<Database.Options, "fileMustExist" | "readonly" | 
  */
 const kept = new Set<unknown>();
 
+/** What is asked of a statement here. It has no moods (`pluck`, `raw`, `bind`): they would show in whoever else asks for the same. */
+type Uses = Pick<Database.Statement, "get" | "all" | "run">;
+
+export interface LateStatement extends Uses {
+  /** Makes it now, if it is not made yet. */
+  make(): Database.Statement;
+}
+
+/** The store has some three hundred, and a first call needs a tenth of them: to make all takes longer than the call. */
+function createLate(make: () => Database.Statement): LateStatement {
+  let made: Database.Statement | undefined;
+  const use = (): Database.Statement => (made ??= make());
+  return {
+    make: use,
+    get: (...given) => use().get(...given),
+    all: (...given) => use().all(...given),
+    run: (...given) => use().run(...given),
+  };
+}
+
+/** A connection of ours. */
+export interface OpenedDb extends Db {
+  /** Every statement that was asked for so far. */
+  statements(): Iterable<LateStatement>;
+}
+
 /**
- * A connection that makes each statement once and keeps it, those of `pragma` as well: the driver itself would make them anew
- * each time and leave them to the collector. Statements have no moods here (`pluck`, `raw`, `bind`) and are not iterated: both
- * would show in whoever else asks for the same one.
+ * A connection that makes each statement once, when it is first used, and keeps it, those of `pragma` as well: the driver itself
+ * would make them anew each time and leave them to the collector.
  * @throws what the driver throws where the file can't be opened.
  */
-export function openDriver(path: string, options: OpenOptions = {}): Db {
+export function openDriver(path: string, options: OpenOptions = {}): OpenedDb {
   const db = new Database(path, options);
-  const statements = new Map<string, Database.Statement>();
+  const statements = new Map<string, LateStatement>();
   const make = (sql: string): Database.Statement => Database.prototype.prepare.call(db, sql);
-  const find = (sql: string): Database.Statement => {
-    const statement = statements.get(sql) ?? make(sql);
+  const find = (sql: string): LateStatement => {
+    const statement = statements.get(sql) ?? createLate(() => make(sql));
     statements.set(sql, statement);
     return statement;
   };
 
   function pragma(words: string, { simple = false }: Database.PragmaOptions = {}): unknown {
     // One that sets something may do so where it is made, so it is made each time.
-    const statement = words.includes("=") ? make(`pragma ${words}`) : find(`pragma ${words}`);
+    const statement = words.includes("=") ? make(`pragma ${words}`) : find(`pragma ${words}`).make();
     kept.add(statement);
     if (!statement.reader) return void statement.run();
     const rows = statement.all() as Readonly<Record<string, unknown>>[];
@@ -36,7 +61,11 @@ export function openDriver(path: string, options: OpenOptions = {}): Db {
   }
 
   kept.add(db).add(statements);
-  return Object.assign(db, { prepare: find as Db["prepare"], pragma });
+  return Object.assign(db, {
+    prepare: find as unknown as Db["prepare"],
+    pragma,
+    statements: () => statements.values(),
+  });
 }
 
 /** How much is kept: it must not grow with what is done. */
