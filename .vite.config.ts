@@ -27,6 +27,8 @@ const ENTRIES = [
   "commands/run/machine",
   "store/index",
 ];
+/** What these read is not to hold what only the bot needs. */
+const ALONE = ["bot/disk/examine", "bot/disk/tidy-thread"];
 const TAKEN_IN = [
   "zod",
   "temporal-polyfill",
@@ -37,11 +39,40 @@ const TAKEN_IN = [
   "simple-statistics",
   /^d3-/,
   "internmap",
+  // With all it is made of: before a first call it is needed, and it lies in some thirty files.
+  /^(@?pino|thread-stream|sonic-boom|atomic-sleep|on-exit-leak-free|real-require|safe-stable-stringify)/,
+  "quick-format-unescaped",
+  "process-warning",
 ];
 
 /** All that the process is built of lies in one folder, so that a part finds another beside it. */
 const builtName = (entry: string): string =>
   entry.startsWith("bot/") ? `bot/${entry.split("/").at(-1)}` : entry;
+
+/** Read without waiting for anything: `import()` is what comes later. */
+function reachOf(entry: string, modules: Modules, seen = new Set<string>()): Set<string> {
+  if (seen.has(entry)) return seen;
+  seen.add(entry);
+  for (const id of modules.getModuleInfo(entry)?.importedIds ?? []) reachOf(id, modules, seen);
+  return seen;
+}
+
+interface Modules {
+  getModuleInfo(id: string): { readonly importedIds: readonly string[] } | null;
+}
+
+const pathOf = (entry: string): string => join(import.meta.dirname, `${entry}.ts`);
+let first: Set<string> | undefined;
+
+/** All that a first call needs is one file, but for what threads and small programs read by themselves. */
+function nameOfPart(id: string, modules: Modules): string | null {
+  if (!first) {
+    first = reachOf(pathOf("bot/main"), modules);
+    first.delete(pathOf("bot/main"));
+    for (const entry of ALONE) for (const own of reachOf(pathOf(entry), modules)) first.delete(own);
+  }
+  return first.has(id) ? "first" : null;
+}
 
 export default defineConfig({
   root: import.meta.dirname,
@@ -55,12 +86,14 @@ export default defineConfig({
     target: "node20",
     minify: false,
     rolldownOptions: {
-      input: Object.fromEntries(
-        ENTRIES.map((entry) => [builtName(entry), join(import.meta.dirname, `${entry}.ts`)]),
-      ),
+      input: Object.fromEntries(ENTRIES.map((entry) => [builtName(entry), pathOf(entry)])),
       output: {
         entryFileNames: "[name].js",
         chunkFileNames: "bot/part-[name].js",
+        codeSplitting: {
+          includeDependenciesRecursively: false,
+          groups: [{ debugName: "first", name: nameOfPart }],
+        },
         comments: { legal: true, annotation: false, jsdoc: false },
       },
     },

@@ -125,6 +125,8 @@ export async function startBot(
     slowChats: chats.slow,
   });
 
+  makeReady(stores, log, () => isStopping);
+
   return {
     room,
     async stop() {
@@ -144,6 +146,22 @@ export async function startBot(
       lock.release();
     },
   };
+}
+
+/** Now that calls are made: in the turns between them, what later ones need of the store. */
+function makeReady(stores: Stores, log: Log, isOver: () => boolean): void {
+  const steps = stores.makeReady();
+  const goOn = (): void => {
+    try {
+      if (!isOver() && !steps.next().done) setImmediate(goOn);
+    } catch (error) {
+      log.warn(
+        { err: error },
+        "what the store is asked could not be made ready; it is made when it is needed",
+      );
+    }
+  };
+  goOn();
 }
 
 /** False where the disk would not take it; the beat tells of that. */

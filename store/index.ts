@@ -74,6 +74,8 @@ export interface Stores {
   /** The only transaction there is. `work` must not await; one inside another is a savepoint. */
   atomically<T>(work: () => T): T;
   readonly figures: FigureStore;
+  /** Makes one statement more at each step, until all are: what is first asked for in the middle of a class is then there. */
+  makeReady(): Generator<void>;
   /** The store as a file. */
   readonly upkeep: UpkeepStore;
   readonly shards: ShardStore;
@@ -126,6 +128,9 @@ export function openStores(path: string): OpenedStores {
     calls: createCallStore(db),
     shares: createShareStore(db),
     atomically: <T>(work: () => T) => transaction.immediate(work) as T,
+    *makeReady() {
+      for (const statement of db.statements()) yield void statement.make();
+    },
     figures: createFigureStore(db),
     upkeep: createUpkeepStore(db),
     shards: createShardStore(db),

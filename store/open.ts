@@ -1,4 +1,4 @@
-import { openDriver, type Db } from "./driver.ts";
+import { openDriver, type Db, type OpenedDb } from "./driver.ts";
 import { MIGRATIONS } from "./migrations.ts";
 
 export type { Db };
@@ -18,8 +18,8 @@ export class StoreError extends Error {
  * FULL, since WAL alone may lose the last commits when the power goes.
  * @throws StoreError where the file is newer than the program, damaged, or can't be opened.
  */
-export function openDb(path: string): Db {
-  let db: Db;
+export function openDb(path: string): OpenedDb {
+  let db: OpenedDb;
   try {
     db = openDriver(path);
     db.pragma("journal_mode = WAL");

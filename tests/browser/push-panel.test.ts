@@ -158,7 +158,10 @@ describe("calls to a closed page, at the page", needing("chromium", "openssl"), 
   });
 
   const endpoints = (): unknown[] =>
-    room.stores.db.prepare("select endpoint from push_subscriptions").pluck().all();
+    room.stores.db
+      .prepare<[], { endpoint: string }>("select endpoint from push_subscriptions")
+      .all()
+      .map(({ endpoint }) => endpoint);
 
   test("a new address from the phone's maker reaches the room with the page closed, whatever the browser tells of it", async () => {
     const page = await openPanel();

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { countKept, openDriver, type Db } from "../../store/driver.ts";
+import { openStores } from "../../store/index.ts";
 import { createRoom } from "../support/room.ts";
 
 let db: Db;
@@ -12,6 +13,17 @@ test("a statement is made once, and asked again gives what is there now", () => 
   db.prepare("insert into bottles values (?)").run("House Fix");
   expect(db.prepare("select name from bottles")).toBe(first);
   expect(first.all()).toEqual([{ name: "House Fix" }]);
+});
+
+test("a statement is made when it is first used, and every one of the store's can be made", () => {
+  const late = db.prepare("select name from nowhere");
+  expect(() => late.all()).toThrow(/no such table: nowhere/);
+  db.exec("create table nowhere (name text)");
+  expect(late.all()).toEqual([]);
+
+  const stores = openStores(":memory:");
+  expect([...stores.makeReady()].length).toBeGreaterThan(200);
+  stores.close();
 });
 
 test("a pragma answers as the driver does: rows, one value, or nothing", () => {

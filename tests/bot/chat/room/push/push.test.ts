@@ -180,10 +180,12 @@ describe("calls to a closed page", needing("openssl"), () => {
     await begin();
     const [first] = await gets(1);
     await expect.poll(() => server.stores.pushes.ready(server.clock.now(), 10)).toEqual([]);
-    const answeredLate = server.stores.db.prepare("select id from push_subscriptions").pluck().get();
+    const answeredLate = server.stores.db
+      .prepare<[], { id: number }>("select id from push_subscriptions")
+      .get();
     service.answer(() => ({ status: 201 }));
     await turnOn("mina-moved");
-    server.stores.pushes.forget(Number(answeredLate));
+    server.stores.pushes.forget(answeredLate?.id ?? 0);
     server.clock.advance(2);
     server.room.refresh(DEMO_KEY);
     const got = await gets(2);
@@ -191,14 +193,14 @@ describe("calls to a closed page", needing("openssl"), () => {
       `/mina ${String(first?.body["key"])}`,
       `/mina-moved ${String(first?.body["key"])}`,
     ]);
-    expect(server.stores.db.prepare("select endpoint from push_subscriptions").pluck().all()).toEqual([
-      service.subscription("mina-moved").endpoint,
+    expect(server.stores.db.prepare("select endpoint from push_subscriptions").all()).toEqual([
+      { endpoint: service.subscription("mina-moved").endpoint },
     ]);
     // The same address told again, as each opening of the page does: one device, and its calls go on.
     await turnOn("mina-moved");
     await server.pass(60);
     await gets(3);
-    expect(server.stores.db.prepare("select count(*) from push_subscriptions").pluck().get()).toBe(1);
+    expect(server.stores.db.prepare("select count(*) as n from push_subscriptions").get()).toEqual({ n: 1 });
   });
 
   test("a person has at most four devices called, are shown them, and lose them with all the rest", async () => {
