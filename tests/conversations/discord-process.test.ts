@@ -4,8 +4,10 @@ import { join } from "node:path";
 import { PermissionFlagsBits } from "discord-api-types/v10";
 import { expect, test } from "vitest";
 import { createGateway } from "../support/gateway/gateway.ts";
-import { STUDENT_PERMISSIONS } from "../support/gateway/world.ts";
+import type { DoorSheet } from "../../bot/chat/room/wire.ts";
+import { BOT_PERMISSIONS, STUDENT_PERMISSIONS } from "../support/gateway/world.ts";
 import { startProcess } from "../support/process.ts";
+import { createVisitor } from "../support/room-server.ts";
 
 /* The built process on the loopback platform as an operator starts it: nothing set but the token, and a zone. */
 
@@ -29,6 +31,17 @@ test("what it is connected to stands in the log as it comes; its classes take th
     await logged(
       new RegExp(`"guild":"${gateway.guild.id}".*"commands":\\d+,"msg":"the commands are in place"`),
     );
+
+    // The room's teacher finds the same address in the door; it is none of a student's.
+    const url = await bot.ready;
+    const [tess, mina] = [createVisitor(url), createVisitor(url)];
+    await tess.joinDemo("Tess", "teacher");
+    await mina.joinDemo("Mina");
+    const { inviteUrl } = (await (await tess.get("/api/door")).json()) as DoorSheet;
+    expect(bot.output()).toContain(`"invite":"${inviteUrl}"`);
+    const asked = BigInt(new URL(inviteUrl ?? "").searchParams.get("permissions") ?? 0);
+    expect(asked).toBe(BOT_PERMISSIONS);
+    expect((await mina.get("/api/door")).status).toBe(403);
 
     const permissions = STUDENT_PERMISSIONS | PermissionFlagsBits.ManageGuild;
     const iris = gateway.addUser("Iris", { permissions });
