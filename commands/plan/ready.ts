@@ -15,7 +15,7 @@ export interface ReadyPlan {
   readonly plan: string;
   /** The developing time: `9:00`. */
   readonly time: string;
-  /** `House MQ 1+1`. */
+  /** `House MQ 1+1`; empty where it goes through no bath by a temperature. */
   readonly bath: string;
   /** `20 °C`. */
   readonly temperature: string;

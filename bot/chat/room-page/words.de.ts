@@ -59,7 +59,7 @@ export const de: Words = {
     none: "Du hast gerade keinen Lauf.",
     noneHint: "Mach einen Plan und drück dann auf Start.",
     makePlan: "Plan machen",
-    planned: (bath, temperature) => `in ${bath} bei ${temperature}`,
+    planned: (bath, temperature) => (bath === "" ? "" : `in ${bath} bei ${temperature}`),
     start: "Start",
     otherPlan: "Anderer Plan",
     ofClass: (count) => (count === 1 ? "1 Lauf im Kurs" : `${count} Läufe im Kurs`),

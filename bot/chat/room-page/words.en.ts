@@ -60,7 +60,7 @@ export const en = {
     none: "You have no run going.",
     noneHint: "Make a plan, then press Start.",
     makePlan: "Make a plan",
-    planned: (bath: string, temperature: string) => `in ${bath} at ${temperature}`,
+    planned: (bath: string, temperature: string) => (bath === "" ? "" : `in ${bath} at ${temperature}`),
     start: "Start",
     otherPlan: "Another plan",
     ofClass: (count: number) => (count === 1 ? "1 run of the class" : `${count} runs of the class`),

@@ -63,7 +63,7 @@ export const de: ReplyWords = {
   started: (name, seconds, tenthsC) =>
     `**${name}**: ${saySeconds(seconds)} im Entwickler bei ${formatBothScales(tenthsC)}.`,
   queued: (isAtTrays, atMs) =>
-    `**Warte: ${isAtTrays ? "Die Schalen sind voll" : "Am Becken ist kein Platz frei"}**${atMs === null ? "" : `, bis ${instant(atMs, "time")}`}. Ich rufe dich, wenn du dran bist.`,
+    `**Warte: ${isAtTrays ? "Die Schalen sind voll" : "Am Becken ist kein Platz frei"}**${atMs === null ? "" : `, bis ${instant(atMs, "time")}`}. Du bekommst ein Signal, wenn du dran bist.`,
   next: (doing) => `Als Nächstes: ${doing}`,
   finished: (name) => `**${name}** ist fertig. Gut gemacht: Der Film steht im Filmbuch.`,
   stopped: (name, title) => `**${name}** ist abgebrochen, beim Schritt ${title}. Im Filmbuch steht es.`,

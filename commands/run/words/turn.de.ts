@@ -4,5 +4,5 @@ export const de: TurnWords = {
   atSink: { does: "Du bist dran: Gieß jetzt ein.", how: "Am Becken ist ein Platz frei." },
   atTrays: { does: "Du bist dran: Leg ihn jetzt ein.", how: "In den Schalen ist Platz." },
   brief: "Du bist dran",
-  wait: "Warte: Ich rufe dich, wenn du dran bist.",
+  wait: "Warte: Du bekommst ein Signal, wenn du dran bist.",
 };

@@ -26,6 +26,11 @@ describe("a run's name on the page", () => {
     expect(en.runs.name({ number: 7, tank: null })).toBe("R7");
   });
 
+  test("a plan that goes through no bath by a temperature names none", () => {
+    for (const { runs } of [en, de]) expect(runs.planned("", "")).toBe("");
+    expect(en.runs.planned("House MQ 1+1", "20 °C")).toBe("in House MQ 1+1 at 20 °C");
+  });
+
   test("stands on each of its calls", () => {
     const calls = callsOf(viewOf(prints, ""));
     expect(calls.length).toBeGreaterThan(0);
