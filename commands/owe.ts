@@ -28,7 +28,7 @@ const PRIORITY_OF = {
   digest: PRIORITIES.news,
 } as const satisfies Record<Exclude<MessageKey["kind"], "cue">, number>;
 
-const PRIORITY_OF_CUE = {
+export const PRIORITY_OF_CUE = {
   "pour-out": PRIORITIES.bath,
   "next-bath": PRIORITIES.bath,
   "agitate-first": PRIORITIES.call,
@@ -96,38 +96,6 @@ export function oweTeachers(
   const teachers = stores.members.list(told.classId).filter(({ role }) => role === "teacher");
   for (const [index, { personId }] of teachers.entries())
     owe(stores, { ...told, of: of(index), personId }, now);
-}
-
-export interface CueMessage extends Told {
-  readonly of: Extract<MessageKey, { kind: "cue" }>;
-  readonly cueKind: CueKind;
-  readonly personId: string;
-  readonly run: RunName;
-  readonly dueAt: number;
-  /** Later than this it helps nobody; null: always useful. */
-  readonly usefulUntil: number | null;
-  /** How many calls of its run it stands for, beside itself. */
-  readonly missed: number;
-}
-
-/** Owes what a run says at a cue. */
-export function oweCue(stores: Stores, cue: CueMessage, now: number): void {
-  const { of, classId, personId, dueAt, usefulUntil, missed } = cue;
-  const language = listenerOf(stores, classId, personId);
-  const words = speaking(language, cue.say);
-  if (!words) return;
-  stores.outbox.owe({
-    key: makeMessageKey(of),
-    classId,
-    personId,
-    runId: of.run,
-    priority: PRIORITY_OF_CUE[cue.cueKind],
-    dueAt,
-    decidedAt: now,
-    usefulUntil,
-    missed,
-    body: bodyOf(words, language, cue.run),
-  });
 }
 
 function listenerOf(stores: Stores, classId: number, personId: string | null): Language {

@@ -2,6 +2,7 @@ import type { Db } from "./open.ts";
 import { owedBodySchema } from "./outbox-body.ts";
 import type { NewOwed, Owed, Ready } from "./owed.ts";
 import { PRIORITIES } from "./shapes/priority.ts";
+import { createUntold, type Untold } from "./untold.ts";
 
 /* Columns of a strict table hold what was written; they are not examined with every message. A body is. */
 const WHOSE = `id, key, class_id as "classId", person_id as "personId", run_id as "runId", due_at as "dueAt", tries`;
@@ -14,9 +15,9 @@ const readIfWhole = (row: OwedRow): Owed[] => {
   return data ? [Object.assign(row, { body: data })] : [];
 };
 
-export interface OutboxStore {
-  /** A key that is there already changes nothing. */
-  owe(message: NewOwed): void;
+export interface OutboxStore extends Untold {
+  /** With `said` it was said in this very transaction. A key that is there already changes nothing. */
+  owe(message: NewOwed, said?: { readonly ref: string; readonly at: number }): void;
   /** What may be tried by `now`, in order of its moment. */
   ready(now: number, limit: number): Ready[];
   load(ids: readonly number[]): Owed[];
@@ -41,8 +42,6 @@ export interface OutboxStore {
   redirectToClass(id: number, mention: string): void;
   /** At the start of a process: what was being said when the last one ended is ready again, with the same key. */
   recover(now: number): number;
-  /** For what is said in this very transaction: whatever of their runs went unsaid before them is theirs to tell. */
-  takeUntold(ids: readonly number[]): void;
   /**
    * Takes back what was not begun to be said for a run that has moved on; what was is not tried again. What was late already,
    * by `lateMs` or more, was missed.
@@ -66,12 +65,12 @@ const SENDING_MS = 60_000;
 
 export function createOutboxStore(db: Db): OutboxStore {
   const insert = db.prepare<(string | number | null)[]>(
-    `insert into outbox (key, class_id, person_id, run_id, priority, due_at, decided_at, useful_until, next_at, missed, body)
-     values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) on conflict (key) do nothing`,
+    `insert into outbox (key, class_id, person_id, run_id, priority, due_at, decided_at, useful_until, next_at, missed, body, state, ref, sent_at)
+     values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) on conflict (key) do nothing`,
   );
   const ready = db.prepare<[number, number], Ready>(
     `select ${READY_COLUMNS} from outbox
-     where state in ('owed', 'sending') and next_at <= ? order by priority >= ${PRIORITIES.news}, due_at, priority, id limit ?`,
+     where state in ('owed', 'sending') and next_at <= ? order by priority >= ${PRIORITIES.news}, due_at, priority, id limit 0 + ?`,
   );
   const one = db.prepare<[number], OwedRow>(`select ${OWED_COLUMNS} from outbox where id = ?`);
   const next = db.prepare<[number], { next_at: number | null }>(
@@ -108,16 +107,6 @@ export function createOutboxStore(db: Db): OutboxStore {
     "update outbox set person_id = null, body = json_insert(body, '$.mentions[#]', ?) where id = ?",
   );
   const recover = db.prepare<[number]>("update outbox set next_at = ? where state = 'sending'");
-  // Only the first try: a chat that knows the key would keep what it was told then.
-  const untold = db.prepare<[number], { run_id: number; due_at: number; count: number }>(
-    `select own.run_id, own.due_at, sum(other.untold) as count
-     from outbox own join outbox other on other.run_id = own.run_id and other.untold > 0 and other.due_at <= own.due_at
-     where own.id = ? and own.tries = 0 group by own.id`,
-  );
-  const tell = db.prepare<[number, number]>("update outbox set missed = missed + ? where id = ?");
-  const told = db.prepare<[number, number]>(
-    "update outbox set untold = 0 where run_id = ? and untold > 0 and due_at <= ?",
-  );
   const withdraw = db.prepare<[{ runId: number; now: number; lateMs: number }]>(
     `update outbox set state = 'stale', detail = 'the run moved on', sent_at = @now,
        untold = missed + (due_at <= @now - @lateMs) where run_id = @runId and state = 'owed'`,
@@ -140,28 +129,25 @@ export function createOutboxStore(db: Db): OutboxStore {
   const dropAll = db.prepare<[string, number]>(
     "update outbox set state = 'stale', detail = ?, sent_at = ? where state in ('owed', 'sending')",
   );
+  const { takeUntold, takeUntoldOf } = createUntold(db);
   const byKey = db.prepare<[string], OwedRow>(`select ${OWED_COLUMNS} from outbox where key = ?`);
   const depth = db.prepare<[], { count: number }>(
     "select count(*) as count from outbox where state in ('owed', 'sending')",
   );
 
-  function takeUntold(ids: readonly number[]): void {
-    for (const id of ids) {
-      const found = untold.get(id);
-      if (!found) continue;
-      tell.run(found.count, id);
-      told.run(found.run_id, found.due_at);
-    }
-  }
+  const markEach = (mark: typeof later, ids: readonly number[], detail: string, how: object): void =>
+    void mark.run({ ids: JSON.stringify(ids), detail: detail.slice(0, 500), ...how });
 
   return {
-    owe(message) {
+    owe(message, said) {
       const { key, classId, personId, runId, priority, dueAt, decidedAt, usefulUntil, missed = 0 } = message;
       const nextAt = Math.max(decidedAt, message.notBefore ?? 0);
       const row = [key, classId, personId, runId, priority, dueAt, decidedAt, usefulUntil, nextAt, missed];
-      insert.run(...row, JSON.stringify(message.body));
+      const state = said ? ["sent", said.ref, said.at] : ["owed", null, null];
+      insert.run(...row, JSON.stringify(message.body), ...state);
     },
     takeUntold,
+    takeUntoldOf,
     ready: (now, limit) => ready.all(now, limit),
     load: (ids) =>
       ids
@@ -178,16 +164,9 @@ export function createOutboxStore(db: Db): OutboxStore {
     markSent(ids, ref, now) {
       for (const id of ids) sent.run(ref, now, id);
     },
-    markLater: (ids, nextAt, detail) =>
-      void later.run({ ids: JSON.stringify(ids), nextAt: Math.round(nextAt), detail: detail.slice(0, 500) }),
-    markUnsaid: (ids, nextAt, detail) =>
-      void notSaid.run({
-        ids: JSON.stringify(ids),
-        nextAt: Math.round(nextAt),
-        detail: detail.slice(0, 500),
-      }),
-    markEnded: (ids, state, detail, now) =>
-      void ended.run({ ids: JSON.stringify(ids), state, detail: detail.slice(0, 500), now }),
+    markLater: (ids, nextAt, detail) => markEach(later, ids, detail, { nextAt: Math.round(nextAt) }),
+    markUnsaid: (ids, nextAt, detail) => markEach(notSaid, ids, detail, { nextAt: Math.round(nextAt) }),
+    markEnded: (ids, state, detail, now) => markEach(ended, ids, detail, { state, now }),
     redirectToClass: (id, mention) => void redirect.run(mention, id),
     recover: (now) => recover.run(now).changes,
     withdraw(runId, now, lateMs) {

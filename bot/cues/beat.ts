@@ -81,8 +81,8 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
       const now = clock.now();
       const spoken = new Set<number>();
       // Recording what came back, deciding, and taking up what leaves: one flush of the disk for all three.
-      const lookAt = deliverer.pump(now, () =>
-        settleSome({ stores, log }, now, deliverer.decideUntil(now), spoken, most),
+      const lookAt = deliverer.pump(now, (say) =>
+        settleSome({ stores, log }, now, deliverer.decideUntil(now), spoken, most, say),
       );
       if (faults > 0) log.warn({ tries: faults }, "the disk can be written again; what is late says so");
       if (faults > 0) onTrouble?.(null);

@@ -1,12 +1,15 @@
 import { keepRun } from "../../commands/run/keep.ts";
-import { oweCue } from "../../commands/owe.ts";
+import { PRIORITY_OF_CUE } from "../../commands/owe.ts";
 import { cueMessage } from "../../commands/run/cue-words.ts";
 import { cuesOf } from "../../commands/run/cues.ts";
 import { isMissed, settle, type Said } from "../../commands/run/settle.ts";
+import { speaking } from "../../commands/speech/language.ts";
 import type { DueCue } from "../../store/shapes/cue.ts";
+import { makeMessageKey } from "../../store/shapes/message-key.ts";
 import { runNameOf, type Run } from "../../store/shapes/run.ts";
 import { tellLostRun } from "../../commands/class/mend/notice.ts";
 import type { Stores } from "../../store/index.ts";
+import type { NewCall, Say } from "../deliver/at-once.ts";
 import type { Log } from "../process/log.ts";
 import { eachApart } from "../../store/each-apart.ts";
 import { isStorageFault } from "../../store/open.ts";
@@ -21,17 +24,12 @@ const BATCH = 100;
 /** A run that can't be read is looked at again after this long. */
 const PUT_OFF_MS = 60_000;
 
-/** Settles every cue to be decided by `now`; returns the classes whose runs spoke. */
-export function settleDue(deps: TickDeps, now: number, ahead = now): Set<number> {
-  const spoken = new Set<number>();
-  while (deps.stores.atomically(() => settleSome(deps, now, ahead, spoken)));
-  return spoken;
-}
-
 /**
  * Settles the cues to be decided by `now`, or, in chats with a lead, due by `ahead`, of `most` runs: reading a run, advancing
  * it, keeping it and owing what it says are one transaction, the caller's, with no await in it. A missed, late or doubled
- * call changes nothing. Adds the classes whose runs spoke to `spoken`. False where nothing was due.
+ * call changes nothing. Adds the classes whose runs spoke to `spoken`. With `say`, all is said by it, and one that fails fails
+ * all; without, each run stands by itself and owes what it says. Returns what is to be done after the commit; undefined where
+ * nothing was due.
  */
 export function settleSome(
   { stores, log }: TickDeps,
@@ -39,19 +37,21 @@ export function settleSome(
   ahead: number,
   spoken: Set<number>,
   most = BATCH,
-): boolean {
+  say?: Say,
+): (() => void)[] | undefined {
   const due = [...stores.cues.due(now, most, ahead)];
-  eachApart(
-    stores,
-    due,
-    ([id, cues]) => settleRun(stores, id, cues, now, spoken),
-    ([id], error) => {
-      stores.cues.putOff(id, now + PUT_OFF_MS);
-      log.error({ run: id, err: error }, "a run could not be settled");
-      tellLost(stores, log, id, now);
-    },
-  );
-  return due.length > 0;
+  if (due.length === 0) return undefined;
+  const settleBy =
+    (saying: Say) =>
+    ([id, cues]: [number, DueCue[]]): (() => void)[] =>
+      settleRun(stores, id, cues, now, spoken, saying);
+  if (say) return due.flatMap(settleBy(say));
+  return eachApart(stores, due, settleBy(stores.outbox.owe), ([id], error) => {
+    stores.cues.putOff(id, now + PUT_OFF_MS);
+    log.error({ run: id, err: error }, "a run could not be settled");
+    tellLost(stores, log, id, now);
+    return [];
+  }).flat();
 }
 
 /** Its owner has a film in a tank, and must not wait for calls that never come. */
@@ -70,9 +70,10 @@ function settleRun(
   cues: readonly DueCue[],
   now: number,
   touched: Set<number>,
-): void {
+  say: Say,
+): (() => void)[] {
   const run = stores.runs.get(id);
-  if (!run) return;
+  if (!run) return [];
   const due = withoutEnd(cues, now);
   const settled = settle(run, due, now);
   const said = settled.said.map(({ cue }) => cue.id);
@@ -82,13 +83,10 @@ function settleRun(
     "merged",
     now,
   );
-  if (settled.moved) {
-    // What its step still had to say was missed, however little: nobody has done it unasked.
-    stores.outbox.withdraw(id, now, 0);
-    keepRun(stores, settled.run, now);
-  }
-  for (const each of settled.said) say(stores, run, each, now);
+  // What its step still had to say was missed, however little: nobody has done it unasked.
+  if (settled.moved) keepRun(stores, settled.run, now, 0);
   touched.add(run.classId);
+  return settled.said.flatMap((each) => say(callOf(stores, run, each, now)) ?? []);
 }
 
 /** The end of a step stands for all before it; while it is still ahead it must not, and is settled after them. */
@@ -97,23 +95,23 @@ function withoutEnd(due: readonly DueCue[], now: number): readonly DueCue[] {
   return others.length > 0 ? others : due;
 }
 
-function say(stores: Stores, run: Run, said: Said, now: number): void {
+function callOf(stores: Stores, run: Run, said: Said, now: number): NewCall {
   const { cue } = said;
-  oweCue(
-    stores,
-    {
-      of: { kind: "cue", run: run.id, cue: cue.key },
-      cueKind: cue.kind,
-      classId: run.classId,
-      personId: run.personId,
-      run: runNameOf(run),
-      dueAt: Math.max(cue.dueAtMs, cue.madeAtMs),
-      usefulUntil: usefulUntil(run, said),
-      missed: said.merged.filter((each) => isMissed(each, now)).length,
-      say: () => cueMessage(run, said, now),
-    },
-    now,
-  );
+  const { id: runId, classId, personId } = run;
+  const language = stores.members.languageOf(classId, personId);
+  const { text, actions } = speaking(language, () => cueMessage(run, said, now));
+  return {
+    key: makeMessageKey({ kind: "cue", run: runId, cue: cue.key }),
+    classId,
+    personId,
+    runId,
+    priority: PRIORITY_OF_CUE[cue.kind],
+    dueAt: Math.max(cue.dueAtMs, cue.madeAtMs),
+    decidedAt: now,
+    usefulUntil: usefulUntil(run, said),
+    missed: said.merged.filter((each) => isMissed(each, now)).length,
+    body: { text, language, run: runNameOf(run), actions: [...actions], mentions: [] },
+  };
 }
 
 /** A call to agitate helps nobody once the next call is due; pour-out and the next bath always help. */

@@ -9,12 +9,22 @@ import { runCalledBy } from "../../store/shapes/message-key.ts";
 import type { Owed } from "../../store/owed.ts";
 import type { RunName } from "../../store/shapes/run.ts";
 import type { Delivery } from "../chat/port.ts";
+import type { Outgoing } from "./gather.ts";
 
 /* What is said for one message that is owed, or for several that go out as one. Pure. */
 
 /** Up to this much ahead nobody notices; beyond it a message says its moment. */
 const EARLY_FROM_MS = 500;
 type Where = Pick<Delivery, "classKey" | "channelRef">;
+
+/** What is owed of a unit, as it goes out. */
+export function compose({ unit, address }: Outgoing, several: readonly Owed[], now: number): Delivery {
+  const [first] = several;
+  if (!first) throw new Error("a message that was ready is gone");
+  return unit.bundle === null
+    ? composeOne(first, address, now)
+    : composeBundle(unit.bundle, several, address, now);
+}
 
 export function composeOne(owed: Owed, where: Where, now: number): Delivery {
   const { run, mentions, language, pictures = [], say } = owed.body;
@@ -56,7 +66,8 @@ export function composeBundle(key: string, several: readonly Owed[], where: Wher
   ]);
   const first = several[0];
   return {
-    ...where,
+    classKey: where.classKey,
+    channelRef: where.channelRef,
     key,
     personId: null,
     mentions: [...new Set(people)],

@@ -1,14 +1,16 @@
 import type { Owed } from "../../store/owed.ts";
 import type { Stores } from "../../store/index.ts";
 import { createAhead } from "./ahead.ts";
-import type { ChatPort, Delivery, Outcome } from "../chat/port.ts";
+import { type NewCall, type Say, sayAtOnce } from "./at-once.ts";
+import type { ChatPort, Outcome, Posted } from "../chat/port.ts";
 import type { Clock } from "../process/clock.ts";
-import { composeBundle, composeOne } from "./compose.ts";
-import { type GatherDeps, gatherReady, type Outgoing } from "./gather.ts";
+import { compose } from "./compose.ts";
+import { type Addresses, createAddresses, type GatherDeps, gatherReady, type Outgoing } from "./gather.ts";
 import type { Log } from "../process/log.ts";
-import { recordOutcome, retryMs, saidAt, type Tried } from "./outcomes.ts";
+import { recordOutcome, retryMs, saidAt, SLOW_RETRY_MS, type Tried } from "./outcomes.ts";
 import { pickPaced } from "./pick.ts";
 import { eachApart } from "../../store/each-apart.ts";
+import { isStorageFault } from "../../store/open.ts";
 import type { Unit } from "./units.ts";
 
 export interface Deliverer {
@@ -17,7 +19,7 @@ export interface Deliverer {
    * fallen due), posts what its chat keeps in the store, and notes what leaves; after the commit it shows the one and sends the other.
    * Where there is no commit, nothing was said. Returns the instant to look again.
    */
-  pump(now?: number, first?: () => void): number;
+  pump(now?: number, first?: First): number;
   /** Cues due up to here are to be decided now, so that a burst ahead can begin in time. */
   decideUntil(now: number): number;
   /** Waits until nothing is being said, at most `ms`, and records it. */
@@ -33,6 +35,9 @@ export interface DeliverDeps extends GatherDeps {
   /** Called for each message that was said, for the figures. */
   readonly onSaid?: (owed: Owed, at: number) => void;
 }
+
+/** Says with `say` what it decides, and returns what that returned; without, each stands by itself and owes what it says. */
+type First = (say?: Say) => readonly (() => void)[] | void;
 
 interface Chosen {
   /** Sent after the commit. */
@@ -57,28 +62,9 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   const busyChannels = new Map<string, number>();
   let outcomes: Tried[] = [];
 
-  function pump(now = clock.now(), first?: () => void): number {
+  function pump(now = clock.now(), first?: First): number {
     const tried = outcomes;
-    let announces: readonly (() => void)[] = [];
-    let leaving: readonly Outgoing[] = [];
-    let moreAt = Infinity;
-    try {
-      stores.atomically(() => {
-        record(tried, now);
-        first?.();
-        const chosen = choose(tried, now);
-        ({ leaving, moreAt } = chosen);
-        leaving = leaving.map((each) => fit(each, now));
-        announces = postAll(chosen.posted, now);
-        if (chosen.overtaken.length > 0)
-          stores.outbox.markEnded(chosen.overtaken, "stale", "overtaken by the next", now);
-        // Before anything leaves, the store knows that it may have been said, and under which key.
-        for (const { unit } of leaving) stores.outbox.markSending(unit.ids, unit.bundle, now);
-      });
-    } catch (error) {
-      for (const { unit, address } of leaving) release(unit, address.port);
-      throw error;
-    }
+    const { leaving, announces, moreAt } = takeUp(tried, now, first);
     forget(tried);
     for (const announce of announces) announce();
     for (const each of leaving) {
@@ -88,15 +74,48 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     return Math.min(moreAt, stores.outbox.nextReadyAt(now) ?? Infinity, ahead.nextAt(now));
   }
 
+  /** All in one go, since a savepoint copies every page it meets; where anything fails, once more and each by itself. */
+  function takeUp(tried: readonly Tried[], now: number, first?: First) {
+    try {
+      return takeUpBy(tried, now, true, first);
+    } catch (error) {
+      if (isStorageFault(error)) throw error;
+      return takeUpBy(tried, now, false, first);
+    }
+  }
+
+  function takeUpBy(tried: readonly Tried[], now: number, inOne: boolean, first?: First) {
+    let leaving: readonly Outgoing[] = [];
+    try {
+      return stores.atomically(() => {
+        record(tried, now);
+        const addressOf = createAddresses(deps);
+        const said = first?.(inOne ? (call) => sayNow(call, addressOf, now) : undefined) ?? [];
+        const chosen = choose(tried, addressOf, now);
+        ({ leaving } = chosen);
+        leaving = leaving.map((each) => fit(each, now));
+        const posted = inOne ? chosen.posted.map((each) => postOne(each, now)) : postAll(chosen.posted, now);
+        if (chosen.overtaken.length > 0)
+          stores.outbox.markEnded(chosen.overtaken, "stale", "overtaken by the next", now);
+        // Before anything leaves, the store knows that it may have been said, and under which key.
+        for (const { unit } of leaving) stores.outbox.markSending(unit.ids, unit.bundle, now);
+        return { leaving, announces: [...said, ...posted], moreAt: chosen.moreAt };
+      });
+    } catch (error) {
+      for (const { unit, address } of leaving) release(unit, address.port);
+      throw error;
+    }
+  }
+
   /** What may be said now: posted, or sent as far as its chat takes it. */
-  function choose(tried: readonly Tried[], now: number): Chosen {
+  function choose(tried: readonly Tried[], addressOf: Addresses, now: number): Chosen {
     const leaving: Outgoing[] = [];
     const posted: Outgoing[] = [];
     const overtaken: number[] = [];
     let moreAt = Infinity;
     const free = new Set(tried.flatMap(({ unit }) => unit.ids));
     const underWay = free.size === 0 ? inFlight : new Map([...inFlight].filter(([id]) => !free.has(id)));
-    for (const [port, waiting] of gatherReady(deps, underWay, now)) {
+    for (const [port, waiting] of gatherReady(deps, addressOf, underWay, now)) {
       const most = Math.max(0, MOST_AT_ONCE - underWay.size - leaving.length);
       if (port.post) posted.push(...waiting);
       else if (port.pace) {
@@ -158,7 +177,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
       (each) => postOne(each, now),
       ({ unit: { ids, key } }, error) => {
         log.error({ key, err: error }, "a message could not be kept");
-        stores.outbox.markLater(ids, now + retryMs(RETRY_SLOWLY), String(error));
+        stores.outbox.markLater(ids, now + SLOW_RETRY_MS, String(error));
         return () => {};
       },
     );
@@ -170,16 +189,23 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     const several = stores.outbox.load(unit.ids);
     const posted = address.port.post?.(compose(waiting, several, now));
     if (!posted) return () => {};
-    const tried = { unit, several, outcome: posted.outcome, knownAt: now };
-    record([tried], now);
-    return () => {
-      posted.announce();
-      tell({ ...tried, knownAt: clock.now() });
-    };
+    record([{ unit, several, outcome: posted.outcome, knownAt: now }], now);
+    return () => show(several, posted);
+  }
+
+  function sayNow(call: NewCall, addressOf: Addresses, now: number): (() => void) | void {
+    const said = sayAtOnce(stores, call, addressOf(call.classId), now);
+    if (said) return () => show([said.owed], said.posted);
+  }
+
+  /** After the commit. */
+  function show(several: readonly Owed[], { outcome, announce }: Posted): void {
+    announce();
+    tell({ several, outcome, knownAt: clock.now() });
   }
 
   /** After it is recorded. */
-  function tell(tried: Tried): void {
+  function tell(tried: Omit<Tried, "unit">): void {
     if (tried.outcome.kind !== "sent") return;
     const at = saidAt(tried);
     for (const owed of tried.several) {
@@ -189,12 +215,10 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
     }
   }
 
-  /** In a transaction. */
   function record(tried: readonly Tried[], now: number): void {
     for (const each of tried) recordOutcome(stores, log, each, now);
   }
 
-  /** Once they are recorded. */
   function forget(tried: readonly Tried[]): void {
     outcomes = outcomes.slice(tried.length);
     for (const { unit } of tried) for (const id of unit.ids) inFlight.delete(id);
@@ -222,17 +246,4 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
       recordAll();
     },
   };
-}
-
-/** A message that breaks the chat's own code will do so again. */
-const RETRY_SLOWLY = 4;
-
-function compose({ unit, address }: Outgoing, several: readonly Owed[], now: number): Delivery {
-  const [first] = several;
-  if (!first) throw new Error("a message that was ready is gone");
-  const { classKey, channelRef } = address;
-  const where = { classKey, channelRef };
-  return unit.bundle === null
-    ? composeOne(first, where, now)
-    : composeBundle(unit.bundle, several, where, now);
 }

@@ -29,23 +29,34 @@ export interface GatherDeps {
 const MOST_LOOKED_AT = 2000;
 const NO_CHAT_MS = 60_000;
 
+/** Where a class is spoken to; null where no chat for it is running. */
+export type Addresses = (classId: number) => Address | null;
+
+/** Looks each class up once. */
+export function createAddresses({ stores, ports }: GatherDeps): Addresses {
+  const known = new Map<number, Address | null>();
+  return (classId) => {
+    const before = known.get(classId);
+    if (before !== undefined) return before;
+    const found = stores.classes.addressOf(classId);
+    const port = found && ports.get(chatOf(found.key));
+    const address = port ? { port, classKey: found.key, channelRef: found.channelRef } : null;
+    known.set(classId, address);
+    return address;
+  };
+}
+
 /**
  * What may be tried by `now` and is not under way, as messages, by chat and in order of its moment. What is too late to
  * help anybody, and what has no chat, is put aside.
  */
 export function gatherReady(
-  { stores, ports, isAwaited }: GatherDeps,
+  { stores, isAwaited }: GatherDeps,
+  addressOf: Addresses,
   underWay: ReadonlyMap<number, unknown>,
   now: number,
 ): Map<ChatPort, Outgoing[]> {
-  const addresses = new Map<number, Address | null>();
   const byChat = new Map<ChatPort, Ready[]>();
-
-  function addressOf(classId: number): Address | null {
-    const found = stores.classes.addressOf(classId);
-    const port = found && ports.get(chatOf(found.key));
-    return port ? { port, classKey: found.key, channelRef: found.channelRef } : null;
-  }
 
   function putAside({ id, classId }: Ready): void {
     if (isAwaited?.(chatOf(stores.classes.addressOf(classId)?.key ?? ""))) return;
@@ -55,10 +66,11 @@ export function gatherReady(
   const ready = stores.outbox
     .ready(now, MOST_LOOKED_AT + underWay.size)
     .filter(({ id }) => !underWay.has(id));
-  for (const each of dropStale(stores, ready, now)) {
-    const known = addresses.get(each.classId);
-    const address = known === undefined ? addressOf(each.classId) : known;
-    addresses.set(each.classId, address);
+  const stale = ready.filter((each) => isStale(each, now)).map(({ id }) => id);
+  giveUpStale(stores.outbox, stale, now);
+  for (const each of ready) {
+    if (isStale(each, now)) continue;
+    const address = addressOf(each.classId);
     const same = address && byChat.get(address.port);
     if (!address) putAside(each);
     else if (same) same.push(each);
@@ -66,11 +78,11 @@ export function gatherReady(
   }
   return new Map(
     [...byChat].map(([port, same]) => {
-      const units = groupReady(same, (each) => targetOf(each, addresses.get(each.classId)));
+      const units = groupReady(same, (each) => targetOf(each, addressOf(each.classId)));
       return [
         port,
         units.flatMap((unit) => {
-          const address = addresses.get(unit.classId);
+          const address = addressOf(unit.classId);
           return address ? [{ unit, address }] : [];
         }),
       ];
@@ -78,15 +90,15 @@ export function gatherReady(
   );
 }
 
-function dropStale({ outbox }: Stores, ready: readonly Ready[], now: number): readonly Ready[] {
-  const isStale = ({ usefulUntil }: Ready): boolean => usefulUntil !== null && usefulUntil <= now;
-  const stale = ready.filter(isStale).map(({ id }) => id);
-  if (stale.length === 0) return ready;
-  outbox.markEnded(stale, "stale", "too late to be of use", now);
-  return ready.filter((each) => !isStale(each));
+export function isStale({ usefulUntil }: Pick<Ready, "usefulUntil">, now: number): boolean {
+  return usefulUntil !== null && usefulUntil <= now;
 }
 
-function targetOf({ key, personId, runId }: Ready, address: Address | null | undefined): Target {
+export function giveUpStale(outbox: Stores["outbox"], ids: readonly number[], now: number): void {
+  if (ids.length > 0) outbox.markEnded(ids, "stale", "too late to be of use", now);
+}
+
+function targetOf({ key, personId, runId }: Ready, address: Address | null): Target {
   const { port, channelRef = null } = address ?? {};
   const target = port?.targetOf?.(personId, channelRef, runId ?? runCalledBy(key));
   return target ?? { channel: key, isShared: false };

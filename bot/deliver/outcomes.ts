@@ -17,6 +17,8 @@ export interface Tried {
 
 /** Waits between tries after an unknown outcome: short at first, since a cue ages quickly. */
 const RETRY_MS = [500, 1000, 2000, 5000, 10_000, 30_000] as const;
+/** A message that breaks the chat's own code will do so again. */
+export const SLOW_RETRY_MS = 10_000;
 /** A person who can't be reached alone is not tried again for this long. */
 const REFUSED_FOR_MS = 60 * 60 * 1000;
 
@@ -25,7 +27,7 @@ export function retryMs(tries: number): number {
 }
 
 /** When it was said: of a repeat, when the try before it was, whose answer was lost. */
-export function saidAt({ several, outcome, knownAt }: Tried): number {
+export function saidAt({ several, outcome, knownAt }: Omit<Tried, "unit">): number {
   const agoMs = outcome.kind === "sent" ? (outcome.agoMs ?? 0) : 0;
   return Math.max(knownAt - agoMs, several[0]?.firstTryAt ?? -Infinity);
 }

@@ -11,12 +11,13 @@ import { callNext, leaveQueue } from "./turns.ts";
 
 /**
  * Keeps a run that has changed, with the cues its new schedule owes, the baths that went in and, once it is over, its
- * rolls in the log. Must be called inside `atomically`: these are one matter.
+ * rolls in the log. What it had still to say was missed where it is late by `lateMs`. Must be called inside `atomically`:
+ * these are one matter.
  */
-export function keepRun(stores: Stores, changed: Run, now: number): Roll[] {
+export function keepRun(stores: Stores, changed: Run, now: number, lateMs = LATE_FROM_MS): Roll[] {
   const run = leaveQueue(stores, changed, now);
   stores.runs.save(run);
-  stores.outbox.withdraw(run.id, now, LATE_FROM_MS);
+  stores.outbox.withdraw(run.id, now, lateMs);
   const leadMs = leadMsOf(stores, stores.classes.addressOf(run.classId)?.key ?? "");
   stores.cues.reschedule(run.id, cuesAfter(run, now), leadMs, now);
   recordPours(stores, run, now);

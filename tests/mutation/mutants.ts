@@ -54,8 +54,8 @@ export const MUTANTS: readonly Mutant[] = [
   {
     name: "a message is recorded as decided and not owed",
     file: "bot/cues/tick.ts",
-    find: "for (const each of settled.said) say(stores, run, each, now);",
-    replace: "for (const each of settled.said.slice(1)) say(stores, run, each, now);",
+    find: "return settled.said.flatMap(",
+    replace: "return settled.said.slice(1).flatMap(",
     caughtBy: MODEL,
   },
   {

@@ -2,7 +2,7 @@ import { WebSocket } from "ws";
 import { createDeliverer } from "../../bot/deliver/deliver.ts";
 import { DEMO_KEY, inventDemo } from "../../bot/demo/demo.ts";
 import { createDispatch } from "../../bot/calls/dispatch.ts";
-import { settleDue } from "../../bot/cues/tick.ts";
+import { settleDue } from "./settle.ts";
 import type { Room, RoomOptions } from "../../bot/chat/room/options.ts";
 import { createRoom } from "../../bot/chat/room/room.ts";
 import type { ToPage } from "../../bot/chat/room/wire.ts";

@@ -2,7 +2,7 @@ import { createDeliverer, type Deliverer } from "../../bot/deliver/deliver.ts";
 import { type Answered, createDispatch } from "../../bot/calls/dispatch.ts";
 import { DEMO_KEY, DEMO_NAME, inventDemo } from "../../bot/demo/demo.ts";
 import type { Log } from "../../bot/process/log.ts";
-import { settleDue } from "../../bot/cues/tick.ts";
+import { settleDue } from "./settle.ts";
 import type { ChatPort, Delivery, Outcome } from "../../bot/chat/port.ts";
 import { lineFormsOf } from "../../commands/define.ts";
 import type { Role } from "../../store/shapes/person.ts";

@@ -1,6 +1,6 @@
 import { keepRun } from "../../../commands/run/keep.ts";
 import { expect, test } from "vitest";
-import { settleDue } from "../../../bot/cues/tick.ts";
+import { settleDue } from "../../support/settle.ts";
 import { advance } from "../../../commands/run/machine.ts";
 import { openStores } from "../../../store/index.ts";
 import { aRun, START } from "../../support/make.ts";

@@ -1,7 +1,7 @@
 import { keepRun } from "../../../commands/run/keep.ts";
 import { beforeEach, describe, expect, test } from "vitest";
 import { composeBundle, composeOne } from "../../../bot/deliver/compose.ts";
-import { settleDue } from "../../../bot/cues/tick.ts";
+import { settleDue } from "../../support/settle.ts";
 import type { Language } from "../../../store/shapes/language.ts";
 import { advance } from "../../../commands/run/machine.ts";
 import { renderInstants } from "../../../commands/speech/wording.ts";

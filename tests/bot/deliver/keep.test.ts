@@ -1,11 +1,12 @@
 import { beforeEach, expect, test } from "vitest";
 import { settleSome } from "../../../bot/cues/tick.ts";
+import type { FeedBody } from "../../../bot/chat/room/feed.ts";
 import { createEarlyRoom } from "../../../bot/chat/room/say.ts";
 import { createDeliverer, type Deliverer } from "../../../bot/deliver/deliver.ts";
 import type { ChatPort, Outcome } from "../../../bot/chat/port.ts";
 import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { createFakeClock, type FakeClock } from "../../support/clock.ts";
-import { pourIn } from "../../support/developing.ts";
+import { aQuickPlan, pourIn } from "../../support/developing.ts";
 import { aPlan, START } from "../../support/make.ts";
 import { createMemoryLog } from "../../support/room.ts";
 
@@ -51,7 +52,7 @@ beforeEach(() => {
 function wake(): void {
   const now = clock.now();
   const log = createMemoryLog();
-  deliverer.pump(now, () => void settleSome({ stores, log }, now, now, new Set()));
+  deliverer.pump(now, (say) => settleSome({ stores, log }, now, now, new Set(), 100, say));
 }
 
 const said = (): number => stores.messages.newest(1, "room:mina", 10).length;
@@ -64,6 +65,37 @@ test("what is decided is kept in the same transaction, and shown after its commi
   ]);
   expect(said()).toBe(1);
   expect(stores.outbox.depth()).toBe(0);
+});
+
+test("what is said as it is decided is written down once, as said", () => {
+  stores.db.exec("create trigger twice before update on outbox begin select raise(abort, 'no'); end");
+  wake();
+  expect(said()).toBe(1);
+  const rows = stores.db.prepare("select state, ref, sent_at, tries from outbox order by id").all();
+  expect(rows).toEqual(["1", "2"].map((ref) => ({ state: "sent", ref, sent_at: START, tries: 0 })));
+});
+
+test("it tells of the calls of its run that nobody heard, once", () => {
+  wake();
+  stores.db.exec("update outbox set state = 'stale', untold = 2 where run_id = 1");
+  clock.advance(60);
+  wake();
+  clock.advance(60);
+  wake();
+  const texts = stores.messages.newest(1, "room:mina", 10).map(({ body }) => (body as FeedBody).text);
+  expect(texts.map((text) => /missed/.test(text))).toEqual([false, true, false]);
+});
+
+test("one that is of no use any more is told of by the next, decided with it", () => {
+  const plan = aQuickPlan(60, 1);
+  pourIn(stores, { classId: 1, personId: "room:ada", plan }, START);
+  stores.members.see(1, { id: "room:ada", name: "ada" }, "student", START);
+  wake();
+  clock.advance(2.5);
+  wake();
+  const texts = stores.messages.newest(1, "room:ada", 10).map(({ body }) => (body as FeedBody).text);
+  expect(texts).toHaveLength(2);
+  expect(texts[1]).toContain("1 call before this was missed");
 });
 
 test("where the disk does not take it, nothing is decided, kept or shown; the next time all of it is", () => {

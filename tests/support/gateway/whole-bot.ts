@@ -3,7 +3,7 @@ import { createDirectory } from "../../../bot/chat/discord/directory.ts";
 import { createDispatch } from "../../../bot/calls/dispatch.ts";
 import { createDiscord } from "../../../bot/chat/discord/discord.ts";
 import { renderPicture } from "../../../bot/chat/picture.ts";
-import { settleDue } from "../../../bot/cues/tick.ts";
+import { settleDue } from "../settle.ts";
 import { roleOfMember } from "../../../commands/class/roles.ts";
 import { commands } from "../../../commands/index.ts";
 import { openStores } from "../../../store/index.ts";
