@@ -2,7 +2,6 @@ import type { Db } from "./open.ts";
 import { owedBodySchema } from "./outbox-body.ts";
 import type { NewOwed, Owed, Ready } from "./owed.ts";
 import { PRIORITIES } from "./shapes/priority.ts";
-import { createUntold, type Untold } from "./untold.ts";
 
 /* Columns of a strict table hold what was written; they are not examined with every message. A body is. */
 const WHOSE = `id, key, class_id as "classId", person_id as "personId", run_id as "runId", due_at as "dueAt", tries`;
@@ -15,7 +14,7 @@ const readIfWhole = (row: OwedRow): Owed[] => {
   return data ? [Object.assign(row, { body: data })] : [];
 };
 
-export interface OutboxStore extends Untold {
+export interface OutboxStore {
   /** With `said` it was said in this very transaction. A key that is there already changes nothing. */
   owe(message: NewOwed, said?: { readonly ref: string; readonly at: number }): void;
   /** What may be tried by `now`, in order of its moment. */
@@ -42,6 +41,10 @@ export interface OutboxStore extends Untold {
   redirectToClass(id: number, mention: string): void;
   /** At the start of a process: what was being said when the last one ended is ready again, with the same key. */
   recover(now: number): number;
+  /** For what is said in this very transaction: whatever of their runs went unsaid before them is theirs to tell. */
+  takeUntold(ids: readonly number[]): void;
+  /** The same for a call that is not owed before it is said: how many that is. */
+  takeUntoldOf(runId: number, dueAt: number): number;
   /**
    * Takes back what was not begun to be said for a run that has moved on; what was is not tried again. What was late already,
    * by `lateMs` or more, was missed.
@@ -107,6 +110,17 @@ export function createOutboxStore(db: Db): OutboxStore {
     "update outbox set person_id = null, body = json_insert(body, '$.mentions[#]', ?) where id = ?",
   );
   const recover = db.prepare<[number]>("update outbox set next_at = ? where state = 'sending'");
+  const untold = db.prepare<[number, number], { count: number }>(
+    "select sum(untold) as count from outbox where run_id = ? and untold > 0 and due_at <= ? having count > 0",
+  );
+  // Only the first try: a chat that knows the key would keep what it was told then.
+  const first = db.prepare<[number], { runId: number; dueAt: number }>(
+    `select run_id as "runId", due_at as "dueAt" from outbox where id = ? and tries = 0 and run_id is not null`,
+  );
+  const tell = db.prepare<[number, number]>("update outbox set missed = missed + ? where id = ?");
+  const told = db.prepare<[number, number]>(
+    "update outbox set untold = 0 where run_id = ? and untold > 0 and due_at <= ?",
+  );
   const withdraw = db.prepare<[{ runId: number; now: number; lateMs: number }]>(
     `update outbox set state = 'stale', detail = 'the run moved on', sent_at = @now,
        untold = missed + (due_at <= @now - @lateMs) where run_id = @runId and state = 'owed'`,
@@ -129,11 +143,24 @@ export function createOutboxStore(db: Db): OutboxStore {
   const dropAll = db.prepare<[string, number]>(
     "update outbox set state = 'stale', detail = ?, sent_at = ? where state in ('owed', 'sending')",
   );
-  const { takeUntold, takeUntoldOf } = createUntold(db);
   const byKey = db.prepare<[string], OwedRow>(`select ${OWED_COLUMNS} from outbox where key = ?`);
   const depth = db.prepare<[], { count: number }>(
     "select count(*) as count from outbox where state in ('owed', 'sending')",
   );
+
+  function takeUntoldOf(runId: number, dueAt: number): number {
+    const count = untold.get(runId, dueAt)?.count ?? 0;
+    if (count > 0) told.run(runId, dueAt);
+    return count;
+  }
+
+  function takeUntold(ids: readonly number[]): void {
+    for (const id of ids) {
+      const own = first.get(id);
+      const count = own ? takeUntoldOf(own.runId, own.dueAt) : 0;
+      if (count > 0) tell.run(count, id);
+    }
+  }
 
   const markEach = (mark: typeof later, ids: readonly number[], detail: string, how: object): void =>
     void mark.run({ ids: JSON.stringify(ids), detail: detail.slice(0, 500), ...how });
