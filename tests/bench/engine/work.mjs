@@ -1,6 +1,6 @@
 /*
- * The work of the bot's cue, for a queue whose handler only notes the instant: the run is read, what it says is owed, kept in
- * the room and recorded as said, in one transaction on a store as durable as the bot's own. It is a little less than the
+ * The work of the bot's cue, for a queue whose handler only notes the instant: the run is read, what it says is kept in the
+ * room and recorded as said, in one transaction on a store as durable as the bot's own. It is a little less than the
  * bot does: the words are given, and the queue itself keeps what is still to come.
  */
 import { join } from "node:path";
@@ -28,12 +28,11 @@ export async function createWork({ dist, data, run, count }) {
     const key = `${id.toString(36)}.0.0a1`;
     const body = { text: TEXT, language, run: { number, tank: null }, actions: [], mentions: [] };
     const whose = { key, classId, personId, runId: id, priority: 1, dueAt, decidedAt: now };
-    stores.outbox.owe({ ...whose, usefulUntil: null, body });
-    const [owed] = stores.outbox.load(stores.outbox.ready(now, 1).map((each) => each.id));
+    const missed = stores.outbox.takeUntoldOf(id, dueAt);
     const classKey = stores.classes.addressOf(classId).key;
-    const told = { runs: [owed.body.run], pictures: [], attachments: [], usefulUntil: null };
-    const { outcome } = sayInRoom(stores, { ...owed.body, ...told, classKey, key, personId, dueAt }, now);
-    stores.outbox.markSent([owed.id], outcome.ref, now);
+    const told = { runs: [body.run], pictures: [], attachments: [], usefulUntil: null };
+    const { outcome } = sayInRoom(stores, { ...body, ...told, classKey, key, personId, dueAt }, now);
+    stores.outbox.owe({ ...whose, usefulUntil: null, missed, body }, { ref: outcome.ref, at: now });
   }
 
   return {
