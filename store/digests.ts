@@ -11,9 +11,12 @@ export interface DigestStore {
   setChecked(classId: number, at: number): void;
   /** How many rolls of the log ended since an instant. */
   rollsSince(classId: number, sinceMs: number): { readonly finished: number; readonly stopped: number };
-  /** Each roll since an instant: the labels of its batches and the fault it shows, empty for none. */
+  /** The newest rolls since an instant, at most two thousand: the labels of their batches and the fault each shows, empty for none. */
   judgedRolls(classId: number, sinceMs: number): JudgedRow[];
 }
+
+/** What a bottle does shows in far fewer; all of a long log would fill the memory. */
+const MOST_JUDGED = 2000;
 
 export function createDigestStore(db: Db): DigestStore {
   const one = db.prepare<[number], { checked_at: number }>(
@@ -27,7 +30,8 @@ export function createDigestStore(db: Db): DigestStore {
      from rolls where class_id = ? and ended_at >= ?`,
   );
   const judged = db.prepare<[number, number], JudgedRow>(
-    "select batches, fault from rolls where class_id = ? and ended_at >= ? and outcome = 'finished'",
+    `select batches, fault from rolls where class_id = ? and ended_at >= ? and outcome = 'finished'
+     order by ended_at desc, id desc limit ${MOST_JUDGED}`,
   );
   return {
     checkedAt: (classId) => one.get(classId)?.checked_at,
