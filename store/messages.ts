@@ -46,8 +46,8 @@ export interface MessageStore {
   add(message: Omit<Message, "id"> & { readonly key: string | null }): { id: number; fresh: boolean };
   /** What this person may see after `lastId`, oldest first. */
   after(classId: number, personId: string, lastId: number, limit: number): Message[];
-  /** The newest of what this person may see, oldest first. */
-  newest(classId: number, personId: string, limit: number): Message[];
+  /** The newest of what this person may see, oldest first; of what came before an entry where its number is given. */
+  newest(classId: number, personId: string, limit: number, before?: number): Message[];
 }
 
 export function createMessageStore(db: Db): MessageStore {
@@ -64,8 +64,8 @@ export function createMessageStore(db: Db): MessageStore {
   const after = db.prepare<[number, number, string, number]>(
     "select * from messages where class_id = ? and id > ? and (person_id is null or person_id = ?) order by id limit ?",
   );
-  const newest = db.prepare<[number, string, number]>(
-    `select * from (select * from messages where class_id = ? and (person_id is null or person_id = ?)
+  const newest = db.prepare<[number, number, string, number]>(
+    `select * from (select * from messages where class_id = ? and id < ? and (person_id is null or person_id = ?)
      order by id desc limit ?) order by id`,
   );
   return {
@@ -78,6 +78,7 @@ export function createMessageStore(db: Db): MessageStore {
     },
     after: (classId, personId, lastId, limit) =>
       z.array(rowSchema).parse(after.all(classId, lastId, personId, limit)),
-    newest: (classId, personId, limit) => z.array(rowSchema).parse(newest.all(classId, personId, limit)),
+    newest: (classId, personId, limit, before = Number.MAX_SAFE_INTEGER) =>
+      z.array(rowSchema).parse(newest.all(classId, before, personId, limit)),
   };
 }

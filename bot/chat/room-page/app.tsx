@@ -5,23 +5,30 @@ import { DoorPage } from "./door.tsx";
 import { Lazy } from "./lazy.tsx";
 import type { PageRoom } from "./room.ts";
 import { RoomContext } from "./room-context.ts";
-import { usePart } from "./state.ts";
+import { usePart, type State } from "./state.ts";
 import { applyTheme } from "./theme.ts";
-import { LANGUAGES, useWords, WordsContext } from "./words.ts";
+import { wordsIn } from "./word-books.ts";
+import { useWords, WordsContext } from "./words.ts";
 
 export function App({ room }: { room: PageRoom }) {
   const language = usePart(room.store, (state) => state.language);
   const theme = usePart(room.store, (state) => state.theme);
+  const isOpen = usePart(room.store, isSomethingToRead);
   useEffect(() => applyTheme(theme), [theme]);
-  useEffect(() => void (document.documentElement.lang = language), [language]);
+  useEffect(() => void (isOpen && (document.documentElement.dataset.open = "")), [isOpen]);
+  // At once, since dates are worded by it as they are drawn.
+  document.documentElement.lang = language;
   return (
-    <WordsContext.Provider value={LANGUAGES[language]}>
+    <WordsContext.Provider value={wordsIn(language)}>
       <RoomContext.Provider value={room}>
         <Place room={room} />
       </RoomContext.Provider>
     </WordsContext.Provider>
   );
 }
+
+const isSomethingToRead = ({ door, link }: State): boolean =>
+  link === "open" || (door !== null && door.state !== "in");
 
 const loadBoard = () => import("./board.tsx").then(({ BoardPage }) => BoardPage);
 const loadSink = () => import("./sink.tsx").then(({ SinkPage }) => SinkPage);

@@ -11,8 +11,8 @@ import { PlanCard } from "./plan-card.tsx";
 import { SoundBar } from "./sound-bar.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { RunCard } from "./run-card.tsx";
-import { secondsTo, useRoomTime } from "./ticking.ts";
-import { arrangeWall } from "./wall.ts";
+import { secondsTo, useToldTime } from "./ticking.ts";
+import { arrangeWall, orderOf } from "./wall.ts";
 import { useFormDesk, useReopenedForm } from "./use-forms.ts";
 import { useWords } from "./words.ts";
 
@@ -115,7 +115,8 @@ function ClassRuns() {
     room.watchWall(true);
     return () => room.watchWall(false);
   }, [isStaff]);
-  const { large, small } = arrangeWall(rows, useRoomTime(5000));
+  useToldTime((now) => orderOf(arrangeWall(rows, now)), 5000);
+  const { large, small } = arrangeWall(rows, room.clock.now());
   const others = [...large, ...small].flatMap(({ row }) => (row.ownerId === you?.id ? [] : [row]));
   if (!isStaff || others.length === 0) return null;
   return (
@@ -132,10 +133,10 @@ function ClassRuns() {
 function PageTitle() {
   const { name } = useWords();
   const view = useRoomPart((state) => state.views).find(({ phase }) => phase === "running");
-  const now = useRoomTime(1000);
-  useEffect(() => {
+  const title = useToldTime((now) => {
     const left = view?.endsAt != null ? secondsTo(view.endsAt, now, view.speed) : -1;
-    document.title = view && left >= 0 ? `${formatSeconds(left)} ${view.title}` : name;
-  });
+    return view && left >= 0 ? `${formatSeconds(left)} ${view.title}` : name;
+  }, 1000);
+  useEffect(() => void (document.title = title), [title]);
   return null;
 }

@@ -6,9 +6,9 @@ import type { DoorSheet } from "../room/wire.ts";
 import { api } from "./api.ts";
 import { LinkState, LostBanner } from "./link-state.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
-import { sayMinute } from "./said.tsx";
-import { secondsTo, useRoomTime } from "./ticking.ts";
-import { arrangeWall, layOutWall, wallWords, type WallTank } from "./wall.ts";
+import { sayMinute } from "./instant.ts";
+import { secondsTo, useRoomTime, useToldTime } from "./ticking.ts";
+import { arrangeWall, layOutWall, orderOf, wallWords, type WallTank } from "./wall.ts";
 import { useWords } from "./words.ts";
 
 /** The wall: every tank of the class on one screen, what is due next first, and how to come in. */
@@ -16,7 +16,6 @@ export function BoardPage() {
   const room = useRoom();
   const { board, menu } = useWords();
   const facts = useRoomPart((state) => state.facts);
-  const now = useRoomTime(1000);
   useEffect(() => {
     room.watchWall(true);
     room.wake.want(true);
@@ -28,7 +27,7 @@ export function BoardPage() {
       <header class="wall-top">
         <div class="wall-class">
           <h1>{facts?.class.name}</h1>
-          <p class="wall-clock digits">{sayMinute(now, facts?.class.zone)}</p>
+          <WallClock />
         </div>
         <div class="wall-tools">
           <LinkState />
@@ -47,13 +46,19 @@ export function BoardPage() {
   );
 }
 
+function WallClock() {
+  const zone = useRoomPart((state) => state.facts?.class.zone);
+  return <p class="wall-clock digits">{useToldTime((now) => sayMinute(now, zone), 1000)}</p>;
+}
+
 function Tanks() {
   const { board } = useWords();
+  const { clock } = useRoom();
   const rows = useRoomPart((state) => state.wall);
-  const now = useRoomTime(250);
   const wall = useRef<HTMLElement>(null);
   const { width, height } = useSizeOf(wall);
-  const { large, small } = arrangeWall(rows, now);
+  useToldTime((now) => orderOf(arrangeWall(rows, now)));
+  const { large, small } = arrangeWall(rows, clock.now());
   const { largeColumns, largePx, smallColumns, smallPx } = layOutWall(
     large.length,
     small.length,
@@ -77,12 +82,12 @@ function Tanks() {
       {rows.length === 0 && <p class="wall-none">{board.none}</p>}
       <div class="wall-large">
         {large.map((tank) => (
-          <Large key={keyOf(tank)} tank={tank} now={now} />
+          <Large key={keyOf(tank)} tank={tank} />
         ))}
       </div>
       <div class="wall-small">
         {small.map((tank) => (
-          <Small key={keyOf(tank)} tank={tank} now={now} />
+          <Small key={keyOf(tank)} tank={tank} />
         ))}
       </div>
     </main>
@@ -93,27 +98,27 @@ const keyOf = ({ row }: WallTank): string => `${row.ownerId} ${row.run}`;
 
 interface TankProps {
   readonly tank: WallTank;
-  readonly now: number;
 }
 
-function Large({ tank, now }: TankProps) {
+function Large({ tank }: TankProps) {
   const { runs, board } = useWords();
   const { row, state } = tank;
+  const doing = useToldTime((now) => wallWords(tank, now, board.toCome));
   return (
     <article class={`wall-tank is-${state}`}>
       <h2>
         <TankName tank={tank} /> {row.owner}
       </h2>
       <p class="wall-digits digits">
-        <Counted tank={tank} now={now} />
+        <Counted tank={tank} />
         <span class="unit">{state === "late" ? board.late : runs.left}</span>
       </p>
-      <p class="wall-doing">{wallWords(tank, now, board.toCome)}</p>
+      <p class="wall-doing">{doing}</p>
     </article>
   );
 }
 
-function Small({ tank, now }: TankProps) {
+function Small({ tank }: TankProps) {
   const { board } = useWords();
   return (
     <article class={`wall-tank is-${tank.state}`}>
@@ -124,7 +129,7 @@ function Small({ tank, now }: TankProps) {
         <p class="wall-doing">{board.toCome(tank.row.title)}</p>
       ) : (
         <p class="wall-digits digits">
-          <Counted tank={tank} now={now} />
+          <Counted tank={tank} />
         </p>
       )}
     </article>
@@ -132,14 +137,17 @@ function Small({ tank, now }: TankProps) {
 }
 
 /** The number that stands on the tank. */
-function TankName({ tank: { row } }: Pick<TankProps, "tank">) {
+function TankName({ tank: { row } }: TankProps) {
   const { runs } = useWords();
   return <strong aria-label={runs.name(nameOfView(row))}>{row.tank ?? `R${row.run}`}</strong>;
 }
 
-function Counted({ tank: { at, state }, now }: TankProps) {
-  if (at === null) return null;
-  return <span>{formatSeconds(state === "late" ? Math.floor((now - at) / 1000) : secondsTo(at, now))}</span>;
+function Counted({ tank: { at, state } }: TankProps) {
+  const seconds = useToldTime((now) => {
+    if (at === null) return null;
+    return state === "late" ? Math.floor((now - at) / 1000) : secondsTo(at, now);
+  });
+  return seconds === null ? null : <span>{formatSeconds(seconds)}</span>;
 }
 
 function HowToJoin() {

@@ -6,7 +6,7 @@ import { holdKeys, isTextField } from "./hold.ts";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { Said } from "./said.tsx";
 import { SoundBar } from "./sound-bar.tsx";
-import { secondsTo, useRoomTime } from "./ticking.ts";
+import { secondsTo, useToldTime } from "./ticking.ts";
 import { useWords } from "./words.ts";
 
 /** After it is gone, so that a second tap of the same thumb, or one that came too late, meets nothing. */
@@ -19,7 +19,14 @@ export function CallScreen() {
   useRoomPart((state) => state.events);
   useRoomPart((state) => state.views);
   useRoomPart((state) => state.answered);
-  useRoomTime(100);
+  useToldTime(
+    () =>
+      room
+        .calls()
+        .map(({ id }) => id)
+        .join(),
+    100,
+  );
   const [first, ...others] = room.calls();
   return first ? <OneCall key={first.id} call={first} others={others} /> : null;
 }
@@ -120,18 +127,18 @@ function Name({ call: { run } }: { call: Call }) {
 /** How late it was when it came to be seen; of a bath that goes on working, how late it is now. */
 function Lateness({ call }: { call: Call }) {
   const { cue } = useWords();
-  const now = useRoomTime(500);
-  const [shownAt] = useState(now);
+  const room = useRoom();
+  const [shownAt] = useState(() => room.clock.now());
   const isOpenEnd = call.until === Infinity;
-  const late = call.kind === "word" ? undefined : lateSeconds(call, isOpenEnd ? now : shownAt);
-  return late === undefined ? null : <p class="cue-late">{cue.late(saySeconds(late))}</p>;
+  const late = useToldTime((now) => lateSeconds(call, isOpenEnd ? now : shownAt) ?? null, 500);
+  return late === null || call.kind === "word" ? null : <p class="cue-late">{cue.late(saySeconds(late))}</p>;
 }
 
 /** The doing counted down: `30` to `0`. */
 function Burst({ call: { at, run, words } }: { call: Call }) {
   const speed = useSpeed(run);
   const endsAt = at + ((words.seconds ?? 0) * 1000) / speed;
-  const left = Math.max(0, secondsTo(endsAt, useRoomTime(100), speed));
+  const left = useToldTime((now) => Math.max(0, secondsTo(endsAt, now, speed)), 100);
   return (
     <p class="cue-burst digits" role="timer" aria-live="off">
       {left >= 60 ? formatSeconds(left) : left}
@@ -155,8 +162,7 @@ function Left({ call: { run } }: { call: Call }) {
   const { cue } = useWords();
   const endsAt = useRoomPart((state) => state.views).find((view) => view.run === run?.number)?.endsAt ?? null;
   const speed = useSpeed(run);
-  const now = useRoomTime();
-  const left = endsAt === null ? -1 : secondsTo(endsAt, now, speed);
+  const left = useToldTime((now) => (endsAt === null ? -1 : secondsTo(endsAt, now, speed)));
   if (left < 0) return null;
   return (
     <p class="cue-left" role="timer" aria-live="off">
@@ -167,7 +173,7 @@ function Left({ call: { run } }: { call: Call }) {
 
 /** Who has several tanks sees at once what each of them wants; it is answered when its turn comes. */
 function Other({ call }: { call: Call }) {
-  const left = Math.max(0, secondsTo(call.until, useRoomTime()));
+  const left = useToldTime((now) => Math.max(0, secondsTo(call.until, now)));
   return (
     <li>
       <Name call={call} />

@@ -1,4 +1,4 @@
-import type { FeedEvent } from "../room/wire.ts";
+import type { FeedEvent, ToPage, WallRow } from "../room/wire.ts";
 import type { PendingLine } from "./state.ts";
 
 /** More than this no page holds; older rolls are found in the log. */
@@ -15,4 +15,13 @@ const FRESH_LINE_MS = 5000;
 
 export function markStale(pending: readonly PendingLine[], now: number): PendingLine[] {
   return pending.map((each) => (now - each.at > FRESH_LINE_MS ? { ...each, state: "stale" } : each));
+}
+
+/** The wall after what has changed on it has come. */
+export function joinWall(
+  shown: readonly WallRow[],
+  { order, rows }: Extract<ToPage, { type: "wall" }>,
+): WallRow[] {
+  const known = new Map([...shown, ...rows].map((row) => [row.run, row]));
+  return order.flatMap((run) => known.get(run) ?? []);
 }

@@ -1,4 +1,5 @@
 import { parseLine } from "../../../commands/speech/line.ts";
+import { lineForms } from "./line-forms.ts";
 import type { CommandCard } from "../room/wire.ts";
 
 /* A form to open: which, what stands in it already, and why, where it was refused. */
@@ -19,12 +20,7 @@ export function fillOf(
   says = "",
   option: string | null = null,
 ): Fill | undefined {
-  const forms = cards.map((card) => ({
-    name: card.name,
-    rest: card.rest,
-    options: card.options.map(({ name }) => name),
-  }));
-  const parsed = parseLine(line, forms);
+  const parsed = parseLine(line, lineForms(cards));
   if (!parsed.ok) return undefined;
   const { name, options } = parsed.value;
   // `film:…` stands for whatever belongs there.

@@ -1,6 +1,6 @@
+import { firstLanguage } from "./early.ts";
 import { readKept } from "./kept.ts";
 import { NOTHING_OF_ANYBODY, type State } from "./state.ts";
-import { guessLanguage } from "./words.ts";
 
 /** What a page knows as it opens: what is kept on this device, and nothing of anybody. */
 export function firstState(): State {
@@ -17,7 +17,7 @@ export function firstState(): State {
     formSentAfter: null,
     answered: readKept("answered", {}),
     theme: readKept("theme", "auto"),
-    language: readKept("language", guessLanguage(navigator.languages)),
+    language: firstLanguage,
     isSoundOn: readKept("sound", true),
     isSpeechOn: readKept("speech", false),
   };

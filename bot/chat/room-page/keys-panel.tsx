@@ -7,7 +7,7 @@ import { SinkPanel } from "./sink-panel.tsx";
 import { Renew } from "./renew.tsx";
 import { ReturnPanel } from "./returning.tsx";
 import { useRoomPart } from "./room-context.ts";
-import { sayInstant } from "./said.tsx";
+import { sayInstant } from "./instant.ts";
 import { useWords } from "./words.ts";
 
 /** The class's door for staff: the code and its picture, who is in, on which devices. */

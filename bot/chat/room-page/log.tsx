@@ -1,4 +1,5 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import type { VNode } from "preact";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { LATE_FROM_MS } from "../../../commands/run/doing.ts";
 import { saySeconds } from "../../../commands/speech/wording.ts";
 import type { FeedEvent } from "../room/wire.ts";
@@ -7,9 +8,10 @@ import { fillOf } from "./fill.ts";
 import { Photo } from "./photo.tsx";
 import { Pictures } from "./picture.tsx";
 import { useRoomPart } from "./room-context.ts";
-import { Said, sayInstant, sayMinute } from "./said.tsx";
+import { sayInstant, sayMinute } from "./instant.ts";
+import { Said } from "./said.tsx";
 import { useFormDesk } from "./use-forms.ts";
-import { useWords } from "./words.ts";
+import { useWords, type Words } from "./words.ts";
 
 const NEAR_END_PX = 120;
 const OWN_SCROLL_MS = 200;
@@ -63,12 +65,7 @@ export function Log() {
           {isCut && <li class="entry-note">{feed.earlierCut}</li>}
           {events.length === 0 && <li class="entry-note">{feed.empty}</li>}
           {events.map((event, index) => (
-            <Entry
-              key={event.id}
-              event={event}
-              isNewest={index === events.length - 1}
-              before={events[index - 1]}
-            />
+            <Entry key={event.id} event={event} before={events[index - 1]} />
           ))}
         </ol>
       </div>
@@ -83,13 +80,22 @@ export function Log() {
 
 interface EntryProps {
   readonly event: FeedEvent;
-  readonly isNewest: boolean;
   readonly before: FeedEvent | undefined;
 }
 
+/** An entry that is as it was is not drawn anew with each that comes after it: an evening's log is long. */
 function Entry({ event, before }: EntryProps) {
   const { feed } = useWords();
   const zone = useRoomPart((state) => state.facts?.class.zone);
+  return useMemo(() => drawEntry(event, before, feed, zone), [event, before, feed, zone]);
+}
+
+function drawEntry(
+  event: FeedEvent,
+  before: FeedEvent | undefined,
+  feed: Words["feed"],
+  zone: string | undefined,
+): VNode {
   const day = sayInstant(event.at, "date", zone);
   const isNewDay = before !== undefined && sayInstant(before.at, "date", zone) !== day;
   return (

@@ -6,7 +6,9 @@ import { useRoom, useRoomPart } from "./room-context.ts";
 import { Sheet } from "./sheet.tsx";
 import type { Theme } from "./state.ts";
 import { canSpeak } from "./voice.ts";
-import { LANGUAGES, useWords, type Language } from "./words.ts";
+import type { Language } from "../../../store/shapes/language.ts";
+import { LANGUAGE_NAMES } from "./word-books.ts";
+import { useWords } from "./words.ts";
 
 type Panel = "menu" | "keys" | "newClass" | "phone" | "push";
 
@@ -100,7 +102,7 @@ function Preferences() {
       </fieldset>
       <fieldset class="pick">
         <legend>{menu.language}</legend>
-        {(Object.keys(LANGUAGES) as Language[]).map((value) => (
+        {(Object.keys(LANGUAGE_NAMES) as Language[]).map((value) => (
           <label key={value} lang={value}>
             <input
               type="radio"
@@ -108,7 +110,7 @@ function Preferences() {
               checked={language === value}
               onChange={() => room.speak(value)}
             />
-            <span>{LANGUAGES[value].languageName}</span>
+            <span>{LANGUAGE_NAMES[value]}</span>
           </label>
         ))}
       </fieldset>

@@ -1,4 +1,5 @@
 import { nameOfView } from "../../../commands/run/run-view.ts";
+import type { Language } from "../../../store/shapes/language.ts";
 import type { Alarm } from "./alarm.ts";
 import { nextOfAll, type Calling } from "./calling.ts";
 import type { RoomClock } from "./clock.ts";
@@ -8,7 +9,7 @@ import type { State, Store } from "./state.ts";
 import { lengthMs, type Tone } from "./tones.ts";
 import { createTrackPlayer, type TrackPlayer } from "./track-player.ts";
 import { speakAloud } from "./voice.ts";
-import { LANGUAGES, type Language } from "./words.ts";
+import { wordsIn } from "./word-books.ts";
 
 /** How exactly the page's own tones keep to their moment. */
 const BEAT_MS = 100;
@@ -42,11 +43,11 @@ export function nameNext(
   const next = nextOfAll(views, now);
   if (!next) return;
   const title = `${sayInstant(next.at, "time", facts?.class.zone)} ${next.brief}`;
-  track.name(title, LANGUAGES[language].runs.name(nameOfView(next.view)));
+  track.name(title, wordsIn(language).runs.name(nameOfView(next.view)));
 }
 
 export function speakTone({ call, sound }: Tone, language: Language): void {
-  const where = call.run && LANGUAGES[language].runs.where(call.run);
+  const where = call.run && wordsIn(language).runs.where(call.run);
   const words = [call.words.spoken, where ? `${where}.` : ""];
   speakAloud(words.join(" ").trim(), language, lengthMs(sound));
 }

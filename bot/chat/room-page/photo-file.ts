@@ -1,6 +1,6 @@
 import type { PhotoRefusal } from "../room/wire.ts";
 import type { DoorFault } from "./api.ts";
-import { en } from "./words.en.ts";
+import type { Words } from "./words.ts";
 
 /* A photo on its way from the phone to the room. */
 
@@ -14,13 +14,13 @@ const LARGE_BYTES = 3 * 1024 * 1024;
 const KEPT_AS_IT_IS: readonly string[] = ["image/jpeg", "image/png"];
 
 /** Sends the picture alone: neither the file's name nor its path. */
-export async function sendPhoto(name: string, file: Blob): Promise<SentPhoto> {
+export async function sendPhoto(name: string, file: Blob, faults: Words["doorFaults"]): Promise<SentPhoto> {
   try {
     const body = await makeSmaller(file);
     const response = await fetch(`/api/photos/${name}`, { method: "POST", body });
     if (response.ok) return { ok: true };
     const { error } = (await response.json()) as PhotoRefusal;
-    const code = error.code in en.doorFaults ? (error.code as DoorFault) : "ERR_BROKE";
+    const code = error.code in faults ? (error.code as DoorFault) : "ERR_BROKE";
     return { ok: false, code, text: error.text ?? null };
   } catch {
     return { ok: false, code: "ERR_UNREACHABLE", text: null };

@@ -18,7 +18,7 @@ export function Photo({ place }: { place: PhotoSlot }) {
     const file = input.files?.[0];
     if (!file) return;
     setSending(true);
-    const sent = await sendPhoto(name, file);
+    const sent = await sendPhoto(name, file, doorFaults);
     setSending(false);
     // The same file can be chosen again after a fault.
     input.value = "";

@@ -4,7 +4,7 @@ import { api, type Answer, type DoorFault } from "./api.ts";
 import type { DoorProps } from "./door-props.ts";
 import { Field } from "./field.tsx";
 import { useRoom, useRoomPart } from "./room-context.ts";
-import { sayMinute } from "./said.tsx";
+import { sayMinute } from "./instant.ts";
 import { useWords } from "./words.ts";
 
 /* A person's place on another device: the code on the old one, the door of the new one, and the last question before leaving. */

@@ -1,12 +1,15 @@
 import type { Suggestion } from "../../../commands/define.ts";
-import type { DoorState, FeedEvent, ToPage } from "../room/wire.ts";
+import type { Language } from "../../../store/shapes/language.ts";
+import type { DoorState, ToPage } from "../room/wire.ts";
 import { createAlarm, type Alarm } from "./alarm.ts";
 import { api } from "./api.ts";
 import { wordRefusal } from "./check.ts";
 import { createRoomClock, type RoomClock } from "./clock.ts";
 import { createCalling, type Calling } from "./calling.ts";
 import type { Call } from "./calls.ts";
-import { joinFeed } from "./feed.ts";
+import { askMe } from "./early.ts";
+import { createEarlier } from "./earlier.ts";
+import { joinFeed, joinWall } from "./feed.ts";
 import { firstState } from "./first-state.ts";
 import { forgetPerson, rememberHere, readKept } from "./kept.ts";
 import { createLines } from "./lines.ts";
@@ -16,7 +19,7 @@ import { SILENT, type Sounder } from "./sounder.ts";
 import { createStore, NOTHING_OF_ANYBODY, OUT, type Store } from "./state.ts";
 import type { Tone } from "./tones.ts";
 import { createWake, type Wake } from "./wake.ts";
-import { LANGUAGES, type Language } from "./words.ts";
+import { fetchWords, wordsIn } from "./word-books.ts";
 
 /* The page's own part of the room: what it knows and what it can do. One for a page. */
 
@@ -68,6 +71,8 @@ export function createPageRoom(as: string | null = null): PageRoom {
   let lastId: number | null = null;
   /** Chosen while nobody could be told. */
   let untold: Language | null = null;
+  /** The language that was chosen last: its words may still be on their way. */
+  let chosen: Language | null = null;
   /** Words to many that were shown here while nobody could be told. */
   const seen = new Set<number>();
 
@@ -87,6 +92,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
   });
 
   const lines = createLines(store, link);
+  const earlier = createEarlier(store, link);
 
   async function loadCards(): Promise<void> {
     const { language } = store.get();
@@ -95,10 +101,14 @@ export function createPageRoom(as: string | null = null): PageRoom {
     if (cards.ok && store.get().language === language) store.set({ cards: cards.value });
   }
 
-  function show(language: Language): void {
-    store.set({ language });
+  /** Its words may come late, or not at all while the link is lost: then with the next opening of the page. */
+  async function show(language: Language): Promise<void> {
+    chosen = language;
     if (as === null) rememberHere("language", language);
-    void loadCards();
+    const words = await fetchWords(language).catch(() => null);
+    if (words === null || chosen !== language) return;
+    store.set({ language });
+    await loadCards();
   }
 
   /** A refused socket tells no reason, so the door is asked. */
@@ -127,20 +137,24 @@ export function createPageRoom(as: string | null = null): PageRoom {
           troubleSince: null,
         });
         if (isWatching) link.send({ type: "watch", on: true });
+        if (store.get().cards.length === 0) void loadCards();
+        earlier.resume();
         return lines.resend();
       case "facts":
         store.set({ facts: message.facts });
         return void loadCards();
       case "events":
-        return takeEvents(message.events, message.isReset, message.hasMore);
+        return takeEvents(message);
+      case "earlier":
+        return earlier.take(message.events, message.earlier);
       case "language":
-        return show(message.language);
+        return void show(message.language);
       case "views":
         return store.set({ views: message.views, plan: message.plan });
       case "first-day":
         return store.set({ firstDay: message.firstDay });
       case "wall":
-        return store.set({ wall: message.rows });
+        return store.set(({ wall }) => ({ wall: joinWall(wall, message) }));
       case "choices":
         asked.get(message.seq)?.(message.choices);
         asked.delete(message.seq);
@@ -150,7 +164,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
       case "refused": {
         const { language } = store.get();
         if (message.id !== null) lines.settle(message.id);
-        return store.set({ fault: wordRefusal(message.refusal, LANGUAGES[language]) });
+        return store.set({ fault: wordRefusal(message.refusal, wordsIn(language)) });
       }
       case "pong":
         return clock.take({ sentAt: message.sentAt, cameAt: Date.now(), roomNow: message.now });
@@ -168,13 +182,11 @@ export function createPageRoom(as: string | null = null): PageRoom {
     }
   }
 
-  function takeEvents(fresh: readonly FeedEvent[], isReset: boolean, isCut: boolean): void {
+  function takeEvents({ events: fresh, isReset, earlier: from }: Extract<ToPage, { type: "events" }>): void {
     for (const { id } of fresh) lastId = Math.max(lastId ?? 0, id);
     lastId ??= 0;
-    store.set(({ events }) => ({
-      events: joinFeed(isReset ? [] : events, fresh),
-      ...(isReset ? { isFeedCut: isCut } : {}),
-    }));
+    store.set(({ events }) => ({ events: joinFeed(isReset ? [] : events, fresh) }));
+    if (isReset) earlier.begin(from);
   }
 
   function tellShown(id: number): void {
@@ -190,13 +202,12 @@ export function createPageRoom(as: string | null = null): PageRoom {
     sounder,
     wake,
     async enter() {
-      if (as !== null) return void (await loadCards(), link.open());
-      const me = await api.me();
+      if (as !== null) return link.open();
+      const me = await askMe();
       if (!me.ok) return store.set({ isUnreachable: true });
       store.set({ door: me.value, isUnreachable: false });
       if (me.value.state !== "in") return goOut(me.value);
       store.set({ facts: me.value.facts, farewell: null });
-      await loadCards();
       return link.open();
     },
     say: lines.say,
@@ -228,7 +239,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
       if (call.kind === "word") tellShown(call.mark);
     },
     speak(language) {
-      show(language);
+      void show(language);
       untold = link.send({ type: "language", language }) ? null : language;
     },
     clearFault: () => store.set({ fault: null }),

@@ -4,7 +4,7 @@ import { nameOfView } from "../../../commands/run/run-view.ts";
 import type { PersonView } from "../room/view.ts";
 import { Actions } from "./actions.tsx";
 import { useRoom } from "./room-context.ts";
-import { secondsTo, useRoomTime } from "./ticking.ts";
+import { secondsTo, useRoomTime, useToldTime } from "./ticking.ts";
 import { useWords } from "./words.ts";
 
 /** One film in a tank, or prints along trays: where it is, what the clock counts to, the one next thing to do. */
@@ -66,12 +66,8 @@ function PouredEarlier({ view, now }: { view: PersonView; now: number }) {
 /** The steps as frames of a strip: done ones are exposed, the present one fills. */
 export function Strip({ view }: { view: PersonView }) {
   const { runs } = useWords();
-  const now = useRoomTime(500);
-  const { stepNumber, stepCount, startedAt, endsAt } = view;
-  const share =
-    startedAt !== null && endsAt !== null
-      ? Math.min(1, Math.max(0, (now - startedAt) / Math.max(1, endsAt - startedAt)))
-      : 0;
+  const { stepNumber, stepCount } = view;
+  const percent = useToldTime((now) => Math.round(shareOf(view, now) * 100), 500);
   return (
     <div class="strip" role="img" aria-label={runs.step(stepNumber, stepCount)}>
       {Array.from({ length: stepCount }, (_, index) => {
@@ -79,7 +75,7 @@ export function Strip({ view }: { view: PersonView }) {
         const isNow = index + 1 === stepNumber && !isDone;
         return (
           <span key={index} class={`frame ${isDone ? "done" : isNow ? "now" : ""}`}>
-            {isNow && <span class="fill" style={{ width: `${Math.round(share * 100)}%` }} />}
+            {isNow && <span class="fill" style={{ width: `${percent}%` }} />}
           </span>
         );
       })}
@@ -87,28 +83,56 @@ export function Strip({ view }: { view: PersonView }) {
   );
 }
 
+/** How much of its step is over, 0 to 1. */
+function shareOf({ startedAt, endsAt }: PersonView, now: number): number {
+  if (startedAt === null || endsAt === null) return 0;
+  return Math.min(1, Math.max(0, (now - startedAt) / Math.max(1, endsAt - startedAt)));
+}
+
+/** What the clock counts, what is done now, and what comes. */
 function Counting({ view }: { view: PersonView }) {
-  const { runs } = useWords();
-  // The room's time is known to a few ms only, and no step has more left than it lasts.
-  const now = Math.max(useRoomTime(view.speed === undefined ? 250 : 100), view.startedAt ?? -Infinity);
   const isRunning = view.phase === "running" && view.endsAt !== null;
-  const left = isRunning && view.endsAt !== null ? secondsTo(view.endsAt, now, view.speed) : null;
-  const next = isRunning ? comingCall(view, now) : undefined;
   return (
     <>
-      {left !== null && (
-        <p class={`countdown ${left < 0 ? "is-over" : ""}`} role="timer" aria-live="off">
-          <span class="digits">{formatSeconds(Math.abs(left))}</span>
-          <span class="unit">{left >= 0 ? runs.left : runs.over}</span>
-        </p>
-      )}
-      <p class="run-now">{doingNow(view, now)}</p>
-      {next && (
-        <p class="run-next">
-          {runs.next}: {next.words.brief},{" "}
-          <span class="digits">{runs.inTime(formatSeconds(secondsTo(next.at, now, view.speed)))}</span>
-        </p>
-      )}
+      {isRunning && <Countdown view={view} />}
+      <DoneNow view={view} />
+      {isRunning && <Coming view={view} />}
     </>
+  );
+}
+
+/** The room's time is known to a few ms only, and no step has more left than it lasts. */
+function useOf<T extends string | number | null>(view: PersonView, read: (now: number) => T): T {
+  const from = view.startedAt ?? -Infinity;
+  return useToldTime((now) => read(Math.max(now, from)), view.speed === undefined ? 250 : 100);
+}
+
+function Countdown({ view }: { view: PersonView }) {
+  const { runs } = useWords();
+  const left = useOf(view, (now) => secondsTo(view.endsAt ?? now, now, view.speed));
+  return (
+    <p class={`countdown ${left < 0 ? "is-over" : ""}`} role="timer" aria-live="off">
+      <span class="digits">{formatSeconds(Math.abs(left))}</span>
+      <span class="unit">{left >= 0 ? runs.left : runs.over}</span>
+    </p>
+  );
+}
+
+function DoneNow({ view }: { view: PersonView }) {
+  return <p class="run-now">{useOf(view, (now) => doingNow(view, now))}</p>;
+}
+
+function Coming({ view }: { view: PersonView }) {
+  const { runs } = useWords();
+  const brief = useOf(view, (now) => comingCall(view, now)?.words.brief ?? null);
+  const left = useOf(view, (now) => {
+    const call = comingCall(view, now);
+    return call ? secondsTo(call.at, now, view.speed) : null;
+  });
+  if (brief === null || left === null) return null;
+  return (
+    <p class="run-next">
+      {runs.next}: {brief}, <span class="digits">{runs.inTime(formatSeconds(left))}</span>
+    </p>
   );
 }

@@ -1,9 +1,10 @@
+import type { Language } from "../../../store/shapes/language.ts";
 import { saySeconds } from "../../../commands/speech/wording.ts";
 import { fillOf } from "./fill.ts";
 import { sayInstant } from "./instant.ts";
 import { readBlocks, type Markup } from "./marks.ts";
 import { useRoomPart } from "./room-context.ts";
-import { useRoomTime } from "./ticking.ts";
+import { useToldTime } from "./ticking.ts";
 import { useFormDesk } from "./use-forms.ts";
 
 /** The text of a reply, drawn. Everything goes in as text: nothing a person wrote becomes a tag. */
@@ -74,22 +75,12 @@ function Instant({ atMs, style }: { atMs: number; style: "time" | "date" | "rela
 /** Counts by itself while it is shown. */
 function Relative({ atMs }: { atMs: number }) {
   const language = useRoomPart((state) => state.language);
-  const now = useRoomTime(1000);
-  const seconds = Math.round((atMs - now) / 1000);
-  if (Math.abs(seconds) >= 3600)
-    return <>{new Intl.RelativeTimeFormat(language).format(Math.round(seconds / 3600), "hour")}</>;
-  if (language === "en")
-    return <>{seconds >= 0 ? `in ${saySeconds(seconds)}` : `${saySeconds(-seconds)} ago`}</>;
-  return <>{new Intl.RelativeTimeFormat(language).format(seconds, "second")}</>;
+  return <>{useToldTime((now) => sayRelative(Math.round((atMs - now) / 1000), language), 1000)}</>;
 }
 
-export { sayInstant };
-
-/** `18:04`. */
-export function sayMinute(atMs: number, zone: string | undefined): string {
-  return new Date(atMs).toLocaleTimeString("en-GB", {
-    ...(zone === undefined ? {} : { timeZone: zone }),
-    hour: "2-digit",
-    minute: "2-digit",
-  });
+function sayRelative(seconds: number, language: Language): string {
+  if (Math.abs(seconds) >= 3600)
+    return new Intl.RelativeTimeFormat(language).format(Math.round(seconds / 3600), "hour");
+  if (language === "en") return seconds >= 0 ? `in ${saySeconds(seconds)}` : `${saySeconds(-seconds)} ago`;
+  return new Intl.RelativeTimeFormat(language).format(seconds, "second");
 }

@@ -1,6 +1,6 @@
 import type { DoorSheet } from "../room/wire.ts";
 import { useRoomPart } from "./room-context.ts";
-import { sayInstant } from "./said.tsx";
+import { sayInstant } from "./instant.ts";
 import { useWords } from "./words.ts";
 
 /** From so many days before its end on, the certificate is the teacher's business. */

@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import type { DoorSheet } from "../room/wire.ts";
 import { api, type Answer, type DoorFault } from "./api.ts";
-import { sayInstant } from "./said.tsx";
+import { sayInstant } from "./instant.ts";
 import { useWords } from "./words.ts";
 
 /** A teacher's devices at the sink: which there are, who works at each, and the word that locks or ends one. */

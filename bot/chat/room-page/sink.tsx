@@ -11,7 +11,9 @@ import { createSinkSound, type SinkSound } from "./sink-sound.ts";
 import { SinkWord } from "./sink-word.tsx";
 import type { Hearing } from "./sounder.ts";
 import { usePart } from "./state.ts";
-import { LANGUAGES, useWords, type Language } from "./words.ts";
+import type { Language } from "../../../store/shapes/language.ts";
+import { LANGUAGE_NAMES } from "./word-books.ts";
+import { useWords } from "./words.ts";
 
 /* A device at the sink, for everybody who stands there: all tanks that were begun at it, side by side. */
 
@@ -169,7 +171,7 @@ function Languages() {
   const language = useRoomPart((state) => state.language);
   return (
     <>
-      {(Object.keys(LANGUAGES) as Language[])
+      {(Object.keys(LANGUAGE_NAMES) as Language[])
         .filter((each) => each !== language)
         .map((each) => (
           <button
@@ -182,7 +184,7 @@ function Languages() {
               location.reload();
             }}
           >
-            {LANGUAGES[each].languageName}
+            {LANGUAGE_NAMES[each]}
           </button>
         ))}
     </>

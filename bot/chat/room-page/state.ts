@@ -1,3 +1,4 @@
+import type { Language } from "../../../store/shapes/language.ts";
 import { useEffect, useState } from "preact/hooks";
 import type { CommandCard, DoorState, FeedEvent, RoomFacts, WallRow } from "../room/wire.ts";
 import type { SaidFirstDay } from "../../../commands/class/first-day-words.ts";
@@ -5,7 +6,6 @@ import type { ReadyPlan } from "../../../commands/plan/ready.ts";
 import type { PersonView } from "../room/view.ts";
 import type { Answered } from "./calls.ts";
 import type { Fill } from "./fill.ts";
-import type { Language } from "./words.ts";
 
 export interface PendingLine {
   readonly id: string;

@@ -55,10 +55,37 @@ function icons(): Plugin {
   };
 }
 
+/** The view itself is fetched beside the few lines that ask for it, not after them. */
+function besideStart(): Plugin {
+  return {
+    name: "beside-start",
+    apply: "build",
+    transformIndexHtml: {
+      order: "post",
+      handler(html, { bundle = {} }) {
+        const chunks = Object.values(bundle).filter((each) => each.type === "chunk");
+        const withAll = (file: string): string[] => [
+          file,
+          ...(chunks.find(({ fileName }) => fileName === file)?.imports ?? []).flatMap(withAll),
+        ];
+        const view = chunks.find(({ facadeModuleId }) => facadeModuleId === join(root, "main.tsx"));
+        if (!view) throw new Error("the page has no view");
+        return [...new Set(withAll(view.fileName))]
+          .filter((file) => !html.includes(file))
+          .map((file) => ({
+            tag: "link",
+            attrs: { rel: "modulepreload", crossorigin: true, href: `/${file}` },
+            injectTo: "head" as const,
+          }));
+      },
+    },
+  };
+}
+
 export default defineConfig({
   root,
   publicDir: join(root, "public"),
-  plugins: [preact({ devToolsEnabled: false, prefreshEnabled: false }), icons(), compress()],
+  plugins: [preact({ devToolsEnabled: false, prefreshEnabled: false }), besideStart(), icons(), compress()],
   build: {
     outDir,
     emptyOutDir: true,
@@ -66,5 +93,19 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
     reportCompressedSize: false,
+    rolldownOptions: {
+      output: {
+        // What views share is one file: each file more costs a slow network a round trip. What asks early waits for none of it.
+        codeSplitting: {
+          groups: [
+            {
+              name: "shared",
+              minShareCount: 2,
+              test: /^(?!.*\/(start|early|api|kept|word-books|language)\.ts$)/,
+            },
+          ],
+        },
+      },
+    },
   },
 });

@@ -1,4 +1,4 @@
-import type { Language } from "./words.ts";
+import type { Language } from "../../../store/shapes/language.ts";
 
 /* Calls said aloud by the browser's own voice, in the person's language. */
 

@@ -29,6 +29,12 @@ export function arrangeWall(rows: readonly WallRow[], now: number): Wall {
   return { large: tanks.filter(isLarge), small: tanks.filter((tank) => !isLarge(tank)) };
 }
 
+/** Says which tank stands where and how: as long as it is the same, nothing has moved. */
+export function orderOf({ large, small }: Wall): string {
+  const say = ({ row, state, at }: WallTank): string => `${row.ownerId} ${row.run} ${state} ${at ?? ""}`;
+  return [...large.map(say), "", ...small.map(say)].join("\n");
+}
+
 function tankOf(row: WallRow, now: number): WallTank {
   // A bath that goes on working is reminded of; a film in the wash or on the line is not.
   const isWorking = row.sayings.nudge !== undefined;

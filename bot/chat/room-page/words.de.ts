@@ -16,7 +16,6 @@ import type { Words } from "./words.en.ts";
 
 export const de: Words = {
   name: "Sinkside",
-  languageName: "Deutsch",
   loading: "Der Raum wird geöffnet…",
 
   door: {

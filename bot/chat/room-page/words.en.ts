@@ -16,7 +16,6 @@ import { sink } from "./sink-words.en.ts";
 
 export const en = {
   name: "Sinkside",
-  languageName: "English",
   loading: "Opening the room…",
 
   door: {

@@ -35,8 +35,19 @@ export function makeCards(commands: readonly Command[], role: Role): CommandCard
     }));
 }
 
+const schemas = new WeakMap<Command, z.output<typeof objectSchema>>();
+
+/** The same for every role and in every language, and dear to make: once for a command. */
+function schemaOf(command: Command): z.output<typeof objectSchema> {
+  const made =
+    schemas.get(command) ??
+    objectSchema.parse(z.toJSONSchema(command.options, { io: "input", unrepresentable: "any" }));
+  schemas.set(command, made);
+  return made;
+}
+
 function optionCards(command: Command): OptionCard[] {
-  const schema = objectSchema.parse(z.toJSONSchema(command.options, { io: "input", unrepresentable: "any" }));
+  const schema = schemaOf(command);
   return Object.entries(schema.properties)
     .filter(([name]) => !NAMES_FOR_BUTTONS_ONLY.has(name))
     .map(([name, raw]): OptionCard => {

@@ -20,6 +20,8 @@ export interface Page extends Admitted {
   /** False until the page has said where it stopped reading: what comes before that is in its catch-up. */
   isLive: boolean;
   isWatchingWall: boolean;
+  /** By a run's number: its row of the wall as it was last sent, as text. */
+  lastWall: ReadonlyMap<number, string>;
   /** The last views sent, as text, so that nothing is sent twice. */
   lastViews: string;
   lastPlan: string;

@@ -7,11 +7,13 @@ import { sayFirstDay } from "../../../commands/class/first-day-words.ts";
 import { speaking } from "../../../commands/speech/language.ts";
 import { readyPlanOf } from "../../../commands/plan/ready.ts";
 import type { ViewOf } from "./view.ts";
-import type { FeedEvent, RoomFacts, ToPage, WallRow } from "./wire.ts";
+import type { FeedEvent, FeedPart, RoomFacts, ToPage, WallRow } from "./wire.ts";
 
 /* Keeps open pages up to date: what is said, where each run is, who is there. */
 
 const MOST_AT_ONCE = 200;
+/** Of a feed that is read from its end so many come first: the rest is asked for, and holds nothing up. */
+const NEWEST = 25;
 /** Several changes within this time go out as one. */
 const GATHER_MS = 40;
 const PRESENCE_GATHER_MS = 500;
@@ -21,6 +23,7 @@ export interface Live {
   push(message: Message): void;
   /** A page said where it stopped reading: it gets the rest, and from now on all that comes. */
   catchUp(page: Page, after: number | null): void;
+  sendEarlier(page: Page, before: number): void;
   /** Something changed in this class: views and the wall go out where they differ. */
   refresh(classId: number): void;
   refreshPerson(classId: number, personId: string): void;
@@ -76,7 +79,7 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
       type: "events",
       events: [event],
       isReset: false,
-      hasMore: false,
+      earlier: null,
     } satisfies ToPage);
   }
 
@@ -84,12 +87,21 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     const { classId, personId } = page;
     const missed = after === null ? [] : stores.messages.after(classId, personId, after, MOST_AT_ONCE + 1);
     const isReset = after === null || missed.length > MOST_AT_ONCE;
-    const messages = isReset ? stores.messages.newest(classId, personId, MOST_AT_ONCE) : missed;
-    const events = messages
-      .filter((message) => isShownTo(page, message))
-      .flatMap((message) => eventFor(message, personId) ?? []);
-    sendTo(page, { type: "events", events, isReset, hasMore: isReset && messages.length === MOST_AT_ONCE });
+    const part = isReset ? newest(page) : { events: shownOf(page, missed), earlier: null };
+    sendTo(page, { type: "events", isReset, ...part });
     page.isLive = true;
+  }
+
+  function newest(page: Page, before?: number): FeedPart {
+    const messages = stores.messages.newest(page.classId, page.personId, NEWEST + 1, before);
+    const part = messages.slice(-NEWEST);
+    return { events: shownOf(page, part), earlier: messages.length > NEWEST ? (part[0]?.id ?? null) : null };
+  }
+
+  function shownOf(page: Page, messages: readonly Message[]): FeedEvent[] {
+    return messages
+      .filter((message) => isShownTo(page, message))
+      .flatMap((message) => eventFor(message, page.personId) ?? []);
   }
 
   /** A plan changes by its owner's own calls only, so the second's beat need not look for one. */
@@ -153,8 +165,18 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     }
     const watchers = pages.filter(({ isWatchingWall }) => isWatchingWall);
     if (watchers.length === 0) return;
-    const text = JSON.stringify({ type: "wall", rows: wallRows(classId), now: now() } satisfies ToPage);
-    for (const page of watchers) sendText(page, text);
+    const rows = wallRows(classId);
+    const texts = new Map(rows.map((row) => [row.run, JSON.stringify(row)]));
+    for (const page of watchers) sendWall(page, rows, texts);
+  }
+
+  /** What is on the wall changes with a run's phase, each at its own time: only that goes out. */
+  function sendWall(page: Page, rows: readonly WallRow[], texts: ReadonlyMap<number, string>): void {
+    const { lastWall } = page;
+    const changed = rows.filter(({ run }) => lastWall.get(run) !== texts.get(run));
+    if (changed.length === 0 && lastWall.size === texts.size) return;
+    page.lastWall = texts;
+    sendTo(page, { type: "wall", order: rows.map(({ run }) => run), rows: changed });
   }
 
   function presentNow(classId: number): void {
@@ -182,7 +204,12 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     },
     sendFirstDay,
     present: (classId) => soon(`present ${classId}`, PRESENCE_GATHER_MS, () => presentNow(classId)),
-    sendWall: (page) => sendTo(page, { type: "wall", rows: wallRows(page.classId), now: now() }),
+    sendEarlier: (page, before) => sendTo(page, { type: "earlier", ...newest(page, before) }),
+    sendWall(page) {
+      const rows = wallRows(page.classId);
+      page.lastWall = new Map();
+      sendWall(page, rows, new Map(rows.map((row) => [row.run, JSON.stringify(row)])));
+    },
     stop() {
       for (const timer of timers.values()) clearTimeout(timer);
       timers.clear();

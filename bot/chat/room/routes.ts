@@ -4,9 +4,8 @@ import type { Command } from "../../../commands/define.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomSession, RoomStore } from "../../../store/room.ts";
 import { DEFAULT_LANGUAGE, LANGUAGES } from "../../../store/shapes/language.ts";
-import { speaking } from "../../../commands/speech/language.ts";
 import { isStorageFault } from "../../../store/open.ts";
-import { makeCards } from "./cards.ts";
+import { createCardShelf } from "./card-shelf.ts";
 import { type Door, type DoorRequest, type Entry, nameDevice } from "./door.ts";
 import { COOKIE, deviceOf, setDeviceCookie, setSessionCookie, tokenOf } from "./cookie.ts";
 import { refuse } from "./http.ts";
@@ -50,6 +49,7 @@ const cardsQuery = z.object({ language: z.enum(LANGUAGES).catch(DEFAULT_LANGUAGE
 
 export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
   const { stores, rooms, door, now } = parts;
+  const cards = createCardShelf(parts.commands);
 
   app.get("/api/me", async (request, reply): Promise<DoorState> => {
     void reply.header("cache-control", "no-store");
@@ -72,8 +72,7 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
     const isSink = parts.sinkOf(request) !== undefined;
     if (!member && !isSink) return refuse(reply, 401, "ERR_SIGNED_OUT");
     const { language } = cardsQuery.parse(request.query);
-    const cards = speaking(language, () => makeCards(parts.commands, member?.role ?? "student"));
-    return reply.header("cache-control", "no-store").send(cards);
+    return cards.send(request, reply, member?.role ?? "student", language);
   });
 
   app.post("/api/join", async (request, reply) =>

@@ -56,6 +56,7 @@ export function openPage(parts: SocketParts, socket: WebSocket, session: Admitte
     role: member?.role ?? "student",
     isLive: false,
     isWatchingWall: false,
+    lastWall: new Map(),
     lastViews: "",
     lastPlan: "",
     lastFirstDay: "null",
@@ -147,6 +148,8 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
       live.sendFirstDay(page);
       return live.catchUp(page, message.after);
     }
+    case "earlier":
+      return live.sendEarlier(page, message.before);
     case "shown": {
       const [entry] = parts.stores.messages.after(page.classId, page.personId, message.id - 1, 1);
       const say = entry?.id === message.id ? bodySchema.safeParse(entry.body).data?.say : undefined;

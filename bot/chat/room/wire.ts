@@ -26,6 +26,8 @@ export const fromPageSchema = z.discriminatedUnion("type", [
     after: z.int().min(0).nullable(),
     language: z.enum(LANGUAGES).optional(),
   }),
+  /** The part of the feed before this entry, once what came after it is drawn. */
+  z.object({ type: z.literal("earlier"), before: z.int().min(1) }),
   /** Picked on the page: from now on this person is spoken to in it. */
   z.object({ type: z.literal("language"), language: z.enum(LANGUAGES) }),
   z.object({ type: z.literal("ping"), sentAt: z.number() }),
@@ -118,6 +120,9 @@ export interface Refusal {
   readonly near?: readonly string[];
 }
 
+/** `earlier`: before this entry there is more to ask for. */
+export type FeedPart = Readonly<{ events: readonly FeedEvent[]; earlier: number | null }>;
+
 export type ToPage =
   | {
       readonly type: "welcome";
@@ -127,12 +132,8 @@ export type ToPage =
       readonly plan: ReadyPlan | null;
     }
   /** `isReset`: forget what you have, this is the newest part of the feed. */
-  | {
-      readonly type: "events";
-      readonly events: readonly FeedEvent[];
-      readonly isReset: boolean;
-      readonly hasMore: boolean;
-    }
+  | ({ readonly type: "events"; readonly isReset: boolean } & FeedPart)
+  | ({ readonly type: "earlier" } & FeedPart)
   /** Something about the class or the person has changed, a role for example. */
   | { readonly type: "facts"; readonly facts: RoomFacts }
   /** What a new class still needs before its first film; null: nothing, or it is nobody's business here. */
@@ -145,7 +146,8 @@ export type ToPage =
       readonly plan: ReadyPlan | null;
       readonly now: number;
     }
-  | { readonly type: "wall"; readonly rows: readonly WallRow[]; readonly now: number }
+  /** `order`: the numbers of all runs on the wall; `rows`: those that are new, or other than before. */
+  | { readonly type: "wall"; readonly order: readonly number[]; readonly rows: readonly WallRow[] }
   | { readonly type: "choices"; readonly seq: number; readonly choices: readonly Suggestion[] }
   | { readonly type: "taken"; readonly id: string }
   | { readonly type: "refused"; readonly id: string | null; readonly refusal: Refusal }

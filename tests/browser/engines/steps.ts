@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
+import { LANGUAGE_NAMES } from "../../../bot/chat/room-page/word-books.ts";
 import { de } from "../../../bot/chat/room-page/words.de.ts";
 import { en } from "../../../bot/chat/room-page/words.en.ts";
 import { SHOTS } from "../browser.ts";
@@ -130,7 +131,7 @@ export async function comeToSink(hand: Hand, name: string): Promise<void> {
 /** In the menu, as one does on a phone that speaks another language. */
 export async function pickGerman(hand: Hand): Promise<void> {
   await press(hand, en.menu.open);
-  await tap(hand, labelNamed(de.languageName));
+  await tap(hand, labelNamed(LANGUAGE_NAMES.de));
   await until(hand, `document.documentElement.lang === "de"`);
   await press(hand, de.menu.close);
   await gone(hand, "dialog.sheet");
