@@ -46,15 +46,16 @@ export function Log() {
     setAtEnd(isNear);
   }
 
+  const newest = events[events.length - 1];
   useEffect(() => {
-    if (isFollowing.current || events[events.length - 1]?.author?.isYou) goToEnd();
-  }, [events]);
+    if (isFollowing.current || newest?.author?.isYou) goToEnd();
+  }, [newest]);
   useEffect(() => {
     const element = list.current;
     if (!element) return undefined;
-    // The keyboard of a phone takes half the height away.
+    // The keyboard of a phone takes half the height away; and a picture that has come, or earlier entries, push the end down.
     const observer = new ResizeObserver(() => isFollowing.current && goToEnd());
-    observer.observe(element);
+    for (const each of [element, ...element.children]) observer.observe(each);
     return () => observer.disconnect();
   }, []);
 

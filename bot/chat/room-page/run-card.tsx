@@ -75,7 +75,7 @@ export function Strip({ view }: { view: PersonView }) {
         const isNow = index + 1 === stepNumber && !isDone;
         return (
           <span key={index} class={`frame ${isDone ? "done" : isNow ? "now" : ""}`}>
-            {isNow && <span class="fill" style={{ width: `${percent}%` }} />}
+            {isNow && <span class="fill" style={{ transform: `scaleX(${percent / 100})` }} />}
           </span>
         );
       })}

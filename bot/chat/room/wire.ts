@@ -120,9 +120,7 @@ export interface Refusal {
   readonly near?: readonly string[];
 }
 
-/** `earlier`: before this entry there is more to ask for. */
 export type FeedPart = Readonly<{ events: readonly FeedEvent[]; earlier: number | null }>;
-
 export type ToPage =
   | {
       readonly type: "welcome";
@@ -131,7 +129,7 @@ export type ToPage =
       readonly views: readonly PersonView[];
       readonly plan: ReadyPlan | null;
     }
-  /** `isReset`: forget what you have, this is the newest part of the feed. */
+  /** `isReset`: forget what you have, this is the newest part. `earlier`: before this entry there is more to ask for. */
   | ({ readonly type: "events"; readonly isReset: boolean } & FeedPart)
   | ({ readonly type: "earlier" } & FeedPart)
   /** Something about the class or the person has changed, a role for example. */

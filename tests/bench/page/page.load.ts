@@ -64,15 +64,12 @@ async function openFloor(bytes: number): Promise<{ server: Server; url: string }
 
 test("the first call", async () => {
   const slow = await openSlow(browser, { url, token: who.student, ...PHONE, isNetworkSlow: true });
+  await slow.page.addInitScript("window.isToPress = true");
   await slow.page.goto(url, { waitUntil: "commit" });
   await slow.page.locator("html:not([data-held]) dialog.cue").waitFor();
   const bytes = slow.wire.reduce((sum, each) => sum + each.bytes, 0);
-  await slow.page.locator("dialog.cue button").first().click();
-  const pressed = await slow.page.evaluate<number>("performance.now()");
   await slow.page.locator(".run.is-running").waitFor();
-  const answered = await slow.page.evaluate<number>("performance.now()");
-  await slow.page.locator(".entry").first().waitFor();
-  await wait(3000);
+  await wait(8000);
   const { marks, long } = await readKept(slow.page);
   tellWire(slow);
   const floor = await openFloor(bytes);
@@ -86,8 +83,8 @@ test("the first call", async () => {
         "frame ms": Math.round(marks.frame ?? 0),
         "call shown": Math.round(marks.call ?? 0),
         "takes a press": Math.round(marks.free ?? 0),
-        pressed: Math.round(pressed),
-        "the room has answered": Math.round(answered),
+        pressed: Math.round(marks.pressed ?? 0),
+        "the room has answered": Math.round(marks.answered ?? 0),
         log: Math.round(marks.log ?? 0),
         "long tasks": long.map(Math.round).join(" "),
         "floor: equal bytes": Math.round(floorMs),
