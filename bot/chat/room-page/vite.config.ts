@@ -98,11 +98,8 @@ export default defineConfig({
         // What views share is one file: each file more costs a slow network a round trip. What asks early waits for none of it.
         codeSplitting: {
           groups: [
-            {
-              name: "shared",
-              minShareCount: 2,
-              test: /^(?!.*\/(start|early|api|kept|word-books|language)\.ts$)/,
-            },
+            { name: "early", test: /\/(early|api|kept|word-books|shapes\/language)\.ts$|preload-helper/ },
+            { name: "shared", minShareCount: 2 },
           ],
         },
       },
