@@ -16,7 +16,7 @@ const start = linked.find((path) => /\/index-[^/]+\.js$/.test(path)) ?? "";
 /** Chunks that this one can't run without. */
 const needs = (path: string): string[] =>
   [...read(path).matchAll(/(?:import|from)\s*"\.\/([^"]+)"/g)].map(([, file]) => `/assets/${file}`);
-const fetched = (path: string): string[] =>
+const fetches = (path: string): string[] =>
   [...read(path).matchAll(/import\(\s*[`"]\.\/([^`"]+)[`"]\)/g)].map(([, file]) => `/assets/${file}`);
 /** Chunks that the start asks for by itself. */
 const asked = (): string[] => withNeeds(start).flatMap(fetches);
