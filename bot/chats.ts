@@ -1,14 +1,13 @@
 import { makeChatKey } from "../store/shapes/chat-key.ts";
 import { roleOfMember } from "../commands/class/roles.ts";
 import { commands } from "../commands/index.ts";
-import { speaking } from "../commands/speech/language.ts";
-import { viewOf } from "../commands/run/view.ts";
 import type { Stores } from "../store/index.ts";
 import { createBoards } from "./rounds/board.ts";
 import type { DiscordShard } from "./chat/discord/settings.ts";
 import type { ChatHandlers, ChatPort } from "./chat/port.ts";
 import { openCertificate, type LiveCertificate } from "./chat/room/https.ts";
 import type { Room } from "./chat/room/options.ts";
+import { createKnownViews } from "./chat/room/known-views.ts";
 import { createRoom } from "./chat/room/room.ts";
 import type { Clock } from "./process/clock.ts";
 import { certificateFilesOf, type Config, zoneOf } from "./process/config.ts";
@@ -136,6 +135,7 @@ function makeRoom(
   { config, stores, clock, log, ports }: ChatsDeps,
   certificate: LiveCertificate | null,
 ): Room {
+  const viewIn = createKnownViews();
   return createRoom({
     host: config.ROOM_HOST,
     port: config.ROOM_PORT,
@@ -148,7 +148,7 @@ function makeRoom(
     log,
     viewOf(personId, classId, language = stores.members.languageOf(classId, personId)) {
       const name = stores.members.find(classId, personId)?.name ?? "";
-      return speaking(language, () => stores.runs.open(classId, personId).map((run) => viewOf(run, name)));
+      return stores.runs.open(classId, personId).map((run) => viewIn(run, name, language));
     },
     renderPicture,
     now: () => clock.now(),

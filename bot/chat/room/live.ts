@@ -1,3 +1,4 @@
+import type { Member } from "../../../store/members.ts";
 import type { Message } from "../../../store/messages.ts";
 import type { Stores } from "../../../store/index.ts";
 import { eventFor } from "./feed.ts";
@@ -6,7 +7,8 @@ import { firstDayFacts, nextFirstStep } from "../../../commands/class/first-day.
 import { sayFirstDay } from "../../../commands/class/first-day-words.ts";
 import { speaking } from "../../../commands/speech/language.ts";
 import { readyPlanOf } from "../../../commands/plan/ready.ts";
-import type { ViewOf } from "./view.ts";
+import { textOf } from "./known-views.ts";
+import type { PersonView, ViewOf } from "./view.ts";
 import type { FeedEvent, FeedPart, RoomFacts, ToPage, WallRow } from "./wire.ts";
 
 /* Keeps open pages up to date: what is said, where each run is, who is there. */
@@ -107,7 +109,7 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
   /** A plan changes by its owner's own calls only, so the second's beat need not look for one. */
   function sendViews(page: Page, isAfterOwnCall: boolean): void {
     const views = viewOf(page.personId, page.classId);
-    const text = JSON.stringify(views);
+    const text = textsOf(views);
     if (text === page.lastViews && !isAfterOwnCall) return;
     const plan = readyPlanOf(stores, page.classId, page.personId, now());
     const planText = JSON.stringify(plan);
@@ -117,13 +119,13 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     sendTo(page, { type: "views", views, plan, now: now() });
   }
 
-  function sendFacts(page: Page, facts: RoomFacts): void {
-    const { name, role } = facts.you;
+  function sendFacts(page: Page, { name, role }: Pick<Member, "name" | "role">): void {
     if (name === page.name && role === page.role) return;
     page.name = name;
     page.role = role;
     if (role === "student") page.isWatchingWall = false;
-    sendTo(page, { type: "facts", facts });
+    const facts = factsOf(page.classId, page.personId);
+    if (facts) sendTo(page, { type: "facts", facts });
   }
 
   /** For the teachers of a class that has developed nothing yet. */
@@ -146,7 +148,7 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     return stores.members.list(classId).flatMap(({ personId, name }) =>
       viewOf(personId, classId, language)
         .filter(({ speed }) => speed === undefined)
-        .map((view) => ({ ...view, owner: name, ownerId: personId })),
+        .map((view) => rowOf(view, name, personId)),
     );
   }
 
@@ -154,19 +156,19 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     const pages = hub.ofClass(classId);
     for (const page of pages) {
       // Erased or sent away: the page has no business here any more.
-      const facts = factsOf(classId, page.personId);
-      if (!facts) {
+      const member = stores.members.find(classId, page.personId);
+      if (!member) {
         dismiss(page);
         continue;
       }
-      sendFacts(page, facts);
+      sendFacts(page, member);
       sendFirstDay(page);
       sendViews(page, false);
     }
     const watchers = pages.filter(({ isWatchingWall }) => isWatchingWall);
     if (watchers.length === 0) return;
     const rows = wallRows(classId);
-    const texts = new Map(rows.map((row) => [row.run, JSON.stringify(row)]));
+    const texts = byRun(rows);
     for (const page of watchers) sendWall(page, rows, texts);
   }
 
@@ -208,13 +210,27 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     sendWall(page) {
       const rows = wallRows(page.classId);
       page.lastWall = new Map();
-      sendWall(page, rows, new Map(rows.map((row) => [row.run, JSON.stringify(row)])));
+      sendWall(page, rows, byRun(rows));
     },
     stop() {
       for (const timer of timers.values()) clearTimeout(timer);
       timers.clear();
     },
   };
+}
+
+const textsOf = (views: readonly object[]): string => `[${views.map(textOf).join()}]`;
+const byRun = (rows: readonly WallRow[]): Map<number, string> =>
+  new Map(rows.map((row) => [row.run, textOf(row)]));
+
+const rowsMade = new WeakMap<object, WallRow>();
+
+/** The same row for the same view, so that its text is made once. */
+function rowOf(view: PersonView, owner: string, ownerId: string): WallRow {
+  const known = rowsMade.get(view);
+  const row = known?.owner === owner && known.ownerId === ownerId ? known : { ...view, owner, ownerId };
+  rowsMade.set(view, row);
+  return row;
 }
 
 function isCounting({ lastViews, isWatchingWall }: Page): boolean {

@@ -24,8 +24,8 @@ import { hold, type Held } from "./held.ts";
 const RUNS = 30;
 const SHARE = Number(process.env.SHARE ?? 0.25);
 const MEMORY_MB = 512;
-const SECONDS = Number(process.env.SECONDS ?? 90);
-const WARM_SECONDS = 75;
+const SECONDS = Number(process.env.SECONDS ?? 120);
+const WARM_SECONDS = Number(process.env.WARM ?? 75);
 const TRIP = { medianMs: 120, p99Ms: 430, seed: 1 };
 const LINES = ["/help", "/run status", "/mix dilute dilution:1+9 volume:500", "/caution", "/batch status"];
 
