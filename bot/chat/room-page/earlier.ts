@@ -1,7 +1,5 @@
-import type { FeedEvent } from "../room/wire.ts";
+import type { FeedEvent, FromPage } from "../room/wire.ts";
 import { joinFeed } from "./feed.ts";
-import type { Link } from "./link.ts";
-import type { Store } from "./state.ts";
 
 /* The feed before its newest part: fetched a part after the other, so that typing, calls and answers go between them. */
 
@@ -17,7 +15,20 @@ export interface Earlier {
   resume(): void;
 }
 
-export function createEarlier(store: Store, link: Pick<Link, "send">): Earlier {
+interface Feed {
+  readonly events: readonly FeedEvent[];
+  readonly isFeedCut: boolean;
+}
+
+/** Of the page's store and its link what is needed here. */
+interface FeedStore {
+  set(change: Partial<Feed> | ((feed: Feed) => Partial<Feed>)): void;
+}
+interface FeedLink {
+  send(message: FromPage): boolean;
+}
+
+export function createEarlier(store: FeedStore, link: FeedLink): Earlier {
   let before: number | null = null;
   let parts = 1;
   let asking: ReturnType<typeof setTimeout> | undefined;

@@ -1,5 +1,4 @@
 import type { FeedEvent, ToPage, WallRow } from "../room/wire.ts";
-import type { PendingLine } from "./state.ts";
 
 /** More than this no page holds; older rolls are found in the log. */
 const MOST_EVENTS = 400;
@@ -13,7 +12,10 @@ export function joinFeed(shown: readonly FeedEvent[], fresh: readonly FeedEvent[
 /** A line older than this is not sent by itself when the link is back: what it says may be wrong by then. */
 const FRESH_LINE_MS = 5000;
 
-export function markStale(pending: readonly PendingLine[], now: number): PendingLine[] {
+export function markStale<Line extends { readonly at: number }>(
+  pending: readonly Line[],
+  now: number,
+): (Line | (Line & { state: "stale" }))[] {
   return pending.map((each) => (now - each.at > FRESH_LINE_MS ? { ...each, state: "stale" } : each));
 }
 

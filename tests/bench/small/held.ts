@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readFileSync, rmdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { setTimeout as wait } from "node:timers/promises";
 
 /* Holds a process to a share of one core and to so much memory, by the kernel's own control groups. Needs root. */
 
@@ -13,7 +14,8 @@ export interface Held {
   take(pid: number): void;
   /** Of the periods in which it ran, how many it wanted more in; and the most memory it held, its file cache with it, in MB. */
   told(): { cut: string; mostMb: number };
-  release(): void;
+  /** Once its process has ended. */
+  release(): Promise<void>;
 }
 
 /** Undefined where this machine has no control groups that may be written. */
@@ -49,7 +51,11 @@ export function hold(name: string, share: number, memoryMb: number): Held | unde
       const mostMb = Math.round(Number(readFileSync(join(memory, most), "utf8")) / 2 ** 20);
       return { cut: `${of("nr_throttled")} of ${of("nr_periods")}`, mostMb };
     },
-    // Empty once its process has ended.
-    release: () => folders.forEach((folder) => rmdirSync(folder)),
+    async release() {
+      // The kernel takes a moment to let go of what has ended.
+      while (readFileSync(join(cpu, "cgroup.procs"), "utf8") !== "") await wait(50);
+      await wait(500);
+      for (const folder of folders) rmdirSync(folder);
+    },
   };
 }

@@ -11,9 +11,17 @@ import { createRandom } from "../../simulation/random.ts";
 import { createGateway, type Gateway } from "../../support/gateway/gateway.ts";
 import { startProcess } from "../../support/process.ts";
 import { openSocket, type OpenPage } from "../../support/room-server.ts";
-import { loadNow, percentile, readProcess, readSaid, spread, table } from "../whole-bot-figures.ts";
+import {
+  loadNow,
+  percentile,
+  readProcess,
+  readSaid,
+  spread,
+  table,
+  watchDisk,
+} from "../whole-bot-figures.ts";
 import { seedClasses } from "../whole-bot-seed.ts";
-import { hold, type Held } from "./held.ts";
+import { hold } from "./held.ts";
 
 /*
  * A class on a small computer: the whole bot on a quarter of one core and 512 MB, with thirty films in the room, a page open
@@ -30,8 +38,8 @@ const TRIP = { medianMs: 120, p99Ms: 430, seed: 1 };
 const LINES = ["/help", "/run status", "/mix dilute dilution:1+9 volume:500", "/caution", "/batch status"];
 
 test(`${RUNS} runs in the room and ${RUNS} on Discord, on ${SHARE} of a core`, async () => {
-  const groups = [hold("sinkside-bot", SHARE, MEMORY_MB), hold("sinkside-floor", SHARE, MEMORY_MB)];
-  const [held, heldFloor] = groups;
+  const held = hold("sinkside-bot", SHARE, MEMORY_MB);
+  const heldFloor = hold("sinkside-floor", SHARE, MEMORY_MB);
   if (!held || !heldFloor) return console.log("no control group may be written here: nothing is measured");
   const gateway = await createGateway({ trip: TRIP });
   const data = mkdtempSync(join(tmpdir(), "sinkside-small-"));
@@ -58,6 +66,7 @@ test(`${RUNS} runs in the room and ${RUNS} on Discord, on ${SHARE} of a core`, a
   await wait(WARM_SECONDS * 1000);
   heardLate.length = 0;
   await ask(floor);
+  const disk = watchDisk(data);
   const from = { at: Date.now(), ...readProcess(bot.child.pid ?? 0) };
   const waits = await useRoom(url, cookies, pages);
   const to = { at: Date.now(), ...readProcess(bot.child.pid ?? 0) };
@@ -72,6 +81,7 @@ test(`${RUNS} runs in the room and ${RUNS} on Discord, on ${SHARE} of a core`, a
         "late ms": spread(heardLate),
         "floor: a timer, late ms": spread(floorLate),
         "p99 over the floor's": `${(percentile(heardLate, 0.99) - percentile(floorLate, 0.99)).toFixed(0)} ms`,
+        "floor: a disk flush ms": spread(disk.stop()),
         "a line answered after ms": spread(waits.lines),
         "an opening's requests ms": spread(waits.openings),
         "CPU of the core": `${(((to.cpuSeconds - from.cpuSeconds) / (to.at - from.at)) * 100_000).toFixed(1)} %`,
@@ -86,7 +96,7 @@ test(`${RUNS} runs in the room and ${RUNS} on Discord, on ${SHARE} of a core`, a
   expect(await bot.kill("SIGTERM")).toBe(0);
   floor.kill();
   await once(floor, "exit");
-  groups.forEach((group: Held | undefined) => group?.release());
+  await Promise.all([held.release(), heldFloor.release()]);
   await gateway.stop();
   rmSync(data, { recursive: true, force: true });
   expect(gateway.violations).toEqual([]);

@@ -16,3 +16,6 @@ process.on("message", () => {
   process.send(late);
   late = [];
 });
+
+// Whoever started it may have failed.
+process.on("disconnect", () => process.exit());
