@@ -3,6 +3,8 @@ import type { RunView } from "../../../commands/run/run-view.ts";
 import type { Language } from "../../../store/shapes/language.ts";
 import type { Run } from "../../../store/shapes/run.ts";
 import { speaking } from "../../../commands/speech/language.ts";
+import type { PersonView } from "./view.ts";
+import type { WallRow } from "./wire.ts";
 
 /*
  * A view says nothing of the present moment, so that it is the same as long as its run is. Each page asks for its views at
@@ -47,4 +49,14 @@ export function textOf(view: object): string {
   const made = texts.get(view) ?? JSON.stringify(view);
   texts.set(view, made);
   return made;
+}
+
+const rowsMade = new WeakMap<object, WallRow>();
+
+/** The same row for the same view, so that its text is made once. */
+export function rowOf(view: PersonView, owner: string, ownerId: string): WallRow {
+  const known = rowsMade.get(view);
+  const row = known?.owner === owner && known.ownerId === ownerId ? known : { ...view, owner, ownerId };
+  rowsMade.set(view, row);
+  return row;
 }

@@ -7,8 +7,8 @@ import { firstDayFacts, nextFirstStep } from "../../../commands/class/first-day.
 import { sayFirstDay } from "../../../commands/class/first-day-words.ts";
 import { speaking } from "../../../commands/speech/language.ts";
 import { readyPlanOf } from "../../../commands/plan/ready.ts";
-import { textOf } from "./known-views.ts";
-import type { PersonView, ViewOf } from "./view.ts";
+import { rowOf, textOf } from "./known-views.ts";
+import type { ViewOf } from "./view.ts";
 import type { FeedEvent, FeedPart, RoomFacts, ToPage, WallRow } from "./wire.ts";
 
 /* Keeps open pages up to date: what is said, where each run is, who is there. */
@@ -19,6 +19,7 @@ const NEWEST = 25;
 /** Several changes within this time go out as one. */
 const GATHER_MS = 40;
 const PRESENCE_GATHER_MS = 500;
+const FRESH_MS = 900;
 
 export interface Live {
   /** Says a kept message to every page that may see it. */
@@ -29,7 +30,7 @@ export interface Live {
   /** Something changed in this class: views and the wall go out where they differ. */
   refresh(classId: number): void;
   refreshPerson(classId: number, personId: string): void;
-  /** Each second, where a bath runs: "agitate" becomes "let it stand" by the clock alone. */
+  /** Each second, where a bath runs: what has changed and nobody has said, like a role given elsewhere. */
   beat(): void;
   present(classId: number): void;
   sendFirstDay(page: Page): void;
@@ -47,6 +48,7 @@ export interface LiveParts {
 
 export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Live {
   const timers = new Map<string, NodeJS.Timeout>();
+  const lookedAt = new Map<number, number>();
 
   function soon(key: string, afterMs: number, work: () => void): void {
     if (timers.has(key)) return;
@@ -55,6 +57,11 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
       work();
     }, afterMs);
     timers.set(key, timer.unref());
+  }
+
+  /** Looked at within the last beat, for a call or an answer. A clock that was set makes nothing fresh. */
+  function isFresh(classId: number): boolean {
+    return Math.abs(now() - (lookedAt.get(classId) ?? -Infinity)) < FRESH_MS;
   }
 
   function push(message: Message): void {
@@ -153,6 +160,7 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
   }
 
   function refreshNow(classId: number): void {
+    lookedAt.set(classId, now());
     const pages = hub.ofClass(classId);
     for (const page of pages) {
       // Erased or sent away: the page has no business here any more.
@@ -202,7 +210,8 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
         sendFirstDay(page);
       }),
     beat() {
-      for (const classId of hub.classIds()) if (hub.ofClass(classId).some(isCounting)) refreshNow(classId);
+      for (const classId of hub.classIds())
+        if (!isFresh(classId) && hub.ofClass(classId).some(isCounting)) refreshNow(classId);
     },
     sendFirstDay,
     present: (classId) => soon(`present ${classId}`, PRESENCE_GATHER_MS, () => presentNow(classId)),
@@ -222,16 +231,6 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
 const textsOf = (views: readonly object[]): string => `[${views.map(textOf).join()}]`;
 const byRun = (rows: readonly WallRow[]): Map<number, string> =>
   new Map(rows.map((row) => [row.run, textOf(row)]));
-
-const rowsMade = new WeakMap<object, WallRow>();
-
-/** The same row for the same view, so that its text is made once. */
-function rowOf(view: PersonView, owner: string, ownerId: string): WallRow {
-  const known = rowsMade.get(view);
-  const row = known?.owner === owner && known.ownerId === ownerId ? known : { ...view, owner, ownerId };
-  rowsMade.set(view, row);
-  return row;
-}
 
 function isCounting({ lastViews, isWatchingWall }: Page): boolean {
   return isWatchingWall || lastViews.includes('"running"');
