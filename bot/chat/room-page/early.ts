@@ -1,8 +1,12 @@
 import { api } from "./api.ts";
 import { readKept } from "./kept.ts";
+import { applyTheme } from "./theme.ts";
 import { fetchWords, guessLanguage } from "./word-books.ts";
 
-/* What the first view needs beside its code, asked for while that is still on its way. */
+/* What the first view needs beside its code: asked for, and done, while that is still on its way. */
+
+// A bright page, be it for a second, is the last thing a darkroom needs.
+applyTheme(readKept("theme", "auto"))();
 
 export const firstLanguage = readKept("language", guessLanguage(navigator.languages));
 export const firstWords = fetchWords(firstLanguage);

@@ -98,7 +98,10 @@ export default defineConfig({
         // What views share is one file: each file more costs a slow network a round trip. What asks early waits for none of it.
         codeSplitting: {
           groups: [
-            { name: "early", test: /\/(early|api|kept|word-books|shapes\/language)\.ts$|preload-helper/ },
+            {
+              name: "early",
+              test: /\/(early|api|kept|theme|word-books|shapes\/language)\.ts$|preload-helper/,
+            },
             { name: "shared", minShareCount: 2 },
           ],
         },

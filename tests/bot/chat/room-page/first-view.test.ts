@@ -33,6 +33,12 @@ test("what asks who is here is a few lines that wait for no view", () => {
   expect(size).toBeLessThan(3000);
 });
 
+test("how bright a page may be is settled by what comes first, and before that it is black", () => {
+  expect(withNeeds(start).map(read).join("")).toContain("prefers-color-scheme");
+  const style = linked.find((path) => path.endsWith(".css")) ?? "";
+  expect(read(style)).toMatch(/html:not\(\[data-theme\]\)[^{]*\{[^}]*background:#000/);
+});
+
 test("one language is fetched, not both, and neither tour, board, sink nor panels", () => {
   const words = asked().filter((path) => /\/words\.(en|de)-/.test(path));
   expect(words).toHaveLength(2);
