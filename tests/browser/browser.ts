@@ -77,6 +77,8 @@ export async function openPage(
       complaints.push(message.text());
   });
   await page.goto(url);
+  // The document is there before its view is: that comes beside it.
+  await page.locator("#app > *").first().waitFor({ state: "attached" });
   return { page, complaints };
 }
 
