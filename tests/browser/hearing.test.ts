@@ -1,9 +1,9 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { needing } from "../support/needs.ts";
-import { joinDemo, launch, openPage, shoot } from "./browser.ts";
+import { joinDemo, launch, openPage, shoot, type } from "./browser.ts";
 import { listen, notesSince, trackNow } from "./heard.ts";
-import { CALM, openRoomForEach, room, startRun } from "./room-behind.ts";
+import { CALM, openRoomForEach, planFor, QUICK, room, startRun } from "./room-behind.ts";
 
 /* Calls are heard, or the page says that they are not: in a browser that holds sound back until a touch, as phones do. */
 
@@ -40,4 +40,44 @@ describe("sound that is held back", needing("chromium"), () => {
     await expect.poll(() => notesSince(page, 0)).toHaveLength(2);
     await page.context().close();
   });
+
+  /** In place of the machine's voice: what it is given to say. */
+  const VOICE = `
+    window.said = [];
+    speechSynthesis.cancel = () => undefined;
+    speechSynthesis.speak = ({ text, lang }) => said.push({ text, lang });
+  `;
+
+  test.each([
+    ["en-GB", "Say calls aloud", { text: "Agitate, 5 seconds. Tank 2.", lang: "en-GB" }],
+    ["de-DE", "Signale vorlesen", { text: "Bewegen, 5 Sekunden. Dose 2.", lang: "de-DE" }],
+  ])(
+    "a call is said aloud where somebody wants it, in their language: %s",
+    async (language, label, first) => {
+      const { page } = await openPage(strict, room.url, "phone", language, (fresh) =>
+        fresh.addInitScript(VOICE).then(() => undefined),
+      );
+      const isGerman = language === "de-DE";
+      await page.getByLabel(isGerman ? "Dein Name" : "Your name").fill("Mina");
+      await page
+        .getByRole("button", { name: isGerman ? "Als Schüler:in beitreten" : "Join as student" })
+        .click();
+      await page.locator(".link.is-open").waitFor();
+      planFor("Mina", QUICK);
+      await type(page, "/run start", isGerman ? "Befehl" : "Command");
+      await page
+        .locator(".run")
+        .getByRole("button", { name: isGerman ? "Dose ist voll" : "Tank is full" })
+        .waitFor();
+      await page.getByRole("button", { name: isGerman ? "Menü" : "Menu", exact: true }).click();
+      await page.getByLabel(label).check();
+      await page.getByRole("button", { name: isGerman ? "Schließen" : "Close", exact: true }).click();
+      await page
+        .locator(".run")
+        .getByRole("button", { name: isGerman ? "Dose ist voll" : "Tank is full" })
+        .click();
+      await expect.poll(() => page.evaluate("said[0]"), { timeout: 60_000 }).toEqual(first);
+      await page.context().close();
+    },
+  );
 });

@@ -15,8 +15,14 @@ export async function startWorker(): Promise<ServiceWorkerRegistration | null> {
 
 /** On the school's own network the page is there without it; over https it also opens from a home screen. */
 export function keepPage(): void {
-  if (location.protocol === "https:") addEventListener("load", () => void startWorker());
-  addEventListener("load", () => void renewPush().catch(() => undefined));
+  if (location.protocol === "https:") onceLoaded(() => void startWorker());
+  onceLoaded(() => void renewPush().catch(() => undefined));
+}
+
+/** The view comes beside the document, and may come after it. */
+function onceLoaded(work: () => void): void {
+  if (document.readyState === "complete") work();
+  else addEventListener("load", work);
 }
 
 /**
