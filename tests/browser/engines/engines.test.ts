@@ -40,6 +40,8 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
   async function openPage(options?: OpenOptions): Promise<Hand> {
     const hand = await engine.open(room.url, options);
     hands.push(hand);
+    // The document is there before its view is.
+    await see(hand, "#app > *");
     return hand;
   }
   const openEngine = (): void => {
