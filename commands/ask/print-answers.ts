@@ -20,6 +20,7 @@ import { askWords as words } from "./words.ts";
 
 const strip = (): Action => ({ label: words().stripKey, line: makeLine("print strip", {}) });
 const contact = (): Action => ({ label: words().contactKey, line: makeLine("contact sheet", {}) });
+const grade = (): Action => ({ label: words().gradeKey, line: makeLine("print grade", {}) });
 const trays = (): Action => ({ label: words().traysKey, line: makeLine("tray plan", {}) });
 const again = (): Action => ({ label: words().againKey, line: makeLine("print again", {}) });
 const whoInTrays = (): Action => ({ label: words().whoInTrays, line: makeLine("tray lines", {}) });
@@ -32,6 +33,7 @@ export const printingAnswer: Answerer = (reading, facts) => {
   if (has("SAFELIGHT")) return says(safelightText(facts));
   if (has("STRIP")) return says(words().makeStrip, strip());
   if (has("CONTACT")) return says(words().layContact, contact());
+  if (has("GRADE")) return says(words().whichGrade, grade(), strip());
   if (has("AGAIN")) return againAnswer(reading, facts);
   if (has("TRAY", "LONG", "TIME", "RC", "FIBRE")) return traysAnswer(reading, facts);
   const repeat = facts.prints.length > 0 ? [again()] : [];
@@ -63,20 +65,28 @@ const LOOKS: readonly (readonly [Sign, PrintLook])[] = [
   ["DARK", "dark"],
   ["BLACK", "dark"],
   ["FLAT", "flat"],
+  ["HARD", "hard"],
   ["GREY", "grey"],
   ["LIGHT", "pale"],
   ["THIN", "pale"],
 ];
 
+function lookIn({ signs }: Reading): PrintLook | undefined {
+  const look = LOOKS.find(([sign]) => signs.has(sign))?.[1];
+  // Not enough of it.
+  return look === "hard" && (signs.has("NOT") || signs.has("LITTLE")) ? "flat" : look;
+}
+
 /** Weighed by the print's own record; where there is none, what it comes to nearly always. */
 export const printLookAnswer: Answerer = (reading, facts) => {
-  const look = LOOKS.find(([sign]) => reading.signs.has(sign))?.[1];
+  const look = lookIn(reading);
   const print = printMeant(reading, facts);
   if (print && look) return shows("print fault", { print: makeNumber("print", print.number), look });
   if (print)
     return says(words().printLooks, { label: words().printFault, line: makeLine("print fault", {}) });
   if (look === "dark") return says(words().printDark, strip());
   if (look === "pale") return says(words().printPale, strip());
+  if (look === "hard") return says(words().printHard, strip());
   if (look === "flat" || look === "grey") return says(words().printFlat, strip());
   return says(words().printUnlogged, strip());
 };

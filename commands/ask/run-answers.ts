@@ -24,10 +24,25 @@ function runsMeant({ things }: Reading, { runs }: Facts): readonly Run[] {
   return named.slice(0, 3);
 }
 
+/** A film that is done, or dry. */
+const isOfDeveloped = ({ signs }: Reading): boolean =>
+  signs.has("DRY") || (signs.has("FILM") && signs.has("DONE"));
+
+/** What comes after the last bath. */
+const developedAnswer: Answerer = (_, { roll }) => {
+  if (roll === null) return says(words().developedUnlogged, planKey());
+  const label = makeNumber("roll", roll);
+  return says(
+    words().developed(label),
+    { label: words().contactKey, line: "contact sheet", weight: "main" },
+    { label, line: makeLine("roll show", { roll: label }) },
+  );
+};
+
 /** Where this person is; with no film in a tank, the next sensible step. */
 export const whereAnswer: Answerer = (reading, facts) => {
   const [run, second] = runsMeant(reading, facts);
-  if (!run) return shows("help");
+  if (!run) return isOfDeveloped(reading) ? developedAnswer(reading, facts) : shows("help");
   return second ? shows("run status") : shows("run status", { run: run.number });
 };
 
@@ -56,7 +71,12 @@ export const startAnswer: Answerer = (reading, facts) => {
 };
 
 export const nextAnswer: Answerer = (reading, facts) => {
-  if (runsMeant(reading, facts).length === 0) return startAnswer(reading, facts);
+  if (runsMeant(reading, facts).length === 0) {
+    const isPlanReady = facts.plan !== null && !facts.isPlanUsed;
+    return !isPlanReady && isOfDeveloped(reading)
+      ? developedAnswer(reading, facts)
+      : startAnswer(reading, facts);
+  }
   return { ...whereAnswer(reading, facts), text: words().pressIt };
 };
 

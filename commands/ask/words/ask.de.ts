@@ -38,6 +38,10 @@ export const de: AskWords = {
   noFilms: "Es gibt noch keine Entwicklungszeiten. Eine Hilfskraft oder die Lehrkraft trägt sie ein.",
   sayFilm: "Oder schreib den Namen und wie warm der Entwickler ist, etwa „Lantern 400, 20 Grad“.",
   planFirst: "Zuerst ein Plan: Er rechnet die Zeit aus. Danach startest du ihn.",
+  developed: (roll) =>
+    `**Dein neuester Film steht als ${roll} im Filmbuch.** Wenn er trocken ist: schneiden, in die Hülle stecken, dann einen Kontaktbogen machen.`,
+  developedUnlogged:
+    "**Wenn er trocken ist: schneiden und in die Hülle stecken.** Ein Film, den ich bis zum Ende begleitet habe, steht im Filmbuch; dann ordne ich seinen Kontaktbogen an. Ein neuer beginnt mit einem Plan.",
   makePlan: "Plan machen",
   pressStart: (plan) =>
     `**Plan ${plan} ist fertig.** Drück auf Start, wenn der Film in der Dose ist und der Entwickler bereitsteht.`,
@@ -108,6 +112,11 @@ export const de: AskWords = {
     "**Zu dunkel: Gib weniger Licht.** Die halbe Zeit ist eine Blende weniger; ein Teststreifen zeigt, wie viel es braucht.",
   printPale:
     "**Zu hell: Gib mehr Licht** und lass ihn die ganze Zeit im Entwickler. Die doppelte Zeit ist eine Blende mehr; ein Teststreifen zeigt, wie viel es braucht.",
+  whichGrade:
+    "**Fang mit Gradation 2 an.** Bei einem flauen Negativ nimm eine härtere (3 bis 4), bei einem harten eine weichere (0 bis 1). Miss das Negativ aus, dann nenne ich dir die Gradation.",
+  gradeKey: "Gradation aus Messwerten",
+  printHard:
+    "**Nur Schwarz und Weiß, wenig Grau: Nimm eine weichere Gradation.** Danach ein Teststreifen für die Zeit.",
   printFlat:
     "**Kein echtes Schwarz oder Weiß: Nimm eine härtere Gradation** und lass ihn die ganze Zeit im Entwickler. Danach ein Teststreifen für die Zeit.",
   printUnlogged:

@@ -40,6 +40,10 @@ export const en = {
   noFilms: "There are no developing times yet. An aide or the teacher adds them.",
   sayFilm: "Or type its name and how warm the developer is, like “Lantern 400, 20 degrees”.",
   planFirst: "First a plan: it works out the time. Then you start it.",
+  developed: (roll: string) =>
+    `**Your newest film is in the log as ${roll}.** When it is dry: cut it, put it in its sleeve, then make a contact sheet.`,
+  developedUnlogged:
+    "**When it is dry: cut it and put it in its sleeve.** A film that I have called through to the end is in the log; then I lay out its contact sheet. A new one begins with a plan.",
   makePlan: "Make a plan",
   pressStart: (plan: string) =>
     `**Plan ${plan} is ready.** Press Start when the film is in the tank and the developer stands ready.`,
@@ -110,6 +114,10 @@ export const en = {
   printDark: "**Too dark: give it less light.** Half the time is one stop less; a test strip shows how much.",
   printPale:
     "**Too pale: give it more light,** and leave it in the developer for the whole time. Twice the time is one stop more; a test strip shows how much.",
+  whichGrade:
+    "**Begin with grade 2.** For a flat negative take a harder one (3 to 4), for a hard one a softer (0 to 1). Measure the negative, and I name the grade.",
+  gradeKey: "Grade from a measured negative",
+  printHard: "**Only black and white, little grey: take a softer grade.** Then a test strip, for the time.",
   printFlat:
     "**No real black or white: take a harder grade,** and leave it in the developer for the whole time. Then a test strip, for the time.",
   printUnlogged:

@@ -3,7 +3,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
+
 import { createRoom, type Room } from "../../support/room.ts";
+import { aNewRoll } from "../../support/rolls.ts";
 import { BLIND_DE } from "./blind.de.ts";
 import { BLIND_EN } from "./blind.en.ts";
 import { MORE_DE } from "./more.de.ts";
@@ -64,6 +66,7 @@ describe("a sentence", () => {
     ["my print is too dark", "Make a test strip", "print strip"],
     ["my print is too light", "Make a test strip", "print strip"],
     ["my print is grey", "Make a test strip", "print strip"],
+    ["my print has too much contrast", "Make a test strip", "print strip"],
   ])("about prints, %s, has the key of its form", (typed, label, line) => {
     expect(room.asks("Mina", typed).reply.actions).toEqual([{ label, line }]);
   });
@@ -81,6 +84,17 @@ describe("a sentence", () => {
   });
 
   // The demo's own line of trays: as lines usually are, its times invented.
+  test("about a film that is done says what comes after the bath, with its roll where it is in the log", () => {
+    expect(room.says("Mina", "my film is dry, what now")).toMatch(/^\*\*When it is dry: cut it/);
+    room.stores.rolls.add(aNewRoll({ personId: "room:mina", runId: null as never }));
+    expect(room.says("Mina", "my film is done")).toMatch(/^\*\*Your newest film is in the log as L1\.\*\*/);
+    expect(labels(room, "Mina", "my film is dry, what now")).toEqual([
+      "Contact sheet of my newest roll",
+      "L1",
+    ]);
+    expect(room.press("Mina", "L1")).toContain("Lantern 400");
+  });
+
   test("about trays says the class's own times, the bath that is asked for first", () => {
     expect(room.says("Mina", "how long in the fix for RC paper")).toMatch(
       /^\*\*Fixer: 1:00\*\* for resin-coated paper\. All of it in Dock Print at 20 °C \(68 °F\): Developer: 1:00,/,

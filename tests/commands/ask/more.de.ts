@@ -238,4 +238,8 @@ export const MORE_DE: readonly (readonly [wanted: string, sentence: string])[] =
   ["none", "schade"],
   ["left", "wie lange noch in der schale"],
   ["harm", "entwickler aus der schale im auge"],
+  ["printing", "welche gradation nehm ich"],
+  ["look", "mein abzug hat zu wenig kontrast"],
+  ["where", "der film ist trocken, was jetzt"],
+  ["next", "Mein Film ist fertig"],
 ];
