@@ -1,4 +1,4 @@
-import { foldWord, isSlipOf } from "./tokens.ts";
+import { createSlips, foldWord, isSlipOf } from "./tokens.ts";
 
 /*
  * What words may mean. English and German stand side by side, since a class mixes them within a sentence. A word may mean
@@ -216,9 +216,7 @@ for (const [concept, words] of Object.entries(WORDS) as [Concept, string][]) {
 }
 const plainWords = new Set(PLAIN.split(" ").map(foldWord));
 
-/** Known words by their length: a slip is at most two letters longer or shorter. */
-const byLength = new Map<number, string[]>();
-for (const word of exact.keys()) byLength.set(word.length, [...(byLength.get(word.length) ?? []), word]);
+const meantBy = createSlips(exact.keys());
 
 const NONE: ReadonlySet<Concept> = new Set();
 
@@ -241,9 +239,5 @@ export function conceptsOf(word: string): ReadonlySet<Concept> {
     .map(([, concept]) => concept);
   if (stems.length > 0) return new Set(stems);
   if (word.length < 4 || plainWords.has(word)) return NONE;
-  for (const length of [0, -1, 1, -2, 2]) {
-    const meant = byLength.get(word.length + length)?.find((each) => isSlipOf(word, each));
-    if (meant !== undefined) return exact.get(meant) ?? NONE;
-  }
-  return NONE;
+  return exact.get(meantBy(word) ?? "") ?? NONE;
 }

@@ -2,7 +2,7 @@ import { conceptsOf, isCommon, isStrange } from "./lexicon.ts";
 import { CHANGES, DOUBTS, rules, type Intent, type Rule, type Sign } from "./rules.ts";
 import { termOf, termWords, type Term } from "./terms.ts";
 import { findThings, type Names, type Things } from "./things.ts";
-import { isSlipOf } from "./tokens.ts";
+import { createSlips } from "./tokens.ts";
 
 /*
  * A typed sentence read: what is wanted, and what with. Pure and the same each time; words are compared, nothing is
@@ -88,11 +88,13 @@ function withoutFillers(words: readonly string[]): string[] {
   });
 }
 
+const termMeantBy = createSlips(termWords);
+
 function termIn(word: string): Term[] {
   const term = termOf(word);
   if (term) return [term];
   if (word.length < 5 || isCommon(word)) return [];
-  const meant = termWords.find((each) => isSlipOf(word, each));
+  const meant = termMeantBy(word);
   const near = meant === undefined ? undefined : termOf(meant);
   return near ? [near] : [];
 }

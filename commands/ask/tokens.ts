@@ -39,6 +39,40 @@ export function isSlipOf(typed: string, meant: string): boolean {
   return far === 2 && typed.length === meant.length && isTurnedRound(typed, meant);
 }
 
+/**
+ * Finds the word that a typed one may be a slip of; of several, one as long as it. Words are compared letter by letter only
+ * where they share nearly all of their letters, for a sentence may hold hundreds that nobody knows.
+ */
+export function createSlips(words: Iterable<string>): (typed: string) => string | undefined {
+  const byLength = new Map<number, { readonly word: string; readonly letters: number }[]>();
+  for (const word of words)
+    byLength.set(word.length, [...(byLength.get(word.length) ?? []), { word, letters: lettersOf(word) }]);
+  return (typed) => {
+    const letters = lettersOf(typed);
+    for (const more of [0, -1, 1, -2, 2]) {
+      const near = byLength
+        .get(typed.length + more)
+        ?.find((each) => mayBeSlip(letters, each.letters) && isSlipOf(typed, each.word));
+      if (near) return near.word;
+    }
+    return undefined;
+  };
+}
+
+/** Which letters a word has, a bit each; letters that share a bit only let more through. */
+function lettersOf(word: string): number {
+  let letters = 0;
+  for (let at = 0; at < word.length; at += 1) letters |= 1 << (word.charCodeAt(at) & 31);
+  return letters;
+}
+
+/** False only where no slip leads from one to the other: two letters changed are four bits. */
+function mayBeSlip(letters: number, others: number): boolean {
+  let count = 0;
+  for (let differing = letters ^ others; differing !== 0; differing &= differing - 1) count += 1;
+  return count <= 4;
+}
+
 /** Two neighbours changed round: `statr`. */
 function isTurnedRound(typed: string, meant: string): boolean {
   let at = 0;
