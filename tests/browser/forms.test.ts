@@ -85,6 +85,26 @@ describe("forms", { timeout: 60_000, ...needing("chromium") }, () => {
     expect(complaints).toEqual([]);
   });
 
+  test("a form that is opened before the page knows its commands is there once they have come", async () => {
+    let release = (): void => {};
+    const slow = new Promise<void>((resolve) => (release = resolve));
+    const { page, complaints } = await openPage(browser, room.url, "phone", "en-GB", async (fresh) => {
+      await fresh.route("**/api/commands*", async (route) => {
+        await slow;
+        await route.continue();
+      });
+    });
+    await joinDemo(page, "Mina");
+    await page.getByRole("button", { name: "Make a plan" }).click();
+    const sheet = page.locator("dialog.sheet");
+    await sheet.waitFor();
+    expect(await sheet.getByRole("button", { name: "Send" }).count()).toBe(0);
+    release();
+    await sheet.getByRole("button", { name: "Send" }).click();
+    await sheet.getByText("Still needed: film").waitFor();
+    expect(complaints).toEqual([]);
+  });
+
   test.each([
     ["en-GB", "Forms", "late", "Put right when you poured"],
     [

@@ -19,7 +19,9 @@ export function Forms({ first, fill, onClose }: FormsProps) {
   const { forms, formList } = useWords();
   const cards = useRoomPart((state) => state.cards);
   const role = useRoomPart((state) => state.facts?.you.role) ?? "student";
-  const [open, setOpen] = useState<CommandCard | null>(cards.find(({ name }) => name === first) ?? null);
+  const [opened, setOpened] = useState(first);
+  /** What it is made of may come after the page: then it is there a moment later. */
+  const open = cards.find(({ name }) => name === opened);
   /** The group of the form that was opened last: whoever goes back finds it unfolded. */
   const [lately, setLately] = useState<Group | null>(null);
   const [search, setSearch] = useState("");
@@ -39,7 +41,7 @@ export function Forms({ first, fill, onClose }: FormsProps) {
             class="form-pick"
             onClick={() => {
               setLately(group);
-              setOpen(card);
+              setOpened(card.name);
             }}
           >
             <span>{card.summary}</span>
@@ -55,10 +57,10 @@ export function Forms({ first, fill, onClose }: FormsProps) {
         <CommandForm
           card={open}
           fill={fill?.command === open.name ? fill : undefined}
-          onBack={() => setOpen(null)}
+          onBack={() => setOpened(null)}
           onDone={onClose}
         />
-      ) : (
+      ) : cards.length === 0 ? null : (
         <>
           <input
             class="search"
