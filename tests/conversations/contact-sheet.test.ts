@@ -67,6 +67,17 @@ describe("a contact sheet", () => {
     expect(pictures[0]?.alt).toContain("1-5, 6-10");
   });
 
+  test("without an enlarger is laid out all the same, and says who can name one", () => {
+    const { room, roll } = open();
+    must(room, "Tess", "/print enlarger enlarger:1 remove:yes", "teacher");
+    const reply = must(room, "Mina", `/contact sheet ${roll}`);
+    expect(reply.text).toMatch(/^The layout, without an exposure: no enlarger is in the list yet/);
+    expect(reply.pictures).not.toHaveLength(0);
+    must(room, "Tess", "/print enlarger enlarger:1", "teacher");
+    must(room, "Tess", "/print enlarger enlarger:2", "teacher");
+    expect(must(room, "Mina", `/contact sheet ${roll}`).text).toMatch(/^Which enlarger\?/);
+  });
+
   test("on paper that is too small for all strips it takes a second sheet, for one strip it is refused", () => {
     const { room, roll } = open();
     expect(must(room, "Mina", `/contact sheet roll:${roll} size:8x10`).fields).toMatchObject({ sheets: 2 });

@@ -221,13 +221,17 @@ test(
 function expectKept(data: string): void {
   const stores = openStores(join(data, "sinkside.db"));
   const { db } = stores;
-  const count = (sql: string) => db.prepare(sql).pluck().all();
+  const valuesOf = (sql: string) =>
+    db
+      .prepare<[], object>(sql)
+      .all()
+      .flatMap((row) => Object.values(row));
   expect(db.pragma("integrity_check", { simple: true })).toBe("ok");
-  expect(count("select count(*) from rolls group by class_id")).toEqual([1, 1]);
-  expect(count("select count(*) from prints group by class_id order by class_id")).toEqual([2, 1]);
-  expect(count("select json_extract(body, '$.size.longMm') from prints where number = 2")).toEqual([400]);
-  expect(count("select phase_kind from runs")).toEqual(Array.from({ length: 4 }, () => "finished"));
-  expect(count("select count(*) from outbox where state in ('owed', 'sending')")).toEqual([0]);
+  expect(valuesOf("select count(*) from rolls group by class_id")).toEqual([1, 1]);
+  expect(valuesOf("select count(*) from prints group by class_id order by class_id")).toEqual([2, 1]);
+  expect(valuesOf("select json_extract(body, '$.size.longMm') from prints where number = 2")).toEqual([400]);
+  expect(valuesOf("select phase_kind from runs")).toEqual(Array.from({ length: 4 }, () => "finished"));
+  expect(valuesOf("select count(*) from outbox where state in ('owed', 'sending')")).toEqual([0]);
   // Four sheets of 18 by 24 cm went through the paper developer, in two goes.
   const [bottle] = stores.batches.standing(stores.classes.list()[0]?.id ?? 0);
   const uses = stores.batches.lines(bottle?.id ?? 0).filter(({ body }) => body.kind === "used");

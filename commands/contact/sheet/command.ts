@@ -65,7 +65,16 @@ export const contactSheet = defineCommand({
     const exposure = enlarger?.standing
       ? correct(context, enlarger, { ...changes, ...(number === undefined ? {} : { paper: number }) })
       : null;
-    return words.contactReply({ rolls, layout: layout.value, size, sleeves, enlarger, exposure });
+    const hasEnlargers = context.stores.enlargers.list(context.class.id).length > 0;
+    return words.contactReply({
+      rolls,
+      layout: layout.value,
+      size,
+      sleeves,
+      enlarger,
+      hasEnlargers,
+      exposure,
+    });
   },
 });
 

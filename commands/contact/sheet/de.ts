@@ -8,6 +8,8 @@ export const de: ContactWords = {
   tooManyRolls: (most) => `Höchstens ${most} Filme auf einmal. Mach erst von einigen einen Kontaktbogen.`,
   paperSmall: (paper, widthMm, heightMm) =>
     `**${paper} ist zu klein**: Ein Streifen braucht ${widthMm} x ${heightMm} mm. Nenn größeres Papier (\`size:30x40\`), oder schneide kürzere Streifen.`,
+  noEnlarger:
+    "Die Anordnung, ohne Belichtung: Noch ist kein Vergrößerer eingetragen. Das macht eine Hilfskraft oder die Lehrkraft mit `/print enlarger`.",
   whichEnlarger: "Welcher Vergrößerer? Nenn ihn für die Belichtung: `enlarger:1`.",
   noStanding: (name) =>
     `**${name} hat noch keine feste Belichtung**: Mach einen Teststreifen mit klarem Filmrand, dann \`/contact exposure\`.`,

@@ -6,6 +6,8 @@ export const en = {
     `At most ${most} rolls at once. Make a contact sheet of some of them first.`,
   paperSmall: (paper: string, widthMm: number, heightMm: number) =>
     `**${paper} is too small**: one strip needs ${widthMm} x ${heightMm} mm. Name larger paper (\`size:11x14\`), or cut shorter strips.`,
+  noEnlarger:
+    "The layout, without an exposure: no enlarger is in the list yet. An aide or the teacher names one with `/print enlarger`.",
   whichEnlarger: "Which enlarger? Name it for the exposure: `enlarger:1`.",
   noStanding: (name: string) =>
     `**${name} has no standing exposure yet**: make a strip with clear film edge, then \`/contact exposure\`.`,

@@ -30,7 +30,9 @@ export interface Contact {
   readonly layout: Layout;
   readonly size: PaperSize;
   readonly sleeves: Sleeves;
+  /** null: it is not told which of the class's, or there is none. */
   readonly enlarger: Enlarger | null;
+  readonly hasEnlargers: boolean;
   /** null: the enlarger has no standing exposure. */
   readonly exposure: Corrected | null;
 }
@@ -77,8 +79,8 @@ export function contactReply(contact: Contact): Reply {
 
 const nameOf = ({ number }: Roll): string => makeNumber("roll", number);
 
-function exposureLines({ enlarger, exposure }: Contact): string[] {
-  if (enlarger === null) return [words().whichEnlarger];
+function exposureLines({ enlarger, hasEnlargers, exposure }: Contact): string[] {
+  if (enlarger === null) return [hasEnlargers ? words().whichEnlarger : words().noEnlarger];
   const name = makeNumber("enlarger", enlarger.number);
   if (exposure === null) return [words().noStanding(name)];
   const { standing, parts, exact, setTenths, now } = exposure;
