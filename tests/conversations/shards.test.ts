@@ -177,3 +177,14 @@ function isFree(folder: string): boolean {
     stores.close();
   }
 }
+
+test("where the token is rejected, a process with nothing else to serve ends for good; the first goes on with its room", async () => {
+  const url = await bot.ready;
+  gateway.revoke();
+  // Each is let go by the platform, and asks to come in again.
+  for (const shard of [0, 1]) gateway.socket.drop(shard);
+  await until(() => bot.output().includes("a process of this bot can't use its chat; it stays off"));
+  expect(bot.output()).not.toContain("it is started again");
+  await until(() => /Discord rejected the bot's token/.test(bot.output()));
+  expect((await fetch(url)).status).toBe(200);
+});

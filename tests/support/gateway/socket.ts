@@ -117,7 +117,9 @@ export function createSocketSide(server: Server, world: World, settings: SocketS
     for (const guild of guilds) send(id, "GUILD_CREATE", writeGuild(guild, world));
   }
 
-  function resume(from: WebSocket, { session_id: id, seq }: { session_id: string; seq: number }): void {
+  function resume(from: WebSocket, resumed: { token: string; session_id: string; seq: number }): void {
+    const { token, session_id: id, seq } = resumed;
+    if (token !== settings.token()) return from.close(4004);
     const session = [...sessions.values()].find((each) => each.id === id);
     if (!session) return from.send(JSON.stringify({ op: 9, d: false }));
     state.resumes += 1;
@@ -150,7 +152,7 @@ export function createSocketSide(server: Server, world: World, settings: SocketS
     dispatch,
     isConnected: (): boolean => first()?.socket !== undefined,
     /** The line breaks; nobody says goodbye. */
-    drop: (): void => void first()?.socket?.terminate(),
+    drop: (shard = 0): void => void sessions.get(shard)?.socket?.terminate(),
     /** It is out of reach, and does not know: whatever is sent there is not even read. */
     fallSilent: (): void => first()?.socket?.pause(),
     close: (code: number): void => void first()?.socket?.close(code),
