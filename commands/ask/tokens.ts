@@ -68,9 +68,9 @@ function lettersOf(word: string): number {
 
 /** False only where no slip leads from one to the other: two letters changed are four bits. */
 function mayBeSlip(letters: number, others: number): boolean {
-  let count = 0;
-  for (let differing = letters ^ others; differing !== 0; differing &= differing - 1) count += 1;
-  return count <= 4;
+  let differing = letters ^ others;
+  for (let bit = 0; bit < 4; bit += 1) differing &= differing - 1;
+  return differing === 0;
 }
 
 /** Two neighbours changed round: `statr`. */
