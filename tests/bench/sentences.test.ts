@@ -26,10 +26,10 @@ test("which sentences are taken for which", () => {
   }
   const kinds = [...INTENTS, "torn", "none"];
   const cells = (row: string): string =>
-    kinds.map((read) => String(counts.get(`${row} ${read}`) ?? ".").padStart(7)).join("");
+    kinds.map((read) => String(counts.get(`${row} ${read}`) ?? ".").padStart(9)).join("");
   console.log(
     [
-      `${"wanted \\ read".padEnd(14)}${kinds.map((kind) => kind.padStart(7)).join("")}`,
+      `${"wanted \\ read".padEnd(14)}${kinds.map((kind) => kind.padStart(9)).join("")}`,
       ...kinds.filter((kind) => kind !== "torn").map((kind) => `${kind.padEnd(14)}${cells(kind)}`),
     ].join("\n"),
   );
