@@ -3,7 +3,7 @@ import { FIXER_AGITATION, NO_REST } from "../sheet/agitation.ts";
 import type { Development } from "./develop.ts";
 import { inEachBath, TWO_BATH_BASIS, type FixTime } from "./fix.ts";
 import type { Basis } from "../../store/shapes/sheet.ts";
-import type { Step, StepKind } from "../../store/shapes/plan.ts";
+import { BARE_STEP, type Step, type StepKind } from "../../store/shapes/plan.ts";
 import { bathKeyOf, type PlanRequest } from "./request.ts";
 import { splitVolume } from "./volume.ts";
 import { AID_SECONDS, BEFORE_AID_SECONDS, type WashTime } from "./wash.ts";
@@ -59,18 +59,7 @@ function aStep(
   basis: readonly Basis[],
   more: Partial<Step> = {},
 ): Step {
-  return {
-    kind,
-    ordinal: 0,
-    seconds,
-    agitation: null,
-    pourOutSeconds: 0,
-    ml: null,
-    concentrateMl: null,
-    batch: null,
-    basis: [...basis],
-    ...more,
-  };
+  return { ...BARE_STEP, kind, seconds, basis: [...basis], ...more };
 }
 
 function developStep({ sheet }: PlanRequest, habits: Habits, { development, volumeMl }: Parts): Step {

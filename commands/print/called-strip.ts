@@ -1,4 +1,4 @@
-import type { Step } from "../../store/shapes/plan.ts";
+import { BARE_STEP, type Step } from "../../store/shapes/plan.ts";
 import type { Strip } from "../../store/shapes/print.ts";
 import type { StripPlan } from "../../store/shapes/strip-plan.ts";
 import type { Basis } from "../../store/shapes/sheet.ts";
@@ -50,16 +50,5 @@ export function calledStrip(asked: Strip): Result<CalledStrip, CalledFault> {
 }
 
 function aStep(kind: Step["kind"]): Step {
-  return {
-    kind,
-    medium: "paper",
-    ordinal: 0,
-    seconds: null,
-    agitation: null,
-    pourOutSeconds: 0,
-    ml: null,
-    concentrateMl: null,
-    batch: null,
-    basis: [BASIS],
-  };
+  return { ...BARE_STEP, kind, medium: "paper", basis: [BASIS] };
 }

@@ -1,13 +1,19 @@
 import { inEach } from "../speech/language.ts";
 import { formatMl, plain } from "../speech/wording.ts";
 import type { Agitation } from "../../store/shapes/sheet.ts";
-import type { Step } from "../../store/shapes/plan.ts";
+import {
+  LAMP_STEP_KINDS,
+  type LampStepKind,
+  type Step,
+  STRIP_STEP_KINDS,
+  type StripStepKind,
+} from "../../store/shapes/plan.ts";
 import { de } from "./words/step.de.ts";
 import { en } from "./words/step.en.ts";
 import { de as lampDe } from "./words/lamp-step.de.ts";
-import { en as lampEn, type LampStepKind } from "./words/lamp-step.en.ts";
+import { en as lampEn } from "./words/lamp-step.en.ts";
 import { de as stripDe } from "./words/strip-step.de.ts";
-import { en as stripEn, type StripStepKind, type StripStepWords } from "./words/strip-step.en.ts";
+import { en as stripEn, type StripStepWords } from "./words/strip-step.en.ts";
 import { de as trayDe } from "./words/tray-step.de.ts";
 import { en as trayEn, type TrayStepKind } from "./words/tray-step.en.ts";
 
@@ -21,19 +27,16 @@ const stripWords = inEach({ en: stripEn, de: stripDe });
 const NOT_IN_TRAYS: readonly Step["kind"][] = [
   "wetting-agent",
   "cut",
-  "lamp",
-  "grey",
-  "read",
-  "expose",
-  "judge",
+  ...LAMP_STEP_KINDS,
+  ...STRIP_STEP_KINDS,
 ];
 
 type Spoken = Pick<Step, "kind" | "ordinal" | "medium" | "batch" | "lamp" | "bars" | "seconds">;
 
-const isOfLamp = (kind: Step["kind"]): kind is LampStepKind =>
-  kind === "lamp" || kind === "grey" || kind === "read";
+const isOfLamp = (kind: Step["kind"]): kind is LampStepKind => LAMP_STEP_KINDS.some((each) => each === kind);
 
-const isOfStrip = (kind: Step["kind"]): kind is StripStepKind => kind === "expose" || kind === "judge";
+const isOfStrip = (kind: Step["kind"]): kind is StripStepKind =>
+  STRIP_STEP_KINDS.some((each) => each === kind);
 
 /** Every step of a strip has its bars. */
 const ALL_BARS = { way: "cover", from: 1, to: 1 } as const;

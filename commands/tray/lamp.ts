@@ -1,7 +1,7 @@
 import type { Lamp } from "../../store/shapes/lamp.ts";
 import type { LampPlan } from "../../store/shapes/lamp.ts";
 import type { Basis } from "../../store/shapes/sheet.ts";
-import type { Step } from "../../store/shapes/plan.ts";
+import { BARE_STEP, type Step } from "../../store/shapes/plan.ts";
 
 /*
  * A safelight's test and what it tells. Paper is given a light grey (density 0.25 to 0.50, or 0.15 to 0.40 over paper), and
@@ -40,18 +40,7 @@ function row(minutes: readonly number[], number: 1 | 2): Step[] {
 }
 
 function byHand(kind: Step["kind"]): Step {
-  return {
-    kind,
-    medium: "paper",
-    ordinal: 0,
-    seconds: null,
-    agitation: null,
-    pourOutSeconds: 0,
-    ml: null,
-    concentrateMl: null,
-    batch: null,
-    basis: [BASIS],
-  };
+  return { ...BARE_STEP, kind, medium: "paper", basis: [BASIS] };
 }
 
 export type Seen = Pick<Lamp, "beforeMinutes" | "afterMinutes" | "aloneMinutes" | "longestMinutes">;

@@ -1,5 +1,5 @@
 import type { PaperRule } from "../../store/shapes/paper.ts";
-import type { Step, StepKind } from "../../store/shapes/plan.ts";
+import { BARE_STEP, type Step, type StepKind } from "../../store/shapes/plan.ts";
 import type { Agitation } from "../../store/shapes/sheet.ts";
 import { coldWashFactor } from "../plan/wash.ts";
 import { NO_REST } from "../sheet/agitation.ts";
@@ -63,15 +63,11 @@ function aStep(
   // Told once, where it matters most.
   const all: readonly PaperRule[] = isLifted && kind === "develop" ? [...rules, "drain"] : rules;
   return {
+    ...BARE_STEP,
     kind,
     medium: "paper",
-    ordinal: 0,
     seconds,
-    agitation: null,
     pourOutSeconds: isLifted ? drainSeconds : 0,
-    ml: null,
-    concentrateMl: null,
-    batch: null,
     basis: all.map((rule) => ({ kind: "paper", rule })),
     ...more,
   };

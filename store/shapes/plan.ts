@@ -4,6 +4,13 @@ import { agitationSchema, basisSchema, pointSchema, sheetSchema } from "./sheet.
 
 /* What a plan is. How its numbers come about is in the other files of this folder. */
 
+/** Of a safelight's test. */
+export const LAMP_STEP_KINDS = ["lamp", "grey", "read"] as const;
+export type LampStepKind = (typeof LAMP_STEP_KINDS)[number];
+/** Of a test strip that is called. */
+export const STRIP_STEP_KINDS = ["expose", "judge"] as const;
+export type StripStepKind = (typeof STRIP_STEP_KINDS)[number];
+
 export const STEP_KINDS = [
   "develop",
   "stop",
@@ -14,13 +21,8 @@ export const STEP_KINDS = [
   "wetting-agent",
   "dry",
   "cut",
-  // Of a safelight's test.
-  "lamp",
-  "grey",
-  "read",
-  // Of a test strip that is called.
-  "expose",
-  "judge",
+  ...LAMP_STEP_KINDS,
+  ...STRIP_STEP_KINDS,
 ] as const;
 export type StepKind = (typeof STEP_KINDS)[number];
 
@@ -62,6 +64,17 @@ export const stepSchema = z.object({
   basis: z.array(basisSchema).min(1),
 });
 export type Step = z.output<typeof stepSchema>;
+
+/** What a step has that is nothing but itself: alone of its kind, nothing poured, moved or taken from a bottle. */
+export const BARE_STEP = {
+  ordinal: 0,
+  seconds: null,
+  agitation: null,
+  pourOutSeconds: 0,
+  ml: null,
+  concentrateMl: null,
+  batch: null,
+} as const;
 
 export const CAUTION_CODES = [
   "WARN_WORN_FIXER",

@@ -13,6 +13,7 @@ import * as words from "./reply.ts";
 import { isFilmRun, isTrayRun, isTrial } from "../../../store/shapes/run.ts";
 import { queueAt } from "../../tray/queue.ts";
 import { isFilmPlan } from "../../../store/shapes/tray.ts";
+import { BARE_STEP } from "../../../store/shapes/plan.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
 import { periodFaultWords } from "../period-words.ts";
 import { parseClock } from "../periods.ts";
@@ -143,10 +144,9 @@ function loadsAsked(count: number, films: number, developingSeconds: number, hab
 function usualStages(developingSeconds: number, rolls: number, habits: Habits): Stages {
   const { seconds: fixing } = fixTime(null, false, habits.fixMinSeconds, 200);
   const wash = washTime(habits.washMethod, habits.washAid, habits.washMinSeconds, 200, 300);
-  const bath = { ordinal: 0, agitation: null, pourOutSeconds: 0, ml: null, concentrateMl: null, batch: null };
   const basis = [{ kind: "house" as const, rule: "the class's usual" }];
   const step = (kind: "develop" | "rinse" | "fix" | "wash" | "wetting-agent" | "dry", seconds: number) => ({
-    ...bath,
+    ...BARE_STEP,
     basis,
     kind,
     seconds,
@@ -160,7 +160,7 @@ function usualStages(developingSeconds: number, rolls: number, habits: Habits): 
       step("wash", wash.seconds),
       step("wetting-agent", habits.wettingSeconds),
       step("dry", habits.drySeconds),
-      { ...bath, basis, kind: "cut", seconds: null },
+      { ...BARE_STEP, basis, kind: "cut", seconds: null },
     ],
   });
 }

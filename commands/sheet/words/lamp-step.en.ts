@@ -1,8 +1,7 @@
-import type { Step, StepKind } from "../../../store/shapes/plan.ts";
+import type { LampStepKind, Step } from "../../../store/shapes/plan.ts";
 
 /* Steps of a safelight's test. */
 
-export type LampStepKind = Extract<StepKind, "lamp" | "grey" | "read">;
 type At = NonNullable<Step["lamp"]> | undefined;
 
 const minutes = (count: number): string => `${count} min`;

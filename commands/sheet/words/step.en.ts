@@ -1,8 +1,6 @@
 import { saySeconds } from "../../speech/wording.ts";
 import type { Agitation } from "../../../store/shapes/sheet.ts";
-import type { StepKind } from "../../../store/shapes/plan.ts";
-import type { LampStepKind } from "./lamp-step.en.ts";
-import type { StripStepKind } from "./strip-step.en.ts";
+import type { LampStepKind, StepKind, StripStepKind } from "../../../store/shapes/plan.ts";
 
 /** ` from B3`; empty where the bottle is not known. */
 type From = string | null;

@@ -1,9 +1,8 @@
-import type { Step, StepKind } from "../../../store/shapes/plan.ts";
+import type { Step, StripStepKind } from "../../../store/shapes/plan.ts";
 import { saySeconds } from "../../speech/wording.ts";
 
 /* Steps of a test strip that is called. */
 
-export type StripStepKind = Extract<StepKind, "expose" | "judge">;
 type Bars = NonNullable<Step["bars"]>;
 
 /** What the card does before an exposure. */

@@ -1,6 +1,4 @@
-import type { StepKind } from "../../../store/shapes/plan.ts";
-import type { LampStepKind } from "./lamp-step.en.ts";
-import type { StripStepKind } from "./strip-step.en.ts";
+import type { LampStepKind, StepKind, StripStepKind } from "../../../store/shapes/plan.ts";
 
 /* Steps of prints in trays: the kinds there are, in the words for paper. `tray` is the bath's label; null: not known. */
 
