@@ -82,9 +82,21 @@ export async function openPage(
   return { page, complaints };
 }
 
-export async function joinDemo(page: Page, name: string): Promise<void> {
-  await page.getByLabel("Your name").fill(name);
-  await page.getByRole("button", { name: "Join as student" }).click();
+/** What stands at the door, word for word. */
+const DOOR = {
+  "en-GB": { yourName: "Your name", join: "Join as student" },
+  "de-DE": { yourName: "Dein Name", join: "Als Schüler:in beitreten" },
+} as const;
+
+/** `language`: the page's own. */
+export async function joinDemo(
+  page: Page,
+  name: string,
+  language: keyof typeof DOOR = "en-GB",
+): Promise<void> {
+  const { yourName, join: key } = DOOR[language];
+  await page.getByLabel(yourName).fill(name);
+  await page.getByRole("button", { name: key }).click();
   await page.locator(".link.is-open").waitFor();
 }
 

@@ -113,16 +113,11 @@ describe("forms", { timeout: 60_000, ...needing("chromium") }, () => {
       "zu spät",
       "Berichtigen, wann du eingegossen hast, oder eine neue Temperatur angeben",
     ],
-  ])(
+  ] as const)(
     "whoever pressed too late finds the form for it by that word: %s",
     async (language, key, typed, found) => {
       const { page, complaints } = await openPage(browser, room.url, "phone", language);
-      const isGerman = language === "de-DE";
-      await page.getByLabel(isGerman ? "Dein Name" : "Your name").fill("Pelle");
-      await page
-        .getByRole("button", { name: isGerman ? "Als Schüler:in beitreten" : "Join as student" })
-        .click();
-      await page.locator(".link.is-open").waitFor();
+      await joinDemo(page, "Pelle", language);
       await page.getByRole("button", { name: key, exact: true }).click();
       await page.locator("input.search").fill(typed);
       await page.locator(".form-list li:visible", { hasText: found }).waitFor();

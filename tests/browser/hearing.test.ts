@@ -51,18 +51,14 @@ describe("sound that is held back", needing("chromium"), () => {
   test.each([
     ["en-GB", "Say calls aloud", { text: "Agitate, 5 seconds. Tank 2.", lang: "en-GB" }],
     ["de-DE", "Signale vorlesen", { text: "Bewegen, 5 Sekunden. Dose 2.", lang: "de-DE" }],
-  ])(
+  ] as const)(
     "a call is said aloud where somebody wants it, in their language: %s",
     async (language, label, first) => {
       const { page } = await openPage(strict, room.url, "phone", language, (fresh) =>
         fresh.addInitScript(VOICE).then(() => undefined),
       );
       const isGerman = language === "de-DE";
-      await page.getByLabel(isGerman ? "Dein Name" : "Your name").fill("Mina");
-      await page
-        .getByRole("button", { name: isGerman ? "Als Schüler:in beitreten" : "Join as student" })
-        .click();
-      await page.locator(".link.is-open").waitFor();
+      await joinDemo(page, "Mina", language);
       planFor("Mina", QUICK);
       await type(page, "/run start", isGerman ? "Befehl" : "Command");
       await page

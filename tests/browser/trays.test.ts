@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { needing } from "../support/needs.ts";
 import { aLine, aTrayPlan } from "../support/trays.ts";
 import { countBright } from "./bright.ts";
-import { openPage, shoot } from "./browser.ts";
+import { joinDemo, openPage, shoot } from "./browser.ts";
 import { browser, openRoomForEach, planFor, room } from "./room-behind.ts";
 
 /* Prints on a phone in the darkroom: the dim red light, both languages, no line cut off. */
@@ -18,9 +18,7 @@ describe.each([
   test("the plan, the tray that runs and the call that ends it fit a phone, in red alone", async () => {
     const { page, complaints } = await openPage(browser, room.url, "phone", language);
     const german = language === "de-DE";
-    await page.getByLabel(german ? "Dein Name" : "Your name").fill("Mina");
-    await page.getByRole("button", { name: german ? "Als Schüler:in beitreten" : "Join as student" }).click();
-    await page.locator(".link.is-open").waitFor();
+    await joinDemo(page, "Mina", language);
     await page.evaluate('document.documentElement.dataset.theme = "safelight"');
     const say = async (line: string): Promise<void> => {
       const input = page.getByRole("combobox").first();

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { englishIn } from "../support/english.ts";
 import { needing } from "../support/needs.ts";
-import { openPage, shoot } from "./browser.ts";
+import { joinDemo, openPage, shoot } from "./browser.ts";
 import { browser, openRoomForEach, planFor, QUICK, room } from "./room-behind.ts";
 
 /* One person, two tanks, in German: no call hides the other's, and a stopped run's call is gone. */
@@ -11,9 +11,7 @@ describe("two tanks of one person", needing("chromium"), () => {
 
   test("both call with their tank and their countdown; a stopped one is silent at once", async () => {
     const { page, complaints } = await openPage(browser, room.url, "phone", "de-DE");
-    await page.getByLabel("Dein Name").fill("Mina");
-    await page.getByRole("button", { name: "Als Schüler:in beitreten" }).click();
-    await page.locator(".link.is-open").waitFor();
+    await joinDemo(page, "Mina", "de-DE");
     const line = page.getByRole("combobox");
     const send = async (text: string): Promise<void> => {
       await line.fill(text);

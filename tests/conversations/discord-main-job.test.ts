@@ -3,6 +3,7 @@ import { afterEach, beforeEach, expect, test } from "vitest";
 import { openClassroom } from "../support/gateway/classroom.ts";
 import type { Answer } from "../support/gateway/interactions.ts";
 import { STUDENT_PERMISSIONS, type User } from "../support/gateway/world.ts";
+import { SHEET } from "../support/gateway/sheet.ts";
 
 /* One roll on Discord, from the teacher's sheet to the log, all of it invented. */
 
@@ -21,15 +22,6 @@ afterEach(async () => {
   await classroom.stop();
   expect(violations).toEqual([]);
 });
-
-const SHEET = {
-  film: "Lantern 400",
-  developer: "House MQ",
-  dilution: "1+1",
-  temp: "20C",
-  time: "9:00",
-  speed: 400,
-};
 
 /** Presses the button of that label, wherever its newest message is. */
 function press(user: User, label: string): Promise<Answer> {

@@ -5,6 +5,7 @@ import { openStores, type OpenedStores } from "../../store/index.ts";
 import type { Step } from "../../store/shapes/plan.ts";
 import { isTrayRun, type Run, type TrayRun } from "../../store/shapes/run.ts";
 import type { TrayPlan } from "../../store/shapes/tray.ts";
+import { movedEach } from "../support/developing.ts";
 import { aStep } from "../support/make.ts";
 import { aTrayPlan, aTrayRun } from "../support/trays.ts";
 import type { Film } from "./kill-films.ts";
@@ -25,15 +26,8 @@ const printsIn = (steps: readonly Step[]): TrayPlan => ({ ...aTrayPlan(), steps:
 
 /** A fixing bath that is moved each `cycleSeconds`, and drained at its end. */
 export function aQuickBath(seconds: number, cycleSeconds: number, drainSeconds: number): TrayPlan {
-  const agitation = {
-    initialSeconds: 1,
-    cycleSeconds,
-    burstSeconds: 1,
-    manner: "inversion",
-    taps: 0,
-  } as const;
   return printsIn([
-    onPaper({ kind: "fix", seconds, agitation, pourOutSeconds: drainSeconds }),
+    onPaper({ kind: "fix", seconds, agitation: movedEach(cycleSeconds), pourOutSeconds: drainSeconds }),
     onPaper({ kind: "wash", seconds }),
   ]);
 }

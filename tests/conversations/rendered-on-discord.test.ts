@@ -5,6 +5,7 @@ import { renderAnswer, renderKeys, renderMessage } from "../support/gateway/rend
 import type { Answer } from "../support/gateway/interactions.ts";
 import type { StoredMessage } from "../support/gateway/ledger.ts";
 import { STUDENT_PERMISSIONS, type User } from "../support/gateway/world.ts";
+import { SHEET } from "../support/gateway/sheet.ts";
 
 /* One of each kind of message on Discord, as text, to be read by eye: the files beside this test. All of it invented. */
 
@@ -44,17 +45,9 @@ test.each(["en", "de"] as const)("each kind of message, in %s", async (language)
       gateway.messagesIn(hall.id).map(renderMessage).join(),
     );
     tell("set-up", await gateway.slash(iris, "class setup", { language, channel: gateway.channel.id }));
-    const sheet = {
-      film: "Lantern 400",
-      developer: "House MQ",
-      dilution: "1+1",
-      temp: "20C",
-      time: "9:00",
-      speed: 400,
-    };
     tell("form of a data sheet", await gateway.slash(iris, "sheet add", {}));
-    tell("a data sheet", await gateway.slash(iris, "sheet add", sheet));
-    await gateway.slash(iris, "sheet add", { ...sheet, temp: "24C", time: "6:30" });
+    tell("a data sheet", await gateway.slash(iris, "sheet add", SHEET));
+    await gateway.slash(iris, "sheet add", { ...SHEET, temp: "24C", time: "6:30" });
     await gateway.slash(iris, "tank add", { numbers: "1-3", reels: 1, volume: "300 ml" });
     const form = tell("form of a bottle", await gateway.slash(iris, "batch mix", {}));
     tell("a bottle", await gateway.submit(iris, form, { kind: "fixer", product: "Pier Fix", volume: "1 l" }));

@@ -9,6 +9,7 @@ import { createGateway, type Gateway } from "../support/gateway/gateway.ts";
 import { shardOf } from "../support/gateway/socket.ts";
 import { STUDENT_PERMISSIONS, type Channel, type Guild, type User } from "../support/gateway/world.ts";
 import { startProcess, type BotProcess } from "../support/process.ts";
+import { SHEET } from "../support/gateway/sheet.ts";
 
 /* Two built processes of one bot on the loopback platform, each with its servers and its own store. */
 
@@ -58,15 +59,6 @@ async function until(look: () => boolean): Promise<void> {
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
 }
-
-const SHEET = {
-  film: "Lantern 400",
-  developer: "House MQ",
-  dilution: "1+1",
-  temp: "20C",
-  time: "9:00",
-  speed: 400,
-};
 
 function classesIn(folder: string): string[] {
   const stores = openStores(join(folder, "sinkside.db"));

@@ -8,17 +8,9 @@ import type { Fault } from "../support/gateway/faults.ts";
 import { createGateway } from "../support/gateway/gateway.ts";
 import { STUDENT_PERMISSIONS } from "../support/gateway/world.ts";
 import { startProcess, type BotProcess } from "../support/process.ts";
+import { SHEET } from "../support/gateway/sheet.ts";
 
 /* The built process, killed while it makes a run's thread: the next one finds what there is, and makes no second. */
-
-const SHEET = {
-  film: "Lantern 400",
-  developer: "House MQ",
-  dilution: "1+1",
-  temp: "20C",
-  time: "9:00",
-  speed: 400,
-};
 
 test.each([
   ["the request has not arrived", /\/threads$/, "POST", { kind: "hang" }],

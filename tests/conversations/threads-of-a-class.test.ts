@@ -6,17 +6,9 @@ import { expect, test } from "vitest";
 import { createGateway, type Seen } from "../support/gateway/gateway.ts";
 import { STUDENT_PERMISSIONS } from "../support/gateway/world.ts";
 import { startProcess } from "../support/process.ts";
+import { SHEET } from "../support/gateway/sheet.ts";
 
 /* Thirty who start at once, each to be called in a thread: the built process within the platform's published limits. */
-
-const SHEET = {
-  film: "Lantern 400",
-  developer: "House MQ",
-  dilution: "1+1",
-  temp: "20C",
-  time: "9:00",
-  speed: 400,
-};
 
 /** Answers to interactions don't count. */
 const isCounted = ({ path }: Seen): boolean => !/\/(interactions|webhooks)\//.test(path);

@@ -2,6 +2,7 @@ import { PermissionFlagsBits } from "discord-api-types/v10";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { openClassroom } from "../support/gateway/classroom.ts";
 import { STUDENT_PERMISSIONS, type Channel, type Thread, type User } from "../support/gateway/world.ts";
+import { SHEET } from "../support/gateway/sheet.ts";
 
 /* A class that wants a thread for each run: the real commands and the real client on the loopback platform. */
 
@@ -11,15 +12,6 @@ let classroom: Classroom;
 let gateway: Classroom["gateway"];
 let teacher: User;
 let mina: User;
-
-const SHEET = {
-  film: "Lantern 400",
-  developer: "House MQ",
-  dilution: "1+1",
-  temp: "20C",
-  time: "9:00",
-  speed: 400,
-};
 const { CreatePrivateThreads, CreatePublicThreads, SendMessagesInThreads, ManageGuild } = PermissionFlagsBits;
 
 beforeEach(async () => {

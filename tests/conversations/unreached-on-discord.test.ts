@@ -2,17 +2,9 @@ import { PermissionFlagsBits } from "discord-api-types/v10";
 import { expect, test } from "vitest";
 import { openClassroom } from "../support/gateway/classroom.ts";
 import { STUDENT_PERMISSIONS, type User } from "../support/gateway/world.ts";
+import { SHEET } from "../support/gateway/sheet.ts";
 
 /* A student whose direct messages are closed, in a class in whose channel the bot may not write: nobody is left so untold. */
-
-const SHEET = {
-  film: "Lantern 400",
-  developer: "House MQ",
-  dilution: "1+1",
-  temp: "20C",
-  time: "9:00",
-  speed: 400,
-};
 
 test(
   "whose calls reach nobody is told at every turn, and so are the board and the teacher, once",

@@ -12,6 +12,7 @@ import { STUDENT_PERMISSIONS, type User } from "../support/gateway/world.ts";
 import { startProcess, type BotProcess } from "../support/process.ts";
 import { type Call, type Seat, takeSeat } from "../support/seat.ts";
 import { freePort } from "./kill-client.ts";
+import { SHEET } from "../support/gateway/sheet.ts";
 
 /*
  * One evening on two chats, by the built process: three students, two rolls from tank to sleeve to contact sheet to a print,
@@ -108,14 +109,7 @@ test(
     ).toContain("B1");
     await iris.says("/print enlarger enlarger:1 light:diffuse lens:50 timer:0.5");
     await iris.says("/print paper paper:1 name:Pier Gloss size:18x24 cm");
-    await slash(teacher, "sheet add", {
-      film: "Lantern 400",
-      developer: "House MQ",
-      dilution: "1+1",
-      temp: "20C",
-      time: "9:00",
-      speed: 400,
-    });
+    await slash(teacher, "sheet add", SHEET);
     await slash(teacher, "tank add", { numbers: "1", reels: 1, volume: "300 ml" });
 
     // Two films go into their developers.

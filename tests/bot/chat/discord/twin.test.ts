@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { createTwin, type Twin } from "../../../support/twin.ts";
+import { SHEET } from "../../../support/gateway/sheet.ts";
 
 /*
  * The real adapter with the real commands against an implementation of the platform that is not ours (discord-digital-twin,
@@ -15,15 +16,7 @@ const PLAN = { film: "Lantern 400", temp: "20C", tank: "1" };
 
 async function setUp(): Promise<void> {
   const { iris } = twin;
-  const sheet = {
-    film: "Lantern 400",
-    developer: "House MQ",
-    dilution: "1+1",
-    temp: "20C",
-    time: "9:00",
-    speed: 400,
-  };
-  expect(await twin.slash(iris, "staff-sheet add", sheet)).toContain("Lantern 400");
+  expect(await twin.slash(iris, "staff-sheet add", SHEET)).toContain("Lantern 400");
   expect(await twin.slash(iris, "staff-tank add", { numbers: "1", reels: 1, volume: "300 ml" })).toContain(
     "tank",
   );
