@@ -129,6 +129,7 @@ export const ERRORS = {
   ERR_NO_NUMBERS: ["teacher", "numbers of tanks can't be read"],
   ERR_NUMBER_RANGE: ["teacher", "no tank is numbered so"],
   ERR_TANK_BUSY: ["person", "the tank is in use"],
+  ERR_TANK_UNLIKE: ["person", "a plan goes into no tank of another size"],
   ERR_TOO_MANY_NUMBERS: ["teacher", "too many tanks at once"],
   ERR_TOO_NEAR_ROOM: ["staff", "a reading is too near the room's temperature to tell anything"],
   ERR_UNKNOWN_TANK: ["person", "the class has no such tank"],

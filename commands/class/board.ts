@@ -1,6 +1,6 @@
 import { cuesOf } from "../run/cues.ts";
 import { titleOf } from "../sheet/step-words.ts";
-import { isTrial, stepAt, type Run } from "../../store/shapes/run.ts";
+import { isTankless, isTrial, stepAt, type Run } from "../../store/shapes/run.ts";
 import { cueWords } from "../run/view.ts";
 import { inEach } from "../speech/language.ts";
 import { makeNumber } from "../speech/wording.ts";
@@ -61,9 +61,10 @@ function rowOf(run: Run, person: string, nowMs: number, isUnreached: boolean): B
   const ahead = cuesOf(run).find(({ dueAtMs, kind }) => dueAtMs > nowMs && kind !== "nudge");
   const shared = {
     run: makeNumber("run", run.number),
-    tank: plan.tank,
+    // Whose film is not in it yet has no tank.
+    tank: isTankless(run) ? null : plan.tank,
     person,
-    step: titleOf(step),
+    step: isTankless(run) && plan.tank !== null ? words().waitsForTank(plan.tank) : titleOf(step),
     stepNumber: phase.step + 1,
     stepCount: plan.steps.length,
     isUnreached,

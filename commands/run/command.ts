@@ -18,8 +18,10 @@ import * as words from "./reply.ts";
 import { callNext } from "./turns.ts";
 import { washOthersAnew } from "./rewash.ts";
 import { isFilmPlan, isTrayPlan } from "../../store/shapes/tray.ts";
-import { isOver, isTrayRun, isTrial, type Run, secondsIn } from "../../store/shapes/run.ts";
-import { findPlan, freshRun, ownerOf, tankHolder, wantThread } from "./starting.ts";
+import { isOver, isTrayRun, isTrial, type Run, secondsIn, waitsToBegin } from "../../store/shapes/run.ts";
+import { findPlan, freshRun, ownerOf, wantThread } from "./starting.ts";
+import { endWaits, inTank, requireTank, waitFor } from "./tank-busy.ts";
+import { waitsNoMore } from "./tank-busy-words.ts";
 
 const runOption = z
   .string()
@@ -46,21 +48,28 @@ export const runStart = defineCommand({
   summary: "Start a run from your plan",
   options: z.object({
     plan: z.string().min(1).max(12).optional().describe("Which plan, like P12; your newest one if left out"),
+    tank: z.string().trim().min(1).max(8).optional().describe("Another tank of the same size, like T4"),
+    wait: sureOption.describe("yes: wait for its tank though another is free, and be called"),
   }),
   who: "student",
   visibility: "private",
-  handle({ plan: text }, context) {
+  handle({ plan: text, tank, wait }, context) {
     const { stores, now } = context;
-    const plan = recheckPlan(context, findPlan(context, text));
-    const busy = plan.tank === null ? undefined : tankHolder(context, plan.tank);
-    if (busy && plan.tank !== null)
-      throw new UserError("ERR_TANK_BUSY", words.tankBusy(plan.tank, busy, ownerOf(context, busy)));
+    const found = findPlan(context, text);
+    const stored = tank === undefined ? found : inTank(context, found, tank);
+    const plan = recheckPlan(context, stored.plan);
+    const waitsFor = waitFor(context, stored, wait === "yes");
+    const ended = isFilmPlan(plan) ? endWaits(context) : [];
     const run = stores.runs.add(freshRun(context, plan));
     wantThread(context, run);
     callNext(stores, run, now);
     const started = words.startedReply(stores.runs.get(run.id) ?? run);
-    const warning = bellWarning(plan, context.class, now);
-    return warning === "" ? started : { ...started, text: `${warning}\n${started.text}` };
+    const first = [
+      ended.length > 0 ? waitsNoMore(ended) : "",
+      bellWarning(plan, context.class, now),
+      waitsFor ?? "",
+    ].filter(Boolean);
+    return { ...started, text: [...first, started.text].join("\n") };
   },
 });
 
@@ -83,8 +92,11 @@ export const runNext = defineCommand({
   complete: { run: completeRun },
   handle({ run: text, step, sure }, context) {
     const run = findRun(context, text, "run next");
-    const isFirst = run.phase.kind === "waiting" && run.phase.step === 0;
-    if (isTrayRun(run) && isFirst && sure !== "yes") requireRoom(context, run);
+    const isFirst = waitsToBegin(run);
+    if (isFirst && sure !== "yes") {
+      if (isTrayRun(run)) requireRoom(context, run);
+      else requireTank(context, run);
+    }
     return change(context, run, {
       kind: "next",
       step: step ?? null,
@@ -173,8 +185,8 @@ export const runStop = defineCommand({
       : undefined;
     if (lost) return lost;
     const run = findRun(context, text, "run stop");
-    // Of a trial nothing is lost.
-    if (sure !== "yes" && !isOver(run) && !isTrial(run)) return words.sureToStop(run);
+    // Of a trial nothing is lost, nor of a film that is in no tank yet.
+    if (sure !== "yes" && !isOver(run) && !isTrial(run) && !run.queued?.forTank) return words.sureToStop(run);
     return change(context, run, { kind: "stop", reason, atMs: context.now });
   },
 });

@@ -22,7 +22,8 @@ export function keepRun(stores: Stores, changed: Run, now: number, lateMs = LATE
   stores.cues.reschedule(run.id, cuesAfter(run, now), leadMs, now);
   recordPours(stores, run, now);
   callNext(stores, run, now);
-  if (!isOver(run) || isTrial(run)) return [];
+  // Of a film that waited for its tank nothing was done.
+  if (!isOver(run) || isTrial(run) || changed.queued?.forTank) return [];
   const owner = stores.members.find(run.classId, run.personId);
   const { outbox, cues } = stores;
   const missed = cues.mergedOf(run.id) + outbox.unsaidOf(run.id, LATE_FROM_MS);

@@ -23,7 +23,7 @@ import {
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 import type { Titled } from "./words/titled.ts";
-import { nameOf } from "./run-words.ts";
+import { nameOf, queuedWords } from "./run-words.ts";
 import { seenAction } from "./seen.ts";
 
 /* What a run says when it is asked. What it says unasked is in cue-words.ts. */
@@ -58,7 +58,7 @@ export function startedReply(run: Run): Reply {
         ? words().strip.started(nameOf(run), plan.strip.bars)
         : words().started(nameOf(run), develop?.seconds ?? 0, plan.tenthsC),
     ...(run.speed === undefined ? [] : [words().trial(run.speed)]),
-    ...(run.queued ? [words().queued(isTrayRun(run), run.queued.dueAtMs)] : []),
+    ...(run.queued ? [queuedWords(run)] : []),
     first ? words().next(doingOf(first)) : "",
   ].join("\n");
   return {
@@ -97,11 +97,15 @@ export function whereIs(run: Run, now: number): string {
   if (isTrial(run) && isOver(run)) return words().trialOver(name);
   const says = isTrayRun(run) ? words().tray : words();
   if (phase.kind === "finished") return says.finished(name);
+  if (phase.kind === "stopped" && run.marks.length === 0) return words().stoppedNow(name);
   if (phase.kind === "stopped")
     return says.stopped(name, titleOf(stepAt(run, phase.step) ?? { kind: "cut", ordinal: 0 }));
   const step = currentStep(run);
   if (!step) return `**${name}**`;
-  if (phase.kind === "waiting") return words().waiting(name, titled(step), doingOf(step));
+  if (phase.kind === "waiting") {
+    const isQueued = run.queued && (run.queued.dueAtMs ?? Infinity) > now;
+    return words().waiting(name, titled(step), isQueued ? queuedWords(run) : doingOf(step));
+  }
   const left = Math.max(0, Math.ceil(secondsIn(run, phase.endsAtMs - now)));
   const lines = [words().left(left, titled(step), phase.endsAtMs, name)];
   if (step.agitation) lines.push(words().agitate(describeAgitation(step.agitation, step.medium)));
@@ -237,9 +241,6 @@ export const unknownRun = (text: string): string => words().unknownRun(text);
 export const unknownPlan = (text: string): string => words().unknownPlan(text);
 export const noPlan = (): string => words().noPlan;
 export const nothingToCorrect = (): string => words().nothingToCorrect;
-/** `owner`: null where the run is the reader's own. */
-export const tankBusy = (tank: number, by: Run, owner: string | null): string =>
-  words().tankBusy(tank, makeNumber("run", by.number), owner === null ? null : plain(owner));
 export const planNotYours = (plan: number, owner: string): string =>
   words().planNotYours(makeNumber("plan", plan), plain(owner));
 

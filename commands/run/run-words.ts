@@ -1,5 +1,5 @@
 import { makeNumber } from "../speech/wording.ts";
-import { type Run, type RunName, runNameOf } from "../../store/shapes/run.ts";
+import { isTankless, isTrayRun, type Run, type RunName, runNameOf } from "../../store/shapes/run.ts";
 import { type AnyPlan, isFilmPlan, isStripPlan, isTrayPlan } from "../../store/shapes/tray.ts";
 import { inEach } from "../speech/language.ts";
 import { de } from "./words/reply.de.ts";
@@ -19,6 +19,12 @@ function matterOf(plan: AnyPlan): string {
   if (isFilmPlan(plan)) return plan.sheet.film;
   if (isTrayPlan(plan)) return plan.developer;
   return isStripPlan(plan) ? words().strip.what : plan.lamp;
+}
+
+/** Of a run that waits for a place. */
+export function queuedWords(run: Run): string {
+  if (isTankless(run) && run.plan.tank !== null) return words().queuedForTank(run.plan.tank);
+  return words().queued(isTrayRun(run), run.queued?.dueAtMs ?? null);
 }
 
 export function sayRun({ number, tank, trays, isTrial }: RunName): string {

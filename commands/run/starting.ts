@@ -2,14 +2,15 @@ import { type Context, UserError } from "../define.ts";
 import { parseNumber } from "../speech/wording.ts";
 import * as words from "./reply.ts";
 import type { Run } from "../../store/shapes/run.ts";
+import type { StoredPlan } from "../../store/plans.ts";
 import type { AnyPlan } from "../../store/shapes/tray.ts";
 
-export function findPlan(context: Context, text: string | undefined) {
+export function findPlan(context: Context, text: string | undefined): StoredPlan {
   const { stores, person } = context;
   if (text === undefined) {
     const latest = stores.plans.latest(context.class.id, person.id);
     if (!latest) throw new UserError("ERR_NO_PLAN", words.noPlan());
-    return latest.plan;
+    return latest;
   }
   const number = parseNumber("plan", text);
   const stored = number === undefined ? undefined : stores.plans.find(context.class.id, number);
@@ -19,24 +20,12 @@ export function findPlan(context: Context, text: string | undefined) {
     const owner = stores.members.find(context.class.id, stored.personId)?.name ?? "?";
     throw new UserError("ERR_NOT_YOUR_PLAN", words.planNotYours(stored.number, owner));
   }
-  return stored.plan;
+  return stored;
 }
 
 /** Whose a run is; null where it is the caller's own. */
 export function ownerOf({ stores, person }: Context, run: Run): string | null {
   return run.personId === person.id ? null : (stores.members.find(run.classId, run.personId)?.name ?? "?");
-}
-
-export function tankHolder(context: Context, tank: number): Run | undefined {
-  return context.stores.runs
-    .open(context.class.id)
-    .find((run) => run.plan.tank === tank && !["dry", "cut"].includes(stageOf(run)));
-}
-
-function stageOf(run: Run): string {
-  return run.phase.kind === "waiting" || run.phase.kind === "running"
-    ? (run.plan.steps[run.phase.step]?.kind ?? "")
-    : "";
 }
 
 /** A thread for this run's calls, where the class wants one and the run was started in its channel. */

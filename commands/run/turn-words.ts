@@ -1,5 +1,6 @@
 import { doingOf } from "../sheet/step-words.ts";
-import { isTrayRun, type Run, stepAt } from "../../store/shapes/run.ts";
+import { isTrayPlan } from "../../store/shapes/tray.ts";
+import { type Run, stepAt } from "../../store/shapes/run.ts";
 import { inEach } from "../speech/language.ts";
 import { nextAction } from "./reply.ts";
 import type { CueMessage } from "./cue-words.ts";
@@ -18,7 +19,7 @@ export function turnWords(run: Run): CueMessage {
 /** The same as a page calls it. */
 export function turnCall(run: Run): CallWords {
   const first = stepAt(run, 0);
-  const { does, how } = isTrayRun(run) ? words().atTrays : words().atSink;
+  const { does, how } = placeWords(run);
   return {
     does,
     how: first ? `${how} ${doingOf(first)}` : how,
@@ -27,6 +28,12 @@ export function turnCall(run: Run): CallWords {
     brief: words().brief,
     actions: nextAction(run, 0),
   };
+}
+
+function placeWords({ queued, plan }: Run): { readonly does: string; readonly how: string } {
+  const { atTank } = words();
+  if (queued?.forTank && plan.tank !== null) return { ...atTank, does: atTank.does(plan.tank) };
+  return isTrayPlan(plan) ? words().atTrays : words().atSink;
 }
 
 export const waitForTurn = (): string => words().wait;

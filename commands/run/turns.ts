@@ -1,19 +1,28 @@
-import { isFilmRun, isTrayRun, isTrial, type Run, runNameOf, type TrayRun } from "../../store/shapes/run.ts";
+import {
+  isFilmRun,
+  isTankless,
+  isTrayRun,
+  isTrial,
+  type Run,
+  runNameOf,
+  type TrayRun,
+  waitsToBegin,
+} from "../../store/shapes/run.ts";
 import { makeMessageKey } from "../../store/shapes/message-key.ts";
 import type { SchoolClass } from "../../store/shapes/school.ts";
 import type { Stores } from "../../store/index.ts";
 import { owe } from "../owe.ts";
+import { holderBefore } from "../tank/holder.ts";
 import { atLine, firstStart, givesWayAtMs, hasGivenWay, heldStaysOf, tooSmallFor } from "../tray/places.ts";
 import { turnWords } from "./turn-words.ts";
 
 /*
- * Whose turn it is, at the sink and at each line of trays. Whoever finds no place when they want to begin waits for one and is
+ * Whose turn it is, with a tank, at the sink and at each line of trays. Whoever finds no place when they want to begin waits for one and is
  * called when it is there, in the order in which they came. All of it inside `atomically`, with the change that makes the place.
  */
 
 type Queued = NonNullable<Run["queued"]>;
 
-const waitsToBegin = ({ phase }: Run): boolean => phase.kind === "waiting" && phase.step === 0;
 const keyOf = (run: Run, { turn }: Queued): string => makeMessageKey({ kind: "turn", run: run.id, turn });
 
 /** The run without its place in the queue, once it has begun or is over; a call that is still owed is taken back. */
@@ -33,11 +42,13 @@ export function callNext(stores: Stores, changed: Run, now: number): void {
   const moments = isTrayRun(changed)
     ? momentsAtTrays(stores, school, changed.plan.line, now)
     : momentsAtSink(stores, school, now);
+  const open = stores.runs.open(changed.classId);
   for (const run of waiting) {
     const atMs = moments.get(run.id);
     if (atMs === undefined) continue;
     const next = nextQueued(run.queued, atMs, now);
-    if (next !== run.queued) requeue(stores, run, next, now);
+    const isForTank = isTankless(run) || holderBefore(open, run) !== undefined;
+    if (next !== run.queued) requeue(stores, run, next && isForTank ? { ...next, forTank: true } : next, now);
   }
 }
 
@@ -87,7 +98,10 @@ function requeue(stores: Stores, run: Run, queued: Queued | undefined, now: numb
 
 type Moments = ReadonlyMap<number, number | null>;
 
-/** A film's tank stands at the sink until its fixer is poured back: only somebody's word tells when that is. */
+/**
+ * A film's tank stands at the sink until its fixer is poured back, and is free for the next film once this one hangs: only
+ * somebody's word tells when that is.
+ */
 function momentsAtSink(stores: Stores, { id, habits }: SchoolClass, nowMs: number): Moments {
   const films = stores.runs.open(id).filter((run) => isFilmRun(run) && !isTrial(run));
   const free = habits.sinks - films.filter(isAtSink).length;
@@ -95,7 +109,12 @@ function momentsAtSink(stores: Stores, { id, habits }: SchoolClass, nowMs: numbe
   let ahead = 0;
   const givingWay: number[] = [];
   for (const run of films.filter(waitsToBegin)) {
-    const hasPlace = ahead < free;
+    if (holderBefore(films, run)) {
+      moments.set(run.id, null);
+      continue;
+    }
+    // Into a tank that has become free a film is loaded first, wherever it will stand then.
+    const hasPlace = ahead < free || isTankless(run);
     // Each who has a turn and does not come leaves a place to one more.
     const leftAt = givingWay.toSorted((a, b) => a - b)[ahead - free] ?? null;
     moments.set(run.id, hasPlace ? nowMs : leftAt);

@@ -7,6 +7,7 @@ import { textIn, wholeIn } from "../speech/shaped.ts";
 import { durationIn, volumeIn } from "../speech/quantity.ts";
 import { currentStep, type Run } from "../../store/shapes/run.ts";
 import { makeNumber } from "../speech/wording.ts";
+import { holderOf } from "./holder.ts";
 import { parseNumbers } from "./numbers.ts";
 import { unknownTank } from "./tank-words.ts";
 import * as words from "./reply.ts";
@@ -132,13 +133,14 @@ function tanksNow(context: Context): words.TankNow[] {
     .map((tank) => ({ tank, use: uses.get(tank.number) ?? null }));
 }
 
-/** Who has which tank; a film that hangs to dry has left it. */
+/** Who has which tank. */
 function usesOf(context: Context): Map<number, string> {
   const uses = new Map<number, string>();
-  for (const run of context.stores.runs.open(context.class.id)) {
-    const step = currentStep(run);
-    if (run.plan.tank !== null && step && step.kind !== "dry" && step.kind !== "cut")
-      uses.set(run.plan.tank, useOf(context, run, titleOf(step)));
+  const open = context.stores.runs.open(context.class.id);
+  for (const { number } of context.stores.tanks.list(context.class.id)) {
+    const holder = holderOf(open, number);
+    const step = holder && currentStep(holder);
+    if (holder && step) uses.set(number, useOf(context, holder, titleOf(step)));
   }
   return uses;
 }

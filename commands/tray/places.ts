@@ -1,4 +1,4 @@
-import { isTrial, type Run, stepAt, type TrayRun } from "../../store/shapes/run.ts";
+import { isTrial, type Run, stepAt, type TrayRun, waitsToBegin } from "../../store/shapes/run.ts";
 import type { PaperSize } from "../../store/shapes/paper.ts";
 import type { StepKind } from "../../store/shapes/plan.ts";
 import type { TrayLine } from "../../store/shapes/tray-line.ts";
@@ -157,8 +157,7 @@ export function atLine(
   line: number,
 ): { readonly inTrays: TrayRun[]; readonly waiting: TrayRun[] } {
   const here = runs.filter((run) => run.plan.line === line && !isTrial(run));
-  const isWaiting = ({ phase }: TrayRun): boolean => phase.kind === "waiting" && phase.step === 0;
-  return { inTrays: here.filter((run) => !isWaiting(run)), waiting: here.filter(isWaiting) };
+  return { inTrays: here.filter((run) => !waitsToBegin(run)), waiting: here.filter(waitsToBegin) };
 }
 
 /** Prints that light still spoils: not through the first fixing bath. */

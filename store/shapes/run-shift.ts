@@ -16,8 +16,8 @@ export function shiftRun(run: Run, byMs: number): Run {
   };
 }
 
-const shiftQueued = ({ turn, dueAtMs }: NonNullable<Run["queued"]>, byMs: number) => ({
-  turn,
+const shiftQueued = ({ dueAtMs, ...rest }: NonNullable<Run["queued"]>, byMs: number) => ({
+  ...rest,
   dueAtMs: dueAtMs === null ? null : dueAtMs + byMs,
 });
 

@@ -70,10 +70,17 @@ export const runSchema = z.object({
   marks: z.array(stepRecordSchema),
   deviations: z.array(deviationSchema),
   /**
-   * Waits for a place at the sink or in the trays, since there was none for it: the how-many-eth call of its turn is owed for
-   * `dueAtMs`; null: nobody knows yet when there will be one. Absent: it has a place, or never waited for one.
+   * Waits for a place at the sink or in the trays, or for its tank, since there was none for it: the how-many-eth call of its
+   * turn is owed for `dueAtMs`; null: nobody knows yet when there will be one. Absent: it has a place, or never waited for one.
    */
-  queued: z.object({ turn: z.int().min(1), dueAtMs: z.int().nullable() }).optional(),
+  queued: z
+    .object({
+      turn: z.int().min(1),
+      dueAtMs: z.int().nullable(),
+      /** Somebody else's film was in its tank: its own is not loaded before it is called. */
+      forTank: z.literal(true).optional(),
+    })
+    .optional(),
   /** Of a trial: so many of its seconds pass in one of the room's. Absent: it is no trial, and a film is in the tank. */
   speed: z.int().min(2).max(600).optional(),
 });
@@ -122,6 +129,14 @@ export function secondsIn({ speed = 1 }: Pick<Run, "speed">, ms: number): number
 export function isOver(run: Run): boolean {
   return run.phase.kind === "finished" || run.phase.kind === "stopped";
 }
+
+/** Its first bath is not in yet. */
+export const waitsToBegin = ({ phase }: Pick<Run, "phase">): boolean =>
+  phase.kind === "waiting" && phase.step === 0;
+
+/** Its tank is somebody else's still: its film is in none. */
+export const isTankless = ({ queued }: Pick<Run, "queued">): boolean =>
+  queued?.forTank === true && queued.dueAtMs === null;
 
 export function stepAt(run: Run, index: number): Step | undefined {
   return run.plan.steps[index];

@@ -13,6 +13,7 @@ export const de: BoardWords = {
   late: (since) => `**ZU SPÄT**, fällig ${since}`,
   waiting: "als Nächstes, wenn bereit",
   loading: "noch nicht eingegossen",
+  waitsForTank: (tank) => `wartet auf Dose ${tank}`,
   again: "Noch einmal ansehen",
   placed: "Die Tafel steht von jetzt an in diesem Kanal: eine Nachricht, immer auf dem neuesten Stand.",
   takenDown:

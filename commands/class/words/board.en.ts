@@ -16,6 +16,7 @@ export const en = {
   late: (since: string) => `**LATE**, was due ${since}`,
   waiting: "next, when ready",
   loading: "not poured in yet",
+  waitsForTank: (tank: number) => `waits for tank ${tank}`,
   again: "Refresh",
   placed: "The board stands in this channel from now on: one message, kept up to date.",
   takenDown: "The board is kept up to date no longer. Its last message stays; delete it if you like.",

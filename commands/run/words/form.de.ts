@@ -6,7 +6,11 @@ const SURE = "yes: Ich weiß, was ich tue";
 export const forms: Forms = {
   "run start": {
     summary: "Einen Lauf nach deinem Plan beginnen",
-    options: { plan: "Welcher Plan, etwa P12; ohne Angabe dein neuester" },
+    options: {
+      plan: "Welcher Plan, etwa P12; ohne Angabe dein neuester",
+      tank: "Eine andere Dose, die gleich groß ist, etwa T4",
+      wait: "yes: auf die Dose warten, obwohl eine andere frei ist, mit Signal",
+    },
   },
   "run next": {
     summary: "Sagen, dass das nächste Bad drin ist (oder der Schritt getan)",

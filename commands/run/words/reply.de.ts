@@ -62,6 +62,8 @@ export const de: ReplyWords = {
   stopThis: "Lauf abbrechen",
   started: (name, seconds, tenthsC) =>
     `**${name}**: ${saySeconds(seconds)} im Entwickler bei ${formatBothScales(tenthsC)}.`,
+  queuedForTank: (tank) =>
+    `**Warte: Dose ${tank} ist noch nicht frei.** Du bekommst ein Signal, wenn sie es ist.`,
   queued: (isAtTrays, atMs) =>
     `**Warte: ${isAtTrays ? "Die Schalen sind voll" : "Am Becken ist kein Platz frei"}**${atMs === null ? "" : `, bis ${instant(atMs, "time")}`}. Du bekommst ein Signal, wenn du dran bist.`,
   next: (doing) => `Als Nächstes: ${doing}`,
@@ -116,10 +118,6 @@ export const de: ReplyWords = {
   noPlan: "Du hast noch keinen Plan. Mach einen mit `/plan`, dann drück auf Start.",
   nothingToCorrect:
     "Sag, was zu berichtigen ist: `ago:20`, wenn du vor 20 s eingegossen hast, oder `temp:21,5` für eine neue Temperatur.",
-  tankBusy: (tank, run, owner) =>
-    owner === null
-      ? `Dose ${tank} ist belegt von deinem eigenen Lauf ${run}. Nimm eine andere Dose, oder brich diesen Lauf erst ab.`
-      : `Dose ${tank} ist belegt von ${owner} (${run}). Nimm eine andere Dose, oder frag ${owner}.`,
   planNotYours: (plan, owner) =>
     `${plan} gehört ${owner}. Mach deinen eigenen Plan mit \`/plan\`: Er nimmt denselben Film und dasselbe Bad.`,
   noTimeFor: "Für diese Temperatur hat das Datenblatt keine Zeit. Es wurde nichts geändert.",

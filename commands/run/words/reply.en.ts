@@ -64,6 +64,7 @@ export const en = {
   stopThis: "Stop this run",
   started: (name: string, seconds: number, tenthsC: number) =>
     `**${name}**: ${saySeconds(seconds)} in the developer at ${formatBothScales(tenthsC)}.`,
+  queuedForTank: (tank: number) => `**Wait: tank ${tank} is not free yet.** I call you when it is.`,
   queued: (isAtTrays: boolean, atMs: number | null) =>
     `**Wait: ${isAtTrays ? "the trays are full" : "there is no place at the sink"}**${atMs === null ? "" : ` until ${instant(atMs, "time")}`}. I call you when it is your turn.`,
   next: (doing: string) => `Next: ${doing}`,
@@ -118,11 +119,6 @@ export const en = {
   noPlan: "You have made no plan yet. Make one with `/plan`, then press Start.",
   nothingToCorrect:
     "Say what to correct: `ago:20` if you poured 20 s ago, or `temp:21.5` for a new temperature.",
-  /** `owner`: null where the run is the reader's own. */
-  tankBusy: (tank: number, run: string, owner: string | null) =>
-    owner === null
-      ? `Tank ${tank} is in use by your own ${run}. Take another tank, or stop that run first.`
-      : `Tank ${tank} is in use by ${owner} (${run}). Take another tank, or ask ${owner}.`,
   planNotYours: (plan: string, owner: string) =>
     `${plan} is ${owner}'s plan. Make your own with \`/plan\`: it takes the same film and bath.`,
   noTimeFor: "The data sheet gives no time for that temperature. Nothing was changed.",
