@@ -58,6 +58,8 @@ export interface Here {
   /** The channel that was picked in this call, where its chat has a list of them. */
   readonly picked?: PickedChannel | undefined;
   readonly threads?: ThreadPowers | undefined;
+  /** What the chat knows of another of its channels; undefined of one that it does not see. */
+  readonly look?: ((channelRef: string) => PickedChannel | undefined) | undefined;
 }
 
 export interface PickedChannel {

@@ -88,6 +88,7 @@ export function createDispatch({
         channelName: call.place.channelName,
         picked: call.place.picked,
         threads: call.place.threads,
+        look: call.place.look,
       },
       ...(call.file ? { file: call.file } : {}),
     };

@@ -46,6 +46,8 @@ export interface Place {
   readonly picked?: Picked | undefined;
   /** Absent where the call came from no channel with threads. */
   readonly threads?: ThreadPowers | undefined;
+  /** What the chat knows of another of its channels; undefined of one that it does not see. */
+  readonly look?: ((channelRef: string) => Picked | undefined) | undefined;
 }
 
 export interface CompletionRequest {

@@ -63,9 +63,9 @@ export function boardReply(rows: readonly BoardRow[], data: readonly BoardRow[])
   };
 }
 
-/** How the server's owner gives what the bot lacks; the names are the platform's own. */
-export function permissionWords(missing: readonly string[]): string {
-  return missing.length === 0 ? "" : words().lacks(missing);
+/** How the server's owner gives what the bot lacks in `channel`, null: this one; the names are the platform's own. */
+export function permissionWords(missing: readonly string[], channel: string | null = null): string {
+  return missing.length === 0 ? "" : words().lacks(missing, channel === null ? null : plain(channel));
 }
 
 export const placed = (): string => words().placed;

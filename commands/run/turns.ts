@@ -36,13 +36,25 @@ export function leaveQueue(stores: Stores, run: Run, now: number): Run {
 /** After `changed` has come to wait, has moved on or is over: who waits at the same place is told of it when it is their turn. */
 export function callNext(stores: Stores, changed: Run, now: number): void {
   if (isTrial(changed) || !(isFilmRun(changed) || isTrayRun(changed))) return;
-  const waiting = stores.runs.toBegin(changed.classId).filter((run) => isAtSamePlace(run, changed));
-  const school = waiting.length > 0 ? stores.classes.get(changed.classId) : undefined;
+  callWaiting(stores, changed.classId, now, (run) => isAtSamePlace(run, changed));
+}
+
+/** The same after a class's places have changed: for those of `isMeant`, all if left out. */
+export function callWaiting(
+  stores: Stores,
+  classId: number,
+  now: number,
+  isMeant: (run: Run) => boolean = (run) => !isTrial(run),
+): void {
+  const waiting = stores.runs.toBegin(classId).filter(isMeant);
+  const school = waiting.length > 0 ? stores.classes.get(classId) : undefined;
   if (!school) return;
-  const moments = isTrayRun(changed)
-    ? momentsAtTrays(stores, school, changed.plan.line, now)
-    : momentsAtSink(stores, school, now);
-  const open = stores.runs.open(changed.classId);
+  const open = stores.runs.open(classId);
+  const lines = new Set(waiting.filter(isTrayRun).map(({ plan }) => plan.line));
+  const moments: Moments = new Map([
+    ...(waiting.some(isFilmRun) ? momentsAtSink(open, school, now) : []),
+    ...[...lines].flatMap((line) => [...momentsAtTrays(open, school, line, now)]),
+  ]);
   for (const run of waiting) {
     const atMs = moments.get(run.id);
     if (atMs === undefined) continue;
@@ -102,8 +114,8 @@ type Moments = ReadonlyMap<number, number | null>;
  * A film's tank stands at the sink until its fixer is poured back, and is free for the next film once this one hangs: only
  * somebody's word tells when that is.
  */
-function momentsAtSink(stores: Stores, { id, habits }: SchoolClass, nowMs: number): Moments {
-  const films = stores.runs.open(id).filter((run) => isFilmRun(run) && !isTrial(run));
+function momentsAtSink(open: readonly Run[], { habits }: SchoolClass, nowMs: number): Moments {
+  const films = open.filter((run) => isFilmRun(run) && !isTrial(run));
   const free = habits.sinks - films.filter(isAtSink).length;
   const moments = new Map<number, number | null>();
   let ahead = 0;
@@ -137,11 +149,16 @@ function isAtSink(run: Run): boolean {
  * Only for the first who waits can it be said ahead when there is room: when the others begin is up to those before them. Whoever
  * was called and does not come gives way.
  */
-function momentsAtTrays(stores: Stores, { id, habits }: SchoolClass, number: number, nowMs: number): Moments {
+function momentsAtTrays(
+  open: readonly Run[],
+  { habits }: SchoolClass,
+  number: number,
+  nowMs: number,
+): Moments {
   const moments = new Map<number, number | null>();
   const line = habits.trayLines.find((each) => each.number === number);
   if (!line) return moments;
-  const { inTrays, waiting } = atLine(stores.runs.open(id).filter(isTrayRun), number);
+  const { inTrays, waiting } = atLine(open.filter(isTrayRun), number);
   const ahead: TrayRun[] = [];
   for (const run of waiting.filter(({ plan }) => tooSmallFor(line, plan) === null)) {
     const from = (those: readonly TrayRun[]): number | null =>

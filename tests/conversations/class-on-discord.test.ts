@@ -29,6 +29,20 @@ test("a class on Discord is set up with its channel and its roles", async () => 
     expect((await gateway.slash(teacher, "class setup", { channel: quiet.id })).text).toContain(
       "Class channel: \\#quiet, but I may not Attach Files and Read Message History there _(not set)_",
     );
+    // It is told wherever the set-up is looked at from, and for as long as it is so.
+    const elsewhere = await gateway.slash(teacher, "class setup", { threads: "yes" }, { channel });
+    expect(elsewhere.text).toContain("Class channel: \\#quiet, but I may not Attach Files and");
+    expect(elsewhere.text).toContain("**I lack Attach Files and Read Message History in \\#quiet.**");
+    const unthreaded = gateway.addChannel(
+      gateway.guild.id,
+      "unthreaded",
+      PermissionFlagsBits.CreatePrivateThreads | PermissionFlagsBits.CreatePublicThreads,
+    );
+    await gateway.slash(teacher, "class setup", { channel: unthreaded.id });
+    const { text } = await gateway.slash(teacher, "class setup", {}, { channel });
+    expect(text).toContain("Class channel: \\#unthreaded\n");
+    expect(text).toContain("A thread for each run: yes, but I may not Create Private Threads there");
+    expect(text).toContain("**I lack Create Private Threads in \\#unthreaded.**");
     await gateway.slash(teacher, "class setup", { channel: channel.id });
     // The server's own settings show aides what is theirs; the bot looks at roles all the same.
     gateway.opened.add("staff-tank");

@@ -14,7 +14,7 @@ import { discordWords } from "./words/discord.ts";
 import type { CommandMap } from "./options.ts";
 import { type DiscordMember, type DiscordSettings, makePersonId } from "./settings.ts";
 import type { Pressed } from "./used.ts";
-import type { CommandCall, Place } from "../port.ts";
+import type { CommandCall, Picked, Place } from "../port.ts";
 
 /* What the platform sends, as calls of commands. */
 
@@ -46,6 +46,8 @@ export interface CallSettings extends Pick<DiscordSettings, "commands" | "direct
   /** What the bot may not do in a channel and should, as the server's settings name it. */
   missingPermissions?(channelId: string): readonly string[];
   threadPowers?(channelId: string): ThreadPowers;
+  /** What is known of any channel. */
+  look?(this: void, channelId: string): Picked | undefined;
   /** The channel that a thread is in. */
   parentOf?(channelId: string): string | undefined;
 }
@@ -63,7 +65,7 @@ export interface DiscordCaller {
 }
 
 export function createCallReader(settings: CallSettings) {
-  const { map, directory, commands } = settings;
+  const { map, directory, commands, look } = settings;
   const missing = (channelId: string): readonly string[] => settings.missingPermissions?.(channelId) ?? [];
   const reader = createAskedReader({
     commands,
@@ -85,7 +87,7 @@ export function createCallReader(settings: CallSettings) {
     const language = languageOfInteraction(interaction);
     if (!member || !guildId) {
       const last = directory.lastPlace(personId);
-      return last ? { person, language, role: last.role, place: last.place } : undefined;
+      return last ? { person, language, role: last.role, place: { ...last.place, look } } : undefined;
     }
     // A member may come without; who has no permission told is no manager.
     const permissions = BigInt(member.permissions ?? 0);
@@ -101,6 +103,7 @@ export function createCallReader(settings: CallSettings) {
       missingPermissions: channelRef === null ? [] : missing(channelRef),
       channelName: around === undefined ? nameOfChannel(interaction.channel) : undefined,
       threads: channelRef === null ? undefined : settings.threadPowers?.(channelRef),
+      look,
     };
     return { person, language, role, place };
   }
@@ -116,7 +119,7 @@ export function createCallReader(settings: CallSettings) {
     const caller = readCaller(interaction);
     const chosen =
       caller && directory.placesOf(caller.person.id).find((each) => each.place.classKey === classKey);
-    return chosen && { ...caller, role: chosen.role, place: chosen.place };
+    return chosen && { ...caller, role: chosen.role, place: { ...chosen.place, look } };
   }
 
   return {

@@ -23,6 +23,7 @@ import {
   roleByPermission,
   type DiscordSettings,
 } from "./settings.ts";
+import { createLook } from "./picked.ts";
 import { createThreads } from "./threads.ts";
 import { createWelcome } from "./welcome.ts";
 import type { ChatHandlers, ChatPort } from "../port.ts";
@@ -116,6 +117,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
   });
 
   const { missingPermissions, threadPowers, parentOf, ownId } = gateway;
+  const look = createLook(gateway);
   const { renderPicture, clock, directory } = settings;
   const says = { log, renderPicture, sayPaths: map.sayPaths, rest, direct, directory };
   const threads = createThreads({ ...says, clock, threadPowers, ownId });
@@ -132,6 +134,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
     roleNames: gateway.roleNames,
     missingPermissions,
     threadPowers,
+    look,
     parentOf,
   });
 
@@ -158,6 +161,7 @@ export function createDiscord(settings: DiscordSettings): DiscordPort {
       sentences = createSentenceHandler({
         ...says,
         ...gateway,
+        look,
         clock,
         commands,
         reader,

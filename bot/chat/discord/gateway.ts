@@ -159,6 +159,27 @@ export function createDiscordGateway(settings: GatewaySettings) {
     return me ? (channel.permissionsFor(me) ?? undefined) : undefined;
   }
 
+  function missingPermissions(channelId: string): string[] {
+    const has = ownPermissions(channelId);
+    if (!has) return [];
+    const isThread = latest?.channels.cache.get(channelId)?.isThread() ?? false;
+    const skipped = isThread ? "SendMessages" : "SendMessagesInThreads";
+    return NEEDED_PERMISSIONS.filter((each) => each !== skipped)
+      .filter((each) => !has.has(each))
+      .map(sayPermission);
+  }
+
+  function threadPowers(channelId: string): ThreadPowers {
+    const has = ownPermissions(channelId);
+    if (!has) return { missing: [], areOpen: false };
+    const [forOne, forAll] = THREAD_PERMISSIONS;
+    const mayNot = [
+      ...(has.has("SendMessagesInThreads") ? [] : ["SendMessagesInThreads" as const]),
+      ...(has.any([forOne, forAll]) ? [] : [forOne]),
+    ];
+    return { missing: mayNot.map(sayPermission), areOpen: !has.has(forOne) };
+  }
+
   return {
     /** Resolves after the first try; where the platform can't be reached, tries go on behind. */
     async start(): Promise<void> {
@@ -183,24 +204,12 @@ export function createDiscordGateway(settings: GatewaySettings) {
       const roles = [guildId, ...roleIds].flatMap((id) => guild?.roles.cache.get(id) ?? []);
       return roles.reduce((sum, { permissions }) => sum | permissions.bitfield, 0n);
     },
-    missingPermissions(channelId: string): string[] {
-      const has = ownPermissions(channelId);
-      if (!has) return [];
-      const isThread = latest?.channels.cache.get(channelId)?.isThread() ?? false;
-      const skipped = isThread ? "SendMessages" : "SendMessagesInThreads";
-      return NEEDED_PERMISSIONS.filter((each) => each !== skipped)
-        .filter((each) => !has.has(each))
-        .map(sayPermission);
-    },
-    threadPowers(channelId: string): ThreadPowers {
-      const has = ownPermissions(channelId);
-      if (!has) return { missing: [], areOpen: false };
-      const [forOne, forAll] = THREAD_PERMISSIONS;
-      const mayNot = [
-        ...(has.has("SendMessagesInThreads") ? [] : ["SendMessagesInThreads" as const]),
-        ...(has.any([forOne, forAll]) ? [] : [forOne]),
-      ];
-      return { missing: mayNot.map(sayPermission), areOpen: !has.has(forOne) };
+    missingPermissions,
+    threadPowers,
+    /** Undefined of one that the bot does not see. */
+    channelName(channelId: string): string | undefined {
+      const channel = latest?.channels.cache.get(channelId);
+      return channel && "name" in channel ? (channel.name ?? undefined) : undefined;
     },
     /** The channel that a thread is in; undefined for what is none, as far as is known. */
     parentOf(channelId: string): string | undefined {

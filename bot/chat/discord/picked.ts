@@ -9,12 +9,33 @@ import type { Picked } from "../port.ts";
 
 /* Options that people pick from the platform's own lists, as the commands take them: a channel, a role, a person. */
 
-export interface PickSettings {
-  /** The name by which a person is known in the class. */
-  memberName(classKey: string, personId: string): string | null;
-  missingPermissions(channelId: string): readonly string[];
+/** What the bot may do in a channel. */
+interface Powers {
+  missingPermissions(this: void, channelId: string): readonly string[];
   readonly threadPowers?: ((channelId: string) => ThreadPowers) | undefined;
 }
+
+export interface PickSettings extends Powers {
+  /** The name by which a person is known in the class. */
+  memberName(classKey: string, personId: string): string | null;
+}
+
+/** What is known of any channel of the bot's; undefined of one that it does not see. */
+export function createLook(
+  powers: Powers & { channelName(this: void, channelId: string): string | undefined },
+) {
+  return (channelId: string): Picked | undefined => {
+    const name = powers.channelName(channelId);
+    return name === undefined ? undefined : channelAs(channelId, name, powers);
+  };
+}
+
+const channelAs = (id: string, name: string, { missingPermissions, threadPowers }: Powers): Picked => ({
+  channelRef: id,
+  name: `#${name}`,
+  missingPermissions: missingPermissions(id),
+  threads: threadPowers?.(id),
+});
 
 export interface ReadPicks {
   /** Values by option, in place of the platform's ids. */
@@ -26,19 +47,14 @@ export function readPicks(
   options: readonly GivenOption[],
   resolved: Partial<APIInteractionDataResolved> | undefined,
   guildId: string | undefined,
-  { memberName, missingPermissions, threadPowers }: PickSettings,
+  { memberName, ...powers }: PickSettings,
 ): ReadPicks {
   const values: Record<string, string> = {};
   let channel: Picked | undefined;
   for (const { name, type, value } of options) {
     const id = String(value);
     if (type === OptionType.Channel) {
-      channel = {
-        channelRef: id,
-        name: `#${resolved?.channels?.[id]?.name ?? id}`,
-        missingPermissions: missingPermissions(id),
-        threads: threadPowers?.(id),
-      };
+      channel = channelAs(id, resolved?.channels?.[id]?.name ?? id, powers);
       values[name] = id;
     }
     // The role that everybody has makes nobody anything.

@@ -15,7 +15,7 @@ import { hasId, type DiscordRest } from "./rest.ts";
 import { makeNonce } from "./send.ts";
 import { makePersonId, type Directory, type KnownPlace } from "./settings.ts";
 import { sentenceWords } from "./words/sentences.ts";
-import type { ChatHandlers } from "../port.ts";
+import type { ChatHandlers, Place } from "../port.ts";
 
 /*
  * What people write to the bot alone, or in a channel with its name in it, answered where it was written. To the bot alone a
@@ -27,6 +27,8 @@ export interface SentenceSettings
     PartSettings,
     Pick<DiscordGateway, "ownId" | "guildName" | "missingPermissions" | "permissionsOf" | "parentOf"> {
   readonly rest: DiscordRest;
+  /** What is known of any channel. */
+  readonly look?: Place["look"];
   readonly clock: { now(): number };
   readonly commands: readonly Command[];
   readonly directory: Pick<Directory, "placesOf" | "photoOf" | "readLog" | "saveDirectChannel">;
@@ -93,7 +95,11 @@ export function createSentenceHandler(settings: SentenceSettings) {
     const [latest, second] = places;
     if (!latest) return "unknown";
     if (second && clock.now() - latest.seenAt > SITTING_MS) return "several";
-    return { place: latest.place, role: latest.role, isNamed: second !== undefined };
+    return {
+      place: { ...latest.place, look: settings.look },
+      role: latest.role,
+      isNamed: second !== undefined,
+    };
   }
 
   function placeOn(guildId: string, { author, member, channel_id: channelRef }: Message): Where {
@@ -104,6 +110,7 @@ export function createSentenceHandler(settings: SentenceSettings) {
       className: settings.guildName(guildId) ?? "Class",
       channelRef: settings.parentOf(channelRef) ?? channelRef,
       missingPermissions: settings.missingPermissions(channelRef),
+      look: settings.look,
     };
     return {
       place,

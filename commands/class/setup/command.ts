@@ -1,6 +1,13 @@
 import { chatOf } from "../../../store/shapes/chat-key.ts";
 import { z } from "zod";
-import { type Context, defineCommand, type Here, picks, UserError } from "../../define.ts";
+import {
+  type Context,
+  defineCommand,
+  type Here,
+  type PickedChannel,
+  picks,
+  UserError,
+} from "../../define.ts";
 import { ROLES } from "../../../store/shapes/person.ts";
 import { LANGUAGES } from "../../../store/shapes/language.ts";
 import { parseAgitation } from "../../speech/measure.ts";
@@ -10,6 +17,7 @@ import { habitsSchema, type Habits } from "../../../store/shapes/school.ts";
 import { answer, type SetupFacts, type SetupKey } from "../setup.ts";
 import * as words from "./reply.ts";
 import { allowClosedPages } from "../closed-pages.ts";
+import { callWaiting } from "../../run/turns.ts";
 import { whoMay } from "../../who.ts";
 import { findZone, suggestZones } from "./zones.ts";
 
@@ -97,6 +105,7 @@ export const classSetup = defineCommand({
     const changes = changesOf(input);
     const answered = answeredBy(input);
     stores.classes.setHabits(school.id, answer({ ...school.habits, ...changes }, answered as SetupKey[]));
+    if (input.sinks !== undefined) callWaiting(stores, school.id, context.now);
     const changed = stores.classes.get(school.id);
     if (changed && input.closedpages !== undefined)
       allowClosedPages(stores, changed, input.closedpages === "yes");
@@ -194,18 +203,19 @@ function factsOf({ stores, class: school, here }: Context, chat: string): SetupF
   };
 }
 
-/** What can be told of the class's channel from where the call came from: of another than that one, nothing more. */
+/** What can be told of the class's channel from where the call came from. */
 function channelOf(
   channelRef: string | null,
   here: Here | undefined,
 ): Pick<SetupFacts, "channelRef" | "channelName" | "missingPermissions" | "threads"> {
-  const { picked } = here ?? {};
-  const told =
-    picked?.channelRef === channelRef
-      ? { ...picked, channelName: picked?.name }
-      : here?.channelRef === channelRef
-        ? here
-        : undefined;
+  const { picked, look } = here ?? {};
+  const seen =
+    picked?.channelRef === channelRef ? picked : channelRef === null ? undefined : look?.(channelRef);
+  const told = seen
+    ? { ...seen, channelName: seen.name }
+    : here?.channelRef === channelRef
+      ? here
+      : undefined;
   return {
     channelRef,
     channelName: told?.channelName ?? null,

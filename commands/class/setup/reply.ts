@@ -120,7 +120,7 @@ export function setupReply(facts: SetupFacts, done: readonly NamedKey[]): Reply 
       words().part(words().titles[key], VALUES[key](facts), !isAsked(key) || isSet(key, facts)),
     ),
     washWords(facts, done),
-    permissionWords(missingOf(facts)),
+    permissionWords(missingOf(facts), facts.channelName),
     inviteWords(facts),
     next ? askFor(next, facts) : "",
   ]

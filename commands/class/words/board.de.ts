@@ -22,6 +22,6 @@ export const de: BoardWords = {
   isTheTeachers: "Wo die Tafel steht, sagt nur die Lehrkraft. Lass `channel` weg, um sie zu sehen.",
   noChannel:
     "Dieser Befehl kam aus keinem Kanal, in dem ich sprechen kann. Gib ihn in dem Kanal ein, der die Tafel zeigen soll.",
-  lacks: (missing) =>
-    `**In diesem Kanal fehlt mir ${joinAnd(missing)}.** Öffne die Einstellungen des Kanals, dann die Berechtigungen, wähle meine Rolle und schalte ein: ${joinAnd(missing)}.`,
+  lacks: (missing, channel) =>
+    `**In ${channel ?? "diesem Kanal"} fehlt mir ${joinAnd(missing)}.** Öffne die Einstellungen des Kanals, dann die Berechtigungen, wähle meine Rolle und schalte ein: ${joinAnd(missing)}.`,
 };

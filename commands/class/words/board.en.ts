@@ -24,7 +24,7 @@ export const en = {
   isTheTeachers: "Only the teacher says where the board stands. Leave `channel` out to see it.",
   noChannel:
     "This call came from no channel I can speak in. Give the command in the channel that is to show the board.",
-  lacks: (missing: readonly string[]) =>
-    `**I lack ${joinAnd(missing)} in this channel.** Open the channel's settings, then Permissions, choose my role, and turn on ${joinAnd(missing)}.`,
+  lacks: (missing: readonly string[], channel: string | null) =>
+    `**I lack ${joinAnd(missing)} in ${channel ?? "this channel"}.** Open the channel's settings, then Permissions, choose my role, and turn on ${joinAnd(missing)}.`,
 };
 export type BoardWords = typeof en;

@@ -7,6 +7,7 @@ import { trayLineSchema, type TrayLine } from "../../../store/shapes/tray-line.t
 import { isTrayRun } from "../../../store/shapes/run.ts";
 import { whoMay } from "../../who.ts";
 import { USUAL } from "../usual.ts";
+import { callWaiting } from "../../run/turns.ts";
 import { saveLine } from "../lines.ts";
 import * as words from "./reply.ts";
 
@@ -52,6 +53,7 @@ export const traySet = defineCommand({
       throw new UserError("ERR_TOO_MANY_TRAYS", words.tooMany());
     const line = lineOf(number, given, known);
     saveLine(context, line);
+    callWaiting(stores, school.id, context.now);
     return words.savedReply(line, known === undefined);
   },
 });

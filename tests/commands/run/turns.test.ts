@@ -188,6 +188,20 @@ describe("at a line of trays", () => {
     expect(room.heard.filter(({ text }) => text.includes("Your turn"))).toEqual([]);
   });
 
+  test("places that the teacher adds are given out at once, as many as there are", async () => {
+    put("Mina", start("Mina", `${RC} prints:2`), 0);
+    start("Ben", `${RC} prints:2`);
+    start("Ola", `${RC} prints:2`);
+    room.says("Tess", "/tray set places:4 stopplaces:4 fixplaces:4 washplaces:12", "teacher");
+    await room.pass(1);
+    const heard = room.heard.filter(({ text }) => text.includes("Your turn"));
+    expect(heard.map(({ personId }) => personId)).toEqual(["room:ben"]);
+    room.says("Tess", "/tray set places:6 stopplaces:6 fixplaces:6", "teacher");
+    await room.pass(1);
+    const both = room.heard.filter(({ text }) => text.includes("Your turn"));
+    expect(both.map(({ personId }) => personId)).toEqual(["room:ben", "room:ola"]);
+  });
+
   test("in German", async () => {
     room.says("Ben", "/mine language language:de");
     put("Mina", start("Mina", `${RC} prints:2`), 0);
@@ -227,6 +241,21 @@ describe("at the sink", () => {
     expect(turns("Ola")).toEqual([]);
     expect(put("Ben", second, 0).kind).toBe("done");
   });
+});
+
+test("places at the sinks that the teacher adds are given out at once, too", async () => {
+  const FILM = "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:";
+  room.says("Tess", "/class setup sinks:1", "teacher");
+  put("Mina", start("Mina", `${FILM}1`), 0);
+  start("Ben", `${FILM}2`);
+  start("Ola", `${FILM}3`);
+  room.says("Tess", "/class setup name:Evening class", "teacher");
+  await room.pass(1);
+  expect(turns("Ben")).toEqual([]);
+  room.says("Tess", "/class setup sinks:2", "teacher");
+  await room.pass(1);
+  const heard = room.heard.filter(({ text }) => text.includes("Your turn"));
+  expect(heard.map(({ personId }) => personId)).toEqual(["room:ben"]);
 });
 
 test("at the sink, too, whoever does not come gives way", async () => {
