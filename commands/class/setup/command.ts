@@ -1,13 +1,6 @@
 import { chatOf } from "../../../store/shapes/chat-key.ts";
 import { z } from "zod";
-import {
-  type Context,
-  defineCommand,
-  type Here,
-  type PickedChannel,
-  picks,
-  UserError,
-} from "../../define.ts";
+import { type Context, defineCommand, type Here, picks, UserError } from "../../define.ts";
 import { ROLES } from "../../../store/shapes/person.ts";
 import { LANGUAGES } from "../../../store/shapes/language.ts";
 import { parseAgitation } from "../../speech/measure.ts";
