@@ -1,5 +1,5 @@
 import { makeNumber } from "../speech/wording.ts";
-import { isTankless, isTrayRun, type Run, type RunName, runNameOf } from "../../store/shapes/run.ts";
+import { isTankless, isTrayRun, isTrial, type Run, type RunName, runNameOf } from "../../store/shapes/run.ts";
 import { type AnyPlan, isFilmPlan, isStripPlan, isTrayPlan } from "../../store/shapes/tray.ts";
 import { inEach } from "../speech/language.ts";
 import { de } from "./words/reply.de.ts";
@@ -10,9 +10,11 @@ const words = inEach({ en, de });
 /** `R7, tank 3`. */
 export const nameOf = (run: Run): string => sayRun(runNameOf(run));
 
-/** `R7, tank 3 · Lantern 400`; of prints and of tests what it is named by. At most 100 characters. */
+/** `R7, tank 3 · Lantern 400`; of prints and of tests what it is named by. The number leads. At most 100 characters. */
 export function threadNameOf(run: Run): string {
-  return `${nameOf(run)} · ${matterOf(run.plan)}`.slice(0, 100);
+  const matter = matterOf(run.plan);
+  const named = isTrial(run) ? words().trialName(matter) : matter;
+  return `${sayRun({ ...runNameOf(run), isTrial: undefined })} · ${named}`.slice(0, 100);
 }
 
 function matterOf(plan: AnyPlan): string {
@@ -27,7 +29,7 @@ export function queuedWords(run: Run): string {
   return words().queued(isTrayRun(run), run.queued?.dueAtMs ?? null);
 }
 
-export function sayRun({ number, tank, trays, isTrial }: RunName): string {
+export function sayRun({ number, tank, trays, isTrial: isTried }: RunName): string {
   const name = words().name(makeNumber("run", number), tank, trays ?? null);
-  return isTrial ? words().trialName(name) : name;
+  return isTried ? words().trialName(name) : name;
 }

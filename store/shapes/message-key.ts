@@ -117,6 +117,11 @@ export function runCalledBy(text: string): number | null {
   }
 }
 
+/** Whether a message tells a run's own person what somebody else has changed in it: no call of its schedule says that. */
+export function tellsOfChange(text: string): boolean {
+  return ["redirect", "wash-anew", "lost"].includes(parseMessageKey(text)?.kind ?? "");
+}
+
 /** Undefined for a key of another kind. */
 export function parseMessageKey(text: string): MessageKey | undefined {
   const [, ofRun, cue] = CUE.exec(text) ?? [];

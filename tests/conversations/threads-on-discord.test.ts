@@ -57,6 +57,19 @@ async function startInThread(user: User = mina, tank = "1"): Promise<Channel & {
   return found as Channel & { readonly thread: Thread };
 }
 
+test("a trial has its own as well, so that it shows where a film's calls come", async () => {
+  const answer = await gateway.slash(mina, "run trial", {});
+  await gateway.until(() => answer.messages.length === 2, "where calls come");
+  const [thread] = gateway.threads();
+  expect(answer.messages[1]?.content).toContain(`<#${thread?.id}>`);
+  expect(thread).toMatchObject({ name: "R1 · Trial Lantern 400", thread: { isPrivate: true } });
+  await gateway.press(mina, "run next run:1 step:0");
+  await classroom.pass(8);
+  const calls = thread ? saidIn(thread).filter((text) => text.includes("Agitate")) : [];
+  expect(calls.length).toBeGreaterThan(0);
+  expect(saidAlone(mina)).toEqual([]);
+});
+
 test("a run has its own, named by tank and film: its person is taken in, told of it, and called there alone", async () => {
   const thread = await startInThread();
   expect(thread).toMatchObject({ name: "R1, tank 1 · Lantern 400", thread: { isPrivate: true } });

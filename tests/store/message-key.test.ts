@@ -1,7 +1,13 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { chatOf, makeChatKey, parseChatKey } from "../../store/shapes/chat-key.ts";
-import { makeMessageKey, parseMessageKey, sayKeys, type MessageKey } from "../../store/shapes/message-key.ts";
+import {
+  makeMessageKey,
+  parseMessageKey,
+  sayKeys,
+  tellsOfChange,
+  type MessageKey,
+} from "../../store/shapes/message-key.ts";
 import { cuesOf } from "../../commands/run/cues.ts";
 import { aRun } from "../support/make.ts";
 
@@ -84,6 +90,22 @@ test("all keys of a word to many lie in its range, and no other's do", () => {
       expect(isWithin(makeMessageKey({ kind: "say", say: other, part }))).toBe(other === say);
     }),
   );
+});
+
+test("what somebody else has changed in a run is told from the run's own calls", () => {
+  const changes: MessageKey[] = [
+    { kind: "redirect", run: 7, step: 3, batch: 2, to: null },
+    { kind: "wash-anew", run: 7, schedule: 4 },
+    { kind: "lost", run: 7 },
+  ];
+  const others: MessageKey[] = [
+    { kind: "turn", run: 7, turn: 1 },
+    { kind: "unreached", run: 7, teacher: 0 },
+    { kind: "say", say: 1, part: 2 },
+    ...cuesOf(run).map(({ key }): MessageKey => ({ kind: "cue", run: 7, cue: key })),
+  ];
+  expect(changes.map(makeMessageKey).map(tellsOfChange)).toEqual([true, true, true]);
+  expect(others.map(makeMessageKey).filter(tellsOfChange)).toEqual([]);
 });
 
 test("a key of no known kind is none", () => {

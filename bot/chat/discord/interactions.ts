@@ -35,6 +35,9 @@ const KEPT_IDS = 5000;
 const KEPT_UNTOLD = 500;
 const MOST_UNTOLD = 600;
 
+/** What begins a run: where its calls come is told with the answer. */
+const BEGIN_RUNS: ReadonlySet<string> = new Set(["run start", "run trial"]);
+
 /** Returns what is done with each interaction; it never throws, and does nothing for one that came before. */
 export function createInteractionHandler(settings: InteractionSettings) {
   const { reader, handlers, log, rest, direct, fetchFile, photoOf, tellReach } = settings;
@@ -97,7 +100,7 @@ export function createInteractionHandler(settings: InteractionSettings) {
         ...sent,
         async answer(given, visibility, code) {
           isAnswered = true;
-          started = read.call.name === "run start" && code == null ? given : undefined;
+          started = BEGIN_RUNS.has(read.call.name) && code == null ? given : undefined;
           const reply = await withLogFile(given, settings, read.call.language);
           said = reply.text;
           const text = takeUntold(read.call.person.id, read.call.language) + reply.text;

@@ -24,7 +24,7 @@ export interface Call extends Omit<TimedCall, "kind"> {
   readonly of: string;
   /** What it is answered up to: its moment, or its number in the feed. */
   readonly mark: number;
-  /** null for a word. */
+  /** null for a word that names none. */
   readonly run: RunName | null;
 }
 
@@ -61,16 +61,17 @@ export function openCalls(
   ].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind) || a.at - b.at);
 }
 
-/** An entry of the feed that calls by itself: a word to many, or one to this person that is no call of a run. */
+/** An entry of the feed that calls by itself: a word to many, or one to this person that is no call of a run's schedule. */
 export function wordOf(event: FeedEvent): Call[] {
-  const calls = event.isWord || (event.kind === "cue" && event.runs.length === 0);
+  const isOfNoRun = event.kind === "cue" && event.runs.length === 0;
+  const calls = event.isWord || event.isChange || isOfNoRun;
   if (!calls || event.author?.isYou) return [];
   return [
     {
       id: `word ${event.id}`,
       of: WORDS,
       mark: event.id,
-      run: null,
+      run: event.isChange ? (event.runs[0] ?? null) : null,
       kind: "word",
       at: event.at,
       until: event.at + WORD_STAYS_MS,

@@ -45,6 +45,8 @@ export const bodySchema = z.object({
   mentions: z.array(z.string()).default([]),
   /** The runs it speaks of. */
   runs: z.array(runNameSchema).default([]),
+  /** Somebody else has changed its person's run. */
+  isChange: z.literal(true).optional(),
 });
 export type FeedBody = z.output<typeof bodySchema>;
 
@@ -76,6 +78,7 @@ export function eventFor(message: Message, personId: string): FeedEvent | undefi
     ],
     dueAt: body.dueAt,
     ...(body.again ? { again: body.again } : {}),
+    ...(body.isChange ? { isChange: true } : {}),
     // Nobody is called by their own word.
     isWord: body.say !== undefined && message.authorId !== personId,
     ...(body.photo

@@ -1,4 +1,5 @@
 import type { Stores } from "../../../store/index.ts";
+import { tellsOfChange } from "../../../store/shapes/message-key.ts";
 import type { Message } from "../../../store/messages.ts";
 import type { ChatPort, Delivery, Posted, Outcome } from "../port.ts";
 import { pushBodyOf } from "./push/words.ts";
@@ -35,6 +36,7 @@ export function sayInRoom(
     mentions: [...delivery.mentions],
     ...(say ? { say: say.id } : {}),
     runs: [...delivery.runs],
+    ...(tellsOfChange(key) ? { isChange: true } : {}),
   };
   const message = { classId, personId, authorId: say?.by ?? null, key: `d:${key}`, at: now, body };
   const { id, fresh } = stores.messages.add(message);

@@ -76,6 +76,8 @@ export interface FeedEvent {
   readonly again?: Again;
   /** A word to many: it calls like a run does, and its showing is told back. */
   readonly isWord: boolean;
+  /** Somebody else has changed this person's run: it calls by itself, since no call of the run's schedule says so. */
+  readonly isChange?: true;
   /** Where the photo of a roll's contact sheet, or of a print, belongs; `src` is null where there is none. */
   readonly photo?: {
     readonly kind: PhotoOf["kind"];
@@ -86,11 +88,7 @@ export interface FeedEvent {
   };
 }
 
-export interface You {
-  readonly id: string;
-  readonly name: string;
-  readonly role: Role;
-}
+export type You = Readonly<{ id: string; name: string; role: Role }>;
 
 export interface RoomFacts {
   readonly you: You;

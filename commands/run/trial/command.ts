@@ -5,7 +5,7 @@ import { whoMay } from "../../who.ts";
 import type { Plan } from "../../../store/shapes/plan.ts";
 import { isTrial, TRIAL_SPEED } from "../../../store/shapes/run.ts";
 import { isFilmPlan } from "../../../store/shapes/tray.ts";
-import { freshRun } from "../starting.ts";
+import { freshRun, wantThread } from "../starting.ts";
 import { bare, trialPlanOf } from "../trial.ts";
 import { noTrialTime, trialGoing, trialStarted } from "../trial-words.ts";
 
@@ -23,6 +23,7 @@ export const runTrial = defineCommand({
       ...freshRun(context, trialPlan(context)),
       speed: TRIAL_SPEED,
     });
+    wantThread(context, run);
     return trialStarted(run);
   },
 });

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { FeedEvent } from "../../../../bot/chat/room/wire.ts";
 import type { PersonView } from "../../../../bot/chat/room/view.ts";
-import { lateSeconds, openCalls, WORDS } from "../../../../bot/chat/room-page/calls.ts";
+import { lateSeconds, openCalls, wordOf, WORDS } from "../../../../bot/chat/room-page/calls.ts";
+import { tonesOf } from "../../../../bot/chat/room-page/tones.ts";
 import { advance, type RunEvent } from "../../../../commands/run/machine.ts";
 import { actionsAt, comingCall, doingNow } from "../../../../commands/run/doing.ts";
 import { viewOf } from "../../../../commands/run/view.ts";
@@ -176,5 +177,15 @@ describe("a word to many", () => {
     expect(words([event({ isWord: false })], 1)).toEqual([]);
     expect(words([event({ isWord: false, kind: "cue" })], 1)).toEqual([5]);
     expect(words([event({ isWord: false, kind: "cue", runs: [{ number: 7, tank: 3 }] })], 1)).toEqual([]);
+  });
+
+  test("one that tells of a change in one's run calls too, with the run's name, and is heard once", () => {
+    const change = event({ isWord: false, kind: "cue", isChange: true, runs: [{ number: 7, tank: 3 }] });
+    expect(words([change], 1)).toEqual([5]);
+    const [call] = openCalls([], [change], {}, s(1));
+    expect(call?.run).toEqual({ number: 7, tank: 3 });
+    const tones = tonesOf([], wordOf(change), {});
+    expect(tones.map(({ sound, at }) => [sound, at])).toEqual([["word", START]]);
+    expect(tonesOf([], wordOf(change), { [WORDS]: 5 })).toEqual([]);
   });
 });

@@ -45,3 +45,30 @@ test("who has a word is who was shown it, not the channel it went to", async () 
   for (const page of [mina, ben, lena]) page.socket.close();
   await room.stop();
 });
+
+test("whose wash a wet print begins again is called on their page, and nobody else; the run's own calls are none such", async () => {
+  const room = await startRoom();
+  const open = async (name: string) => {
+    const visitor = room.visitor();
+    await visitor.joinDemo(name);
+    return visitor.open();
+  };
+  const [mina, ben] = [await open("Mina"), await open("Ben")];
+  const toWash = async (page: typeof mina, run: number) => {
+    await page.says("/tray plan paper:resin-coated temp:20C");
+    await page.says("/run start");
+    for (let step = 0; step < 4; step += 1) await page.says(`/run next run:${run} step:${step} sure:yes`);
+  };
+  await toWash(mina, 1);
+  await toWash(ben, 2);
+  await room.pass(0);
+  const isIt = ({ text }: { text: string }): boolean => text.includes("A wet print came into the wash");
+  const { events } = await mina.hears("events", (each) => each.events.some(isIt));
+  expect(events.find(isIt)).toMatchObject({ kind: "cue", isChange: true, runs: [{ number: 1, trays: 1 }] });
+  await room.pass(300);
+  await mina.hears("events", (each) => each.events.some(({ text }) => text.includes("Take it out")));
+  const changes = (page: typeof mina): number =>
+    page.got.flatMap((each) => (each.type === "events" ? each.events : [])).filter(({ isChange }) => isChange)
+      .length;
+  expect([changes(mina), changes(ben)]).toEqual([1, 0]);
+});
