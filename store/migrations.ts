@@ -1,4 +1,5 @@
 import { BATCH_TABLES } from "./batch-tables.ts";
+import { FACTS_TABLES } from "./facts-tables.ts";
 import { FIRST_TABLES } from "./first-tables.ts";
 import { PRINT_TABLES } from "./print-tables.ts";
 import { PUSH_TABLES } from "./push-tables.ts";
@@ -181,4 +182,5 @@ export const MIGRATIONS: readonly string[] = [
   -- Who waits for a place is asked whenever a run moves on.
   create index runs_to_begin on runs (class_id, id) where phase_kind = 'waiting' and phase ->> 'step' = 0;
   `,
+  FACTS_TABLES,
 ];

@@ -17,17 +17,12 @@ export function splitWords(text: string): string[] {
  * one holds most of it; to go through the mark that nearly every roll has would take longer than all the rest.
  */
 export function toMatch(classId: number, filter: RollFilter, others: readonly number[] | null): string {
-  const marks: string[] = [];
-  if (filter.person) marks.push(personMark(filter.person));
-  if (filter.film !== null) marks.push(`f${toHex(lowerAscii(filter.film))}`);
-  if (filter.developer !== null) marks.push(`d${toHex(lowerAscii(filter.developer))}`);
-  if (filter.tank !== null) marks.push(`t${filter.tank}`);
-  if (filter.rating !== null) marks.push(`r${filter.rating}`);
-  if (filter.outcome !== null) marks.push(`o${filter.outcome}`);
-  if (filter.fault !== null) marks.push("fault");
-  if (filter.late === true) marks.push("late");
-  const months = monthsOf(filter.fromMs, filter.untilMs);
-  if (months.length > 0) marks.push(`(${months.map((month) => `m${month}`).join(" OR ")})`);
+  const marks = [
+    ...anyOf(personMarks(filter.person)),
+    ...filmMarks(filter),
+    ...(filter.tank === null ? [] : [`t${filter.tank}`]),
+    ...anyOf(dayMarks(filter.fromMs, filter.untilMs)),
+  ];
   const asked = [
     ...(marks.length > 0 ? [`marks : (${marks.join(" AND ")})`] : []),
     ...splitWords(filter.batch ?? "").map((word) => `batches : ${quote(word)}`),
@@ -49,43 +44,71 @@ function wordMatch(word: string, faults: readonly string[]): string {
   return `(${ways.join(" OR ")})`;
 }
 
-/** Over more months than this a search finds enough without them. */
-const MOST_MONTHS = 24;
-
-/** The months (UTC) that a stretch of time touches, as `202603`; none where it is open at an end, or long. */
-function monthsOf(fromMs: number | null, untilMs: number | null): string[] {
-  if (fromMs === null || untilMs === null || untilMs <= fromMs) return [];
-  const first = new Date(fromMs);
-  const last = new Date(untilMs - 1);
-  const count =
-    (last.getUTCFullYear() - first.getUTCFullYear()) * 12 + last.getUTCMonth() - first.getUTCMonth() + 1;
-  if (count > MOST_MONTHS) return [];
-  return Array.from({ length: count }, (_, at) =>
-    new Date(Date.UTC(first.getUTCFullYear(), first.getUTCMonth() + at, 1))
-      .toISOString()
-      .slice(0, 7)
-      .replace("-", ""),
-  );
+/** What it was, what it was developed in, what was seen of it: of a film, the others are asked for together with it. */
+function filmMarks({ film, developer, ...seen }: RollFilter): string[] {
+  const one = film === null ? "" : `f${nameMark(film)}`;
+  const both = developer === null ? one : `${one}x${nameMark(developer)}`;
+  const ways = waysSeen(`${one}s`, film === null, seen);
+  return [...anyOf(ways), ...(both === "" || (both === one && ways.length > 0) ? [] : [both])];
 }
 
-function personMark({ id, name }: NonNullable<RollFilter["person"]>): string {
-  const ways = [
-    ...(id === null ? [] : [`p${toHex(id)}`]),
-    ...(name === null ? [] : [`n${toHex(lowerAscii(name))}`]),
+/** Each way to be what is asked of lateness, fault, outcome and rating; none where nothing is. */
+function waysSeen(
+  begun: string,
+  mayEnd: boolean,
+  { late, fault, outcome, rating }: Pick<RollFilter, "late" | "fault" | "outcome" | "rating">,
+): string[] {
+  const fields = [
+    late === true ? ["1"] : ["0", "1"],
+    fault === null ? ["0", "1"] : ["1"],
+    outcome === null ? ["0", "1"] : [outcome === "stopped" ? "1" : "0"],
+    rating === null ? ["0", "1", "2", "3", "4", "5"] : [String(rating)],
   ];
-  return `(${ways.join(" OR ")})`;
+  const last = fields.findLastIndex(({ length }) => length === 1);
+  if (last < 0) return [];
+  const told = mayEnd ? fields.slice(0, last + 1) : fields;
+  const ways = told.reduce<string[]>(
+    (made, field) => made.flatMap((way) => field.map((letter) => way + letter)),
+    [begun],
+  );
+  return told.length < fields.length ? ways.map((way) => `${way}*`) : ways;
 }
+
+/** Over more days than these a search finds enough without them. */
+const MOST_DAYS = 750;
+const DAY_MS = 86_400_000;
+
+/**
+ * The days (UTC) that a stretch of time touches, as `m20260314*`; many days by their tens, very many by their months, and so a
+ * few too many. None where it is open at an end, or longer.
+ */
+function dayMarks(fromMs: number | null, untilMs: number | null): string[] {
+  if (fromMs === null || untilMs === null || untilMs <= fromMs) return [];
+  const first = Math.floor(fromMs / DAY_MS);
+  const count = Math.floor((untilMs - 1) / DAY_MS) - first + 1;
+  if (count > MOST_DAYS) return [];
+  const letters = count <= 31 ? 8 : count <= 200 ? 7 : 6;
+  const days = Array.from({ length: count }, (_, at) =>
+    new Date((first + at) * DAY_MS).toISOString().slice(0, 10).replaceAll("-", "").slice(0, letters),
+  );
+  return [...new Set(days)].map((day) => `m${day}*`);
+}
+
+function personMarks(person: RollFilter["person"]): string[] {
+  const { id = null, name = null } = person ?? {};
+  return [...(id === null ? [] : [`p${toHex(id)}`]), ...(name === null ? [] : [`n${nameMark(name)}`])];
+}
+
+const anyOf = (marks: readonly string[]): string[] => (marks.length === 0 ? [] : [`(${marks.join(" OR ")})`]);
 
 function quote(word: string): string {
   return `"${word.replaceAll('"', "")}"`;
 }
 
-/** As the store's `lower()` does: A to Z only. */
-function lowerAscii(text: string): string {
-  return text.replace(/[A-Z]/g, (letter) => letter.toLowerCase());
-}
+/** As the store's `hex(lower())` does: A to Z only. */
+const nameMark = (name: string): string => toHex(name.replace(/[A-Z]/g, (letter) => letter.toLowerCase()));
 
-/** As the store's `hex()` does, of the text in UTF-8. */
+/** Of the text in UTF-8. */
 function toHex(text: string): string {
   return [...new TextEncoder().encode(text)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }

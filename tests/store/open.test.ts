@@ -37,6 +37,7 @@ const LANDED: readonly string[] = [
   "35d65b590458",
   "b0d1b54c5ca1",
   "0d56ea9283eb",
+  "f25ef2ca8027",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

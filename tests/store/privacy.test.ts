@@ -57,6 +57,7 @@ const NAMELESS: Readonly<Record<string, string>> = {
   "rolls.developer": "a developer",
   "rolls.dilution": "numbers",
   "rolls.outcome": "a word of ours",
+  "rolls.seen": "digits",
   "room_secrets.kind": "a word of ours",
   "room_secrets.value": "the class's code, or a hash",
   "room_sessions.token_hash": "a hash",
