@@ -1,12 +1,10 @@
+import { NAMELESS } from "./shapes/person.ts";
 import type { Db } from "./open.ts";
 import type { NameForms, Redaction } from "./redaction.ts";
 import { tracesOf, withdrawShown } from "./shown.ts";
 import { TEXT_COLUMNS, type TextColumn } from "./text-columns.ts";
 
 /* Taking a person or a class out of the store, to the last byte. */
-
-/** The name under which what an erased person did goes on. */
-export const NAMELESS = "Somebody";
 
 export interface PrivacyStore {
   /**

@@ -1,4 +1,4 @@
-import { NAMELESS } from "../../store/privacy.ts";
+import { NAMELESS } from "../../store/shapes/person.ts";
 import { labelOf, wornWords } from "./batch-words.ts";
 import { chooseBatch, needOf, takenMl, type Need } from "./choose.ts";
 import type { Batch } from "../../store/shapes/batch.ts";

@@ -5,7 +5,7 @@ import { z } from "zod";
 import { labelOf } from "../batch/batch-words.ts";
 import { type Mark, reachedMarks } from "../batch/marks.ts";
 import { type FirstDayFacts, firstDayFacts, nextFirstStep } from "../class/first-day.ts";
-import { bellWarning } from "../class/outlast-words.ts";
+import { bellWarning } from "../plan/outlast-words.ts";
 import { isSet, keysFor } from "../class/setup.ts";
 import { WHO, whoMay } from "../who.ts";
 import { type Context, defineCommand } from "../define.ts";

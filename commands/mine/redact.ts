@@ -1,9 +1,10 @@
 import type { NameForms, Redaction, Traces } from "../../store/redaction.ts";
 import { inEach } from "../speech/language.ts";
+import { somebody } from "../speech/name-words.ts";
 import { escapeXml } from "../speech/svg.ts";
 import { makeNumber, plain } from "../speech/wording.ts";
-import { de } from "./words/name.de.ts";
-import { en } from "./words/name.en.ts";
+import { de } from "./words/redact.de.ts";
+import { en } from "./words/redact.en.ts";
 
 /* Taking a person's name out of what others wrote. Pure. */
 
@@ -38,10 +39,10 @@ function withMarkup(names: readonly string[]): string[] {
 
 /** The text with `somebody` for the names, word by word: `Mina` is not taken out of `Minaret`. */
 export function redactText(text: string, { whole, parts }: NameForms): string {
-  const { somebody } = words();
-  const wholly = whole.reduce((rest, name) => rest.replace(wordPattern(name, "giu"), somebody), text);
+  const instead = somebody();
+  const wholly = whole.reduce((rest, name) => rest.replace(wordPattern(name, "giu"), instead), text);
   const flagsOf = (part: string): string => (ALSO_WORDS.has(part.toLowerCase()) ? "gu" : "giu");
-  return parts.reduce((rest, name) => rest.replace(wordPattern(name, flagsOf(name)), somebody), wholly);
+  return parts.reduce((rest, name) => rest.replace(wordPattern(name, flagsOf(name)), instead), wholly);
 }
 
 /** First names that are common words in lower case: so written, they are taken for the word. */

@@ -1,7 +1,7 @@
 import { nameOf } from "./run-words.ts";
 import { keepRun } from "./keep.ts";
 import { z } from "zod";
-import { bellWarning } from "../class/outlast-words.ts";
+import { bellWarning } from "../plan/outlast-words.ts";
 import { recheckPlan } from "../batch/for-plan.ts";
 import { type Completer, type Context, defineCommand, UserError } from "../define.ts";
 import { secondsLeftAt } from "../plan/retemper.ts";

@@ -1,4 +1,4 @@
-import { NAMELESS } from "../../store/privacy.ts";
+import { NAMELESS } from "../../store/shapes/person.ts";
 import { recordRolls } from "../roll/record.ts";
 import type { Roll } from "../../store/shapes/roll.ts";
 import { cuesAfter } from "./cues.ts";

@@ -11,3 +11,6 @@ export interface Person {
   readonly id: string;
   readonly name: string;
 }
+
+/** The name under which what an erased person did goes on. */
+export const NAMELESS = "Somebody";

@@ -1,5 +1,5 @@
 import { inEach } from "../../speech/language.ts";
-import { nameWords, somebody } from "../../mine/name-words.ts";
+import { nameWords, somebody } from "../../speech/name-words.ts";
 import { formatMl, formatNumber, formatSeconds, instant, makeNumber, plain } from "../../speech/wording.ts";
 import { formatRolls } from "../batch-words.ts";
 import { isForPaper, type BatchKind } from "../../../store/shapes/batch.ts";

@@ -1,6 +1,6 @@
 import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
-import { nameWords } from "../../mine/name-words.ts";
+import { nameWords } from "../../speech/name-words.ts";
 import { formatMl, formatNumber, instant, plain } from "../../speech/wording.ts";
 import type { Collected } from "../../../store/shapes/shelf.ts";
 import { de } from "./de.ts";

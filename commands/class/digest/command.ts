@@ -3,7 +3,7 @@ import { defineCommand, UserError } from "../../define.ts";
 import { limitsOf } from "../../speech/shaped.ts";
 import { durationOption } from "../../speech/quantity.ts";
 import type { Result } from "../../result.ts";
-import { nextSitting } from "../bell.ts";
+import { nextSitting } from "../../plan/bell.ts";
 import * as words from "./reply.ts";
 import { habitsSchema, type Habits, type PeriodFault } from "../../../store/shapes/school.ts";
 import { clockFaultWords } from "../period-words.ts";

@@ -2,7 +2,7 @@ import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { instant, saySeconds } from "../../speech/wording.ts";
-import type { Sitting } from "../bell.ts";
+import type { Sitting } from "../../plan/bell.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
 import { formatMinute } from "../periods.ts";
 import { weekdayWord } from "../period-words.ts";

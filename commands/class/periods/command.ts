@@ -3,7 +3,7 @@ import { z } from "zod";
 import { type Context, defineCommand, picks, type Reply, UserError } from "../../define.ts";
 import type { Result } from "../../result.ts";
 import { textIn } from "../../speech/shaped.ts";
-import { nextSitting, sittingNow } from "../bell.ts";
+import { nextSitting, sittingNow } from "../../plan/bell.ts";
 import { sayCalendarFaults, sayCalendarNotes } from "./file-words.ts";
 import * as words from "./reply.ts";
 import { findClashes, LONGEST_CALENDAR, readCalendar } from "./calendar.ts";

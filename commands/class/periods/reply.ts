@@ -2,7 +2,7 @@ import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { instant, plain } from "../../speech/wording.ts";
-import type { Sitting } from "../bell.ts";
+import type { Sitting } from "../../plan/bell.ts";
 import type { Period } from "../../../store/shapes/school.ts";
 import { formatPeriod } from "../period-words.ts";
 import { de } from "./de.ts";

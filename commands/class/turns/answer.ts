@@ -2,7 +2,7 @@ import { isInTime, type FitJob, type Placed, type Places } from "./fit.ts";
 import { latestInOrder } from "./latest.ts";
 import { findOrder, lowerBounds } from "./order.ts";
 import type { FitAnswer, FitLine } from "./reply.ts";
-import type { Stages } from "../stages.ts";
+import type { Stages } from "../../plan/stages.ts";
 
 /* From loads and a bell to the answer: the order, the latest pour-ins, who must wait. Pure. */
 

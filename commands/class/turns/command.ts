@@ -7,7 +7,7 @@ import { fixTime, inEachBath } from "../../plan/fix.ts";
 import { washTime } from "../../plan/wash.ts";
 import { durationOption } from "../../speech/quantity.ts";
 import { makeNumber } from "../../speech/wording.ts";
-import { nextSitting, sittingNow } from "../bell.ts";
+import { nextSitting, sittingNow } from "../../plan/bell.ts";
 import { answerFit, type Load } from "./answer.ts";
 import * as words from "./reply.ts";
 import { isFilmRun, isTrayRun, isTrial } from "../../../store/shapes/run.ts";
@@ -17,7 +17,7 @@ import { BARE_STEP } from "../../../store/shapes/plan.ts";
 import type { Habits } from "../../../store/shapes/school.ts";
 import { periodFaultWords } from "../period-words.ts";
 import { parseClock } from "../periods.ts";
-import { stagesLeft, stagesOf, type Stages } from "../stages.ts";
+import { stagesLeft, stagesOf, type Stages } from "../../plan/stages.ts";
 import { whoMay } from "../../who.ts";
 
 /** Where nobody says how long: a middling developing time. */

@@ -1,5 +1,5 @@
 import type { Reply } from "../../define.ts";
-import { nameWords } from "../../mine/name-words.ts";
+import { nameWords } from "../../speech/name-words.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { instant, saySeconds } from "../../speech/wording.ts";

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { isTrayRun } from "../../../store/shapes/run.ts";
-import { sittingNow } from "../../class/bell.ts";
+import { sittingNow } from "../../plan/bell.ts";
 import { defineCommand } from "../../define.ts";
 import { titleOf } from "../../sheet/step-words.ts";
 import { makeNumber } from "../../speech/wording.ts";

@@ -1,6 +1,6 @@
 import type { TrayLine } from "../../../store/shapes/tray-line.ts";
 import type { Reply } from "../../define.ts";
-import { nameWords } from "../../mine/name-words.ts";
+import { nameWords } from "../../speech/name-words.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeLine } from "../../speech/line.ts";
 import { formatDilution, instant, plain } from "../../speech/wording.ts";

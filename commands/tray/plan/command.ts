@@ -4,7 +4,7 @@ import type { PaperKind } from "../../../store/shapes/paper.ts";
 import { trayPlanSchema, type TrayPlan } from "../../../store/shapes/tray.ts";
 import { trayLineSchema, type TrayLine } from "../../../store/shapes/tray-line.ts";
 import { completeBatchOf } from "../../batch/options.ts";
-import { bellWarning } from "../../class/outlast-words.ts";
+import { bellWarning } from "../../plan/outlast-words.ts";
 import { defineCommand, UserError, type Context } from "../../define.ts";
 import { SIZE_NAMES, sizeNamed, USUAL_SIZE } from "../../print/sizes.ts";
 import { durationIn, temperatureIn } from "../../speech/quantity.ts";

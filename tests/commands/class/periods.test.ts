@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { nextSitting, sittingNow } from "../../../commands/class/bell.ts";
+import { nextSitting, sittingNow } from "../../../commands/plan/bell.ts";
 import { addPeriods, parseClock, parseDays } from "../../../commands/class/periods.ts";
 import { formatPeriod } from "../../../commands/class/period-words.ts";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { outlast } from "../../../commands/class/outlast.ts";
-import { outlastWords } from "../../../commands/class/outlast-words.ts";
-import { stagesLeft, stagesOf } from "../../../commands/class/stages.ts";
+import { outlast } from "../../../commands/plan/outlast.ts";
+import { outlastWords } from "../../../commands/plan/outlast-words.ts";
+import { stagesLeft, stagesOf } from "../../../commands/plan/stages.ts";
 import { advance } from "../../../commands/run/machine.ts";
 import { aPlan, aRun, START } from "../../support/make.ts";
 

@@ -1,6 +1,6 @@
-import { inEach } from "../speech/language.ts";
-import { plain } from "../speech/wording.ts";
-import { NAMELESS } from "../../store/privacy.ts";
+import { inEach } from "./language.ts";
+import { plain } from "./wording.ts";
+import { NAMELESS } from "../../store/shapes/person.ts";
 import { de } from "./words/name.de.ts";
 import { en } from "./words/name.en.ts";
 
