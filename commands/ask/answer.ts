@@ -4,6 +4,7 @@ import type { Reading } from "./read.ts";
 import type { Intent } from "./rules.ts";
 import { printingAnswer } from "./print-answers.ts";
 import * as ofRun from "./run-answers.ts";
+import * as atSink from "./sink-answers.ts";
 import { says, shows, type Answer, type Answerer } from "./shape.ts";
 import { timeAnswer } from "./time.ts";
 import { askWords as words } from "./words.ts";
@@ -33,6 +34,16 @@ const ANSWERS: Readonly<Record<Intent, Answerer>> = {
   amount: ofClass.amountAnswer,
   films: () => shows("sheet list"),
   printing: printingAnswer,
+  warmth: atSink.warmthAnswer,
+  baths: atSink.bathsAnswer,
+  agitate: atSink.agitateAnswer,
+  missed: atSink.missedAnswer,
+  silent: atSink.silentAnswer,
+  reel: atSink.reelAnswer,
+  lid: atSink.lidAnswer,
+  leak: atSink.leakAnswer,
+  lights: atSink.lightsAnswer,
+  hang: atSink.hangAnswer,
   harm: ofClass.harmAnswer,
   hello: () => shows("help", {}, words().hello),
   thanks: () => says(words().thanks),

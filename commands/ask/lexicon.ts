@@ -1,3 +1,4 @@
+import { SINK_WORDS } from "./sink-lexicon.ts";
 import { createSlips, foldWord, isSlipOf } from "./tokens.ts";
 
 /*
@@ -6,6 +7,7 @@ import { createSlips, foldWord, isSlipOf } from "./tokens.ts";
  */
 
 const WORDS = {
+  ...SINK_WORDS,
   // Asking
   HOW: "how hwo wie",
   LONG: "long lange lang longer länger",
@@ -17,13 +19,13 @@ const WORDS = {
   WHY: "why warum wieso weshalb wofür wozu",
   MEAN: "mean means meaning bedeutet bedeuten heißt heissen heißen explain erklär erkläre erklären define",
   CAN: "can could kann kannst darf may",
-  SHOULD: "should supposed must need soll sollen muss brauch brauche",
+  SHOULD: "should supposed must need soll sollen muss brauch brauche söll muess muas müss",
 
   // Time
   TIME: "time times minutes minuten minute min mins zeit zeiten dauer duration",
   DEVTIME: "entwicklungszeit entwicklungszeiten entwicklungzeit developmenttime",
   LEFT: "left remaining remain restzeit rest übrig verbleib*",
-  STILL: "still noch nohc nch yet",
+  STILL: "still noch nohc nch yet noh",
   OVER: "over finished vorbei aus done fertig durch end ende ready",
   SOON: "soon bald nearly almost gleich",
   TOGO: "togo",
@@ -32,7 +34,7 @@ const WORDS = {
   BEFORE: "vor",
   SINCE: "since seit for",
   ALREADY: "already schon",
-  NOW: "now jetzt nun gerade grad",
+  NOW: "now jetzt nun gerade grad jetz",
   NEXT: "next weiter nxt continue nächste nächster nächstes nächsten nexte",
   AFTER: "after nach then danach dann afterwards",
   STEP: "step schritt",
@@ -43,9 +45,10 @@ const WORDS = {
     "class lesson week weeks month year yesterday tomorrow friday monday stunde stunden woche wochen monat jahr gestern schule school unterricht letzte letztes letzten",
 
   // Doing
-  START: "start starten starte begin beginnen beginne anfangen anfang fangen fang los loslegen starting go",
+  START:
+    "start starten starte begin beginnen beginne anfangen anfang fangen fang los loslegen starting go losgehts startstart",
   TIMER: "timer clock uhr stoppuhr",
-  READY: "ready bereit soweit",
+  READY: "ready bereit soweit parat beinand startklar",
   STOP: "stop stopp stoppen stoppe halt horauf horeauf",
   CANCEL:
     "cancel abort quit abbrechen abbruch abbreche brich beenden beende aufhören terminate schluss giveup endit kill",
@@ -72,7 +75,7 @@ const WORDS = {
   FULL: "full voll",
   DONE: "done fertig finished ok okay erledigt",
   AGITATE:
-    "agitate agitation agitating kippen schütteln schüttel invert inverting inversion inversions bewegen schwenken shake",
+    "agitate agitation agitating kippen schütteln schüttel invert inverting inversion inversions bewegen schwenken shake flip umdrehen umdrehn wackeln drehen",
   DO: "do mach machen tun mache doing make",
   DEVELOP: "develop developing devlop entwickeln entwickle entwickelt entwicklung process",
   FILM: "film films filme filmen roll rolls rolle",
@@ -81,7 +84,7 @@ const WORDS = {
   CALCULATE: "calculate compute work ausrechnen rechne berechne berechnen",
 
   // Baths and bottles
-  DEVELOPER: "developer dev devs developr entwickler entwicklers soup papierentwickler",
+  DEVELOPER: "developer dev devs developr entwickler entwicklers soup papierentwickler suppe brühe",
   STOPBATH: "stopbath stoppbad stopbad unterbrecher unterbrecherbad",
   FIXER: "fixer fixierer fixierers fixierbad fix fixers fixing papierfixierer papierfixierbad",
   WASH: "wash washing wässern wässerung wasser water rinse spülen",
@@ -89,17 +92,17 @@ const WORDS = {
   CHEMICAL:
     "chemical chemicals chemie chemistry chemikalie chemikalien acid säure solution lösung essigsäure",
   BOTTLE: "bottle bottles flasche flaschen batch kanister",
-  TANK: "tank tanks dose dosen",
+  TANK: "tank tanks dose dosen dosn dösli döserl",
   GOOD: "good gut okay ok ordnung brauchbar haltbar fit fresh frisch",
   USE: "use used using benutzen nehmen verwenden benutzt nutzen",
   WORKS: "work works geht funktioniert taugt wirkt does do schafft",
   DEAD: "dead tot exhausted verbraucht worn hin kaputt expired abgelaufen spent leer erschöpft hinüber",
   KEEPS: "keep keeps last lasts hält halten haltbar",
-  OLD: "old alt",
+  OLD: "old alt alte alten altes",
   AGE: "age alter",
   MIXED: "mixed made make angesetzt gemacht gemischt angerührt wurde",
-  FREE: "free frei available verfügbar",
-  HAS: "has have got hat using benutzt gehört",
+  FREE: "free frei available verfügbar spare",
+  HAS: "has have got hat using benutzt gehört hamma habts hend",
 
   // Temperature
   WARMER: "warmer hotter wärmer heißer warm hot heiß warmed gestiegen risen",
@@ -112,16 +115,16 @@ const WORDS = {
     "negative negatives negativ negativs negs neg film filme picture pictures bild bilder photos fotos abzug",
   LOOKS: "looks look looking sieht aussehen came geworden rausgekommen",
   COLOURED: "purple pink lila rosa violet violett magenta",
-  CLEAR: "clear blank klar transparent durchsichtig empty leer",
+  CLEAR: "clear blank klar transparent durchsichtig empty leer seethrough",
   NOTHING: "nothing nichts",
   BLACK: "black schwarz",
   MILKY: "milky cloudy milchig trüb trübe creamy hazy opaque",
   STREAKS: "streaks streak streifen stripes streifig",
   HOLES: "holes perforation perforations perforation* löcher löchern sprocket",
   THIN: "thin dünn faint pale blass flau",
-  DARK: "dark dunkel",
+  DARK: "dark dunkel finster",
   LIGHT: "light hell",
-  SPOTS: "spots spot dots punkte flecken fleck bubbles blasen",
+  SPOTS: "spots spot dots punkte flecken fleck bubbles blasen specks pünktchen pünktli tupfen",
   ROUND: "round runde rund runder",
   CRESCENT: "crescent crescents halbmond halbmonde moon moons knick",
   SCRATCH: "scratch scratches scratched kratzer lines linien verkratzt",
@@ -162,7 +165,7 @@ const WORDS = {
   SWALLOW: "swallow* swallowed drank drunk drink verschluck* geschluckt getrunken trank ate gegessen",
   MOUTH: "mouth mund",
   FACE: "face gesicht",
-  SKIN: "skin haut hand hände hands arm finger fingers",
+  SKIN: "skin haut hand hände händen hands arm finger fingers",
   ITCH: "itch itches itching juckt rash ausschlag",
   BURNS: "burn burns burning brennt brennen verätzt ätzt stings",
   SPILL:
@@ -188,7 +191,7 @@ const WORDS = {
   HELP: "help hilfe helfen helf",
   COMMANDS: "command commands befehl befehle",
   UNDERSTAND: "understand verstehe versteh kapier kapiere verstanden",
-  FIRST: "first erste ersten erstes",
+  FIRST: "first erste ersten erstes zuerst imnew binneu",
   YOU: "you du",
   HERE: "here hier da there",
   MILLILITRES: "ml millilitres milliliter liter litre menge amount",
@@ -204,7 +207,7 @@ export type Concept = keyof typeof WORDS;
 /** Frequent words that mean nothing here, so that none of them is taken for a slip of another. */
 const PLAIN =
   "a an and the this that these those it its is isnt be been am im i me my mine we our us she he her his they them your to of on at by with from up out off so or but if because just also very really please again some any one someone anyone somebody all says said did does has would will was were there here more most less than sure well lol haha " +
-  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn house see seen went go wht cant ive sorry oh today shall down into about ever everything everyone them then track side other both too between difference usable wanna gonna gotta think know maybe still than half little number such same much thing things something anything lot great super weather nice feel come came want will wollen  like get let lets put dran wifi late date take home some same than them then für aufs ins am um über man meinem meines deine dein dir dich sich uns dies diese dieser dieses diesem jener kam kommt können konnte möchte möchten wollte wollten sollte nochmal mehr bloß nur eben halt denn dann ob kurz komplett habs ists sinds wars gibts gehts dauerts wo da unser unsere spät spater schade etwa ungefähr knapp zusammen guten schönen heute abend wetter wär wäre würde gern gerne glaub glaube weiß bleibt erwischt oh naja super nimm nehm take";
+  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn house see seen went go wht cant ive sorry oh today shall down into about ever everything everyone them then track side other both too between difference usable wanna gonna gotta think know maybe still than half little number such same much thing things something anything lot great super weather nice feel come came want will wollen  like get let lets put dran wifi late date take home some same than them then für aufs ins am um über man meinem meines deine dein dir dich sich uns dies diese dieser dieses diesem jener kam kommt können konnte möchte möchten wollte wollten sollte nochmal mehr bloß nur eben halt denn dann ob kurz komplett des ned hob hats schlimm arg gone anmachen sry omg brb pls plz scheiße shit worden habs ists sinds wars gibts gehts dauerts wo da unser unsere spät spater schade etwa ungefähr knapp zusammen guten schönen heute abend wetter wär wäre würde gern gerne glaub glaube weiß bleibt erwischt oh naja super nimm nehm take";
 
 const exact = new Map<string, Set<Concept>>();
 const endless: (readonly [stem: string, concept: Concept])[] = [];

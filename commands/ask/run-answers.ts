@@ -13,10 +13,10 @@ import { askWords as words } from "./words.ts";
 /* Answers about one's own film: where it is, how long, and keys for what a person says of it. */
 
 export const planKey = (): Action => ({ label: words().makePlan, line: "plan", weight: "main" });
-const runLabel = ({ number }: Run): string => makeNumber("run", number);
+export const runLabel = ({ number }: Run): string => makeNumber("run", number);
 
 /** The runs a sentence speaks of: the one it names, else all of this person's. */
-function runsMeant({ things }: Reading, { runs }: Facts): readonly Run[] {
+export function runsMeant({ things }: Reading, { runs }: Facts): readonly Run[] {
   const named = runs.filter(
     ({ number, plan }) =>
       (things.run === null || number === things.run) && (things.tank === null || plan.tank === things.tank),

@@ -7,12 +7,16 @@ const MOST_LETTERS = 2000;
 
 /** `Wärmer` and `waermer` both as `warmer`; `ß` as `ss`. */
 export function foldWord(text: string): string {
-  return text
-    .normalize("NFKD")
-    .replace(/\p{M}/gu, "")
-    .toLowerCase()
-    .replaceAll("ß", "ss")
-    .replace(/([aou])e/g, "$1");
+  return (
+    text
+      .normalize("NFKD")
+      .replace(/\p{M}/gu, "")
+      .toLowerCase()
+      .replaceAll("ß", "ss")
+      // `sooo`, `heeelp`: no word has a letter three times over.
+      .replace(/(\p{L})\1{2,}/gu, "$1")
+      .replace(/([aou])e/g, "$1")
+  );
 }
 
 /** Words and numbers in their order; `20.5`, `1+1`, `9:30` and `°` stay whole. Apostrophes vanish: `what's`, `whats`. */

@@ -4,9 +4,12 @@ import { de as aidDe } from "./words/aid.de.ts";
 import { en as aidEn } from "./words/aid.en.ts";
 import { de } from "./words/ask.de.ts";
 import { en } from "./words/ask.en.ts";
+import { de as sinkDe } from "./words/sink.de.ts";
+import { en as sinkEn } from "./words/sink.en.ts";
 import { de as termsDe } from "./words/terms.de.ts";
 import { en as termsEn } from "./words/terms.en.ts";
 
+export const sinkWords = inEach({ en: sinkEn, de: sinkDe });
 export const askWords = inEach({ en, de });
 export const aidWords = inEach({ en: aidEn, de: aidDe });
 const terms = inEach({ en: termsEn, de: termsDe });

@@ -8,6 +8,8 @@ import { createRoom, type Room } from "../../support/room.ts";
 import { aNewRoll } from "../../support/rolls.ts";
 import { BLIND_DE } from "./blind.de.ts";
 import { BLIND_EN } from "./blind.en.ts";
+import { EVENING_DE } from "./evening.de.ts";
+import { EVENING_EN } from "./evening.en.ts";
 import { MORE_DE } from "./more.de.ts";
 import { MORE_EN } from "./more.en.ts";
 import { TYPED_DE } from "./typed.de.ts";
@@ -219,7 +221,8 @@ describe("no sentence changes anything", () => {
     room.says("Mina", "/print log seconds:12.5 frame:12");
     room.says("Mina", "hello");
     const before = rowsIn(path);
-    for (const [, sentence] of [...TYPED_EN, ...MORE_EN, ...BLIND_EN, ...TYPED_DE, ...MORE_DE, ...BLIND_DE]) {
+    const english = [...TYPED_EN, ...MORE_EN, ...BLIND_EN, ...EVENING_EN];
+    for (const [, sentence] of [...english, ...TYPED_DE, ...MORE_DE, ...BLIND_DE, ...EVENING_DE]) {
       const { kind, reply } = room.asks("Mina", `ask ${sentence}`);
       expect(kind, sentence).toBe("done");
       expect(reply.text, sentence).not.toBe("");

@@ -4,6 +4,8 @@ import { readSentence } from "../../../commands/ask/read.ts";
 import { CHANGES, type Intent } from "../../../commands/ask/rules.ts";
 import { BLIND_DE } from "./blind.de.ts";
 import { BLIND_EN } from "./blind.en.ts";
+import { EVENING_DE } from "./evening.de.ts";
+import { EVENING_EN } from "./evening.en.ts";
 import { MORE_DE } from "./more.de.ts";
 import { MORE_EN } from "./more.en.ts";
 import { CLASS_NAMES, readAs } from "./read-as.ts";
@@ -38,6 +40,10 @@ describe.each(TABLES)("%s", (_, rows) => {
       expect(readAs(hurt), hurt).toBe("harm");
     }
   });
+});
+
+test.each([...EVENING_EN, ...EVENING_DE])("of an evening, %s: %s", (wanted, sentence) => {
+  expect(readAs(sentence)).toBe(wanted);
 });
 
 /*

@@ -1,0 +1,102 @@
+import type { Action } from "../define.ts";
+import { makeLine } from "../speech/line.ts";
+import { formatBothScales, formatSeconds, makeNumber, saySeconds } from "../speech/wording.ts";
+import { washTime } from "../plan/wash.ts";
+import { describeAgitation, titleOf } from "../sheet/step-words.ts";
+import type { Step, StepKind } from "../../store/shapes/plan.ts";
+import { currentStep, isFilmRun, type Run } from "../../store/shapes/run.ts";
+import { isFilmPlan } from "../../store/shapes/tray.ts";
+import type { Facts } from "./facts.ts";
+import type { Reading } from "./read.ts";
+import { runLabel, runsMeant, whereAnswer } from "./run-answers.ts";
+import { says, type Answerer } from "./shape.ts";
+import { askWords, sinkWords as words, termText } from "./words.ts";
+
+/* Answers to what is in somebody's way at the sink: a reel, a lid, a leak, a call nobody heard. */
+
+/** The same, and below it where the film is, if one is in a tank. */
+const withRun = (text: string, reading: Reading, facts: Facts): ReturnType<Answerer> =>
+  runsMeant(reading, facts).length > 0 ? { ...whereAnswer(reading, facts), text } : says(text);
+
+export const reelAnswer: Answerer = () => says(words().reel);
+export const missedAnswer: Answerer = (reading, facts) => withRun(words().missed, reading, facts);
+export const silentAnswer: Answerer = (reading, facts) => withRun(words().silent, reading, facts);
+export const hangAnswer: Answerer = (_, { habits }) => says(words().hang(saySeconds(habits.drySeconds)));
+export const lightsAnswer: Answerer = () =>
+  says(words().lights, { label: askWords().whoInTrays, line: "tray lines" });
+
+/** Whether the fixing time of a film is over: then light does it no harm. */
+function isFixed(run: Run): boolean {
+  const lastFix = run.plan.steps.findLastIndex(({ kind }) => kind === "fix");
+  return "step" in run.phase && run.phase.step > lastFix;
+}
+
+export const lidAnswer: Answerer = (reading, facts) => {
+  const films = runsMeant(reading, facts).filter(isFilmRun);
+  const isSafe = films.length > 0 && films.every(isFixed);
+  return withRun(isSafe ? words().lidSafe : words().lidShut, reading, facts);
+};
+
+export const leakAnswer: Answerer = (reading, facts) => {
+  const named = reading.things.tank;
+  const tanks = named === null ? runsMeant(reading, facts).flatMap(({ plan }) => plan.tank ?? []) : [named];
+  const keys = tanks.map((tank): Action => ({
+    label: words().reportLeak(tank),
+    line: makeLine("tank report", { tank: makeNumber("tank", tank), fault: words().leaks }),
+  }));
+  return says(words().leak, ...keys);
+};
+
+export const warmthAnswer: Answerer = (_, { sheets, plan }) => {
+  const meant = plan && isFilmPlan(plan.plan) ? [plan.plan.sheet] : sheets;
+  const known = meant.flatMap(({ points }) => points.map(({ tenthsC }) => tenthsC));
+  const [low, high] = [Math.min(...known), Math.max(...known)];
+  const range =
+    known.length > 0 && low < high ? words().range(formatBothScales(low), formatBothScales(high)) : "";
+  return says([words().warmth, range].filter(Boolean).join(" "), {
+    label: askWords().warmIt,
+    line: "mix temper",
+  });
+};
+
+/** Of one's own film, or of the plan that waits. */
+function stepsOf(
+  reading: Reading,
+  facts: Facts,
+): { readonly name: string; readonly steps: readonly Step[] } | null {
+  const [run] = runsMeant(reading, facts).filter(isFilmRun);
+  if (run) return { name: runLabel(run), steps: run.plan.steps };
+  const { plan } = facts;
+  return plan && isFilmPlan(plan.plan)
+    ? { name: makeNumber("plan", plan.number), steps: plan.plan.steps }
+    : null;
+}
+
+function kindsAsked({ signs }: Reading): readonly StepKind[] {
+  if (signs.has("STOPBATH")) return ["stop", "rinse"];
+  return signs.has("FIXER") ? ["fix"] : ["wash"];
+}
+
+export const bathsAnswer: Answerer = (reading, facts) => {
+  const kinds = kindsAsked(reading);
+  const [run] = runsMeant(reading, facts).filter(isFilmRun);
+  const now = run && currentStep(run);
+  if (now && kinds.includes(now.kind)) return whereAnswer(reading, facts);
+  const meant = stepsOf(reading, facts);
+  const times = (meant?.steps ?? []).flatMap((step) =>
+    kinds.includes(step.kind) && step.seconds !== null
+      ? [`${titleOf(step)} ${formatSeconds(step.seconds)}`]
+      : [],
+  );
+  if (meant && times.length > 0) return says(words().baths(times.join(", "), meant.name));
+  const { fixMinSeconds, washMethod, washAid, washMinSeconds } = facts.habits;
+  // As a plan at 20 °C has it.
+  const wash = washTime(washMethod, washAid, washMinSeconds, 200, 300);
+  return says(words().bathsAtLeast(saySeconds(fixMinSeconds), saySeconds(wash.seconds)));
+};
+
+export const agitateAnswer: Answerer = (reading, facts) => {
+  if (runsMeant(reading, facts).length > 0) return whereAnswer(reading, facts);
+  const agitation = stepsOf(reading, facts)?.steps.find(({ kind }) => kind === "develop")?.agitation;
+  return says(agitation ? words().agitate(describeAgitation(agitation)) : termText("agitation"));
+};

@@ -1,0 +1,27 @@
+import type { SinkWords } from "./sink.en.ts";
+
+export const de: SinkWords = {
+  reel: "**Spule und Hände ganz trocken, und völlige Dunkelheit.** Schneide den Filmanfang gerade, runde die Ecken ab, schieb ihn unter die Führung und dreh ohne Kraft. Klemmt er? Nimm ihn heraus, trockne die Spule und fang neu an; leg den Film so lange in die geschlossene Dose. Üben lässt es sich bei Licht mit einem verdorbenen Film.",
+  missed:
+    "**Kipp jetzt einmal und mach dann mit den Signalen weiter.** Einmal ausgelassen sieht man kaum. Hol es nicht mit mehr Kippen nach.",
+  silent:
+    "**Dreh die Lautstärke auf, lass diese Seite offen und tipp einmal darauf:** Ein Handy tönt erst nach einer Berührung. Signale bei geschlossener Seite: `/mine phone`. In einem anderen Chat: Erlaube seine Mitteilungen.",
+  lights:
+    "**Frag zuerst laut.** Licht verdirbt offenen Film und unbedecktes Papier sofort, auch das vom Handy. Ein Film in der geschlossenen Dose verträgt es.",
+  lidShut:
+    "**Lass den Deckel zu, bis die Zeit im Fixierbad um ist:** Vorher verdirbt Licht den Film. Ist sie offen? Mach sie sofort zu, mach nach der Uhr weiter und sag es der Lehrkraft: Ein Teil des Films kann verloren sein.",
+  lidSafe:
+    "**Ja: Er ist fixiert, Licht schadet ihm nicht mehr.** Fass ihn nur am Rand an und wässere ihn zu Ende.",
+  leak: "**Handschuhe an, halt sie über das Becken und mach nach der Uhr weiter.** Drück den Deckel fest zu und kipp sanft. Wisch auf, was am Boden ist. Melde die Dose danach, damit sie niemand als Nächstes nimmt.",
+  leaks: "undicht",
+  reportLeak: (tank) => `Dose ${tank} melden: undicht`,
+  warmth:
+    "**20 °C sind beim Entwickler üblich;** alle anderen Bäder und das Wasser fast genauso warm. Miss und sag, wie warm er ist: Die Zeit richtet sich danach.",
+  range: (low, high) => `Das Datenblatt hat Zeiten von ${low} bis ${high}.`,
+  baths: (times, of) => `**${times}** (${of}). Du bekommst ein Signal, wenn die Zeit um ist.`,
+  bathsAtLeast: (fix, wash) =>
+    `**Mindestens ${fix} ins Fixierbad und ${wash} wässern,** so hält es dieser Kurs. Ein Plan sagt es für deinen Film.`,
+  agitate: (how) => `**Kippen: ${how}.** Du bekommst jedes Mal ein Signal.`,
+  hang: (time) =>
+    `**Häng ihn an einem Ende auf, wo kein Staub fliegt, mit einem Gewicht am anderen.** Fass ihn nur am Rand an. Er braucht etwa ${time}.`,
+};

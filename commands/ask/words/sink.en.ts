@@ -1,0 +1,28 @@
+export const en = {
+  /** How a film goes on a reel: common practice, no source. */
+  reel: "**Reel and hands bone dry, and total darkness.** Cut the film's beginning straight and round its corners off, push it in under the guides, and wind without force. Stuck? Take it off, dry the reel, and begin again; in between put the film into the closed tank. A spoilt film in daylight is good to practise with.",
+  /** One agitation left out: common practice, no source. */
+  missed:
+    "**Agitate once now, then go on with the calls.** One time missed hardly shows. Don't make up for it with more.",
+  silent:
+    "**Turn up the volume, leave this page open and tap it once:** a phone sounds only after a touch. What is called when the page is closed: `/mine phone`. In another chat: allow its notifications.",
+  lights:
+    "**Ask aloud first.** Light spoils open film and uncovered paper in a moment, a phone's as well. A film in the closed tank bears it.",
+  lidShut:
+    "**Leave the lid on until the fixing time is over:** before that, light spoils the film. Is it open? Close it at once, go on by the clock, and tell the teacher: some of the film may be lost.",
+  lidSafe: "**Yes: it is fixed, light does it no harm.** Touch only its edges, and go on with the wash.",
+  leak: "**Gloves on, hold it over the sink, and go on by the clock.** Press the lid on firmly; turn it gently. Wipe up what is on the floor. Then report the tank, so that nobody takes it next.",
+  leaks: "leaks",
+  reportLeak: (tank: number) => `Report tank ${tank}: leaks`,
+  warmth:
+    "**20 °C (68 °F) is usual for the developer;** all other baths and the wash nearly as warm as that. Measure, then say how warm it is: the time follows.",
+  range: (low: string, high: string) => `The data sheet has times from ${low} to ${high}.`,
+  /** `times`: `Rinse 1 0:30, Rinse 2 0:30`; `of`: `R7`, `P7`. */
+  baths: (times: string, of: string) => `**${times}** (${of}). I call you when it is over.`,
+  bathsAtLeast: (fix: string, wash: string) =>
+    `**At least ${fix} in the fixer and ${wash} in the wash,** as this class has it. A plan says it for your film.`,
+  agitate: (how: string) => `**Agitate: ${how}.** I call you each time.`,
+  hang: (time: string) =>
+    `**Hang it by one end where no dust flies, with a weight at the other.** Touch only its edges. It needs about ${time}.`,
+};
+export type SinkWords = typeof en;

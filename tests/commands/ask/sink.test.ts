@@ -1,0 +1,84 @@
+import { beforeEach, expect, test } from "vitest";
+import { englishIn } from "../../support/english.ts";
+import { createRoom, type Room } from "../../support/room.ts";
+import { EVENING_DE } from "./evening.de.ts";
+
+/* What stands in a beginner's way at the sink: each question gets something to do. */
+
+const PLAN = "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:3";
+
+let room: Room;
+beforeEach(() => {
+  room = createRoom();
+});
+const keys = (typed: string) =>
+  (room.asks("Mina", typed).reply.actions ?? []).map(({ label, line }) => [label, line]);
+/** Says that the bath of each of these steps is in. */
+function put(...steps: readonly number[]): void {
+  for (const step of steps) room.says("Mina", `/run next run:1 step:${step} sure:yes`);
+}
+
+// After two minutes in the fixer the lid may come off: Army correspondence course SS0509-8, p. 24. Here: after the whole time.
+test("the tank stays shut until the fixing time is over, and may be opened then", async () => {
+  expect(room.says("Mina", "can i open the tank")).toMatch(/^\*\*Leave the lid on/);
+  room.says("Mina", PLAN);
+  room.says("Mina", "/run start");
+  put(0, 1, 2, 3);
+  expect(room.says("Mina", "can i open the tank now")).toMatch(/^\*\*Leave the lid on[^]*left in the fixer/);
+  await room.pass(400);
+  expect(room.says("Mina", "can i have a peek")).toMatch(/^\*\*Yes: it is fixed/);
+  put(4);
+  expect(room.says("Mina", "i took the lid off")).toMatch(/^\*\*Yes: it is fixed[^]*left in the wash/);
+});
+
+test("a leak has a key that reports the tank: that of the film, or the one that is named", () => {
+  expect(keys("it leaks")).toEqual([]);
+  expect(keys("tank 4 is leaking")).toEqual([["Report tank 4: leaks", "tank report tank:T4 fault:leaks"]]);
+  room.says("Mina", PLAN);
+  room.says("Mina", "/run start");
+  expect(room.press("Mina", keys("its leaking")[0]?.[0] ?? "")).toContain("leaks");
+  expect(room.stores.tanks.find(1, 3)?.condition).toBe("leaks");
+});
+
+test("how long a bath takes is told by one's own film or plan, else by what the class has at least", () => {
+  expect(room.says("Mina", "how long do i fix")).toMatch(/^\*\*At least 5 min in the fixer and /);
+  room.says("Mina", PLAN);
+  expect(room.says("Mina", "how long in the stop bath")).toBe(
+    "**Rinse 1 0:30, Rinse 2 0:30** (P1). I call you when it is over.",
+  );
+  room.says("Mina", "/run start");
+  put(0, 1, 2, 3);
+  expect(room.says("Mina", "how long in the fixer")).toContain("left in the fixer");
+  expect(room.says("Mina", "how long do i wash")).toMatch(/^\*\*Wash \d+:00\*\* \(R1\)\./);
+});
+
+test("how to agitate is told by the plan before the film is in, and by the film then", () => {
+  expect(room.says("Mina", "how often do i agitate")).toContain("**Agitating** brings");
+  room.says("Mina", PLAN);
+  expect(room.says("Mina", "how often do i agitate")).toMatch(
+    /^\*\*Agitate: first 30 s, then 5 s each minute/,
+  );
+});
+
+test("how warm it should be is told with what the film's own data sheet has", () => {
+  room.says("Mina", PLAN);
+  expect(room.says("Mina", "how warm should the developer be")).toMatch(
+    /^\*\*20 °C \(68 °F\) is usual[^]*has times from 18 °C \(64\.4 °F\) to 24 °C \(75\.2 °F\)\.$/,
+  );
+});
+
+test("a letter held too long is one", () => {
+  room.says("Mina", PLAN);
+  expect(room.says("Mina", "lets gooooo")).toContain("Plan P1 is ready");
+  expect(room.says("Mina", "fixer in my eeeeye")).toMatch(/^\*\*Eye: rinse now/);
+});
+
+test("in German no answer of an evening has English in it, or is without words", () => {
+  room.says("Mina", "/mine language language:de");
+  room.says("Mina", PLAN);
+  for (const [, sentence] of EVENING_DE) {
+    const { reply } = room.asks("Mina", `ask ${sentence}`);
+    expect(englishIn(reply.text, ...(reply.actions ?? []).map(({ label }) => label)), sentence).toEqual([]);
+    expect(reply.text, sentence).not.toContain("Das habe ich nicht verstanden");
+  }
+});
