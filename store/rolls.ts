@@ -137,7 +137,7 @@ export function createRollStore(db: Db): RollStore {
   );
   const sums = db.prepare<[number, number, number, number], Omit<RollSum, "body"> & { body: string }>(
     `select number, person_name as "personName", film, developer, dilution, outcome, ended_at as "endedAt",
-       late_cues as "lateCues", rating, fault, body
+       late_cues as "lateCues", rating, fault, ${SUM_BODY} as body
      from rolls where class_id = ? and ended_at >= ? and ended_at < ? order by ended_at desc, id desc limit ?`,
   );
   const any = db.prepare<[number]>("select 1 from rolls where class_id = ? limit 1");
@@ -186,6 +186,11 @@ export function createRollStore(db: Db): RollStore {
     values: (classId, kind, limit) => values.all(classId, kind, limit),
   };
 }
+
+/** The steps are most of a body: they stay where they are. */
+const SUM_BODY = `json_object(${Object.keys(rollSumBodySchema.shape)
+  .map((name) => `'${name}', body -> '$.${name}'`)
+  .join(", ")})`;
 
 /** Columns of a strict table hold what was written; of many rows only the bodies are examined. */
 const bodyRead =
