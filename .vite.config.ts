@@ -36,13 +36,10 @@ const TAKEN_IN = [
   "fastest-levenshtein",
   "ical.js",
   "jsonc-parser",
+  "papaparse",
   "simple-statistics",
   /^d3-/,
   "internmap",
-  // With all it is made of: before a first call it is needed, and it lies in some thirty files.
-  /^(@?pino|thread-stream|sonic-boom|atomic-sleep|on-exit-leak-free|real-require|safe-stable-stringify)/,
-  "quick-format-unescaped",
-  "process-warning",
 ];
 
 /** All that the process is built of lies in one folder, so that a part finds another beside it. */

@@ -3,7 +3,7 @@ import { chatOf, makeChatKey } from "../store/shapes/chat-key.ts";
 import { join } from "node:path";
 import { pipeline } from "node:stream/promises";
 import { parseArgs } from "node:util";
-import { lineFormsOf } from "../commands/define.ts";
+import { lineFormsOf } from "../commands/forms.ts";
 import { type Role, ROLES } from "../store/shapes/person.ts";
 import { commands } from "../commands/index.ts";
 import { DEFAULT_LANGUAGE } from "../store/shapes/language.ts";
@@ -19,7 +19,6 @@ import { backupFolderOf } from "./disk/backup.ts";
 import { createClock } from "./process/clock.ts";
 import { readConfig, zoneOf } from "./process/config.ts";
 import { DEMO_KEY } from "./demo/demo.ts";
-import { openDemo } from "./demo/evening.ts";
 import { type Answered, createDispatch } from "./calls/dispatch.ts";
 import { makeDataFolder } from "./disk/folder.ts";
 import { refuseEmptied } from "./disk/guard.ts";
@@ -62,8 +61,10 @@ async function main(): Promise<number> {
     const stores = openStores(path);
     try {
       const clock = { now: () => request.now };
-      if (stores.classes.list().length === 0)
+      if (stores.classes.list().length === 0) {
+        const { openDemo } = await import("./demo/evening.ts");
         openDemo(stores, zoneOf(config.value), clock, createLog(config.value.LOG_LEVEL));
+      }
       return await ask(request, stores, config.value.LOG_LEVEL);
     } finally {
       stores.close();

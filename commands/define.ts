@@ -1,10 +1,9 @@
-import type { z } from "zod";
+import { z } from "zod";
 import type { ErrorCode } from "./errors.ts";
 import type { Stores } from "../store/index.ts";
 import type { SchoolClass } from "../store/shapes/school.ts";
 import type { PhotoOf } from "../store/shapes/photo.ts";
 import type { LogFile } from "../store/shapes/roll.ts";
-import type { LineForm } from "./speech/line.ts";
 import type { Person, Role } from "../store/shapes/person.ts";
 
 /*
@@ -212,21 +211,27 @@ export interface Command {
   handle(input: Record<string, unknown>, context: Context): Reply;
 }
 
-/** What typed lines are read by: a form for each name, those of before included. */
-export const lineFormsOf = (commands: readonly Command[]): LineForm[] =>
-  commands.flatMap(({ name, was = [], rest, options }) =>
-    [name, ...was].map((each) => ({ name: each, rest, options: Object.keys(options.shape) })),
-  );
+/** What a handler gets of these options. */
+export type InputOf<Options extends () => z.ZodRawShape> = z.output<z.ZodObject<ReturnType<Options>>>;
 
-/** Keeps the handler's input type tied to the option schema while the registry holds plain commands. */
-export function defineCommand<S extends z.ZodObject>(
+/**
+ * Keeps the handler's input type tied to the options while the registry holds plain commands. Options are made when they are
+ * first asked for: to make those of all hundred commands takes longer than a call.
+ */
+export function defineCommand<S extends z.ZodRawShape>(
   command: Omit<Command, "options" | "handle" | "complete"> & {
-    readonly options: S;
-    readonly complete?: { readonly [K in keyof z.input<S>]?: Completer };
-    handle(input: z.output<S>, context: Context): Reply;
+    options(): S;
+    readonly complete?: { readonly [K in keyof S]?: Completer };
+    handle(input: z.output<z.ZodObject<S>>, context: Context): Reply;
   },
 ): Command {
-  return command as unknown as Command;
+  let made: z.ZodObject | undefined;
+  return {
+    ...(command as unknown as Command),
+    get options() {
+      return (made ??= z.object(command.options()));
+    },
+  };
 }
 
 /** What stands on a command's form beside the names that are typed: at most 100 characters each. */

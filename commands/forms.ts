@@ -1,3 +1,4 @@
+import type { LineForm } from "./speech/line.ts";
 import { forms as askForms } from "./ask/words/form.de.ts";
 import { forms as batchForms } from "./batch/words/form.de.ts";
 import { forms as cautionForms } from "./caution/words/form.de.ts";
@@ -37,6 +38,18 @@ const TRANSLATED: Readonly<Partial<Record<Language, Forms>>> = {
     ...printForms,
   },
 };
+
+/** What typed lines are read by: a form for each name, those of before included. */
+export const lineFormsOf = (commands: readonly Command[]): LineForm[] =>
+  commands.flatMap((command) =>
+    [command.name, ...(command.was ?? [])].map((name) => ({
+      name,
+      rest: command.rest,
+      get options() {
+        return Object.keys(command.options.shape);
+      },
+    })),
+  );
 
 export function summaryOf(command: Command, language = spokenLanguage()): string {
   return TRANSLATED[language]?.[command.name]?.summary ?? command.summary;

@@ -1,5 +1,5 @@
 import { USUAL } from "../../commands/tray/usual.ts";
-import { sheetSchema, type Sheet } from "../../store/shapes/sheet.ts";
+import type { Sheet } from "../../store/shapes/sheet.ts";
 import type { TrayLine } from "../../store/shapes/tray-line.ts";
 import type { SchoolClass } from "../../store/shapes/school.ts";
 import type { Stores } from "../../store/index.ts";
@@ -26,9 +26,9 @@ function sheet(
   boxSpeed: number,
   developer: string,
   waterParts: number,
-  points: readonly number[][],
+  points: readonly (readonly [tenthsC: number, exposureIndex: number, seconds: number])[],
 ): Sheet {
-  return sheetSchema.parse({
+  return {
     film,
     developer,
     dilution: { concentrateParts: 1, waterParts },
@@ -46,7 +46,7 @@ function sheet(
     minConcentrateMl: null,
     tabularGrain: film.startsWith("Quay"),
     source: SOURCE,
-  });
+  };
 }
 
 export const DEMO_SHEETS: readonly Sheet[] = [

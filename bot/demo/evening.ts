@@ -2,7 +2,7 @@ import { commands } from "../../commands/index.ts";
 import { parseLine } from "../../commands/speech/line.ts";
 import { currentStep, isOver, type Run } from "../../store/shapes/run.ts";
 import type { BatchKind } from "../../store/shapes/batch.ts";
-import { lineFormsOf } from "../../commands/define.ts";
+import { lineFormsOf } from "../../commands/forms.ts";
 import type { Role } from "../../store/shapes/person.ts";
 import type { Stores } from "../../store/index.ts";
 import type { Clock } from "../process/clock.ts";

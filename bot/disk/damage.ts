@@ -1,4 +1,3 @@
-import { execFile } from "node:child_process";
 import { constants, setPriority } from "node:os";
 import { builtPath } from "../process/built.ts";
 
@@ -16,6 +15,7 @@ export type Examined =
  */
 export function examineBeside(path: string, tell: (examined: Examined) => void): () => void {
   let isOver = false;
+  const { execFile } = process.getBuiltinModule("node:child_process");
   const child = execFile(process.execPath, [builtPath("examine.js"), path], (error, found) => {
     if (isOver) return;
     if (error) tell({ kind: "unknown", detail: String(error) });

@@ -1,6 +1,5 @@
 import { createPrivateKey, X509Certificate } from "node:crypto";
 import { readFileSync } from "node:fs";
-import { createSecureContext } from "node:tls";
 import { fail, ok, type Result } from "../../commands/result.ts";
 
 /* The two files https needs: read, held against each other, and told in a sentence where one will not do. */
@@ -40,7 +39,8 @@ export function readCertificate(files: CertificateFiles, now: number): Result<Ce
       `ROOM_TLS_KEY: ${files.key} is not the key of the first certificate in ${files.certificate}; set the two files that were made together`,
     ]);
   try {
-    createSecureContext({ cert: pem, key: key.value.pem });
+    // Read only where there is a certificate: a first call need not wait for it.
+    process.getBuiltinModule("node:tls").createSecureContext({ cert: pem, key: key.value.pem });
   } catch (error) {
     return fail([
       `ROOM_TLS_CERT: browsers would not take ${files.certificate} (${(error as Error).message}); have a new one made`,

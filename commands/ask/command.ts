@@ -19,7 +19,7 @@ export function makeAsk(commands: readonly Command[]): Command {
   return defineCommand({
     name: "ask",
     summary: "Ask in your own words: how long left, is the fixer good, what is a reel",
-    options: z.object({
+    options: () => ({
       text: z.string().trim().max(2000).default("").describe("What you want to know"),
       as: z.enum(INTENTS).optional().describe("Set by buttons: what is meant"),
     }),

@@ -48,10 +48,9 @@ export function isSlipOf(typed: string, meant: string): boolean {
  * where they share nearly all of their letters, for a sentence may hold hundreds that nobody knows.
  */
 export function createSlips(words: Iterable<string>): (typed: string) => string | undefined {
-  const byLength = new Map<number, { readonly word: string; readonly letters: number }[]>();
-  for (const word of words)
-    byLength.set(word.length, [...(byLength.get(word.length) ?? []), { word, letters: lettersOf(word) }]);
+  let byLength: ReturnType<typeof sortByLength> | undefined;
   return (typed) => {
+    byLength ??= sortByLength(words);
     const letters = lettersOf(typed);
     for (const more of [0, -1, 1, -2, 2]) {
       const near = byLength
@@ -61,6 +60,13 @@ export function createSlips(words: Iterable<string>): (typed: string) => string 
     }
     return undefined;
   };
+}
+
+function sortByLength(words: Iterable<string>) {
+  const byLength = new Map<number, { readonly word: string; readonly letters: number }[]>();
+  for (const word of words)
+    byLength.set(word.length, [...(byLength.get(word.length) ?? []), { word, letters: lettersOf(word) }]);
+  return byLength;
 }
 
 /** Which letters a word has, a bit each; letters that share a bit only let more through. */

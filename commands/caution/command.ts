@@ -6,7 +6,7 @@ import { TASKS } from "./tasks.ts";
 export const caution = defineCommand({
   name: "caution",
   summary: "Safety and waste: what to mind at this task",
-  options: z.object({ about: z.enum(TASKS).optional().describe("Which task; all of them if left out") }),
+  options: () => ({ about: z.enum(TASKS).optional().describe("Which task; all of them if left out") }),
   who: "student",
   visibility: "private",
   rest: "about",

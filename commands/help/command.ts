@@ -1,7 +1,6 @@
 import { waitingPlanOf } from "../plan/ready.ts";
 import { withLeftOut } from "../unreadable.ts";
 import { chatOf } from "../../store/shapes/chat-key.ts";
-import { z } from "zod";
 import { labelOf } from "../batch/batch-words.ts";
 import { type Mark, reachedMarks } from "../batch/marks.ts";
 import { type FirstDayFacts, firstDayFacts, nextFirstStep } from "../class/first-day.ts";
@@ -23,7 +22,7 @@ const URGENT: readonly Mark[] = ["exhausted", "out-of-date", "test-overdue", "re
 export const help = defineCommand({
   name: "help",
   summary: "The next sensible step for you now",
-  options: z.object({}),
+  options: () => ({}),
   who: whoMay("help"),
   visibility: "private",
   handle(_, context) {

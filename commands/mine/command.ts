@@ -11,7 +11,7 @@ import * as words from "./reply.ts";
 export const mineShow = defineCommand({
   name: "mine show",
   summary: "What is kept about you, in plain words",
-  options: z.object({}),
+  options: () => ({}),
   who: whoMay("mine show"),
   visibility: "private",
   handle(_, { stores, class: { id }, person }) {
@@ -35,7 +35,7 @@ export const mineShow = defineCommand({
 export const mineExport = defineCommand({
   name: "mine export",
   summary: "Everything that is kept about you, as a file to take along",
-  options: z.object({}),
+  options: () => ({}),
   who: whoMay("mine export"),
   visibility: "private",
   handle(_, { stores, class: school, person }) {
@@ -91,7 +91,7 @@ function isoOf(atMs: number | undefined): string | null {
 export const mineLanguage = defineCommand({
   name: "mine language",
   summary: "Which language I speak with you",
-  options: z.object({
+  options: () => ({
     language: z
       .enum([...LANGUAGES, "chat"])
       .describe("en: English; de: Deutsch; chat: the one your chat is set to"),
@@ -108,7 +108,7 @@ export const mineLanguage = defineCommand({
 export const mineErase = defineCommand({
   name: "mine erase",
   summary: "Take yourself out of this class's store, for good",
-  options: z.object({
+  options: () => ({
     name: z.string().trim().min(1).max(60).optional().describe("Your name, to confirm it"),
   }),
   who: whoMay("mine erase"),
@@ -129,7 +129,7 @@ export const mineErase = defineCommand({
 export const classForget = defineCommand({
   name: "class forget",
   summary: "Take somebody out of this class's store, for good",
-  options: z.object({
+  options: () => ({
     person: z.string().trim().min(1).max(60).describe("Whom"),
     sure: z.enum(["yes", "no"]).default("no").describe("yes: I know what I am doing"),
   }),

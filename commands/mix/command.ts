@@ -11,7 +11,7 @@ import { temper } from "./temper.ts";
 export const mixDilute = defineCommand({
   name: "mix dilute",
   summary: "How much concentrate and water, from any one of the amounts; given two, it checks them",
-  options: z.object({
+  options: () => ({
     dilution: askedDilutionOption.describe("Concentrate + water, like 1+9; or per cent: 28% to 2%"),
     total: volumeOption.optional().describe("What is to be made, like 300 ml"),
     concentrate: amountOption.optional().describe("The concentrate you have, like 50 ml"),
@@ -46,7 +46,7 @@ const hotTapOption = z
 export const mixTemper = defineCommand({
   name: "mix temper",
   summary: "How much hot and cold water for a bath of the right volume and temperature",
-  options: z.object({
+  options: () => ({
     total: volumeOption.describe("How much bath, like 1 l"),
     target: temperatureIn(TEMPERED_TENTHS_C).describe("How warm it must be, like 20C"),
     cold: temperatureIn(TAP_TENTHS_C).describe("Temperature of the cold tap"),

@@ -146,7 +146,7 @@ function otherSheets(also: string | undefined, context: Context, sheet: Sheet): 
 export const planCurve = defineCommand({
   name: "plan curve",
   summary: "Show a plan's curve, its steps as a strip, and what each number rests on",
-  options: z.object({
+  options: () => ({
     plan: z
       .string()
       .trim()

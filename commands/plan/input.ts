@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Context } from "../define.ts";
+import type { Context, InputOf } from "../define.ts";
 import { developerOption, filmOption, sheetDilutionOption } from "../sheet/options.ts";
 import {
   agitationOption,
@@ -29,7 +29,7 @@ const { shape } = planSchema;
 const label = z.string().trim().min(1).max(40);
 const yesNo = z.enum(["yes", "no"]);
 
-export const planOptions = z.object({
+export const planOptions = () => ({
   film: filmOption.describe("The film's name, as on its data sheet"),
   temp: temperatureOption.describe("Temperature of the developer in the tank, like 20C or 68F"),
   developer: developerOption
@@ -86,7 +86,7 @@ export const planOptions = z.object({
   fixbatch: label.optional().describe("Label of the fixer bottle, like B4"),
 });
 
-export type PlanInput = z.output<typeof planOptions>;
+export type PlanInput = InputOf<typeof planOptions>;
 
 /** What is asked, with the class's habits and the tank's own where nothing is said. */
 export function toRequest(

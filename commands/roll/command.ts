@@ -7,7 +7,7 @@ import { completeRoll, findRoll, ownRoll, photoOfRoll } from "./options.ts";
 export const rollShow = defineCommand({
   name: "roll show",
   summary: "One roll: as planned and as it really went",
-  options: z.object({
+  options: () => ({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
   }),
   who: whoMay("roll show"),
@@ -23,7 +23,7 @@ export const rollShow = defineCommand({
 export const rollNote = defineCommand({
   name: "roll note",
   summary: "Write a note on a roll, to be found again by its words",
-  options: z.object({
+  options: () => ({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
     note: z.string().min(1).max(2000).describe("What you saw; at most 2,000 characters"),
   }),
@@ -40,7 +40,7 @@ export const rollNote = defineCommand({
 export const rollRate = defineCommand({
   name: "roll rate",
   summary: "Rate the negatives, 1 (unusable) to 5 (prints easily)",
-  options: z.object({
+  options: () => ({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
     rating: z.coerce.number().int().min(1).max(5).describe("1 to 5"),
   }),

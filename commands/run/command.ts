@@ -46,7 +46,7 @@ const completeRun: Completer = (typed, context) =>
 export const runStart = defineCommand({
   name: "run start",
   summary: "Start a run from your plan",
-  options: z.object({
+  options: () => ({
     plan: z.string().min(1).max(12).optional().describe("Which plan, like P12; your newest one if left out"),
     tank: z.string().trim().min(1).max(8).optional().describe("Another tank of the same size, like T4"),
     wait: sureOption.describe("yes: wait for its tank though another is free, and be called"),
@@ -76,7 +76,7 @@ export const runStart = defineCommand({
 export const runNext = defineCommand({
   name: "run next",
   summary: "Say that the next bath is in (or the step is done)",
-  options: z.object({
+  options: () => ({
     run: runOption,
     step: z.coerce
       .number()
@@ -109,7 +109,7 @@ export const runNext = defineCommand({
 export const runStatus = defineCommand({
   name: "run status",
   summary: "Where your film is now and what comes next",
-  options: z.object({ run: runOption }),
+  options: () => ({ run: runOption }),
   who: "student",
   visibility: "private",
   complete: { run: completeRun },
@@ -124,7 +124,7 @@ export const runStatus = defineCommand({
 export const runCorrect = defineCommand({
   name: "run correct",
   summary: "Put right when you poured, or give a new temperature",
-  options: z.object({
+  options: () => ({
     run: runOption,
     ago: agoOption.optional().describe("How long ago you really poured: 20, 1:10"),
     temp: temperatureOption.optional().describe("Temperature in the tank now: 21.5, 70F"),
@@ -151,7 +151,7 @@ export const runCorrect = defineCommand({
 export const runSeen = defineCommand({
   name: "run seen",
   summary: "Say that the image has begun to appear: the factor then sets the developing time",
-  options: z.object({ run: runOption }),
+  options: () => ({ run: runOption }),
   who: "student",
   visibility: "private",
   complete: { run: completeRun },
@@ -171,7 +171,7 @@ export const runSeen = defineCommand({
 export const runStop = defineCommand({
   name: "run stop",
   summary: "Stop a run for good; the log keeps what was done",
-  options: z.object({
+  options: () => ({
     run: runOption,
     reason: z.string().max(300).default("").describe("Why, for the log"),
     sure: sureOption,

@@ -32,7 +32,7 @@ const complete = { film: completeFilm, developer: completeDeveloper, dilution: c
 export const sheetAdd = defineCommand({
   name: "sheet add",
   summary: "Add one time to a data sheet, old or new",
-  options: z.object({
+  options: () => ({
     film: filmOption.describe("The film's name"),
     developer: developerOption.describe("The developer's name"),
     dilution: sheetDilutionOption.describe("Concentrate + water, like 1+9, or stock"),
@@ -90,7 +90,7 @@ export const sheetAdd = defineCommand({
 export const sheetShow = defineCommand({
   name: "sheet show",
   summary: "Show a data sheet: its times, its source, its curve",
-  options: z.object({
+  options: () => ({
     film: filmOption.describe("The film's name"),
     developer: developerOption.optional().describe("The developer's name"),
     dilution: sheetDilutionOption.optional().describe("Concentrate + water, like 1+9, or stock"),
@@ -111,7 +111,7 @@ export const sheetShow = defineCommand({
 export const sheetList = defineCommand({
   name: "sheet list",
   summary: "List the class's data sheets",
-  options: z.object({
+  options: () => ({
     film: filmOption.optional().describe("Part of a film's or developer's name"),
   }),
   who: "student",
@@ -130,7 +130,7 @@ export const sheetList = defineCommand({
 export const sheetExport = defineCommand({
   name: "sheet export",
   summary: "Take the class's data sheets as a file",
-  options: z.object({
+  options: () => ({
     format: z.enum(["csv", "json"]).default("csv").describe("csv for a spreadsheet, json for programs"),
     film: filmOption.optional().describe("Only the data sheets of this film"),
   }),

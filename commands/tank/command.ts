@@ -28,7 +28,7 @@ const completeTank: Completer = (typed, context) =>
 export const tankList = defineCommand({
   name: "tank list",
   summary: "The class's tanks: size, condition, and who has them now",
-  options: z.object({}),
+  options: () => ({}),
   who: whoMay("tank list"),
   visibility: "private",
   handle: (_, context) => withLeftOut(context, ["tank"], words.listReply(tanksNow(context))),
@@ -37,7 +37,7 @@ export const tankList = defineCommand({
 export const tankAdd = defineCommand({
   name: "tank add",
   summary: "Add tanks, or set anew what is known of them",
-  options: z.object({
+  options: () => ({
     numbers: z.string().min(1).max(100).describe("Which numbers, like 1-12 or 1, 2, 5"),
     reels: wholeIn(shape.reels).default(1).describe("How many reels each one takes"),
     volume: volumeIn(shape.volumeMl).describe(
@@ -71,7 +71,7 @@ export const tankAdd = defineCommand({
 export const tankRemove = defineCommand({
   name: "tank remove",
   summary: "Take a tank off the list",
-  options: z.object({ tank: tankOption.describe("Tank number") }),
+  options: () => ({ tank: tankOption.describe("Tank number") }),
   who: whoMay("tank remove"),
   visibility: "private",
   complete: { tank: completeTank },
@@ -89,7 +89,7 @@ export const tankRemove = defineCommand({
 export const tankReport = defineCommand({
   name: "tank report",
   summary: "Say what is wrong with a tank (it leaks, a reel jams)",
-  options: z.object({
+  options: () => ({
     tank: tankOption.describe("Tank number"),
     fault: textIn(shape.condition).describe("What is wrong, in a few words"),
   }),
@@ -106,7 +106,7 @@ export const tankReport = defineCommand({
 export const tankClear = defineCommand({
   name: "tank clear",
   summary: "Say that a tank is in order again",
-  options: z.object({ tank: tankOption.describe("Tank number") }),
+  options: () => ({ tank: tankOption.describe("Tank number") }),
   who: whoMay("tank clear"),
   visibility: "class",
   complete: { tank: completeTank },

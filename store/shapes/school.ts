@@ -107,8 +107,6 @@ export const habitsSchema = z.object({
 });
 export type Habits = z.output<typeof habitsSchema>;
 
-export const DEFAULT_HABITS: Habits = habitsSchema.parse({});
-
 /** A class as the rest of the program sees it. */
 export interface SchoolClass {
   readonly id: number;

@@ -1,6 +1,6 @@
 import { performance } from "node:perf_hooks";
 import { expect, test } from "vitest";
-import { DEFAULT_HABITS } from "../../store/shapes/school.ts";
+import { DEFAULT_HABITS } from "../../store/shapes/usual-habits.ts";
 import { makePlan } from "../../commands/plan/process.ts";
 import { bareRequest } from "../../commands/plan/request.ts";
 import { aSheet } from "../support/make.ts";

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { afterRun } from "../../commands/run/after-run.ts";
 import { parseLine } from "../../commands/speech/line.ts";
-import { lineFormsOf } from "../../commands/define.ts";
+import { lineFormsOf } from "../../commands/forms.ts";
 import { commands } from "../../commands/index.ts";
 import { aLine, aTrayPlan, aTrayRun } from "../support/trays.ts";
 import { START } from "../support/make.ts";

@@ -1,4 +1,4 @@
-import { DEFAULT_HABITS } from "../../store/shapes/school.ts";
+import { DEFAULT_HABITS } from "../../store/shapes/usual-habits.ts";
 import { type Agitation, type Sheet, sheetSchema } from "../../store/shapes/sheet.ts";
 import { type Plan, planSchema, type Step } from "../../store/shapes/plan.ts";
 import type { Run } from "../../store/shapes/run.ts";

@@ -4,7 +4,7 @@ import { DEMO_KEY, DEMO_NAME, inventDemo } from "../../bot/demo/demo.ts";
 import type { Log } from "../../bot/process/log.ts";
 import { settleDue } from "./settle.ts";
 import type { ChatPort, Delivery, Outcome } from "../../bot/chat/port.ts";
-import { lineFormsOf } from "../../commands/define.ts";
+import { lineFormsOf } from "../../commands/forms.ts";
 import type { Role } from "../../store/shapes/person.ts";
 import { commands } from "../../commands/index.ts";
 import { speaking } from "../../commands/speech/language.ts";

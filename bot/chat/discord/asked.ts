@@ -13,7 +13,8 @@ import {
   ComponentType,
   InteractionType,
 } from "discord-api-types/v10";
-import { type Command, lineFormsOf } from "../../../commands/define.ts";
+import { type Command } from "../../../commands/define.ts";
+import { lineFormsOf } from "../../../commands/forms.ts";
 import { parseLine } from "../../../commands/speech/line.ts";
 import { readChoice } from "./choose-class.ts";
 import { missingOf, readFormKey } from "./form.ts";

@@ -1,5 +1,5 @@
 import { DEMO_SHEETS } from "../../demo/demo.ts";
-import { DEFAULT_HABITS } from "../../../store/shapes/school.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/usual-habits.ts";
 import type { Reply } from "../../../commands/define.ts";
 import { parseLine } from "../../../commands/speech/line.ts";
 import { makePlan } from "../../../commands/plan/process.ts";

@@ -1,5 +1,6 @@
 import { readTyped } from "../../../commands/ask/typed.ts";
-import { lineFormsOf, type Command, type Reply } from "../../../commands/define.ts";
+import { type Command, type Reply } from "../../../commands/define.ts";
+import { lineFormsOf } from "../../../commands/forms.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { Member } from "../../../store/members.ts";
 import type { RoomSession, RoomStore } from "../../../store/room.ts";

@@ -40,7 +40,7 @@ function standing(context: Context, text: string): Batch {
 export const batchTest = defineCommand({
   name: "batch test",
   summary: "Note a test: clearing time of a scrap of film, pH by paper, silver by strip",
-  options: z.object({
+  options: () => ({
     batch: batchOption.describe("Which bottle, like B3"),
     clearing: durationIn(CLEARING_SECONDS)
       .optional()
@@ -78,7 +78,7 @@ export const batchTest = defineCommand({
 export const batchTopup = defineCommand({
   name: "batch topup",
   summary: "Note fresh bath or replenisher added to a bottle, and used bath taken out for it",
-  options: z.object({
+  options: () => ({
     batch: batchOption.describe("Which bottle, like B3"),
     add: volumeIn(LINE_PARTS.amount).describe("What was added, like 300 ml"),
     as: z
@@ -124,7 +124,7 @@ export const batchTopup = defineCommand({
 export const batchDiscard = defineCommand({
   name: "batch discard",
   summary: "Note that a bottle, or a part of it, is thrown away, and where it went",
-  options: z.object({
+  options: () => ({
     batch: batchOption.describe("Which bottle, like B3"),
     to: toOption.describe("silver (fixer only), drain (where local rules allow), waste container, supplier"),
     ml: volumeIn(LINE_PARTS.amount).optional().describe("How much, if not all of it"),
@@ -149,7 +149,7 @@ export const batchDiscard = defineCommand({
 export const batchCorrect = defineCommand({
   name: "batch correct",
   summary: "Put the ledger right by a new line: take a line back, or add or take off ml or rolls",
-  options: z.object({
+  options: () => ({
     batch: batchOption.describe("Which bottle, like B3"),
     reason: reasonOption.describe("Why; it stays in the ledger"),
     line: z.coerce.number().int().min(1).optional().describe("Number of the line that was wrong"),
@@ -215,7 +215,7 @@ function checkBottle(
 export const batchAllow = defineCommand({
   name: "batch allow",
   summary: "Let one person use an exhausted bath for one tank, in your name; it stays in the ledger",
-  options: z.object({
+  options: () => ({
     batch: batchOption.describe("Which bottle, like B3"),
     reason: reasonOption.describe("Why; it stays in the ledger"),
     person: z

@@ -36,7 +36,7 @@ const REPLENISH_ML = shape.replenishMlPerRoll;
 export const batchMix = defineCommand({
   name: "batch mix",
   summary: "Note a freshly mixed bottle and get its label; what is left out is taken from the last one",
-  options: z.object({
+  options: () => ({
     kind: z.enum(BATCH_KINDS).describe("What it is for"),
     product: textIn(shape.product).describe("Name on the pack"),
     volume: volumeIn(shape.volumeMl).describe("How much is mixed, like 2 l"),

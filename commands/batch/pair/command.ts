@@ -37,7 +37,7 @@ function savePair(context: Context, pair: FixPair, kind: BatchKind): void {
 export const batchPair = defineCommand({
   name: "batch pair",
   summary: "Fix in two baths: which bottle is the first and which the second",
-  options: z.object({
+  options: () => ({
     first: batchOption.describe("The bottle film clears in, like B3"),
     second: batchOption.describe("The bottle film finishes in, like B4: the fresher one"),
   }),
@@ -56,7 +56,7 @@ export const batchPair = defineCommand({
 export const batchRotate = defineCommand({
   name: "batch rotate",
   summary: "Two fixing baths: the first is dropped, the second moves up, a fresh one is second",
-  options: z.object({
+  options: () => ({
     fresh: batchOption.describe("The freshly mixed bottle, like B5"),
     first: batchOption.optional().describe("The first bath to drop, where there are several pairs"),
     to: z.enum(DESTINATIONS).default("silver").describe("Where the old one goes: silver or supplier"),

@@ -9,7 +9,7 @@ import * as words from "./reply.ts";
 export const batchShelf = defineCommand({
   name: "batch shelf",
   summary: "What concentrates and powders the class has",
-  options: z.object({}),
+  options: () => ({}),
   who: "student",
   visibility: "private",
   handle: (_, { stores, class: { id } }) => words.shelfReply(stores.shelf.list(id)),
@@ -19,7 +19,7 @@ export const batchRestock = defineCommand({
   name: "batch restock",
   was: ["batch stock"],
   summary: "Note packs that came to the shelf, or put right how much is left",
-  options: z.object({
+  options: () => ({
     product: textIn(batchSchema.shape.product).describe("Name on the pack"),
     packs: z.coerce.number().int().min(-99).max(999).optional().describe("How many came (below 0: went)"),
     left: volumeOption.optional().describe("What is left in all, to put the shelf right, like 750 ml"),

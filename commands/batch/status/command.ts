@@ -13,7 +13,7 @@ const PAGE_SIZE = 12;
 export const batchStatus = defineCommand({
   name: "batch status",
   summary: "Every bottle: what is left, how old, how fast it clears, how long it will last",
-  options: z.object({ batch: batchOption.optional().describe("Only this bottle, like B3") }),
+  options: () => ({ batch: batchOption.optional().describe("Only this bottle, like B3") }),
   who: "student",
   visibility: "private",
   rest: "batch",
@@ -42,7 +42,7 @@ export const batchStatus = defineCommand({
 export const batchLedger = defineCommand({
   name: "batch ledger",
   summary: "Every line of one bottle: mixed, used, tested, topped up, discarded, corrected",
-  options: z.object({
+  options: () => ({
     batch: batchOption.describe("Which bottle, like B3"),
     page: z.coerce.number().int().min(1).max(999).optional().describe("Page; the newest if left out"),
   }),

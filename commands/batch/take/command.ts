@@ -12,7 +12,7 @@ import * as words from "./reply.ts";
 export const batchTake = defineCommand({
   name: "batch take",
   summary: "Take another bottle for a bath of your run that is not in yet",
-  options: z.object({
+  options: () => ({
     batch: batchOption.describe("Which bottle, like B5"),
     run: z.string().min(1).max(12).optional().describe("Which run, like R7; yours if you have only one"),
   }),

@@ -8,7 +8,7 @@ import * as words from "./reply.ts";
 export const batchWaste = defineCommand({
   name: "batch waste",
   summary: "Used fixer collected, the silver it carries, and what was handed over",
-  options: z.object({}),
+  options: () => ({}),
   who: "student",
   visibility: "private",
   handle: (_, context) =>
@@ -21,7 +21,7 @@ export const batchWaste = defineCommand({
 export const batchHandover = defineCommand({
   name: "batch handover",
   summary: "Note that the collected fixer was handed over, to whom and when",
-  options: z.object({
+  options: () => ({
     to: z.string().trim().min(1).max(100).describe("Who took it: the county's collection, a refiner"),
     ml: volumeOption.optional().describe("How much, if not all of it, like 5 l"),
     date: z.string().max(20).optional().describe("When, if not today: 2026-05-31"),

@@ -13,7 +13,7 @@ export const classBaths = defineCommand({
   name: "class baths",
   summary:
     "Carry-over by film, one fixing bath or two, how finely you measure; without options it shows them",
-  options: z.object({
+  options: () => ({
     carry: written
       .optional()
       .describe("Carried from bath to bath: 20 ml (a roll), 0.04 ml/cm2; none: not reckoned"),

@@ -10,7 +10,7 @@ import { whoMay } from "../../who.ts";
 export const classBoard = defineCommand({
   name: "class board",
   summary: "Every tank now: who, which step, until when, late or not",
-  options: z.object({
+  options: () => ({
     channel: z
       .enum(["here", "off"])
       .optional()

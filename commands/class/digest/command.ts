@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { defineCommand, UserError } from "../../define.ts";
+import { defineCommand, type InputOf, UserError } from "../../define.ts";
 import { limitsOf } from "../../speech/shaped.ts";
 import { durationOption } from "../../speech/quantity.ts";
 import type { Result } from "../../result.ts";
@@ -12,7 +12,7 @@ import { whoMay } from "../../who.ts";
 
 const MOST_LEAD_MINUTES = limitsOf(habitsSchema.shape.digestLeadMinutes).most;
 
-const options = z.object({
+const options = () => ({
   before: durationOption
     .optional()
     .describe("How long before a period the class is told what is ready: 60 min"),
@@ -37,7 +37,7 @@ export const classDigest = defineCommand({
   },
 });
 
-function changesOf(input: z.output<typeof options>): Partial<Habits> {
+function changesOf(input: InputOf<typeof options>): Partial<Habits> {
   const minutes = input.before === undefined ? undefined : Math.round(input.before / 60);
   if (minutes !== undefined && minutes > MOST_LEAD_MINUTES)
     throw new UserError("ERR_LEAD_RANGE", words.leadRange(MOST_LEAD_MINUTES));

@@ -9,7 +9,7 @@ const DAY_MS = 86_400_000;
 export const classErase = defineCommand({
   name: "class erase",
   summary: "Erase the class with everything in it, after some days of grace",
-  options: z.object({
+  options: () => ({
     name: z.string().trim().min(1).max(100).optional().describe("The class's name, to confirm it"),
     keep: z.enum(["yes"]).optional().describe("yes: keep the class after all"),
   }),

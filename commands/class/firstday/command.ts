@@ -9,7 +9,7 @@ import * as words from "./reply.ts";
 export const classFirstday = defineCommand({
   name: FIRST_DAY_COMMAND,
   summary: "What is to be done before the first film, ticked off as it is done",
-  options: z.object({
+  options: () => ({
     later: z
       .enum([...FIRST_STEPS, "none"])
       .optional()

@@ -8,7 +8,7 @@ import * as words from "./reply.ts";
 export const classMend = defineCommand({
   name: "class mend",
   summary: "What of the class can't be read and why; sets it aside, so that the rest is whole again",
-  options: z.object({
+  options: () => ({
     what: z
       .string()
       .trim()

@@ -17,7 +17,7 @@ export const classPeriods = defineCommand({
   name: "class periods",
   was: ["class bell"],
   summary: "The class's periods; the end of one is the bell every plan is held against",
-  options: z.object({
+  options: () => ({
     days: z.string().trim().min(1).max(80).optional().describe("Which days, like mon, wed or mon-fri"),
     from: z.string().trim().min(1).max(12).optional().describe("Start, like 18:00 or 6 pm"),
     to: z.string().trim().min(1).max(12).optional().describe("The bell, like 20:30"),

@@ -16,7 +16,7 @@ const MOST_PRINTS = 10_000;
 export const classReport = defineCommand({
   name: "class report",
   summary: "The term on one page: rolls a week, calls on time, development, faults, chemistry, silver",
-  options: z.object({
+  options: () => ({
     when: z
       .string()
       .trim()

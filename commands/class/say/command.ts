@@ -11,7 +11,7 @@ import { whoMay } from "../../who.ts";
 export const classSay = defineCommand({
   name: "class say",
   summary: "Say something to everyone, or to those at a given step",
-  options: z.object({
+  options: () => ({
     text: z.string().trim().min(1).max(1000).describe("What to say, like: fixer B4 is exhausted, use B5"),
     to: z
       .enum(AUDIENCES)
@@ -71,7 +71,7 @@ function nameOf({ stores, class: { id } }: Context, personId: string): string {
 export const classSaid = defineCommand({
   name: "class said",
   summary: "Who has received your last message to many",
-  options: z.object({
+  options: () => ({
     say: z.coerce
       .number()
       .int()

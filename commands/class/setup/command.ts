@@ -1,6 +1,6 @@
 import { chatOf } from "../../../store/shapes/chat-key.ts";
 import { z } from "zod";
-import { type Context, defineCommand, type Here, picks, UserError } from "../../define.ts";
+import { type Context, defineCommand, type Here, type InputOf, picks, UserError } from "../../define.ts";
 import { ROLES } from "../../../store/shapes/person.ts";
 import { LANGUAGES } from "../../../store/shapes/language.ts";
 import { parseAgitation } from "../../speech/measure.ts";
@@ -17,7 +17,7 @@ import { findZone, suggestZones } from "./zones.ts";
 const { shape } = habitsSchema;
 const yesNo = z.enum(["yes", "no"]);
 
-const options = z.object({
+const options = () => ({
   name: z.string().trim().min(1).max(100).optional().describe("What the class is called"),
   language: z
     .enum(LANGUAGES)
@@ -72,7 +72,7 @@ const options = z.object({
     .meta(picks("role"))
     .describe("The chat's role that makes a teacher; or none"),
 });
-type Input = z.output<typeof options>;
+type Input = InputOf<typeof options>;
 
 export const classSetup = defineCommand({
   name: "class setup",
@@ -220,7 +220,7 @@ function channelOf(
 export const classRole = defineCommand({
   name: "class role",
   summary: "Make somebody of the class a student, an aide or a teacher",
-  options: z.object({
+  options: () => ({
     person: z.string().trim().min(1).max(60).describe("Whose role"),
     role: z.enum(ROLES).describe("What they are to the class"),
   }),

@@ -2,24 +2,25 @@ import { distance } from "fastest-levenshtein";
 
 /* Time zones as people name them: `Europe/Lisbon`, `lisbon`, `new york`. */
 
-const ZONES: readonly string[] = [...Intl.supportedValuesOf("timeZone"), "UTC"];
+let listed: readonly string[] | undefined;
+const zones = (): readonly string[] => (listed ??= [...Intl.supportedValuesOf("timeZone"), "UTC"]);
 
 /** The zone of that name; any case, spaces for underscores, the city alone where it is clear. */
 export function findZone(text: string): string | undefined {
   const wanted = fold(text);
-  const exact = ZONES.find((zone) => fold(zone) === wanted);
+  const exact = zones().find((zone) => fold(zone) === wanted);
   if (exact !== undefined) return exact;
-  const cities = ZONES.filter((zone) => cityOf(zone) === wanted);
+  const cities = zones().filter((zone) => cityOf(zone) === wanted);
   return cities.length === 1 ? cities[0] : undefined;
 }
 
 /** Zones that contain what was typed, then those a slip away; the likeliest first. */
 export function suggestZones(typed: string, limit: number): string[] {
   const wanted = fold(typed);
-  if (wanted === "") return ZONES.slice(0, limit);
-  const begun = ZONES.filter((zone) => cityOf(zone).startsWith(wanted));
-  const inside = ZONES.filter((zone) => !begun.includes(zone) && fold(zone).includes(wanted));
-  const near = ZONES.filter((zone) => distance(cityOf(zone), wanted) <= 2);
+  if (wanted === "") return zones().slice(0, limit);
+  const begun = zones().filter((zone) => cityOf(zone).startsWith(wanted));
+  const inside = zones().filter((zone) => !begun.includes(zone) && fold(zone).includes(wanted));
+  const near = zones().filter((zone) => distance(cityOf(zone), wanted) <= 2);
   return [...new Set([...begun, ...inside, ...near])].slice(0, limit);
 }
 

@@ -27,7 +27,7 @@ export const classTurns = defineCommand({
   name: "class turns",
   was: ["class fit"],
   summary: "Will all tanks be done by the bell? The order, the latest pour-ins, who must wait",
-  options: z.object({
+  options: () => ({
     loads: z.coerce
       .number()
       .int()

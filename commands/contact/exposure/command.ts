@@ -1,4 +1,3 @@
-import { z } from "zod";
 import { type Standing, standingSchema } from "../../../store/shapes/enlarger.ts";
 import { type Context, defineCommand, UserError } from "../../define.ts";
 import { limitsOf } from "../../speech/shaped.ts";
@@ -21,7 +20,7 @@ const { shape } = standingSchema;
 export const contactExposure = defineCommand({
   name: "contact exposure",
   summary: "The exposure at which an enlarger makes your contact sheets: sets it, corrects it, shows it",
-  options: z.object({
+  options: () => ({
     enlarger: enlargerOption.optional().describe("Which enlarger; the class's only one if left out"),
     seconds: readBy(parseExposure)
       .optional()

@@ -27,7 +27,7 @@ const EIGHT_BY_TEN: PaperSize = { shortMm: 203, longMm: 254 };
 export const contactSheet = defineCommand({
   name: "contact sheet",
   summary: "A contact sheet of rolls: how the strips lie on the paper, and how long to expose it",
-  options: z.object({
+  options: () => ({
     roll: z
       .string()
       .trim()

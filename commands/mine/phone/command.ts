@@ -8,7 +8,7 @@ import * as words from "./reply.ts";
 export const minePhone = defineCommand({
   name: "mine phone",
   summary: "A code with which you go on, on another device",
-  options: z.object({}),
+  options: () => ({}),
   who: whoMay("mine phone"),
   visibility: "private",
   handle(_, context) {
@@ -22,7 +22,7 @@ export const minePhone = defineCommand({
 export const classPhone = defineCommand({
   name: "class phone",
   summary: "A code with which somebody goes on, on another device",
-  options: z.object({ person: z.string().trim().min(1).max(60).describe("Who") }),
+  options: () => ({ person: z.string().trim().min(1).max(60).describe("Who") }),
   who: whoMay("class phone"),
   visibility: "private",
   rest: "person",

@@ -24,7 +24,7 @@ const TANK_ML = 600;
 export const mixClass = defineCommand({
   name: "mix class",
   summary: "What to mix for so many rolls on a day: from which bottles, from the shelf, what to buy",
-  options: z.object({
+  options: () => ({
     rolls: z.coerce.number().int().min(1).max(500).describe("How many rolls the class will develop"),
     film: filmOption.describe("The film, as on its data sheet"),
     developer: developerOption

@@ -10,7 +10,7 @@ const MOST_METERED = { least: 1, most: 600 } as const;
 export const planExposure = defineCommand({
   name: "plan exposure",
   summary: "Long exposures, as with a pinhole: how much longer than metered, and how to develop",
-  options: z.object({
+  options: () => ({
     metered: durationIn(MOST_METERED).describe("What the meter says, like 10 s"),
     filter: z.coerce
       .number()

@@ -20,7 +20,7 @@ const MOST_SECONDS = 3600;
 export const printAgain = defineCommand({
   name: "print again",
   summary: "Make a print again: its whole recipe, adjusted to today's paper, size, height, aperture or grade",
-  options: z.object({
+  options: () => ({
     print: z.string().min(1).max(12).optional().describe("Which print, like V7; your newest if left out"),
     ...CHANGE_OPTIONS,
     enlarger: enlargerOption.optional().describe("Today's enlarger; that of the print if left out"),

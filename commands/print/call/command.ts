@@ -1,4 +1,3 @@
-import { z } from "zod";
 import { defineCommand, UserError } from "../../define.ts";
 import { whoMay } from "../../who.ts";
 import { barsOf } from "../bars.ts";
@@ -9,7 +8,7 @@ import * as words from "./reply.ts";
 export const printCall = defineCommand({
   name: "print call",
   summary: "Have your test strip called: lamp off, move the card, lamp on, bar after bar",
-  options: z.object({}),
+  options: () => ({}),
   who: whoMay("print call"),
   visibility: "private",
   handle(_, { stores, class: { id }, person, now }) {

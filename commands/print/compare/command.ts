@@ -7,7 +7,7 @@ import { comparedReply } from "./reply.ts";
 export const printCompare = defineCommand({
   name: "print compare",
   summary: "Two prints side by side: what differs between them",
-  options: z.object({
+  options: () => ({
     print: z.string().min(1).max(12).optional().describe("The one, like V7; your newest if left out"),
     with: z.string().min(1).max(12).describe("The other, like V3"),
   }),

@@ -12,7 +12,7 @@ const { shape } = enlargerSchema;
 export const printEnlarger = defineCommand({
   name: "print enlarger",
   summary: "Name an enlarger: its light, lens and timer; or set anew what is known of it",
-  options: z.object({
+  options: () => ({
     enlarger: enlargerOption.describe("Its number, as it is labelled: 1 or E1"),
     name: textIn(shape.name).optional().describe("What the class calls it"),
     light: z.enum(LIGHTS).optional().describe("condenser: bundled light; diffuse: scattered light"),

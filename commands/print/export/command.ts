@@ -10,7 +10,7 @@ const MOST_PRINTS = 2000;
 export const printExport = defineCommand({
   name: "print export",
   summary: "The log of prints as a file, CSV or JSON: everything a print has but its photo",
-  options: z.object({
+  options: () => ({
     as: z.enum(EXPORT_FORMATS).default("csv").describe("csv for a spreadsheet, json for programs"),
     words: z.string().max(200).default("").describe("Only prints with these words"),
     person: z.string().trim().min(1).max(60).optional().describe("Only this person's"),

@@ -20,7 +20,7 @@ const GOOD_RATING = 4;
 export const printFault = defineCommand({
   name: "print fault",
   summary: "From what you see on the print to its cause, weighed by the print's own record",
-  options: z.object({
+  options: () => ({
     print: z.string().min(1).max(12).optional().describe("Which print, like V7; your newest if left out"),
     look: z
       .enum([...PRINT_LOOKS, "none"])

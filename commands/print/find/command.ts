@@ -13,7 +13,7 @@ const PAGE_SIZE = 8;
 export const printFind = defineCommand({
   name: "print find",
   summary: "Look in the log of prints: by words, person, roll and frame, rating, fault, days",
-  options: z.object({
+  options: () => ({
     words: z
       .string()
       .max(200)

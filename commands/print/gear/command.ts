@@ -1,4 +1,3 @@
-import { z } from "zod";
 import { defineCommand } from "../../define.ts";
 import { withLeftOut } from "../../unreadable.ts";
 import { whoMay } from "../../who.ts";
@@ -7,7 +6,7 @@ import { gearReply } from "./reply.ts";
 export const printGear = defineCommand({
   name: "print gear",
   summary: "The class's enlargers and boxes of paper, with what is known of them",
-  options: z.object({}),
+  options: () => ({}),
   who: whoMay("print gear"),
   visibility: "private",
   handle(_, context) {

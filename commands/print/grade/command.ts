@@ -1,4 +1,3 @@
-import { z } from "zod";
 import { defineCommand } from "../../define.ts";
 import { whoMay } from "../../who.ts";
 import { completePaper, paperFor, paperOption, readBy } from "../options.ts";
@@ -8,7 +7,7 @@ import { gradedReply } from "./reply.ts";
 export const printGrade = defineCommand({
   name: "print grade",
   summary: "Which filter or grade prints a negative of this range, by each source",
-  options: z.object({
+  options: () => ({
     range: readBy(parseRange).describe(
       "Density of the lightest tone less that of the darkest: 1.05; or 3 1/2 stops",
     ),

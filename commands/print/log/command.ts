@@ -34,7 +34,7 @@ const { shape } = printBodySchema;
 export const printLog = defineCommand({
   name: "print log",
   summary: "Write a print into the log: exposure, grade, paper, burns and dodges, which frame of which roll",
-  options: z.object({
+  options: () => ({
     seconds: readBy(parseExposure).optional().describe("The exposure in seconds, like 12.5"),
     as: z
       .string()

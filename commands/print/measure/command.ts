@@ -1,4 +1,3 @@
-import { z } from "zod";
 import { type Paper, paperSchema } from "../../../store/shapes/paper.ts";
 import { defineCommand, UserError } from "../../define.ts";
 import { limitsOf, wholeIn } from "../../speech/shaped.ts";
@@ -11,7 +10,7 @@ import * as words from "./reply.ts";
 export const printMeasure = defineCommand({
   name: "print measure",
   summary: "Tell what your strips showed: a filter's light, a new box's speed, how much a paper dries darker",
-  options: z.object({
+  options: () => ({
     paper: paperOption.describe("The box that was measured, like 2 or X2"),
     grade: readBy(parseGrade).optional().describe("The filter that was measured beside grade 2: 3 1/2"),
     beside: paperOption.optional().describe("The box it was compared with, like 1 or X1"),

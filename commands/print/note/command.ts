@@ -16,7 +16,7 @@ const printOption = z
 export const printNote = defineCommand({
   name: "print note",
   summary: "Write a note on a print, to be found again by its words",
-  options: z.object({
+  options: () => ({
     print: printOption,
     note: textIn(noteSchema).describe("What you saw; at most 2,000 characters"),
   }),
@@ -33,7 +33,7 @@ export const printNote = defineCommand({
 export const printRate = defineCommand({
   name: "print rate",
   summary: "Rate a dry print, 1 (unusable) to 5 (as you wanted it)",
-  options: z.object({
+  options: () => ({
     print: printOption,
     rating: z.coerce.number().int().min(1).max(5).describe("1 to 5"),
   }),

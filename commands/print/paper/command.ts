@@ -14,7 +14,7 @@ const { shape } = paperSchema;
 export const printPaper = defineCommand({
   name: "print paper",
   summary: "Name a box of paper: kind, size, grade, lot, speed; or set anew what is known of it",
-  options: z.object({
+  options: () => ({
     paper: paperOption.describe("The box's number, as it is labelled: 2 or X2"),
     name: textIn(shape.name).optional().describe("What is on the box"),
     kind: z.enum(PAPER_KINDS).optional().describe("resin-coated or fibre"),

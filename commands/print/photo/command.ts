@@ -9,7 +9,7 @@ import * as words from "./reply.ts";
 export const printPhoto = defineCommand({
   name: "print photo",
   summary: "The photo of a print: shows it, keeps one, takes it off",
-  options: z.object({
+  options: () => ({
     print: z.string().min(1).max(12).optional().describe("Which print, like V7; your newest if left out"),
     remove: z.enum(["yes"]).optional().describe("yes: take the photo off"),
   }),

@@ -31,7 +31,7 @@ const parseBar: Parse<Place> = (text) => {
 export const printRead = defineCommand({
   name: "print read",
   summary: "Read your test strip: the time of the bar that is right, or of half-way between two",
-  options: z.object({
+  options: () => ({
     bar: readBy(parseBar).describe("Which bar is right, like 4; or 4-5 for between the two"),
     harder: z.coerce
       .number()

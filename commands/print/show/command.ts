@@ -7,7 +7,7 @@ import { shownReply } from "./reply.ts";
 export const printShow = defineCommand({
   name: "print show",
   summary: "One print: its whole recipe, and what was thought of it",
-  options: z.object({
+  options: () => ({
     print: z.string().min(1).max(12).optional().describe("Which print, like V7; your newest if left out"),
   }),
   who: whoMay("print show"),

@@ -23,7 +23,7 @@ import { STEPS, twelfthsOf } from "./steps.ts";
 export const printStrip = defineCommand({
   name: "print strip",
   summary: "A test strip: what to set the timer to, bar after bar, and what each bar gets",
-  options: z.object({
+  options: () => ({
     base: readBy(parseExposure).default(80).describe("The shortest time on the strip, in seconds: 8, 5.6"),
     step: z.enum(STEPS).default("1/2").describe("From bar to bar, in stops"),
     seconds: readBy(parseExposure)

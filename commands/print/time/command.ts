@@ -1,4 +1,3 @@
-import { z } from "zod";
 import { enlargerSchema } from "../../../store/shapes/enlarger.ts";
 import { defineCommand, UserError } from "../../define.ts";
 import { numberIn } from "../../speech/shaped.ts";
@@ -18,7 +17,7 @@ const MOST_SECONDS = 3600;
 export const printTime = defineCommand({
   name: "print time",
   summary: "An exposure anew when something changes: size, height, aperture, grade, paper, dry-down",
-  options: z.object({
+  options: () => ({
     seconds: readBy(parseExposure).describe("The exposure so far, in seconds: 12.5"),
     ...CHANGE_OPTIONS,
     burn: readBy(parseLocals("burn"))

@@ -13,7 +13,7 @@ const MOST_COUNTED = 10_000;
 export const rollExport = defineCommand({
   name: "roll export",
   summary: "The log as a file, CSV or JSON: everything a roll has but its photo",
-  options: z.object({
+  options: () => ({
     as: z.enum(LOG_FORMATS).default("csv").describe("csv for a spreadsheet, json for programs"),
     words: z.string().max(200).default("").describe("Only rolls with these words"),
     person: z.string().trim().min(1).max(60).optional().describe("Only this person's"),

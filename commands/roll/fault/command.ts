@@ -14,7 +14,7 @@ import { weighCauses } from "./weigh.ts";
 export const rollFault = defineCommand({
   name: "roll fault",
   summary: "From what you see on the negative to its cause, weighed by the roll's own record",
-  options: z.object({
+  options: () => ({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
     kind: z
       .enum(LOOK_GROUP_NAMES)

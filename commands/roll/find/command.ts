@@ -10,7 +10,7 @@ const PAGE_SIZE = 8;
 export const rollFind = defineCommand({
   name: "roll find",
   summary: "Look in the class's log: by words, person, film, developer, batch, tank, days, fault, rating",
-  options: z.object({
+  options: () => ({
     words: z
       .string()
       .max(200)

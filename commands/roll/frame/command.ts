@@ -12,7 +12,7 @@ const MOST_ROLLS = 500;
 export const rollFrame = defineCommand({
   name: "roll frame",
   summary: "Mark frames of a roll, best, to print, not sharp, lost, and find marked ones again",
-  options: z.object({
+  options: () => ({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; to find: any, if left out"),
     frame: z
       .string()

@@ -9,7 +9,7 @@ import * as words from "./reply.ts";
 export const rollPhoto = defineCommand({
   name: "roll photo",
   summary: "The photo of a roll's contact sheet: shows it, keeps one, takes it off",
-  options: z.object({
+  options: () => ({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
     remove: z.enum(["yes"]).optional().describe("yes: take the photo off"),
   }),

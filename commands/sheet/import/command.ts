@@ -22,7 +22,7 @@ import * as words from "./reply.ts";
 export const sheetImport = defineCommand({
   name: "sheet import",
   summary: "Read times out of a pasted table or a file: all of it, or nothing",
-  options: z.object({
+  options: () => ({
     file: z
       .string()
       .min(1)
@@ -73,7 +73,7 @@ export const sheetImport = defineCommand({
 export const sheetUndo = defineCommand({
   name: "sheet undo",
   summary: "Take a whole import back: all it changed that nobody has changed since",
-  options: z.object({
+  options: () => ({
     import: z.coerce
       .number()
       .int()

@@ -29,7 +29,7 @@ const MOST_ROLLS = 200;
 export const sheetJudge = defineCommand({
   name: "sheet judge",
   summary: "Whether the class's negatives say that a film's time should move: a proposal, no change",
-  options: z.object(named),
+  options: () => named,
   who: "aide",
   visibility: "private",
   complete,
@@ -56,7 +56,7 @@ export const sheetMove = defineCommand({
   name: "sheet move",
   summary:
     "Make all times of a data sheet longer or shorter by per cent; the source says what each was before",
-  options: z.object({
+  options: () => ({
     ...named,
     film: named.film.optional().describe("The film's name"),
     sheet: z.coerce

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { defineCommand, picks, UserError, type Context } from "../../define.ts";
+import { defineCommand, type InputOf, picks, UserError, type Context } from "../../define.ts";
 import { temperatureIn } from "../../speech/quantity.ts";
 import { BATH_TENTHS_C } from "../../../store/shapes/limits.ts";
 import { addRow } from "../edit.ts";
@@ -20,7 +20,7 @@ import { readStrips } from "./readings.ts";
 import { LONGEST_TABLE, readingsOf } from "./table.ts";
 import * as words from "./reply.ts";
 
-const options = z.object({
+const options = () => ({
   readings: z
     .string()
     .trim()
@@ -62,7 +62,7 @@ const options = z.object({
   temp: temperatureIn(BATH_TENTHS_C).optional().describe("To keep the time: the developer's temperature"),
   save: z.enum(["yes", "no"]).default("no").describe("yes: the time goes into the class's data sheet"),
 });
-type Input = z.output<typeof options>;
+type Input = InputOf<typeof options>;
 
 export const sheetTablet = defineCommand({
   name: "sheet tablet",

@@ -1,4 +1,3 @@
-import { z } from "zod";
 import { whoMay } from "../../who.ts";
 import { defineCommand, UserError } from "../../define.ts";
 import { calibrateTimeConstant } from "./calibrate.ts";
@@ -12,7 +11,7 @@ import * as words from "./reply.ts";
 export const tankMeasure = defineCommand({
   name: "tank measure",
   summary: "How fast a tank follows the room, from two readings in water left alone",
-  options: z.object({
+  options: () => ({
     tank: wholeIn(tankSchema.shape.number).describe("Tank number"),
     first: temperatureIn(BATH_TENTHS_C).describe("First reading, at least 1.5 °C off the room: 24"),
     second: temperatureIn(BATH_TENTHS_C).describe("Second reading: 22.5"),

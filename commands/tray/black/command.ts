@@ -1,4 +1,3 @@
-import { z } from "zod";
 import { trayLineSchema } from "../../../store/shapes/tray-line.ts";
 import { BATH_TENTHS_C } from "../../../store/shapes/limits.ts";
 import { defineCommand, UserError } from "../../define.ts";
@@ -15,7 +14,7 @@ const { shape } = trayLineSchema;
 export const trayBlack = defineCommand({
   name: "tray black",
   summary: "Note a trial of full black: the least time that gave it, and where stain begins",
-  options: z.object({
+  options: () => ({
     least: durationIn(shape.leastSeconds).describe(
       "The shortest of your times that gave full black, like 140 s",
     ),

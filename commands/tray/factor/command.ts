@@ -13,7 +13,7 @@ const WHOLE_SECONDS = { least: 5, most: 7200 };
 export const trayFactor = defineCommand({
   name: "tray factor",
   summary: "Development by first appearance: a factor for the agents, the whole time, or the factor you had",
-  options: z.object({
+  options: () => ({
     agents: z
       .string()
       .trim()

@@ -20,7 +20,7 @@ const firstSeen = wholeIn(shape.beforeMinutes).optional();
 export const trayLamp = defineCommand({
   name: "tray lamp",
   summary: "Note what a safelight's test has shown, and get its safe time; or see all lamps",
-  options: z.object({
+  options: () => ({
     lamp: textIn(shape.name).optional().describe("Which safelight; all of them if left out"),
     before: firstSeen.describe("First coin to be seen in row 1, minutes; none if left out"),
     after: firstSeen.describe("First coin to be seen in row 2, minutes; none if left out"),

@@ -19,7 +19,7 @@ const ANSWER_MS = 15 * 60_000;
 export const trayLights = defineCommand({
   name: "tray lights",
   summary: "White light is to come on: who has paper open? Warns all at the trays, or says who is not ready",
-  options: z.object({
+  options: () => ({
     in: durationIn(WARNING_SECONDS).default(USUAL_SECONDS).describe("How long from now, like 60 s"),
     sure: z.enum(["yes", "no"]).default("no").describe("yes: I have seen that all paper is covered"),
   }),
@@ -93,7 +93,7 @@ function peopleAtTrays({ stores, class: { id }, now }: Context): string[] {
 export const trayWait = defineCommand({
   name: "tray wait",
   summary: "White light was announced: tell whoever asked that your paper is open",
-  options: z.object({}),
+  options: () => ({}),
   who: whoMay("tray wait"),
   visibility: "private",
   handle(_, context) {

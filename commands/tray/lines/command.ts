@@ -1,4 +1,3 @@
-import { z } from "zod";
 import { isTrayRun } from "../../../store/shapes/run.ts";
 import { sittingNow } from "../../plan/bell.ts";
 import { defineCommand } from "../../define.ts";
@@ -12,7 +11,7 @@ import * as words from "./reply.ts";
 export const trayLines = defineCommand({
   name: "tray lines",
   summary: "The lines of trays: who is in which tray, who waits, when there is room, and the bell",
-  options: z.object({}),
+  options: () => ({}),
   who: whoMay("tray lines"),
   visibility: "private",
   handle(_, { stores, class: school, now }) {

@@ -5,7 +5,7 @@ import { trayPlanSchema, type TrayPlan } from "../../../store/shapes/tray.ts";
 import { trayLineSchema, type TrayLine } from "../../../store/shapes/tray-line.ts";
 import { completeBatchOf } from "../../batch/options.ts";
 import { bellWarning } from "../../plan/outlast-words.ts";
-import { defineCommand, UserError, type Context } from "../../define.ts";
+import { defineCommand, type InputOf, UserError, type Context } from "../../define.ts";
 import { SIZE_NAMES, sizeNamed, USUAL_SIZE } from "../../print/sizes.ts";
 import { durationIn, temperatureIn } from "../../speech/quantity.ts";
 import { numberIn, wholeIn } from "../../speech/shaped.ts";
@@ -24,7 +24,7 @@ const yesNo = z.enum(["yes", "no"]);
 /** A strip is cut into steps of 5 s, the longest of 45 s (Lambrecht); an ordinary fixer may need more. */
 const CLEAR_SECONDS = { least: 5, most: 300 };
 
-const options = z.object({
+const options = () => ({
   paper: z
     .string()
     .trim()
@@ -52,7 +52,7 @@ const options = z.object({
   fixbatch: label.optional().describe("Label of the fixer, or of the first of two, like B4"),
   fixbatch2: label.optional().describe("Label of the second fixer, like B5"),
 });
-type Input = z.output<typeof options>;
+type Input = InputOf<typeof options>;
 
 export const trayPlan = defineCommand({
   name: "tray plan",

@@ -16,7 +16,7 @@ const { shape } = trayLineSchema;
 export const traySet = defineCommand({
   name: "tray set",
   summary: "Set up a line of trays: developer, its times, places, fixing baths",
-  options: z.object({
+  options: () => ({
     line: wholeIn(shape.number).default(1).describe("Number of the line; 1 if left out"),
     developer: textIn(shape.developer).optional().describe("The paper developer's name"),
     dilution: dilutionOption.optional().describe("Concentrate + water, like 1+9"),

@@ -12,7 +12,7 @@ const LONGEST_MINUTES = 60;
 export const trayTest = defineCommand({
   name: "tray test",
   summary: "Test a safelight: coins on grey paper, called step by step",
-  options: z.object({
+  options: () => ({
     lamp: textIn(lampSchema.shape.name).default("1").describe("Which safelight: a name or number"),
     minutes: z.string().trim().min(1).max(40).optional().describe("Steps in minutes, like 1, 3, 7"),
   }),

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { z } from "zod";
 import { createDispatch, type PlainCall } from "../../../bot/calls/dispatch.ts";
-import { defineCommand, UserError } from "../../../commands/define.ts";
+import { type Command, defineCommand, UserError } from "../../../commands/define.ts";
 import { inEach } from "../../../commands/speech/language.ts";
 import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { createFakeClock } from "../../support/clock.ts";
@@ -15,7 +15,7 @@ const refused = inEach({ en: "Refused.", de: "Verweigert." });
 const tell = defineCommand({
   name: "try tell",
   summary: "tells the class",
-  options: z.object({
+  options: () => ({
     word: z.string().min(2).max(10).describe("Ein Wort"),
     ph: z.coerce.number().min(0).max(14).optional().describe("pH"),
     count: z.coerce.number().int().min(1).max(3).default(1).describe("Wie oft"),
@@ -32,7 +32,7 @@ const tell = defineCommand({
 const aides = defineCommand({
   name: "try aide",
   summary: "for aides",
-  options: z.object({}),
+  options: () => ({}),
   who: "aide",
   visibility: "private",
   handle: () => ({ text: "" }),
@@ -40,14 +40,14 @@ const aides = defineCommand({
 const breaks = defineCommand({
   name: "try break",
   summary: "breaks",
-  options: z.object({ how: z.enum(["bug", "full"]).describe("How") }),
+  options: () => ({ how: z.enum(["bug", "full"]).describe("How") }),
   who: "student",
   visibility: "private",
   handle({ how }) {
     throw Object.assign(new Error("secret"), how === "full" ? { code: "SQLITE_FULL" } : {});
   },
 });
-const staff = defineCommand({ ...aides, name: "try staff", who: "teacher" });
+const staff: Command = { ...aides, name: "try staff", who: "teacher" };
 
 let stores: OpenedStores;
 let dispatch: ReturnType<typeof createDispatch>;

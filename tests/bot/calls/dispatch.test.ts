@@ -11,7 +11,7 @@ import { createMemoryLog } from "../../support/room.ts";
 const echo = defineCommand({
   name: "try echo",
   summary: "says it back",
-  options: z.object({
+  options: () => ({
     word: z.string().min(1).max(10).describe("A word"),
     count: z.coerce.number().int().min(1).max(3).default(1).describe("How often"),
     way: z.enum(["loud", "soft"]).optional().describe("Which way"),
@@ -24,7 +24,7 @@ const echo = defineCommand({
 const aides = defineCommand({
   name: "try mix",
   summary: "for aides",
-  options: z.object({}),
+  options: () => ({}),
   who: "aide",
   visibility: "private",
   handle: (_, { now }) => ({ text: String(now) }),
@@ -32,7 +32,7 @@ const aides = defineCommand({
 const forStaff = defineCommand({
   name: "try staff",
   summary: "for aides, with a word",
-  options: z.object({ word: z.string().optional().describe("A word") }),
+  options: () => ({ word: z.string().optional().describe("A word") }),
   who: "aide",
   visibility: "private",
   complete: { word: (typed) => [{ label: `${typed}!`, value: typed }] },
@@ -41,7 +41,7 @@ const forStaff = defineCommand({
 const breaks = defineCommand({
   name: "try break",
   summary: "breaks half-way",
-  options: z.object({ how: z.enum(["bug", "user"]).describe("How") }),
+  options: () => ({ how: z.enum(["bug", "user"]).describe("How") }),
   who: "student",
   visibility: "private",
   handle({ how }, context) {

@@ -1,7 +1,8 @@
 import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
 import { makeCalendar } from "../../../commands/class/calendar-feed.ts";
-import { DEFAULT_HABITS, type SchoolClass } from "../../../store/shapes/school.ts";
+import { type SchoolClass } from "../../../store/shapes/school.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/usual-habits.ts";
 
 /* Held against RFC 5545 by hand and against ical.js, which other calendars are read with too. */
 

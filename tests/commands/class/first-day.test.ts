@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { type FirstDayFacts, firstDayOf, nextFirstStep } from "../../../commands/class/first-day.ts";
 import { sayStep } from "../../../commands/class/first-day-words.ts";
-import { DEFAULT_HABITS, type Habits } from "../../../store/shapes/school.ts";
+import { type Habits } from "../../../store/shapes/school.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/usual-habits.ts";
 
 /* What counts as done, by what a class has. */
 

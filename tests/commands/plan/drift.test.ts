@@ -1,6 +1,6 @@
 import { createRequire } from "node:module";
 import { describe, expect, test } from "vitest";
-import { DEFAULT_HABITS } from "../../../store/shapes/school.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/usual-habits.ts";
 import { dosePercent } from "../../../commands/plan/dose.ts";
 import { calibrateTimeConstant } from "../../../commands/tank/measure/calibrate.ts";
 import {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { DEFAULT_HABITS } from "../../../store/shapes/school.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/usual-habits.ts";
 import { speaking } from "../../../commands/speech/language.ts";
 import { honestyLines } from "../../../commands/sheet/basis-words.ts";
 import { sayCaution } from "../../../commands/plan/caution-words.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { DEFAULT_HABITS } from "../../../store/shapes/school.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/usual-habits.ts";
 import { honestyLine } from "../../../commands/sheet/basis-words.ts";
 import { CAUTION_TEXT, sayCaution } from "../../../commands/plan/caution-words.ts";
 import { CAUTION_CODES, planSchema, type Plan } from "../../../store/shapes/plan.ts";

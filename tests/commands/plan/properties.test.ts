@@ -1,7 +1,7 @@
 import { isSheetFilm } from "../../../store/shapes/film.ts";
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
-import { DEFAULT_HABITS } from "../../../store/shapes/school.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/usual-habits.ts";
 import { cutStrips } from "../../../commands/plan/cut.ts";
 import { dosePercent } from "../../../commands/plan/dose.ts";
 import { planSchema } from "../../../store/shapes/plan.ts";

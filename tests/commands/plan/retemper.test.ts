@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { DEFAULT_HABITS } from "../../../store/shapes/school.ts";
+import { DEFAULT_HABITS } from "../../../store/shapes/usual-habits.ts";
 import { makePlan } from "../../../commands/plan/process.ts";
 import { bareRequest } from "../../../commands/plan/request.ts";
 import { secondsLeftAt } from "../../../commands/plan/retemper.ts";

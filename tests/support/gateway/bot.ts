@@ -23,7 +23,7 @@ export const TEST_COMMANDS = [
   defineCommand({
     name: "plan",
     summary: "Works out a plan for one tank",
-    options: z.object({
+    options: () => ({
       film: z.string().min(1).max(60).describe("The film's name"),
       temp: z.string().optional().describe("Temperature in the tank"),
       rolls: z.int().min(1).max(5).default(1).describe("Rolls in the tank"),
@@ -38,7 +38,7 @@ export const TEST_COMMANDS = [
   defineCommand({
     name: "plan curve",
     summary: "Shows time against temperature",
-    options: z.object({ number: z.int().min(1).optional().describe("Which plan") }),
+    options: () => ({ number: z.int().min(1).optional().describe("Which plan") }),
     who: "student",
     visibility: "private",
     complete: { number: () => [] },
@@ -47,7 +47,7 @@ export const TEST_COMMANDS = [
   defineCommand({
     name: "run start",
     summary: "Starts a run",
-    options: z.object({ plan: z.string().optional().describe("Which plan") }),
+    options: () => ({ plan: z.string().optional().describe("Which plan") }),
     who: "student",
     visibility: "class",
     handle: nothing,
@@ -55,7 +55,7 @@ export const TEST_COMMANDS = [
   defineCommand({
     name: "run next",
     summary: "The next bath is in",
-    options: z.object({
+    options: () => ({
       run: z.string().optional().describe("Which run"),
       step: z.string().optional().describe("Which step"),
     }),
@@ -66,7 +66,7 @@ export const TEST_COMMANDS = [
   defineCommand({
     name: "roll rate",
     summary: "Rate the negatives",
-    options: z.object({
+    options: () => ({
       roll: z.string().max(12).optional().describe("Which roll"),
       rating: z.coerce.number().int().min(1).max(5).describe("1 to 5"),
     }),
@@ -78,7 +78,7 @@ export const TEST_COMMANDS = [
   defineCommand({
     name: "batch mix",
     summary: "Record a bottle",
-    options: z.object({
+    options: () => ({
       kind: z.enum(["developer", "fixer"]).describe("What it is for"),
       product: z.string().min(1).max(60).describe("The name on its packet"),
       volume: z.string().describe("How much"),
@@ -94,7 +94,7 @@ export const TEST_COMMANDS = [
   defineCommand({
     name: "help",
     summary: "What to do next",
-    options: z.object({}),
+    options: () => ({}),
     who: "student",
     visibility: "private",
     handle: nothing,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { dueDigests } from "../../../../commands/class/digest/times.ts";
-import { DEFAULT_HABITS } from "../../../../store/shapes/school.ts";
+import { DEFAULT_HABITS } from "../../../../store/shapes/usual-habits.ts";
 
 const HOUR = 3_600_000;
 const at = (iso: string): number => Date.parse(iso);
