@@ -136,8 +136,7 @@ function actionsOf(run: Run): Action[] {
   const seen = seenAction(run);
   if (seen)
     return [seen, { label: labelOf(next), line: makeLine("run next", { run: run.number, step: to }) }, stop];
-  return [
-    { label: labelOf(next), line: makeLine("run next", { run: run.number, step: to }), weight: "main" },
-    stop,
-  ];
+  // To whoever waits for a place it would be an invitation.
+  const weight = run.queued?.dueAtMs === null ? "plain" : "main";
+  return [{ label: labelOf(next), line: makeLine("run next", { run: run.number, step: to }), weight }, stop];
 }

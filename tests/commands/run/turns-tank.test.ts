@@ -209,7 +209,9 @@ test("its wait for a tank moves with a clock that is set, and a page tells whoev
   expect(shiftRun(aRun({ queued }), 5000).queued).toEqual(queued);
   const called = { turn: 1, dueAtMs: START, forTank: true } as const;
   expect(shiftRun(aRun({ queued: called }), 5000).queued).toEqual({ ...called, dueAtMs: START + 5000 });
-  expect(viewOf(aRun({ queued }), "Mina").resting).toBe("Wait: I call you when it is your turn.");
+  const waiting = viewOf(aRun({ queued }), "Mina");
+  expect(waiting.resting).toBe("Wait: I call you when it is your turn.");
+  expect(waiting.actions.map(({ weight }) => weight)).toEqual(["plain", "danger"]);
   const run = aRun({ queued: called });
   const view = viewOf({ ...run, plan: { ...run.plan, tank: 3 } } as typeof run, "Mina");
   expect(view.sayings["next-bath"]?.does).toBe("Your turn: tank 3 is free.");
