@@ -11,8 +11,8 @@ import { speaking } from "../commands/speech/language.ts";
 import { lineFaultWords } from "../commands/speech/line-words.ts";
 import { readTyped } from "../commands/ask/typed.ts";
 import { sayInstants } from "../commands/speech/wording.ts";
-import { LOG_TYPES, logName, piecesOf } from "../commands/roll/export/pieces.ts";
-import type { LogFile } from "../store/shapes/roll.ts";
+import { LOG_TYPES, logName, type LogStores, piecesOf } from "../commands/print/export/pieces.ts";
+import type { LogFile } from "../store/shapes/log-file.ts";
 import { openStores, type Stores } from "../store/index.ts";
 import { StoreError } from "../store/open.ts";
 import { backupFolderOf } from "./disk/backup.ts";
@@ -133,8 +133,8 @@ function toText({ reply, kind, code }: Answered, request: Request, zone: string)
 }
 
 /** Written as it is read, however long it is. As JSON: the one attachment of the answer, and its end. */
-async function writeLog({ rolls }: Pick<Stores, "rolls">, log: LogFile, asJson: boolean): Promise<void> {
-  const pieces = piecesOf(rolls, log);
+async function writeLog(stores: LogStores, log: LogFile, asJson: boolean): Promise<void> {
+  const pieces = piecesOf(stores, log);
   await pipeline(asJson ? inJson(pieces, log) : pieces, process.stdout, { end: false }).catch(
     (error: NodeJS.ErrnoException) => {
       if (error.code !== "EPIPE") throw error;

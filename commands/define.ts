@@ -3,7 +3,7 @@ import type { ErrorCode } from "./errors.ts";
 import type { Stores } from "../store/index.ts";
 import type { SchoolClass } from "../store/shapes/school.ts";
 import type { PhotoOf } from "../store/shapes/photo.ts";
-import type { LogFile } from "../store/shapes/roll.ts";
+import type { LogFile } from "../store/shapes/log-file.ts";
 import type { Person, Role } from "../store/shapes/person.ts";
 
 /*

@@ -1,7 +1,8 @@
 import { z } from "zod";
+import type { LogSlice } from "./shapes/log-file.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
-import { readable, readableOne } from "./readable.ts";
+import { bodyRead, readable, readableOne } from "./readable.ts";
 import { splitWords } from "./rolls-match.ts";
 import { type Photo, PHOTO_TYPES } from "./shapes/photo.ts";
 import {
@@ -49,6 +50,12 @@ export interface PrintStore {
   find(classId: number, number: number): Print | undefined;
   /** The newest first, and how many there are in all. */
   search(classId: number, filter: PrintFilter, limit: number, offset: number): FoundPrints;
+  /** How many there are; of very many, `most`. */
+  count(classId: number, filter: PrintFilter, most: number): number;
+  /** The newest print's; 0 where there is none. */
+  lastNumber(classId: number): number;
+  /** For a walk through all that the log holds, from the newest on; each slice is as soon read, however few of it fit. */
+  slice(classId: number, filter: PrintFilter, below: number, limit: number): LogSlice<Print>;
   note(id: number, note: string): void;
   rate(id: number, rating: number): void;
   /** What was seen on the print, and the cause it was put down to. */
@@ -67,10 +74,11 @@ export interface FoundPrints {
   readonly total: number;
 }
 
-const WHERE = `class_id = @classId and made_at >= @fromMs and made_at < @untilMs
+const FACTS = `made_at >= @fromMs and made_at < @untilMs
   and (@personId is null or person_id = @personId) and (@roll is null or roll = @roll)
   and (@frame is null or lower(frame) = lower(@frame)) and (@rating is null or rating = @rating)
-  and (@isFaulty = 0 or fault <> '')
+  and (@isFaulty = 0 or fault <> '')`;
+const WHERE = `class_id = @classId and ${FACTS}
   and (@match is null or id in (select rowid from prints_text where prints_text match @match))`;
 
 export function createPrintStore(db: Db): PrintStore {
@@ -84,7 +92,16 @@ export function createPrintStore(db: Db): PrintStore {
     `select * from prints where ${WHERE} order by id desc limit @limit offset @offset`,
   );
   const count = db.prepare<[object], { total: number }>(
-    `select count(*) as total from prints where ${WHERE}`,
+    `select count(*) as total from (select 1 from prints where ${WHERE} limit @most)`,
+  );
+  const last = db.prepare<[number], { number: number }>(
+    "select coalesce(max(number), 0) as number from prints where class_id = ?",
+  );
+  const slice = db.prepare<[object], WalkedRow>(
+    `select id, class_id as "classId", number, person_id as "personId", person_name as "personName", roll, frame, title,
+       made_at as "madeAt", rating, fault, note, body,
+       ${FACTS} and (@match is null or exists (select 1 from prints_text where prints_text match @match and rowid = id)) as fits
+     from prints where class_id = @classId and number < @below order by number desc limit @limit`,
   );
   const note = db.prepare<[string, number]>("update prints set note = ? where id = ?");
   const rate = db.prepare<[number, number]>("update prints set rating = ? where id = ?");
@@ -107,20 +124,19 @@ export function createPrintStore(db: Db): PrintStore {
       printRowSchema.parse(insert.get({ ...print, body: JSON.stringify(printBodySchema.parse(print.body)) })),
     find: (classId, number) => readableOne(printRowSchema, one.get(classId, number)),
     search(classId, filter, limit, offset) {
-      const asked = {
-        classId,
-        personId: filter.personId,
-        roll: filter.roll,
-        frame: filter.frame,
-        rating: filter.rating,
-        isFaulty: filter.isFaulty ? 1 : 0,
-        fromMs: filter.fromMs ?? Number.MIN_SAFE_INTEGER,
-        untilMs: filter.untilMs ?? Number.MAX_SAFE_INTEGER,
-        match: matchOf(filter.words),
-      };
+      const asked = askedOf(classId, filter);
       return {
         prints: readable(printRowSchema, page.all({ ...asked, limit, offset })),
-        total: count.get(asked)?.total ?? 0,
+        total: count.get({ ...asked, most: -1 })?.total ?? 0,
+      };
+    },
+    count: (classId, filter, most) => count.get({ ...askedOf(classId, filter), most })?.total ?? 0,
+    lastNumber: (classId) => last.get(classId)?.number ?? 0,
+    slice(classId, filter, below, limit) {
+      const rows = slice.all({ ...askedOf(classId, filter), below, limit });
+      return {
+        list: rows.flatMap(({ fits, ...row }) => (fits === 1 ? bodyRead(printBodySchema)(row) : [])),
+        next: rows.length < limit ? null : (rows.at(-1)?.number ?? null),
       };
     },
     note: (id, text) => void note.run(text, id),
@@ -134,6 +150,20 @@ export function createPrintStore(db: Db): PrintStore {
       void keep.run(classId, personId, now, JSON.stringify(stripSchema.parse(made))),
   };
 }
+
+type WalkedRow = Omit<Print, "body"> & { readonly body: string; readonly fits: number };
+
+const askedOf = (classId: number, filter: PrintFilter) => ({
+  classId,
+  personId: filter.personId,
+  roll: filter.roll,
+  frame: filter.frame,
+  rating: filter.rating,
+  isFaulty: filter.isFaulty ? 1 : 0,
+  fromMs: filter.fromMs ?? Number.MIN_SAFE_INTEGER,
+  untilMs: filter.untilMs ?? Number.MAX_SAFE_INTEGER,
+  match: matchOf(filter.words),
+});
 
 /** All of these words, each begun only, in the index's own language; null: none to look for. */
 function matchOf(words: readonly string[]): string | null {

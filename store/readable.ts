@@ -16,3 +16,11 @@ export function readableOne<S extends z.ZodType>(schema: S, row: unknown): z.out
   const read = row === undefined ? undefined : schema.safeParse(row);
   return read?.success ? read.data : undefined;
 }
+
+/** Columns of a strict table hold what was written; of many rows only the bodies are examined. */
+export const bodyRead =
+  <S extends z.ZodType>(schema: S) =>
+  <R extends { readonly body: string }>(row: R): (Omit<R, "body"> & { body: z.output<S> })[] => {
+    const { data } = schema.safeParse(JSON.parse(row.body));
+    return data ? [Object.assign(row, { body: data })] : [];
+  };

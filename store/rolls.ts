@@ -10,9 +10,10 @@ import {
   type RollSum,
   rollSumBodySchema,
 } from "./shapes/roll.ts";
+import type { LogSlice } from "./shapes/log-file.ts";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
-import { readable, readableOne } from "./readable.ts";
+import { bodyRead, readable, readableOne } from "./readable.ts";
 
 export const rollRowSchema = z
   .object({
@@ -74,7 +75,7 @@ export interface RollStore {
   /** The newest roll's; 0 where there is none. */
   lastNumber(classId: number): number;
   /** For a walk through all that the log holds, from the newest on; each slice is as soon read, however far it has come. */
-  slice(classId: number, filter: RollFilter, below: number, limit: number): RollSlice;
+  slice(classId: number, filter: RollFilter, below: number, limit: number): LogSlice<Roll>;
   note(id: number, note: string): void;
   rate(id: number, rating: number): void;
   /** What was seen on the negatives, and the cause it was put down to. */
@@ -92,13 +93,6 @@ export interface FoundRolls {
   readonly total: number;
   readonly isCapped: boolean;
   readonly totals: RollTotals;
-}
-
-export interface RollSlice {
-  /** Of so many rows as were asked for those that fit, with numbers below the one given; perhaps none. */
-  readonly rolls: Roll[];
-  /** Below which number to go on; null: there are no more. */
-  readonly next: number | null;
 }
 
 export type ValueKind = "film" | "developer" | "person" | "fault";
@@ -175,7 +169,7 @@ export function createRollStore(db: Db): RollStore {
     lastNumber: (classId) => last.get(classId)?.number ?? 0,
     slice(classId, filter, below, limit) {
       const { rows, next } = walk(classId, filter, below, limit);
-      return { rolls: rows.flatMap(bodyRead(rollBodySchema)), next };
+      return { list: rows.flatMap(bodyRead(rollBodySchema)), next };
     },
     hasAny: (classId) => any.get(classId) !== undefined,
     note: (id, text) => void note.run(text, id),
@@ -191,11 +185,3 @@ export function createRollStore(db: Db): RollStore {
 const SUM_BODY = `json_object(${Object.keys(rollSumBodySchema.shape)
   .map((name) => `'${name}', body -> '$.${name}'`)
   .join(", ")})`;
-
-/** Columns of a strict table hold what was written; of many rows only the bodies are examined. */
-const bodyRead =
-  <S extends z.ZodType>(schema: S) =>
-  <R extends { readonly body: string }>(row: R): (Omit<R, "body"> & { body: z.output<S> })[] => {
-    const { data } = schema.safeParse(JSON.parse(row.body));
-    return data ? [Object.assign(row, { body: data })] : [];
-  };

@@ -67,16 +67,17 @@ export interface Print extends Omit<NewPrint, "personId"> {
 }
 
 /** What a person looks for among the prints; all of it must fit. */
-export interface PrintFilter {
-  readonly words: readonly string[];
-  readonly personId: string | null;
-  readonly roll: number | null;
-  readonly frame: string | null;
-  readonly rating: number | null;
-  readonly isFaulty: boolean;
-  readonly fromMs: number | null;
-  readonly untilMs: number | null;
-}
+export const printFilterSchema = z.object({
+  words: z.array(z.string()),
+  personId: z.string().nullable(),
+  roll: z.int().nullable(),
+  frame: z.string().nullable(),
+  rating: z.int().nullable(),
+  isFaulty: z.boolean(),
+  fromMs: z.int().nullable(),
+  untilMs: z.int().nullable(),
+});
+export type PrintFilter = z.output<typeof printFilterSchema>;
 
 export const EVERY_PRINT: PrintFilter = {
   words: [],

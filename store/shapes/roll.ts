@@ -144,18 +144,3 @@ export const EVERY_ROLL: RollFilter = {
   fromMs: null,
   untilMs: null,
 };
-
-export const LOG_FORMATS = ["csv", "json"] as const;
-export type LogFormat = (typeof LOG_FORMATS)[number];
-
-/** The log as a file that is made while it is taken. */
-export const logFileSchema = z.object({
-  classId: z.int(),
-  filter: rollFilterSchema,
-  format: z.enum(LOG_FORMATS),
-  /** Only rolls with smaller numbers: what is logged later is not in it. */
-  below: z.int(),
-  /** The call that makes it, as a line. With `before:` it goes on elsewhere. */
-  line: z.string(),
-});
-export type LogFile = z.output<typeof logFileSchema>;

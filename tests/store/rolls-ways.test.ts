@@ -30,8 +30,8 @@ function walk(
   const seen: number[] = [];
   let below: number | null = stores.rolls.lastNumber(1) + 1;
   while (below !== null) {
-    const { rolls, next } = stores.rolls.slice(1, filter, below, limit);
-    seen.push(...rolls.map(({ number }) => number));
+    const { list, next } = stores.rolls.slice(1, filter, below, limit);
+    seen.push(...list.map(({ number }) => number));
     below = next;
     between(seen);
   }

@@ -1,9 +1,9 @@
 import { recordRolls } from "../../commands/roll/record.ts";
-import { createLogWriter, type LogRecord } from "../../commands/roll/export/file.ts";
-import { piecesOf } from "../../commands/roll/export/pieces.ts";
+import { createWriter, type LogRecord } from "../../commands/roll/export/file.ts";
+import { type LogStores, piecesOf } from "../../commands/print/export/pieces.ts";
 import type { Reply } from "../../commands/define.ts";
-import type { Stores } from "../../store/index.ts";
-import type { LogFormat, NewRoll, Roll, RollBody } from "../../store/shapes/roll.ts";
+import type { LogFormat } from "../../store/shapes/log-file.ts";
+import type { NewRoll, Roll, RollBody } from "../../store/shapes/roll.ts";
 import { aRun, START } from "./make.ts";
 
 /* Makers of rolls as the log has them. All of it is invented. */
@@ -41,7 +41,7 @@ export function aRoll(over: Partial<Roll> = {}, body: Partial<RollBody> = {}): R
 
 /** A file of the log, its records in portions of so many. */
 export function writeLog(records: readonly LogRecord[], format: LogFormat, portion = records.length): string {
-  const writer = createLogWriter(format);
+  const writer = createWriter(format);
   const pieces = [writer.head];
   for (let from = 0; from < records.length; from += portion)
     pieces.push(writer.write(records.slice(from, from + portion)));
@@ -49,5 +49,5 @@ export function writeLog(records: readonly LogRecord[], format: LogFormat, porti
 }
 
 /** The file that an answer offers. */
-export const takeLog = (stores: Pick<Stores, "rolls">, { log }: Reply): string =>
-  log ? [...piecesOf(stores.rolls, log)].join("") : "";
+export const takeLog = (stores: LogStores, { log }: Reply): string =>
+  log ? [...piecesOf(stores, log)].join("") : "";

@@ -1,4 +1,4 @@
-import { slicesOf } from "../../../commands/roll/export/pieces.ts";
+import { openLog } from "../../../commands/print/export/pieces.ts";
 import { parseChatKey } from "../../../store/shapes/chat-key.ts";
 import { findPhoto } from "../../../store/photos.ts";
 import type { Stores } from "../../../store/index.ts";
@@ -48,7 +48,10 @@ export function createDirectory(stores: Stores, clock: Clock): Directory {
       return classId === undefined || others.length > 0 ? null : (classes.get(classId)?.key ?? null);
     },
     threads: createThreadBook(stores, clock),
-    readLog: (log) => lane.through(slicesOf(stores.rolls, log)),
+    readLog(log) {
+      const { portions, ...ends } = openLog(stores, log);
+      return { ...ends, portions: lane.through(portions) };
+    },
     photoOf(classKey, of) {
       const found = classes.find(classKey);
       return found && findPhoto(stores, found.id, of);

@@ -1,6 +1,5 @@
 import type { Reply } from "../../../commands/define.ts";
-import { createLogWriter, toRecord } from "../../../commands/roll/export/file.ts";
-import { LOG_TYPES, logName } from "../../../commands/roll/export/pieces.ts";
+import { LOG_TYPES, logName } from "../../../commands/print/export/pieces.ts";
 import { fitsKey } from "../../../commands/speech/line.ts";
 import { makeNumber } from "../../../commands/speech/wording.ts";
 import type { Language } from "../../../store/shapes/language.ts";
@@ -17,27 +16,27 @@ export async function withLogFile(
 ): Promise<Reply> {
   const { log } = reply;
   if (!log) return reply;
-  const writer = createLogWriter(log.format);
-  const pieces = [writer.head];
-  let bytes = Buffer.byteLength(writer.head + writer.tail);
+  const { head, portions, tail } = readLog(log);
+  const pieces = [head];
+  let bytes = Buffer.byteLength(head + tail);
   let below = log.below;
   let isWhole = true;
-  for await (const { rolls, next } of readLog(log)) {
-    const piece = writer.write(rolls.map(toRecord));
-    bytes += Buffer.byteLength(piece);
+  for await (const { text, next } of portions) {
+    bytes += Buffer.byteLength(text);
     isWhole = bytes <= mostBytes;
     if (!isWhole) break;
-    pieces.push(piece);
+    pieces.push(text);
     below = next ?? below;
   }
-  const content = [...pieces, writer.tail].join("");
+  const content = [...pieces, tail].join("");
   const attachments = [{ name: logName(log), mediaType: LOG_TYPES[log.format], content }];
   if (isWhole) return { ...reply, attachments };
-  const line = `${log.line} before:${makeNumber("roll", below)}`;
+  const last = makeNumber(log.of, below);
+  const line = `${log.line} before:${last}`;
   const words = discordWords(language);
   return {
     ...reply,
-    text: `${reply.text}\n${words.logGoesOn(makeNumber("roll", below), line)}`,
+    text: `${reply.text}\n${words.logGoesOn(last, line)}`,
     ...(fitsKey(line) ? { actions: [{ label: words.logRest, line }] } : {}),
     attachments,
   };

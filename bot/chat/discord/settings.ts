@@ -3,8 +3,8 @@ import type { Command } from "../../../commands/define.ts";
 import type { Language } from "../../../store/shapes/language.ts";
 import type { Role } from "../../../store/shapes/person.ts";
 import type { Photo, PhotoOf } from "../../../store/shapes/photo.ts";
-import type { LogFile } from "../../../store/shapes/roll.ts";
-import type { RollSlice } from "../../../store/rolls.ts";
+import type { LogFile } from "../../../store/shapes/log-file.ts";
+import type { OpenedLog, Portion } from "../../../commands/print/export/pieces.ts";
 import type { Log } from "../../process/log.ts";
 import type { Place } from "../port.ts";
 import type { ThreadBook } from "./thread-book.ts";
@@ -37,7 +37,7 @@ export interface Directory {
   classOfMessage(ref: string): string | null;
   readonly threads: ThreadBook;
   /** What the log holds of it, slice by slice, beside the calls. */
-  readLog(log: LogFile): AsyncIterable<RollSlice>;
+  readLog(log: LogFile): Omit<OpenedLog, "portions"> & { readonly portions: AsyncIterable<Portion> };
   /** The photo that is kept with a roll or a print of this class. */
   photoOf(classKey: string, of: PhotoOf): Photo | undefined;
 }

@@ -1,9 +1,9 @@
-import { logName } from "../../../commands/roll/export/pieces.ts";
+import { logName } from "../../../commands/print/export/pieces.ts";
 import { makeNumber } from "../../../commands/speech/wording.ts";
 import { PHOTO_KINDS } from "../../../store/shapes/photo.ts";
 import { z } from "zod";
 import type { Message } from "../../../store/messages.ts";
-import { logFileSchema } from "../../../store/shapes/roll.ts";
+import { logFileSchema } from "../../../store/shapes/log-file.ts";
 import { runNameSchema } from "../../../store/shapes/run.ts";
 import type { EventKind, FeedEvent } from "./wire.ts";
 

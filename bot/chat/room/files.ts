@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { Readable } from "node:stream";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import { LOG_TYPES, logName, piecesOf } from "../../../commands/roll/export/pieces.ts";
+import { LOG_TYPES, logName, piecesOf } from "../../../commands/print/export/pieces.ts";
 import { whoMay } from "../../../commands/who.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { RoomSession } from "../../../store/room.ts";
@@ -64,9 +64,10 @@ export function addFileRoutes(app: FastifyInstance, { stores, sessionOf, renderP
     if (!log) return refuse(reply, 404, "ERR_NOT_FOUND");
     const session = sessionOf(request);
     const member = session && stores.members.find(session.classId, session.personId);
-    if (!member || !mayActAs(member.role, whoMay("roll export"))) return refuse(reply, 404, "ERR_NOT_FOUND");
+    if (!member || !mayActAs(member.role, whoMay(`${log.of} export`)))
+      return refuse(reply, 404, "ERR_NOT_FOUND");
     return asFile(reply, logName(log), LOG_TYPES[log.format]).send(
-      Readable.from(lane.through(piecesOf(stores.rolls, log)), {
+      Readable.from(lane.through(piecesOf(stores, log)), {
         objectMode: false,
         highWaterMark: AHEAD_BYTES,
       }),

@@ -1,22 +1,10 @@
-import papa from "papaparse";
 import { z } from "zod";
 import { LIGHTS } from "../../../store/shapes/enlarger.ts";
 import { PAPER_KINDS } from "../../../store/shapes/paper.ts";
 import { localSchema, type Print } from "../../../store/shapes/print.ts";
-import { bareCell, guardCell } from "../../roll/export/file.ts";
+import { createLogFormat, JSON_CELL, WORD_CELL } from "../../roll/export/log-format.ts";
 
-/*
- * The log of prints as a file, in our own format, as that of rolls: one record for each print, with the unit in each name.
- * What was written can be read back whole.
- *
- * JSON: { "format": "sinkside prints", "version": 1, "prints": [ … ] }.
- * CSV: the same names as columns, in this order; `burns_dodges` holds JSON.
- */
-
-export const EXPORT_FORMATS = ["csv", "json"] as const;
-export type ExportFormat = (typeof EXPORT_FORMATS)[number];
-
-const FORMAT = "sinkside prints";
+/* The log of prints as a file (log-format.ts of the rolls): one record for each print. In CSV `burns_dodges` holds JSON. */
 
 export const recordSchema = z.strictObject({
   /** The number in the log, without its letter. */
@@ -55,12 +43,6 @@ export const recordSchema = z.strictObject({
 });
 export type PrintRecord = z.output<typeof recordSchema>;
 
-const fileSchema = z.strictObject({
-  format: z.literal(FORMAT),
-  version: z.literal(1),
-  prints: z.array(recordSchema),
-});
-
 const tenth = (tenths: number | null | undefined): number | null => (tenths == null ? null : tenths / 10);
 
 export function toRecord({ body, ...print }: Print): PrintRecord {
@@ -97,50 +79,9 @@ export function toRecord({ body, ...print }: Print): PrintRecord {
   };
 }
 
-export function writePrints(prints: readonly Print[], format: ExportFormat): string {
-  const records = prints.map(toRecord);
-  return format === "json" ? writeJson(records) : writeCsv(records);
-}
-
-export function writeJson(prints: readonly PrintRecord[]): string {
-  return `${JSON.stringify({ format: FORMAT, version: 1, prints }, null, 2)}\n`;
-}
-
-/** Throws where it is not such a file. */
-export function readJson(text: string): PrintRecord[] {
-  return fileSchema.parse(JSON.parse(text)).prints;
-}
-
-const COLUMNS = Object.keys(recordSchema.shape) as (keyof PrintRecord)[];
-
-export function writeCsv(records: readonly PrintRecord[]): string {
-  const data = records.map((record) => COLUMNS.map((column) => toCell(record[column])));
-  return `${papa.unparse({ fields: COLUMNS, data })}\r\n`;
-}
-
-/** Throws where it is not such a file. */
-export function readCsv(text: string): PrintRecord[] {
-  const { data } = papa.parse<string[]>(text.replace(/^\ufeff/, "").trimEnd(), { delimiter: "," });
-  const [head = [], ...rows] = data;
-  return rows.map((row) =>
-    recordSchema.parse(
-      Object.fromEntries(
-        head.map((column, at) => [column, fromCell(row[at] ?? "", column as keyof PrintRecord)]),
-      ),
-    ),
-  );
-}
-
-function toCell(value: PrintRecord[keyof PrintRecord]): string {
-  if (value === null) return "";
-  if (typeof value === "object") return guardCell(JSON.stringify(value));
-  return typeof value === "string" ? guardCell(value) : String(value);
-}
-
-function fromCell(cell: string, column: keyof PrintRecord): unknown {
-  if (column === "burns_dodges") return JSON.parse(bareCell(cell));
-  const schema: z.ZodType = recordSchema.shape[column];
-  if (schema.safeParse("x").success) return bareCell(cell);
-  if (cell === "") return null;
-  return column === "light" || column === "paper_kind" ? cell : Number(cell);
-}
+export const { createWriter, readJson, readCsv } = createLogFormat({
+  name: "sinkside prints",
+  list: "prints",
+  schema: recordSchema,
+  cells: { burns_dodges: JSON_CELL, light: WORD_CELL, paper_kind: WORD_CELL },
+});

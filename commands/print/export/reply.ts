@@ -1,31 +1,27 @@
+import type { LogFile } from "../../../store/shapes/log-file.ts";
 import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
-import type { ExportFormat } from "./file.ts";
+import { makeNumber } from "../../speech/wording.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";
 
 const words = inEach({ en, de });
 
-/** `left`: how many there are from this page's first on. */
-export function exportReply(
-  content: string,
-  format: ExportFormat,
-  count: number,
-  left: number,
-  page: number,
-): Reply {
+/** `counted` is more than `most` where counting stopped. */
+export function exportReply(log: LogFile, counted: number, most: number): Reply {
+  const isCapped = counted > most;
+  const prints = Math.min(counted, most);
+  const format = log.format.toUpperCase();
   return {
-    text: [
-      words().exported(count, format.toUpperCase()),
-      ...(left > count ? [words().more(page + 1)] : []),
-    ].join("\n"),
-    fields: { format, prints: count, page },
-    attachments: [
-      {
-        name: page === 1 ? `prints.${format}` : `prints-${page}.${format}`,
-        mediaType: format === "csv" ? "text/csv" : "application/json",
-        content,
-      },
-    ],
+    text: isCapped ? words().exportedMany(prints, format) : words().exported(prints, format),
+    fields: { format: log.format, prints, isCapped },
+    log,
   };
 }
+
+/** Of what another file ended with, the rest. */
+export const restReply = (log: LogFile): Reply => ({
+  text: words().rest(makeNumber("print", log.below), log.format.toUpperCase()),
+  fields: { format: log.format },
+  log,
+});

@@ -170,7 +170,7 @@ export const forms: Forms = {
       words: "Nur Abzüge mit diesen Wörtern",
       person: "Nur die Abzüge dieser Person",
       when: "1.3.2026, 3.2026, letzte Woche, 3 Wochen",
-      page: "Die nächsten 2000 eines längeren Buchs",
+      before: "Nur ältere Abzüge als dieser: V1200",
     },
   },
   "print time": {

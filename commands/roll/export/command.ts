@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { LOG_FORMATS } from "../../../store/shapes/roll.ts";
+import { LOG_FORMATS } from "../../../store/shapes/log-file.ts";
 import { whoMay } from "../../who.ts";
 import { defineCommand, UserError } from "../../define.ts";
 import { makeLine } from "../../speech/line.ts";
@@ -37,6 +37,7 @@ export const rollExport = defineCommand({
     const { filter, taken } = readFilter(input, context);
     const given = Object.entries(input).flatMap(([name, value]) => (value ? [[name, value] as const] : []));
     const file = {
+      of: "roll" as const,
       classId: school.id,
       filter,
       format: input.as,

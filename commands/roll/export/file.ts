@@ -1,24 +1,12 @@
-import papa from "papaparse";
 import { z } from "zod";
 import { filmDeviationSchema } from "../../../store/shapes/run.ts";
-import {
-  frameMarkSchema,
-  type LogFormat,
-  OUTCOMES,
-  rollStepSchema,
-  type Roll,
-} from "../../../store/shapes/roll.ts";
+import { frameMarkSchema, OUTCOMES, rollStepSchema, type Roll } from "../../../store/shapes/roll.ts";
+import { createLogFormat, JSON_CELL, WORD_CELL } from "./log-format.ts";
 
 /*
- * The log as a file, in our own format: one record for each film, with the unit in each name. What was written can be
- * read back whole.
- *
- * JSON: { "format": "sinkside log", "version": 1, "rolls": [ … ] }, a line for each roll.
- * CSV: the same names as columns, in this order; `strips` holds frame counts with spaces between, `frame_marks`, `steps` and
- * `deviations` hold JSON. A text that a spreadsheet could take for a formula has an apostrophe before it.
+ * The log as a file (log-format.ts): one record for each film. In CSV `strips` holds frame counts with spaces between,
+ * `frame_marks`, `steps` and `deviations` hold JSON.
  */
-
-const FORMAT = "sinkside log";
 
 export const recordSchema = z.strictObject({
   /** The number in the log, without its letter. */
@@ -62,12 +50,6 @@ export const recordSchema = z.strictObject({
 });
 export type LogRecord = z.output<typeof recordSchema>;
 
-const fileSchema = z.strictObject({
-  format: z.literal(FORMAT),
-  version: z.literal(1),
-  rolls: z.array(recordSchema),
-});
-
 export function toRecord({ body, ...roll }: Roll): LogRecord {
   return {
     roll: roll.number,
@@ -105,93 +87,19 @@ export function toRecord({ body, ...roll }: Roll): LogRecord {
   };
 }
 
-/** A file that is written piece by piece: its head, portions of its records, its end. */
-export interface LogWriter {
-  readonly head: string;
-  /** Portions follow each other; one may be empty. */
-  write(records: readonly LogRecord[]): string;
-  readonly tail: string;
-}
-
-export function createLogWriter(format: LogFormat): LogWriter {
-  return format === "json" ? createJsonWriter() : createCsvWriter();
-}
-
-function createJsonWriter(): LogWriter {
-  let between = "\n";
-  return {
-    head: `{"format":${JSON.stringify(FORMAT)},"version":1,"rolls":[`,
-    write(records) {
-      let text = "";
-      for (const record of records) {
-        text += between + JSON.stringify(record);
-        between = ",\n";
-      }
-      return text;
+export const { createWriter, readJson, readCsv } = createLogFormat({
+  name: "sinkside log",
+  list: "rolls",
+  schema: recordSchema,
+  cells: {
+    strips: {
+      write: (frames) => (frames as readonly number[]).join(" "),
+      read: (cell) => (cell === "" ? [] : cell.split(" ").map(Number)),
     },
-    tail: "\n]}\n",
-  };
-}
-
-function createCsvWriter(): LogWriter {
-  return {
-    head: writeRows([COLUMNS]),
-    write: (records) => (records.length === 0 ? "" : writeRows(records.map(toRow))),
-    tail: "",
-  };
-}
-
-/** Throws where it is not such a file. */
-export function readJson(text: string): LogRecord[] {
-  return fileSchema.parse(JSON.parse(text)).rolls;
-}
-
-const COLUMNS = Object.keys(recordSchema.shape) as (keyof LogRecord)[];
-
-const toRow = (record: LogRecord): string[] => COLUMNS.map((column) => toCell(record[column], column));
-const writeRows = (rows: string[][]): string => `${papa.unparse(rows)}\r\n`;
-
-/** Throws where it is not such a file. */
-export function readCsv(text: string): LogRecord[] {
-  const { data } = papa.parse<string[]>(text.replace(/^\ufeff/, "").trimEnd(), { delimiter: "," });
-  const [head = [], ...rows] = data;
-  return rows.map((row) =>
-    recordSchema.parse(
-      Object.fromEntries(
-        head.map((column, at) => [column, fromCell(row[at] ?? "", column as keyof LogRecord)]),
-      ),
-    ),
-  );
-}
-
-/**
- * A spreadsheet must not take a text for a formula; nor a part of it, where it splits cells at semicolons or tabs, as those
- * of many countries do whatever the quotes say.
- */
-export function guardCell(text: string): string {
-  const inside = text.replaceAll(/([;\t\r\n]\s*)(['=+\-@])/g, "$1'$2");
-  return /^['=+\-@\t\r]/.test(text) ? `'${inside}` : inside;
-}
-
-/** The reverse. */
-export function bareCell(cell: string): string {
-  const inside = cell.startsWith("'") ? cell.slice(1) : cell;
-  return inside.replaceAll(/([;\t\r\n]\s*)'(['=+\-@])/g, "$1$2");
-}
-
-function toCell(value: LogRecord[keyof LogRecord], column: keyof LogRecord): string {
-  if (value === null) return "";
-  if (column === "strips") return (value as readonly number[]).join(" ");
-  if (typeof value === "object") return guardCell(JSON.stringify(value));
-  return typeof value === "string" ? guardCell(value) : String(value);
-}
-
-function fromCell(cell: string, column: keyof LogRecord): unknown {
-  if (column === "strips") return cell === "" ? [] : cell.split(" ").map(Number);
-  if (column === "frame_marks" || column === "steps" || column === "deviations")
-    return JSON.parse(bareCell(cell));
-  if (column === "tabular_grain") return cell === "true";
-  const schema: z.ZodType = recordSchema.shape[column];
-  if (schema.safeParse("x").success || column === "outcome") return bareCell(cell);
-  return cell === "" ? null : Number(cell);
-}
+    tabular_grain: { write: String, read: (cell) => cell === "true" },
+    outcome: WORD_CELL,
+    frame_marks: JSON_CELL,
+    steps: JSON_CELL,
+    deviations: JSON_CELL,
+  },
+});

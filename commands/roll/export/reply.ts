@@ -1,7 +1,7 @@
 import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { makeNumber, plain } from "../../speech/wording.ts";
-import type { LogFile } from "../../../store/shapes/roll.ts";
+import type { LogFile } from "../../../store/shapes/log-file.ts";
 import { takenWords, type Taken } from "../taken-words.ts";
 import { de } from "./de.ts";
 import { en } from "./en.ts";

@@ -3,7 +3,7 @@ import { readCsv, readJson, toRecord } from "../../../commands/print/export/file
 import { EVERY_PRINT } from "../../../store/shapes/print.ts";
 import { englishIn } from "../../support/english.ts";
 import { createRoom, type Room } from "../../support/room.ts";
-import { aNewRoll } from "../../support/rolls.ts";
+import { aNewRoll, takeLog } from "../../support/rolls.ts";
 
 let room: Room;
 const HARBOUR =
@@ -173,12 +173,21 @@ describe("found, compared, exported", () => {
 
   test("as a file, which is read back whole, and no cell of which a table program takes for a formula", () => {
     room.says("Mina", "/print log seconds:3 title:=cmd note:-1; @x");
-    const [csv] = room.asks("Tess", "/print export", "teacher").reply.attachments ?? [];
-    const [json] = room.asks("Tess", "/print export as:json", "teacher").reply.attachments ?? [];
+    const take = (line: string): string =>
+      takeLog(room.stores, room.asks("Tess", `/print export ${line}`, "teacher").reply);
     const records = prints().map(toRecord);
-    expect(readJson(json?.content ?? "")).toEqual(records);
-    expect(readCsv(csv?.content ?? "")).toEqual(records);
-    expect(csv?.content).toContain("'=cmd");
+    expect(readJson(take("as:json"))).toEqual(records);
+    expect(readCsv(take(""))).toEqual(records);
+    expect(take("")).toContain("'=cmd");
+    for (const [asked, left] of [
+      ["before:V3", [2, 1]],
+      ["before:2 person:Mina", [1]],
+      ["person:Mina", [4, 2, 1]],
+      ["words:gul", [3]],
+      ["when:yesterday", []],
+    ] as const)
+      expect(readCsv(take(asked)).map(({ print }) => print)).toEqual(left);
+    expect(room.asks("Tess", "/print export before:yesterday", "teacher").code).toBe("ERR_UNKNOWN_PRINT");
     expect(room.asks("Mina", "/print export").code).toBe("ERR_ROLE");
   });
 

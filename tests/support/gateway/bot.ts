@@ -150,7 +150,7 @@ export function createMemoryDirectory(): MemoryDirectory {
     rollOfMessage: (ref) => rolls.get(ref) ?? null,
     classOfMessage: (ref) => told.get(ref) ?? null,
     memberName: () => null,
-    async *readLog() {},
+    readLog: () => ({ head: "", portions: (async function* () {})(), tail: "" }),
     saveDirectRefused: (personId) => void refused.add(personId),
   };
 }

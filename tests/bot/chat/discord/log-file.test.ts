@@ -3,8 +3,10 @@ import { withLogFile } from "../../../../bot/chat/discord/log-file.ts";
 import { createLane } from "../../../../bot/chat/lane.ts";
 import type { Reply } from "../../../../commands/define.ts";
 import { readCsv, readJson } from "../../../../commands/roll/export/file.ts";
-import { slicesOf } from "../../../../commands/roll/export/pieces.ts";
+import { readJson as readPrints } from "../../../../commands/print/export/file.ts";
+import { openLog } from "../../../../commands/print/export/pieces.ts";
 import { createRoom } from "../../../support/room.ts";
+import { aPrintBody } from "../../../support/print.ts";
 import { aNewRoll } from "../../../support/rolls.ts";
 
 /* A log that is larger than a file may be on the platform comes in parts, from one key to the next. */
@@ -16,11 +18,14 @@ function aClass() {
   room.says("Iris", "/help", "teacher");
   for (let at = 0; at < ROLLS; at += 1) room.stores.rolls.add(aNewRoll({ runId: null as never }));
   const directory = {
-    readLog: (log: NonNullable<Reply["log"]>) => createLane().through(slicesOf(room.stores.rolls, log)),
+    readLog(log: NonNullable<Reply["log"]>) {
+      const { portions, ...ends } = openLog(room.stores, log);
+      return { ...ends, portions: createLane().through(portions) };
+    },
   };
   const take = (line: string, mostBytes?: number): Promise<Reply> =>
     withLogFile(room.asks("Iris", `/${line}`, "teacher").reply, directory, "en", mostBytes);
-  return { take };
+  return { take, room };
 }
 
 const contentOf = (reply: Reply): string => reply.attachments?.[0]?.content ?? "";
@@ -42,6 +47,29 @@ test.each([
   expect(parts[0]?.text).toContain(`The file goes back to L${last}: Discord takes no larger one.`);
   expect(parts[1]?.text).toContain(`**The rolls before L${last}** as ${format.toUpperCase()}`);
   expect(parts.at(-1)?.text).not.toContain("Discord");
+});
+
+test("a log of prints goes on the same way", async () => {
+  const { take, room } = aClass();
+  const print = {
+    classId: 1,
+    personId: "room:x",
+    personName: "Mina",
+    roll: null,
+    frame: "",
+    madeAt: 0,
+    note: "",
+  };
+  for (let at = 0; at < 100; at += 1) room.stores.prints.add({ ...print, ...aPrintBody(), title: `${at}` });
+  const first = await take("print export as:json", 20_000);
+  const last = readPrints(contentOf(first)).at(-1)?.print ?? 0;
+  expect(first.text).toContain(`The file goes back to V${last}: Discord takes no larger one.`);
+  expect(first.actions).toMatchObject([{ line: `print export as:json before:V${last}` }]);
+  const rest = await take(`print export as:json before:V${last}`);
+  expect(rest.text).toContain(`**The prints before V${last}** as JSON`);
+  expect(readPrints(contentOf(rest)).map((each) => each.print)).toEqual(
+    Array.from({ length: last - 1 }, (_, at) => last - 1 - at),
+  );
 });
 
 test("what fits comes as one file, without a key", async () => {

@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import papa from "papaparse";
 import { describe, expect, it } from "vitest";
 import { readCsv, readJson, toRecord, type LogRecord } from "../../../../commands/roll/export/file.ts";
-import { LOG_FORMATS } from "../../../../store/shapes/roll.ts";
+import { LOG_FORMATS } from "../../../../store/shapes/log-file.ts";
 import { aRoll, writeLog } from "../../../support/rolls.ts";
 
 const text = fc.string({ unit: "grapheme", maxLength: 30 });
