@@ -98,6 +98,6 @@ it("leaves out a print that can't be read, and goes on behind it", () => {
 it("is of rolls where a kept answer does not say of what", () => {
   const kept = { classId: 1, filter: EVERY_ROLL, format: "csv", below: 3, line: "roll export" };
   expect(logFileSchema.parse(kept)).toEqual({ of: "roll", ...kept });
-  const prints = { ...kept, of: "print", filter: EVERY_PRINT };
-  expect(logFileSchema.parse(prints)).toEqual(prints);
+  const ofPrints = { ...kept, of: "print", filter: EVERY_PRINT };
+  expect(logFileSchema.parse(ofPrints)).toEqual(ofPrints);
 });
