@@ -1,3 +1,4 @@
+import { closeSync, openSync, readSync } from "node:fs";
 import { openDriver, type Db } from "./driver.ts";
 import { MIGRATIONS } from "./migrations.ts";
 import { StoreError } from "./open.ts";
@@ -113,6 +114,8 @@ function newestIn(db: Db): number | null {
 /** Whether the file is a store at all: false for a new, an emptied, or a half-copied one. Damage is not told here. */
 export function isWritten(path: string): boolean {
   try {
+    // To open it is to read its whole log, and whoever asks opens it anyway.
+    if (versionInFile(path) > 0) return true;
     const db = openDriver(path, { fileMustExist: true, readonly: true, timeout: 5000 });
     try {
       return (db.pragma("user_version", { simple: true }) as number) > 0;
@@ -122,5 +125,16 @@ export function isWritten(path: string): boolean {
   } catch {
     // Not for this function to judge: opening it will say what is wrong.
     return true;
+  }
+}
+
+/** The `user_version` as it stood when the log was last moved into the file: at byte 60 of 100 (SQLite's file format, 1.3). */
+function versionInFile(path: string): number {
+  const file = openSync(path, "r");
+  try {
+    const header = Buffer.alloc(100);
+    return readSync(file, header) === header.length ? header.readUInt32BE(60) : 0;
+  } finally {
+    closeSync(file);
   }
 }
