@@ -26,6 +26,13 @@ export function makeAsk(commands: readonly Command[]): Command {
     who: whoMay("ask"),
     visibility: "private",
     rest: "text",
+    // More than a list of choices may have.
+    complete: {
+      as: (typed) =>
+        INTENTS.filter((intent) => intent.startsWith(typed.toLowerCase()))
+          .slice(0, 25)
+          .map((intent) => ({ label: intent, value: intent })),
+    },
     handle: ({ text, as }, context) => ask(commands, text, as, context),
   });
 }
