@@ -18,7 +18,8 @@ const MOST_CHARACTERS = 1900;
 export function boardText(rows: readonly BoardRow[]): string {
   if (rows.length === 0) return words().none;
   const late = rows.filter(({ state }) => state === "late").length;
-  const head = words().head(rows.length, late);
+  const inUse = rows.filter(({ waitsForTank }) => waitsForTank === null).length;
+  const head = words().head(inUse, late);
   const lines = [head];
   let length = head.length;
   for (const [at, row] of rows.entries()) {
@@ -40,7 +41,8 @@ function lineOf(row: BoardRow): string {
   return row.isUnreached ? `${line} ${words().unreached}` : line;
 }
 
-function stateOf({ state, endsAtMs, sinceMs }: BoardRow): string {
+function stateOf({ state, endsAtMs, sinceMs, waitsForTank }: BoardRow): string {
+  if (waitsForTank !== null) return words().waitsForTank(waitsForTank);
   switch (state) {
     case "running":
       return words().until(instant(endsAtMs ?? 0, "time"), instant(endsAtMs ?? 0, "relative"));

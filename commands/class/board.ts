@@ -17,6 +17,8 @@ const LATE_FROM_SECONDS = 20;
 export interface BoardRow {
   readonly run: string;
   readonly tank: number | null;
+  /** That it waits for, while another film is in it. */
+  readonly waitsForTank: number | null;
   readonly person: string;
   /** `Developer`, `Rinse 2`. */
   readonly step: string;
@@ -63,8 +65,9 @@ function rowOf(run: Run, person: string, nowMs: number, isUnreached: boolean): B
     run: makeNumber("run", run.number),
     // Whose film is not in it yet has no tank.
     tank: isTankless(run) ? null : plan.tank,
+    waitsForTank: isTankless(run) ? plan.tank : null,
     person,
-    step: isTankless(run) && plan.tank !== null ? words().waitsForTank(plan.tank) : titleOf(step),
+    step: titleOf(step),
     stepNumber: phase.step + 1,
     stepCount: plan.steps.length,
     isUnreached,

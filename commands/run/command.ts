@@ -57,8 +57,8 @@ export const runStart = defineCommand({
     const { stores, now } = context;
     const found = findPlan(context, text);
     const stored = tank === undefined ? found : inTank(context, found, tank);
-    const plan = recheckPlan(context, stored.plan);
     const waitsFor = waitFor(context, stored, wait === "yes");
+    const plan = recheckPlan(context, stored.plan);
     const ended = isFilmPlan(plan) ? endWaits(context) : [];
     const run = stores.runs.add(freshRun(context, plan));
     wantThread(context, run);

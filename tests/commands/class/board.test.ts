@@ -29,6 +29,7 @@ describe("the board", () => {
         endsAtMs: START + 540_000,
         sinceMs: null,
         lateSeconds: 0,
+        waitsForTank: null,
         isUnreached: false,
         nextCue: { text: "Agitate 5 s", atMs: START + 60_000 },
       },

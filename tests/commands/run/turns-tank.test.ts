@@ -178,10 +178,13 @@ describe("where none is free", () => {
     start("Mina", 2);
     start("Ben", 2, "wait:yes");
     const rows = boardOf(room.stores.runs.open(1), room.stores.members.list(1), room.clock.now());
-    expect(rows.map(({ tank, run, step }) => [tank, run, step])).toEqual([
-      [null, "R2", "waits for tank 2"],
-      [2, "R1", "Developer"],
+    expect(rows.map(({ tank, run, waitsForTank }) => [tank, run, waitsForTank])).toEqual([
+      [null, "R2", 2],
+      [2, "R1", null],
     ]);
+    const board = room.says("Tess", "/class board", "teacher");
+    expect(board).toContain("**1 tank in use**");
+    expect(board).toContain("**R2** Ben, Developer: waits for tank 2");
     expect(room.says("Tess", "/tank list", "teacher")).toMatch(/2.*R1, Mina/);
     expect(room.says("Ola", "/ask text:who has tank 2")).toContain("Mina");
   });
