@@ -44,6 +44,7 @@ const ANSWERS: Readonly<Record<Intent, Answerer>> = {
   leak: atSink.leakAnswer,
   lights: atSink.lightsAnswer,
   hang: atSink.hangAnswer,
+  mishap: atSink.mishapAnswer,
   harm: ofClass.harmAnswer,
   hello: () => shows("help", {}, words().hello),
   thanks: () => says(words().thanks),

@@ -85,6 +85,7 @@ export const PHRASES: readonly (readonly [first: string, second: string, as: str
   ["am", "i", "ami"],
   ["bin", "ich", "ami"],
   ["bin", "neu", "binneu"],
+  ["pop", "out", "popout"],
   ["im", "new", "imnew"],
   ["kick", "off", "startstart"],
   ["ab", "die", "abdie"],

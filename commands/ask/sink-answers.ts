@@ -21,6 +21,18 @@ const withRun = (text: string, reading: Reading, facts: Facts): ReturnType<Answe
 export const reelAnswer: Answerer = () => says(words().reel);
 export const missedAnswer: Answerer = (reading, facts) => withRun(words().missed, reading, facts);
 export const silentAnswer: Answerer = (reading, facts) => withRun(words().silent, reading, facts);
+/** What has gone wrong with the film in the tank: all that fits is said. */
+export const mishapAnswer: Answerer = (reading, facts) => {
+  const { signs } = reading;
+  const { early, instead, fell, foam } = words().mishap;
+  const parts = [
+    ...(signs.has("EARLY") ? [early] : []),
+    ...(signs.has("INSTEAD") ? [instead] : []),
+    ...(signs.has("FELL") ? [fell] : []),
+    ...(signs.has("FOAM") ? [foam] : []),
+  ];
+  return withRun((parts.length > 0 ? parts : [early, instead, fell]).join("\n"), reading, facts);
+};
 export const hangAnswer: Answerer = (_, { habits }) => says(words().hang(saySeconds(habits.drySeconds)));
 export const lightsAnswer: Answerer = () =>
   says(words().lights, { label: askWords().whoInTrays, line: "tray lines" });

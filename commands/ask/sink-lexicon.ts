@@ -10,6 +10,9 @@ export const SINK_WORDS = {
     "noise sound sounds beep beeps beeping ton töne geräusch piep piept piepst piepsen klingelt klingeln signal signale gehört ghört hear heard vibriert vibrate stumm lautlos mute muted",
   PHONE: "phone handy natel smartphone telefon",
   MISSED: "missed verpasst verpennt überhört",
-  LOO: "klo loo toilet toilette wc bathroom",
-  HANG: "hang hanging hung aufhängen häng hängen trocknen",
+  LOO: "klo loo toilet toilette wc bathroom popout rausgehen weggehen",
+  POUREDOUT: "ausgekippt ausgegossen ausgeschüttet ausgeleert rausgekippt pouredout",
+  INSTEAD: "instead statt anstatt",
+  FOAM: "foam foamy foaming schaum schäumt",
+  HANG: "hang hanging hung aufhängen häng hängen trocknen curly curls curled curling rollt wellt",
 } as const;

@@ -31,6 +31,7 @@ export const de: AskWords = {
     leak: "Die Dose ist undicht",
     lights: "Darf das Licht an?",
     hang: "Wo trocknet er?",
+    mishap: "Mit der Dose ging etwas schief",
     harm: "Erste Hilfe",
     hello: "Hallo",
     thanks: "Danke",

@@ -32,6 +32,7 @@ export const en = {
     leak: "The tank leaks",
     lights: "Can the light go on?",
     hang: "Where does it dry?",
+    mishap: "Something went wrong in the tank",
     harm: "First aid",
     hello: "Hello",
     thanks: "Thanks",

@@ -24,4 +24,12 @@ export const de: SinkWords = {
   agitate: (how) => `**Kippen: ${how}.** Du bekommst jedes Mal ein Signal.`,
   hang: (time) =>
     `**Häng ihn an einem Ende auf, wo kein Staub fliegt, mit einem Gewicht am anderen.** Fass ihn nur am Rand an. Er braucht etwa ${time}.`,
+  mishap: {
+    early:
+      "**Zu früh ausgegossen? Gieß dasselbe Bad sofort wieder ein,** wenn du es noch hast. Sonst mach mit dem nächsten weiter; ein Film, der zu wenig Entwickler hatte, wird dünn. Sag es der Lehrkraft.",
+    instead:
+      "**Falsches Bad? Sag der Lehrkraft sofort, welches und wie lange.** Wasser dazwischen schadet nicht: Gieß es aus und das richtige Bad ein. Fixierbad vor dem Entwickler nimmt das Bild weg.",
+    fell: "**Ist der Deckel noch drauf? Dann mach nach der Uhr weiter.** Ging er ab, mach sie sofort zu und sag es der Lehrkraft. Handschuhe an, Verschüttetes aufwischen.",
+    foam: "**Schaum schadet nicht; kipp sanfter.** Er kommt vom Netzmittel: Nimm weniger davon und spül Dose und Spule danach gut aus.",
+  },
 };

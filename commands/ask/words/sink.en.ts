@@ -24,5 +24,14 @@ export const en = {
   agitate: (how: string) => `**Agitate: ${how}.** I call you each time.`,
   hang: (time: string) =>
     `**Hang it by one end where no dust flies, with a weight at the other.** Touch only its edges. It needs about ${time}.`,
+  /** The teacher is asked, since what can be saved hangs on the bath. */
+  mishap: {
+    early:
+      "**Poured out too early? Pour the same bath back in at once,** if you have it still. If not, go on with the next bath; a film that had too little developer comes out thin. Tell the teacher.",
+    instead:
+      "**The wrong bath? Tell the teacher at once which one, and for how long.** Water in between does no harm: pour it out, and pour in the right one. Fixer before the developer takes the picture away.",
+    fell: "**Is the lid still on? Then go on by the clock.** If it came off, close it at once and tell the teacher. Gloves on, wipe up what was spilt.",
+    foam: "**Foam does no harm; turn the tank more gently.** It comes from wetting agent: use less of it, and rinse tank and reel well afterwards.",
+  },
 };
 export type SinkWords = typeof en;

@@ -155,6 +155,7 @@ export const choices: Choices = {
   "ask as leak": "eine undichte Dose",
   "ask as lights": "ob das Licht an darf",
   "ask as hang": "wie ein Film trocknet",
+  "ask as mishap": "ein Missgeschick mit der Dose",
   "ask as harm": "einen Unfall",
   "ask as hello": "Hallo",
   "ask as thanks": "Danke",

@@ -155,6 +155,7 @@ export const choices = {
   "ask as leak": "a tank that leaks",
   "ask as lights": "whether the light may go on",
   "ask as hang": "how a film dries",
+  "ask as mishap": "a mishap with the tank",
   "ask as harm": "an accident",
   "ask as hello": "hello",
   "ask as thanks": "thanks",
