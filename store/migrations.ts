@@ -183,4 +183,8 @@ export const MIGRATIONS: readonly string[] = [
   create index runs_to_begin on runs (class_id, id) where phase_kind = 'waiting' and phase ->> 'step' = 0;
   `,
   FACTS_TABLES,
+  `
+  -- What an old key in a direct message belongs to is looked for by its message; the room's, which are most, are never.
+  create index outbox_said_in on outbox (ref) where instr(ref, '/') > 0;
+  `,
 ];

@@ -6,6 +6,8 @@ import { PRIORITIES } from "./shapes/priority.ts";
 /* Columns of a strict table hold what was written; they are not examined with every message. A body is. */
 const WHOSE = `id, key, class_id as "classId", person_id as "personId", run_id as "runId", due_at as "dueAt", tries`;
 const READY_COLUMNS = `${WHOSE}, priority, useful_until as "usefulUntil", bundle`;
+/** Of chats whose messages are found by channel and number, as the index of them has it. */
+const SAID_IN = "ref = ? and instr(ref, '/') > 0";
 const OWED_COLUMNS = `${WHOSE}, decided_at as "decidedAt", body, state, first_try_at as "firstTryAt", missed, useful_until as "usefulUntil", sent_at as "sentAt", ref`;
 type OwedRow = Omit<Owed, "body"> & { readonly body: string };
 /** One whose body can't be read must not hold up the others it would be said with. */
@@ -88,10 +90,10 @@ export function createOutboxStore(db: Db): OutboxStore {
     "update outbox set state = 'sent', ref = ?, sent_at = ?, detail = null where id = ?",
   );
   const saidIn = db.prepare<[string], { run_id: number }>(
-    "select distinct run_id from outbox where ref = ? and run_id is not null",
+    `select distinct run_id from outbox where ${SAID_IN} and run_id is not null`,
   );
   const saidTo = db.prepare<[string], { class_id: number }>(
-    "select distinct class_id from outbox where ref = ?",
+    `select distinct class_id from outbox where ${SAID_IN}`,
   );
   // No later than it is of use: then it is given up in time for the next one to tell of it.
   const nextTry = "next_at = min(@nextAt, coalesce(useful_until, @nextAt))";

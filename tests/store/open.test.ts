@@ -38,6 +38,7 @@ const LANDED: readonly string[] = [
   "b0d1b54c5ca1",
   "0d56ea9283eb",
   "f25ef2ca8027",
+  "2e2c56fcf95e",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));
