@@ -21,7 +21,8 @@ export function makeAsk(commands: readonly Command[]): Command {
     summary: "Ask in your own words: how long left, is the fixer good, what is a reel",
     options: () => ({
       text: z.string().trim().max(2000).default("").describe("What you want to know"),
-      as: z.enum(INTENTS).optional().describe("Set by buttons: what is meant"),
+      // A list to choose from would be longer than a chat shows, and nobody has to choose from it.
+      as: z.string().max(20).pipe(z.enum(INTENTS)).optional().describe("Set by buttons: what is meant"),
     }),
     who: whoMay("ask"),
     visibility: "private",
