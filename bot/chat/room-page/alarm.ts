@@ -16,7 +16,7 @@ export type AlarmState = "on" | "held" | "none";
 export interface Alarm {
   /** A browser lets a page sound only after a touch: to be called from one. */
   unlock(): void;
-  /** Asks the browser, so that it is known before the first call whether a touch is wanted. */
+  /** Asks the browser, so that it is known before the first call whether a touch is wanted; `on` while it is asked first. */
   look(): AlarmState;
   /** Sounds at once, one after the other where there are several. */
   play(tones: readonly Pick<Tone, "sound" | "voice">[]): void;
@@ -43,7 +43,12 @@ export function createAlarm(): Alarm {
       touchedAt = Math.min(touchedAt, performance.now());
     },
     look() {
-      if (open().state === "running") {
+      if (!context) {
+        // Making one takes as long as the first view does, which doesn't wait for it.
+        setTimeout(open);
+        return "on";
+      }
+      if (context.state === "running") {
         touchedAt = Infinity;
         return "on";
       }

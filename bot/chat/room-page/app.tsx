@@ -15,9 +15,9 @@ export function App({ room }: { room: PageRoom }) {
   const theme = usePart(room.store, (state) => state.theme);
   const isOpen = usePart(room.store, isSomethingToRead);
   useEffect(() => applyTheme(theme), [theme]);
-  useEffect(() => void (isOpen && (document.documentElement.dataset.open = "")), [isOpen]);
-  // At once, since dates are worded by it as they are drawn.
+  // At once: dates are worded by the language as they are drawn, and other letters would have all be laid out anew.
   document.documentElement.lang = language;
+  if (isOpen) document.documentElement.dataset.open = "";
   return (
     <WordsContext.Provider value={wordsIn(language)}>
       <RoomContext.Provider value={room}>

@@ -1,5 +1,5 @@
 import type { VNode } from "preact";
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { LATE_FROM_MS } from "../../../commands/run/doing.ts";
 import { saySeconds } from "../../../commands/speech/wording.ts";
 import type { FeedEvent } from "../room/wire.ts";
@@ -11,7 +11,7 @@ import { useRoomPart } from "./room-context.ts";
 import { sayInstant, sayMinute } from "./instant.ts";
 import { Said } from "./said.tsx";
 import { useFormDesk } from "./use-forms.ts";
-import { useWords, type Words } from "./words.ts";
+import { useWords } from "./words.ts";
 
 const NEAR_END_PX = 120;
 const OWN_SCROLL_MS = 200;
@@ -22,6 +22,8 @@ export function Log() {
   const events = useRoomPart((state) => state.events);
   const isCut = useRoomPart((state) => state.isFeedCut);
   const list = useRef<HTMLDivElement>(null);
+  /** An entry that is as it was is not looked at again with each that comes before or after: an evening's log is long. */
+  const drawn = useRef(new WeakMap<FeedEvent, VNode<EntryProps>>());
   const [isAtEnd, setAtEnd] = useState(true);
 
   // Someone who reads further up is not pulled away; what we scroll ourselves does not count as that.
@@ -46,6 +48,14 @@ export function Log() {
     setAtEnd(isNear);
   }
 
+  function entryOf(event: FeedEvent, before: FeedEvent | undefined): VNode<EntryProps> {
+    const known = drawn.current.get(event);
+    if (known && known.props.before === before) return known;
+    const entry = <Entry key={event.id} event={event} before={before} />;
+    drawn.current.set(event, entry);
+    return entry;
+  }
+
   const newest = events[events.length - 1];
   useEffect(() => {
     if (isFollowing.current || newest?.author?.isYou) goToEnd();
@@ -65,9 +75,7 @@ export function Log() {
         <ol>
           {isCut && <li class="entry-note">{feed.earlierCut}</li>}
           {events.length === 0 && <li class="entry-note">{feed.empty}</li>}
-          {events.map((event, index) => (
-            <Entry key={event.id} event={event} before={events[index - 1]} />
-          ))}
+          {events.map((event, index) => entryOf(event, events[index - 1]))}
         </ol>
       </div>
       {!isAtEnd && (
@@ -84,19 +92,9 @@ interface EntryProps {
   readonly before: FeedEvent | undefined;
 }
 
-/** An entry that is as it was is not drawn anew with each that comes after it: an evening's log is long. */
 function Entry({ event, before }: EntryProps) {
   const { feed } = useWords();
   const zone = useRoomPart((state) => state.facts?.class.zone);
-  return useMemo(() => drawEntry(event, before, feed, zone), [event, before, feed, zone]);
-}
-
-function drawEntry(
-  event: FeedEvent,
-  before: FeedEvent | undefined,
-  feed: Words["feed"],
-  zone: string | undefined,
-): VNode {
   const day = sayInstant(event.at, "date", zone);
   const isNewDay = before !== undefined && sayInstant(before.at, "date", zone) !== day;
   return (

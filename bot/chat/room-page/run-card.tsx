@@ -4,7 +4,7 @@ import { nameOfView } from "../../../commands/run/run-view.ts";
 import type { PersonView } from "../room/view.ts";
 import { Actions } from "./actions.tsx";
 import { useRoom } from "./room-context.ts";
-import { secondsTo, useRoomTime, useToldTime } from "./ticking.ts";
+import { BOARD_BEAT_MS, secondsTo, useRoomTime, useToldTime } from "./ticking.ts";
 import { useWords } from "./words.ts";
 
 /** One film in a tank, or prints along trays: where it is, what the clock counts to, the one next thing to do. */
@@ -21,7 +21,7 @@ export function RunCard({ view, owner }: { view: PersonView; owner?: string }) {
       </header>
       {view.speed !== undefined && <p class="trial-mark">{runs.trialMark(view.speed)}</p>}
       <Strip view={view} />
-      <Counting view={view} />
+      <Counting view={view} everyMs={beatOf(view, owner)} />
       {!owner && <RunKeys view={view} />}
     </article>
   );
@@ -89,27 +89,42 @@ function shareOf({ startedAt, endsAt }: PersonView, now: number): number {
   return Math.min(1, Math.max(0, (now - startedAt) / Math.max(1, endsAt - startedAt)));
 }
 
+interface CountingProps {
+  readonly view: PersonView;
+  readonly everyMs: number;
+}
+
+/** One's own seconds are kept to; those of thirty others come with the board's beat. */
+function beatOf({ speed }: PersonView, owner: string | undefined): number {
+  if (owner !== undefined) return BOARD_BEAT_MS;
+  return speed === undefined ? 250 : 100;
+}
+
 /** What the clock counts, what is done now, and what comes. */
-function Counting({ view }: { view: PersonView }) {
-  const isRunning = view.phase === "running" && view.endsAt !== null;
+function Counting(props: CountingProps) {
+  const isRunning = props.view.phase === "running" && props.view.endsAt !== null;
   return (
     <>
-      {isRunning && <Countdown view={view} />}
-      <DoneNow view={view} />
-      {isRunning && <Coming view={view} />}
+      {isRunning && <Countdown {...props} />}
+      <DoneNow {...props} />
+      {isRunning && <Coming {...props} />}
     </>
   );
 }
 
 /** The room's time is known to a few ms only, and no step has more left than it lasts. */
-function useOf<T extends string | number | null>(view: PersonView, read: (now: number) => T): T {
+function useOf<T extends string | number | null>(
+  { view, everyMs }: CountingProps,
+  read: (now: number) => T,
+): T {
   const from = view.startedAt ?? -Infinity;
-  return useToldTime((now) => read(Math.max(now, from)), view.speed === undefined ? 250 : 100);
+  return useToldTime((now) => read(Math.max(now, from)), everyMs);
 }
 
-function Countdown({ view }: { view: PersonView }) {
+function Countdown(props: CountingProps) {
   const { runs } = useWords();
-  const left = useOf(view, (now) => secondsTo(view.endsAt ?? now, now, view.speed));
+  const { endsAt, speed } = props.view;
+  const left = useOf(props, (now) => secondsTo(endsAt ?? now, now, speed));
   return (
     <p class={`countdown ${left < 0 ? "is-over" : ""}`} role="timer" aria-live="off">
       <span class="digits">{formatSeconds(Math.abs(left))}</span>
@@ -118,14 +133,15 @@ function Countdown({ view }: { view: PersonView }) {
   );
 }
 
-function DoneNow({ view }: { view: PersonView }) {
-  return <p class="run-now">{useOf(view, (now) => doingNow(view, now))}</p>;
+function DoneNow(props: CountingProps) {
+  return <p class="run-now">{useOf(props, (now) => doingNow(props.view, now))}</p>;
 }
 
-function Coming({ view }: { view: PersonView }) {
+function Coming(props: CountingProps) {
   const { runs } = useWords();
-  const brief = useOf(view, (now) => comingCall(view, now)?.words.brief ?? null);
-  const left = useOf(view, (now) => {
+  const { view } = props;
+  const brief = useOf(props, (now) => comingCall(view, now)?.words.brief ?? null);
+  const left = useOf(props, (now) => {
     const call = comingCall(view, now);
     return call ? secondsTo(call.at, now, view.speed) : null;
   });
