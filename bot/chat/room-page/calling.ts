@@ -1,5 +1,6 @@
 import { comingCall } from "../../../commands/run/doing.ts";
 import type { PersonView } from "../room/view.ts";
+import type { FeedEvent } from "../room/wire.ts";
 import { openCalls, wordOf, type Call } from "./calls.ts";
 import type { State, Store } from "./state.ts";
 import { tonesOf, type Tone } from "./tones.ts";
@@ -17,16 +18,26 @@ export interface Calling {
 export function createCalling(store: Store, now: () => number): Calling {
   let known: Pick<State, "views" | "events" | "answered"> | undefined;
   let tones: readonly Tone[] = [];
+  let read: readonly FeedEvent[] = [];
+  let words: readonly Call[] = [];
+
+  /** Of a log of hundreds, asked for at each beat. */
+  function wordsOf(events: readonly FeedEvent[]): readonly Call[] {
+    if (events !== read) words = events.flatMap(wordOf);
+    read = events;
+    return words;
+  }
+
   return {
     calls() {
       const { views, events, answered } = store.get();
-      return openCalls(views, events, answered, now());
+      return openCalls(views, wordsOf(events), answered, now());
     },
     tones() {
       const { views, events, answered } = store.get();
       if (known?.views !== views || known.events !== events || known.answered !== answered) {
         known = { views, events, answered };
-        tones = tonesOf(views, events.flatMap(wordOf), answered);
+        tones = tonesOf(views, wordsOf(events), answered);
       }
       return tones;
     },

@@ -49,7 +49,7 @@ const ORDER = ["pour-out", "next-bath", "nudge", "agitate-first", "agitate", "ge
  */
 export function openCalls(
   views: readonly PersonView[],
-  events: readonly FeedEvent[],
+  words: readonly Call[],
   answered: Answered,
   now: number,
 ): Call[] {
@@ -57,7 +57,7 @@ export function openCalls(
     call.at <= now && now < call.until && call.mark > (answered[call.of] ?? -Infinity);
   return [
     ...views.flatMap((view) => callsOf(view).filter(isOpen).slice(-1)),
-    ...events.flatMap(wordOf).filter(isOpen),
+    ...words.filter(isOpen),
   ].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind) || a.at - b.at);
 }
 

@@ -1,27 +1,40 @@
+import { useState } from "preact/hooks";
 import { formatSeconds, makeNumber, saySeconds } from "../../../commands/speech/wording.ts";
 import { actionsAt, comingCall, doingNow } from "../../../commands/run/doing.ts";
 import { nameOfView } from "../../../commands/run/run-view.ts";
 import type { PersonView } from "../room/view.ts";
 import { Actions } from "./actions.tsx";
 import { useRoom } from "./room-context.ts";
-import { BOARD_BEAT_MS, secondsTo, useRoomTime, useToldTime } from "./ticking.ts";
+import { secondsTo, useRoomTime, useToldTime } from "./ticking.ts";
 import { useWords } from "./words.ts";
 
 /** One film in a tank, or prints along trays: where it is, what the clock counts to, the one next thing to do. */
 export function RunCard({ view, owner }: { view: PersonView; owner?: string }) {
   const { runs } = useWords();
   const name = runs.name(nameOfView(view));
+  const [isFar, setFar] = useState(false);
+  // Spread, since the types of the elements don't know it.
+  const atSight = {
+    oncontentvisibilityautostatechange: (event: ContentVisibilityAutoStateChangeEvent) =>
+      setFar(event.skipped),
+  };
+  const everyMs = beatOf(view, owner !== undefined, isFar);
   const whereAndOwner = `${runs.where(view) || makeNumber("run", view.run)} · ${owner}`;
   return (
-    <article class={`run is-${view.phase}`} tabIndex={-1} aria-label={`${owner ? `${owner}, ` : ""}${name}`}>
+    <article
+      class={`run is-${view.phase}`}
+      tabIndex={-1}
+      aria-label={`${owner ? `${owner}, ` : ""}${name}`}
+      {...atSight}
+    >
       {/* One's own run is known by its step, another's by its tank or trays. */}
       <header class="run-head">
         <h3>{owner ? whereAndOwner : view.title}</h3>
         <span class="run-name">{owner ? view.title : name}</span>
       </header>
       {view.speed !== undefined && <p class="trial-mark">{runs.trialMark(view.speed)}</p>}
-      <Strip view={view} />
-      <Counting view={view} everyMs={beatOf(view, owner)} />
+      <Strip view={view} everyMs={Math.max(everyMs, 500)} />
+      <Counting view={view} everyMs={everyMs} />
       {!owner && <RunKeys view={view} />}
     </article>
   );
@@ -64,10 +77,10 @@ function PouredEarlier({ view, now }: { view: PersonView; now: number }) {
 }
 
 /** The steps as frames of a strip: done ones are exposed, the present one fills. */
-export function Strip({ view }: { view: PersonView }) {
+export function Strip({ view, everyMs }: CountingProps) {
   const { runs } = useWords();
   const { stepNumber, stepCount } = view;
-  const percent = useToldTime((now) => Math.round(shareOf(view, now) * 100), 500);
+  const percent = useToldTime((now) => Math.round(shareOf(view, now) * 100), everyMs);
   return (
     <div class="strip" role="img" aria-label={runs.step(stepNumber, stepCount)}>
       {Array.from({ length: stepCount }, (_, index) => {
@@ -94,9 +107,9 @@ interface CountingProps {
   readonly everyMs: number;
 }
 
-/** One's own seconds are kept to; those of thirty others come with the board's beat. */
-function beatOf({ speed }: PersonView, owner: string | undefined): number {
-  if (owner !== undefined) return BOARD_BEAT_MS;
+/** One's own seconds are kept to; those of thirty others are drawn all at once, and seldom of a card far out of sight. */
+function beatOf({ speed }: PersonView, isOthers: boolean, isFar: boolean): number {
+  if (isOthers) return isFar ? 5000 : 1000;
   return speed === undefined ? 250 : 100;
 }
 

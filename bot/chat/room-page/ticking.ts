@@ -6,9 +6,6 @@ import { useRoom } from "./room-context.ts";
  * once, and a part that shows the same as before is not drawn at all.
  */
 
-/** Thirty clocks, each with seconds of its own, on the weakest computer of the school. */
-export const BOARD_BEAT_MS = 500;
-
 interface Beat {
   readonly looks: Set<() => void>;
   readonly timer: ReturnType<typeof setInterval>;

@@ -164,7 +164,7 @@ describe("a word to many", () => {
     ...over,
   });
   const words = (events: FeedEvent[], at: number, answered = {}): number[] =>
-    openCalls([], events, answered, s(at)).map(({ mark }) => mark);
+    openCalls([], events.flatMap(wordOf), answered, s(at)).map(({ mark }) => mark);
 
   test("calls each reader, the older one first, until it is answered or ten minutes old", () => {
     const two = [event(), event({ id: 6, at: START + 1000 })];
