@@ -55,10 +55,9 @@ export function openCalls(
 ): Call[] {
   const isOpen = (call: Call): boolean =>
     call.at <= now && now < call.until && call.mark > (answered[call.of] ?? -Infinity);
-  return [
-    ...views.flatMap((view) => callsOf(view).filter(isOpen).slice(-1)),
-    ...words.filter(isOpen),
-  ].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind) || a.at - b.at);
+  return [...views.flatMap((view) => callsOf(view).filter(isOpen).slice(-1)), ...words.filter(isOpen)].sort(
+    (a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind) || a.at - b.at,
+  );
 }
 
 /** An entry of the feed that calls by itself: a word to many, or one to this person that is no call of a run's schedule. */

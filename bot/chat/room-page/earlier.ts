@@ -4,7 +4,7 @@ import { joinFeed } from "./feed.ts";
 /* The feed before its newest part: fetched a part after the other, so that typing, calls and answers go between them. */
 
 /** What was said before these is found in the log of rolls. */
-const MOST_PARTS = 16;
+const MOST_PARTS = 20;
 const BETWEEN_MS = 250;
 
 export interface Earlier {

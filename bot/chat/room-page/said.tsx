@@ -3,7 +3,7 @@ import { saySeconds } from "../../../commands/speech/wording.ts";
 import { fillOf } from "./fill.ts";
 import { sayInstant } from "./instant.ts";
 import { readBlocks, type Markup } from "./marks.ts";
-import { useRoomPart } from "./room-context.ts";
+import { useRoom, useRoomPart } from "./room-context.ts";
 import { useToldTime } from "./ticking.ts";
 import { useFormDesk } from "./use-forms.ts";
 
@@ -72,10 +72,15 @@ function Instant({ atMs, style }: { atMs: number; style: "time" | "date" | "rela
   return <time dateTime={new Date(atMs).toISOString()}>{sayInstant(atMs, style, zone)}</time>;
 }
 
-/** Counts by itself while it is shown. */
+/** Nearer than this each second counts. */
+const SOON_MS = 120_000;
+
+/** Counts by itself while it is shown; a long log has hundreds. */
 function Relative({ atMs }: { atMs: number }) {
+  const { clock } = useRoom();
   const language = useRoomPart((state) => state.language);
-  return <>{useToldTime((now) => sayRelative(Math.round((atMs - now) / 1000), language), 1000)}</>;
+  const everyMs = Math.abs(atMs - clock.now()) < SOON_MS ? 1000 : 5000;
+  return <>{useToldTime((now) => sayRelative(Math.round((atMs - now) / 1000), language), everyMs)}</>;
 }
 
 function sayRelative(seconds: number, language: Language): string {

@@ -15,7 +15,7 @@ import type { FeedEvent, FeedPart, RoomFacts, ToPage, WallRow } from "./wire.ts"
 
 const MOST_AT_ONCE = 200;
 /** Of a feed that is read from its end so many come first: the rest is asked for, and holds nothing up. */
-const NEWEST = 12;
+const NEWEST = 10;
 /** Several changes within this time go out as one. */
 const GATHER_MS = 40;
 const PRESENCE_GATHER_MS = 500;

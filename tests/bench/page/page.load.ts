@@ -42,8 +42,26 @@ function tellWire({ wire }: SlowPage): number {
   return total;
 }
 
-/** A page of nothing but these bytes, from a server that has nothing else to do. */
-async function openFloor(bytes: number): Promise<{ server: Server; url: string }> {
+/** At the foot, as the page's own is. */
+const ONE_LINE = '<!doctype html><input id="line" style="position:fixed;bottom:1rem">';
+
+/** What a page shows, and no program of its own. */
+const STILL = `(() => {
+  const copy = document.documentElement.cloneNode(true);
+  for (const each of copy.querySelectorAll("script, link, style, video, audio")) each.remove();
+  const style = document.createElement("style");
+  style.textContent = [...document.styleSheets].flatMap(({ cssRules }) => [...cssRules].map(({ cssText }) => cssText)).join("");
+  copy.querySelector("head").append(style);
+  return "<!doctype html>" + copy.outerHTML;
+})()`;
+
+interface Floor {
+  readonly server: Server;
+  readonly url: string;
+}
+
+/** A page of nothing but these bytes, or `/still` of what is shown elsewhere, from a server that has nothing else to do. */
+async function openFloor(bytes: number, still: () => string = () => ONE_LINE): Promise<Floor> {
   const body = Buffer.concat([
     Buffer.from("//"),
     Buffer.from(
@@ -55,8 +73,8 @@ async function openFloor(bytes: number): Promise<{ server: Server; url: string }
   const server = createServer((request, response) => {
     if (request.url === "/bytes.js") return response.setHeader("content-type", "text/javascript").end(body);
     return response
-      .setHeader("content-type", "text/html")
-      .end('<!doctype html><input id="line"><script src="/bytes.js"></script>');
+      .setHeader("content-type", "text/html; charset=utf-8")
+      .end(request.url === "/still" ? still() : `${ONE_LINE}<script src="/bytes.js"></script>`);
   });
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   return { server, url: `http://127.0.0.1:${(server.address() as AddressInfo).port}` };
@@ -104,16 +122,23 @@ const TYPED = "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 ta
 
 test(`typing beside ${RUNS} runs and a long log`, async () => {
   const rows = [];
-  const floor = await openFloor(100);
+  let still = "";
+  const floor = await openFloor(100, () => still);
   for (const [name, asked, line] of [
-    ["floor: one entry and nothing else", { url: floor.url, ...DESK }, "#line"],
+    ["floor: one line and nothing else", { url: floor.url, ...DESK }, "#line"],
     ["a teacher's desk", { url, token: who.teacher, ...DESK }, ".composer-line"],
+    [
+      "floor: all that the desk shows, and no script",
+      { url: `${floor.url}/still`, ...DESK },
+      ".composer-line",
+    ],
     ["a teacher's phone", { url, token: who.teacher, ...PHONE }, ".composer-line"],
   ] as const) {
     const slow = await openSlow(browser, { ...asked, isNetworkSlow: false });
     await slow.page.goto(asked.url);
     await slow.page.locator(line).waitFor();
     await wait(10_000);
+    still ||= "token" in asked ? await slow.page.evaluate<string>(STILL) : "";
     const before = await readKept(slow.page);
     await slow.page.locator(line).focus();
     await wait(500);

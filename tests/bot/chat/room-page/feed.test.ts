@@ -49,8 +49,8 @@ test("earlier parts are asked for one by one, again after a lost link, and no fu
     earlier.take([event(id)], id);
     vi.runAllTimers();
   }
-  expect(asked).toHaveLength(15);
+  expect(asked).toHaveLength(19);
   expect(feed.isFeedCut).toBe(true);
-  expect(idsOf(feed.events)).toEqual(Array.from({ length: 16 }, (_, at) => 850 + 10 * at));
+  expect(idsOf(feed.events)).toEqual(Array.from({ length: 20 }, (_, at) => 810 + 10 * at));
   vi.useRealTimers();
 });
