@@ -182,7 +182,7 @@ describe("a word to many", () => {
   test("one that tells of a change in one's run calls too, with the run's name, and is heard once", () => {
     const change = event({ isWord: false, kind: "cue", isChange: true, runs: [{ number: 7, tank: 3 }] });
     expect(words([change], 1)).toEqual([5]);
-    const [call] = openCalls([], [change], {}, s(1));
+    const [call] = openCalls([], wordOf(change), {}, s(1));
     expect(call?.run).toEqual({ number: 7, tank: 3 });
     const tones = tonesOf([], wordOf(change), {});
     expect(tones.map(({ sound, at }) => [sound, at])).toEqual([["word", START]]);
