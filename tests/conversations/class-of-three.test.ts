@@ -113,7 +113,7 @@ test("somebody else's plan and somebody else's tank are named, not taken", async
   );
   room.says("Mina", "/run start plan:P1");
   expect(room.says("Ben", "/run start plan:P2")).toBe(
-    "Tank 1 is in use by Mina (R1). Take another tank, or ask Mina.",
+    "Tank 1 is in use by Mina (R1). **Take tank 2**: of the same size, and free.",
   );
   room.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1");
   expect(room.says("Mina", "/run start plan:P3")).toBe(
