@@ -14,6 +14,13 @@ interface OutboxRow {
   readonly sent_at: number | null;
 }
 
+/** What the room shows and was never owed, in the same columns. */
+const KEPT = `select substr(key, 3) as key, 'sent' as state, null as bundle, null as detail, body ->> '$.dueAt' as due_at,
+     null as useful_until, at as sent_at
+   from messages where key like 'd:%' and substr(key, 3) not in (select key from outbox)`;
+
+const keyOf = (cue: CueRow): string => `${cue.run_id.toString(36)}.${cue.key}`;
+
 /** From this lateness on a message must say so. */
 const LATE_MS = 2000;
 /** An undisturbed cue is there by then: a flight to the chat, a turn of the loop. */
@@ -33,12 +40,16 @@ export function judge(world: World, isFair: boolean): Figures {
   if (!alive) throw new Error("the bot must be up to be judged");
   for (const { courses } of world.students) courses.slice(-1).forEach(world.compare);
   alive.peek(world.chat.collect);
-  const { cues, outbox, faults } = alive.peek(({ db }) => ({
+  const { cues, owed, kept, faults } = alive.peek(({ db }) => ({
     cues: db.prepare("select * from cues").all() as CueRow[],
-    outbox: db.prepare("select * from outbox").all() as OutboxRow[],
+    owed: db.prepare("select * from outbox").all() as OutboxRow[],
+    kept: db.prepare(KEPT).all() as OutboxRow[],
     faults: db.pragma("integrity_check", { simple: true }),
   }));
   if (faults !== "ok") throw new Error(`the store is damaged: ${String(faults)}`);
+  // What the room kept as it was decided was never owed; it stands for a cue that was said, and for nothing else.
+  const saidCues = new Set(cues.filter(({ state }) => state === "said").map(keyOf));
+  const outbox = [...owed, ...kept.filter(({ key }) => saidCues.has(key))];
   const byKey = new Map(outbox.map((row) => [row.key, row]));
   const figures = { runs: 0, promises: 0, shown: 0, late: 0, merged: 0 };
   for (const course of world.students.flatMap(({ courses }) => courses)) {
@@ -51,10 +62,10 @@ export function judge(world: World, isFair: boolean): Figures {
     for (const promise of promises) {
       const row = own.find(({ key }) => key === promise.key);
       if (!row) fail(course, `no cue was written for ${JSON.stringify(promise)}`);
-      const owed = byKey.get(`${row.run_id.toString(36)}.${row.key}`);
+      const owed = byKey.get(keyOf(row));
       figures.promises += 1;
       const spoken = own.find(({ state, settled_at: at }) => state === "said" && at === row.settled_at);
-      const standIn = spoken && byKey.get(`${row.run_id.toString(36)}.${spoken.key}`);
+      const standIn = spoken && byKey.get(keyOf(spoken));
       judgeOne({ world, course, promise, row, owed, standIn, isFair, figures });
     }
     judgeOrder(world, course, byKey);

@@ -67,22 +67,35 @@ test("what is decided is kept in the same transaction, and shown after its commi
   expect(stores.outbox.depth()).toBe(0);
 });
 
-test("what is said as it is decided is written down once, as said", () => {
-  stores.db.exec("create trigger twice before update on outbox begin select raise(abort, 'no'); end");
+const recorded = (): unknown[] =>
+  stores.db.prepare("select state, ref, sent_at - due_at as late, tries from outbox order by id").all();
+
+test("what is said on time as it is decided is written down once: where it is read", () => {
   wake();
-  expect(said()).toBe(1);
-  const rows = stores.db.prepare("select state, ref, sent_at, tries from outbox order by id").all();
-  expect(rows).toEqual(["1", "2"].map((ref) => ({ state: "sent", ref, sent_at: START, tries: 0 })));
+  expect([said(), recorded()]).toEqual([1, []]);
 });
 
-test("it tells of the calls of its run that nobody heard, once", () => {
+test("what is said late is counted", () => {
+  clock.advance(3);
   wake();
-  stores.db.exec("update outbox set state = 'stale', untold = 2 where run_id = 1");
+  expect(said()).toBe(1);
+  expect(recorded()).toEqual(["1", "2"].map((ref) => ({ state: "sent", ref, late: 3000, tries: 0 })));
+  expect(stores.outbox.lateOf(1, 2000)).toBe(1);
+});
+
+test("it tells of the calls of its run that nobody heard, once, and it is known that somebody hears it again", () => {
+  wake();
+  const run = { classId: 1, personId: "room:mina", runId: 1, priority: 1, dueAt: START, decidedAt: START };
+  const body = { text: "Agitate", actions: [], mentions: [] };
+  stores.outbox.owe({ ...run, key: "in vain", usefulUntil: null, missed: 1, body });
+  stores.outbox.markEnded([stores.outbox.findByKey("in vain")?.id ?? 0], "failed", "closed", START);
+  expect([...stores.figures.unreached(1)]).toEqual([1]);
   clock.advance(60);
   wake();
+  expect([...stores.figures.unreached(1)]).toEqual([]);
   clock.advance(60);
   wake();
-  const texts = stores.messages.newest(1, "room:mina", 10).map(({ body }) => (body as FeedBody).text);
+  const texts = stores.messages.newest(1, "room:mina", 10).map((each) => (each.body as FeedBody).text);
   expect(texts.map((text) => /missed/.test(text))).toEqual([false, true, false]);
 });
 
