@@ -1,15 +1,12 @@
 import type { Cue, DueCue } from "./shapes/cue.ts";
+import { createDueReader, type DueRun } from "./due.ts";
 import type { Db } from "./open.ts";
+import type { RunStore } from "./runs.ts";
 
 /** Columns of a strict table hold what was written; they are not examined with every call. */
 const CUE_COLUMNS = `id, key, kind, step, number, due_at as "dueAtMs", made_at as "madeAtMs"`;
 
 export type CueState = "said" | "merged";
-
-interface Span {
-  readonly now: number;
-  readonly most: number;
-}
 
 interface ComingRow {
   readonly due_at: number;
@@ -40,7 +37,7 @@ export interface CueStore {
    * By run, all that is due of the runs of the `limit` most overdue cues to be decided by `now`, the most overdue first; with
    * them those due by `ahead` where their chat has a lead, ends of steps excepted.
    */
-  due(now: number, limit: number, ahead?: number): Map<number, DueCue[]>;
+  due(now: number, limit: number, ahead?: number): Map<number, DueRun>;
   /**
    * What cues due by `until` in classes of this chat will become, in order: one message each, or one for all of a class
    * where its people aren't spoken to alone.
@@ -60,7 +57,7 @@ export interface CueStore {
   putOff(runId: number, until: number): void;
 }
 
-export function createCueStore(db: Db): CueStore {
+export function createCueStore(db: Db, runs: Pick<RunStore, "read">): CueStore {
   const drop = db.prepare<[number, number]>(
     "update cues set state = 'dropped', settled_at = ? where run_id = ? and state = 'pending'",
   );
@@ -68,18 +65,7 @@ export function createCueStore(db: Db): CueStore {
     `insert into cues (run_id, key, kind, step, number, due_at, decide_at, made_at) values (?, ?, ?, ?, ?, ?, ?, ?)
      on conflict (run_id, key) do nothing`,
   );
-  // A lead is what sets the two instants of a cue apart; without one it is never decided ahead. Nor is the end of a step,
-  // since the run moves on with it.
-  const isDue = `decide_at <= @most and (decide_at <= @now
-     or (decide_at < due_at and due_at <= @most and kind <> 'next-bath'))`;
-  // Named, since the planner would else walk another index past every cue that is not due. A limit that is a variable and
-  // nothing else has the whole statement compiled anew each time, which takes ten times as long as doing it.
-  const due = db.prepare<[Span & { limit: number }], DueCue & { readonly runId: number }>(
-    `with late as materialized (
-       select run_id from cues indexed by cues_due where state = 'pending' and ${isDue} order by decide_at, id limit 0 + @limit)
-     select run_id as "runId", ${CUE_COLUMNS} from cues indexed by cues_run
-     where run_id in late and state = 'pending' and ${isDue} order by decide_at, due_at, id`,
-  );
+  const due = createDueReader(db, runs);
   const coming = db.prepare<[{ now: number; until: number; by: number; chat: string }], ComingRow>(
     `select min(cues.due_at) as due_at, max(cues.due_at) as last_at, max(cues.decide_at) as decide_at,
        count(distinct case
@@ -103,8 +89,8 @@ export function createCueStore(db: Db): CueStore {
   const merged = db.prepare<[number], { count: number }>(
     "select count(*) as count from cues where run_id = ? and state = 'merged'",
   );
-  const mark = db.prepare<[CueState, number, number]>(
-    "update cues set state = ?, settled_at = ? where id = ? and state = 'pending'",
+  const mark = db.prepare<[CueState, number, string]>(
+    "update cues set state = ?, settled_at = ? where id in (select value from json_each(?)) and state = 'pending'",
   );
   const delay = db.prepare<[number, number, number]>(
     "update cues set decide_at = ? where run_id = ? and state = 'pending' and decide_at <= ?",
@@ -127,15 +113,7 @@ export function createCueStore(db: Db): CueStore {
         insert.run(runId, key, kind, step, number, dueAtMs, dueAtMs - leadMs, now);
       }
     },
-    due(now, limit, ahead = now) {
-      const byRun = new Map<number, DueCue[]>();
-      for (const cue of due.all({ now, most: Math.max(now, ahead), limit })) {
-        const same = byRun.get(cue.runId);
-        if (same) same.push(cue);
-        else byRun.set(cue.runId, [cue]);
-      }
-      return byRun;
-    },
+    due: (now, limit, ahead = now) => due({ now, most: Math.max(now, ahead), limit }),
     coming: (chat, now, until) =>
       coming
         .all({ chat, now, until, by: COUNTED_BY_MS })
@@ -149,7 +127,7 @@ export function createCueStore(db: Db): CueStore {
     nextDecideAt: () => next.get()?.at ?? undefined,
     mergedOf: (runId) => merged.get(runId)?.count ?? 0,
     settle(ids, state, now) {
-      for (const id of ids) mark.run(state, now, id);
+      if (ids.length > 0) mark.run(state, now, JSON.stringify(ids));
     },
     putOff: (runId, until) => void delay.run(until, runId, until),
   };

@@ -102,7 +102,7 @@ export function openStores(path: string): OpenedStores {
     runs,
     runThreads: createRunThreadStore(db),
     time: createTimeStore(db, runs),
-    cues: createCueStore(db),
+    cues: createCueStore(db, runs),
     outbox: createOutboxStore(db),
     batches: createBatchStore(db),
     shelf: createShelfStore(db),

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { json } from "./json.ts";
 import type { Db } from "./open.ts";
+import type { Reach } from "./shapes/reach.ts";
 
 /** One entry of the room's feed. `body` is whatever the room shows; the store keeps it as it is. */
 export interface Message {
@@ -30,14 +31,6 @@ const rowSchema = z
     at: row.at,
     body: row.body,
   }));
-
-/** Whom something that is said reaches. */
-interface Reach {
-  readonly classId: number;
-  /** 1 or 0: the person is of this class; a device of theirs is to be called while its page is closed. */
-  readonly isMember: number;
-  readonly hasPhone: number;
-}
 
 export interface MessageStore {
   /** Undefined where there is no such class. */

@@ -16,7 +16,8 @@ export const runBodySchema = runSchema.omit({
 /** Columns of a strict table hold what was written; they are not examined with every call. A body is. */
 const COLUMNS = `id, number, class_id as "classId", person_id as "personId", started_at as "startedAtMs", body, phase`;
 
-interface Row extends Pick<Run, "id" | "number" | "classId" | "personId" | "startedAtMs"> {
+/** What is read of a run's row. */
+export interface RunRow extends Pick<Run, "id" | "number" | "classId" | "personId" | "startedAtMs"> {
   readonly body: string;
   readonly phase: string;
 }
@@ -50,6 +51,8 @@ function freeze<T>(value: T): T {
 export interface RunStore {
   add(run: Omit<Run, "id" | "number">): Run;
   save(run: Run): void;
+  /** A row that was read with something else. @throws where it can't be read. */
+  read(row: RunRow): Run;
   /** @throws where the row can't be read: whoever asks by id must not take it for gone. All others leave it out. */
   get(id: number): Run | undefined;
   find(classId: number, number: number): Run | undefined;
@@ -67,32 +70,32 @@ export interface RunStore {
 }
 
 export function createRunStore(db: Db): RunStore {
-  const insert = db.prepare<[number, number, number, string, string, string, number], Row>(
+  const insert = db.prepare<[number, number, number, string, string, string, number], RunRow>(
     `insert into runs (class_id, number, person_id, body, phase, started_at)
      values (?, 1 + max(
          (select coalesce(max(number), 0) from runs where class_id = ?),
          (select coalesce(max(number), 0) from erased_numbers where class_id = ? and kind = 'run')), ?, ?, ?, ?) returning ${COLUMNS}`,
   );
   const update = db.prepare<[string, string, number]>("update runs set body = ?, phase = ? where id = ?");
-  const byId = db.prepare<[number], Row>(`select ${COLUMNS} from runs where id = ?`);
-  const byNumber = db.prepare<[number, number], Row>(
+  const byId = db.prepare<[number], RunRow>(`select ${COLUMNS} from runs where id = ?`);
+  const byNumber = db.prepare<[number, number], RunRow>(
     `select ${COLUMNS} from runs where class_id = ? and number = ?`,
   );
-  const openOfClass = db.prepare<[number], Row>(
+  const openOfClass = db.prepare<[number], RunRow>(
     `select ${COLUMNS} from runs where class_id = ? and phase_kind in ('waiting', 'running') order by id`,
   );
-  const openOfPerson = db.prepare<[number, string], Row>(
+  const openOfPerson = db.prepare<[number, string], RunRow>(
     `select ${COLUMNS} from runs where class_id = ? and person_id = ? and phase_kind in ('waiting', 'running') order by id`,
   );
-  const toBegin = db.prepare<[number], Row>(
+  const toBegin = db.prepare<[number], RunRow>(
     `select ${COLUMNS} from runs indexed by runs_to_begin
      where class_id = ? and phase_kind = 'waiting' and phase ->> 'step' = 0 order by id`,
   );
-  const newest = db.prepare<[number, string], Row>(
+  const newest = db.prepare<[number, string], RunRow>(
     `select ${COLUMNS} from runs where class_id = ? and person_id = ? and body ->> '$.speed' is null order by id desc limit 1`,
   );
   // With max() the other columns are those of its row.
-  const newestOfEach = db.prepare<[number, string, number], Row>(
+  const newestOfEach = db.prepare<[number, string, number], RunRow>(
     `select ${COLUMNS}, max(id) from runs where class_id = ? and person_id = ? and started_at >= ? and body ->> '$.speed' is null
      group by body ->> '$.plan.prints' is null, body ->> '$.plan.lamp' is null, body ->> '$.plan.strip' is null`,
   );
@@ -104,9 +107,9 @@ export function createRunStore(db: Db): RunStore {
   const bodyOf = (run: Omit<Run, "id" | "number">): string => JSON.stringify(runBodySchema.parse(run));
   const readBody = createReader(runBodySchema);
   const readPhase = createReader(phaseSchema);
-  const readRow = ({ id, number, classId, personId, startedAtMs, body, phase }: Row): Run =>
+  const readRow = ({ id, number, classId, personId, startedAtMs, body, phase }: RunRow): Run =>
     Object.assign({ id, number, classId, personId, startedAtMs, phase: readPhase(phase) }, readBody(body));
-  const readIfWhole = (row: Row | undefined): Run[] => {
+  const readIfWhole = (row: RunRow | undefined): Run[] => {
     try {
       return row === undefined ? [] : [readRow(row)];
     } catch {
@@ -117,8 +120,9 @@ export function createRunStore(db: Db): RunStore {
     add(run) {
       const { classId, personId, startedAtMs } = run;
       const of = [classId, classId, classId, personId] as const;
-      return readRow(insert.get(...of, bodyOf(run), JSON.stringify(run.phase), startedAtMs) as Row);
+      return readRow(insert.get(...of, bodyOf(run), JSON.stringify(run.phase), startedAtMs) as RunRow);
     },
+    read: readRow,
     save: (run) => void update.run(bodyOf(run), JSON.stringify(run.phase), run.id),
     get(id) {
       const row = byId.get(id);

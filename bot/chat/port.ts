@@ -1,3 +1,4 @@
+import type { Reach } from "../../store/shapes/reach.ts";
 import type { Pace } from "./pace.ts";
 import type { RunName } from "../../store/shapes/run.ts";
 import type { Language } from "../../store/shapes/language.ts";
@@ -132,9 +133,9 @@ export interface ChatPort {
   send(delivery: Delivery): Promise<Outcome>;
   /**
    * Instead of `send`, where what is said is itself kept in this store: in the caller's transaction, so that it is said as
-   * surely as it is decided, and with the same flush of the disk.
+   * surely as it is decided, and with the same flush of the disk. `reach`: what is known already of whom it is for.
    */
-  post?(delivery: Delivery): Posted;
+  post?(delivery: Delivery, reach?: Reach): Posted;
   /** Whether a delivery goes out as one message with all its buttons; a chat without this takes any. */
   fits?(delivery: Delivery): boolean;
   /** How fast it takes messages, and in which channel one would be said; absent where it takes them as they come. */

@@ -4,7 +4,11 @@ import { cueMessage } from "../../commands/run/cue-words.ts";
 import { cuesOf } from "../../commands/run/cues.ts";
 import { isMissed, settle, type Said } from "../../commands/run/settle.ts";
 import { speaking } from "../../commands/speech/language.ts";
+import type { CueState } from "../../store/cues.ts";
+import type { DueRun } from "../../store/due.ts";
+import type { Reach } from "../../store/shapes/reach.ts";
 import type { DueCue } from "../../store/shapes/cue.ts";
+import type { Language } from "../../store/shapes/language.ts";
 import { makeMessageKey } from "../../store/shapes/message-key.ts";
 import { runNameOf, type Run } from "../../store/shapes/run.ts";
 import { tellLostRun } from "../../commands/class/mend/notice.ts";
@@ -41,17 +45,36 @@ export function settleSome(
 ): (() => void)[] | undefined {
   const due = [...stores.cues.due(now, most, ahead)];
   if (due.length === 0) return undefined;
-  const settleBy =
-    (saying: Say) =>
-    ([id, cues]: [number, DueCue[]]): (() => void)[] =>
-      settleRun(stores, id, cues, now, spoken, saying);
-  if (say) return due.flatMap(settleBy(say));
-  return eachApart(stores, due, settleBy(stores.outbox.owe), ([id], error) => {
+  if (say) return settleAll(stores, due, now, spoken, say);
+  const settleOne = (each: Due): (() => void)[] => settleAll(stores, [each], now, spoken, stores.outbox.owe);
+  return eachApart(stores, due, settleOne, ([id], error) => {
     stores.cues.putOff(id, now + PUT_OFF_MS);
     log.error({ run: id, err: error }, "a run could not be settled");
     tellLost(stores, log, id, now);
     return [];
   }).flat();
+}
+
+type Due = readonly [runId: number, DueRun];
+type Marks = Record<CueState, number[]>;
+
+/** What became of their cues is written at the end, of all at once. */
+function settleAll(
+  stores: Stores,
+  due: readonly Due[],
+  now: number,
+  spoken: Set<number>,
+  say: Say,
+): (() => void)[] {
+  const marks: Marks = { said: [], merged: [] };
+  const after = due.flatMap((each) => settleRun(stores, each, now, marks, spoken, say));
+  mark(stores, marks, now);
+  return after;
+}
+
+function mark({ cues }: Stores, { said, merged }: Marks, now: number): void {
+  cues.settle(said, "said", now);
+  cues.settle(merged, "merged", now);
 }
 
 /** Its owner has a film in a tank, and must not wait for calls that never come. */
@@ -66,27 +89,30 @@ function tellLost(stores: Stores, log: Log, id: number, now: number): void {
 
 function settleRun(
   stores: Stores,
-  id: number,
-  cues: readonly DueCue[],
+  [id, { cues, language, reach, run: read }]: Due,
   now: number,
+  marks: Marks,
   touched: Set<number>,
   say: Say,
 ): (() => void)[] {
-  const run = stores.runs.get(id);
-  if (!run) return [];
   const due = withoutEnd(cues, now);
+  // Who moves on is read anew: others have moved on before it.
+  const run = due.some(({ kind }) => kind === "next-bath") ? stores.runs.get(id) : read();
+  if (!run) return [];
   const settled = settle(run, due, now);
   const said = settled.said.map(({ cue }) => cue.id);
-  stores.cues.settle(said, "said", now);
-  stores.cues.settle(
-    due.map((cue) => cue.id).filter((each) => !said.includes(each)),
-    "merged",
-    now,
-  );
-  // What its step still had to say was missed, however little: nobody has done it unasked.
-  if (settled.moved) keepRun(stores, settled.run, now, 0);
+  const merged = due.map((cue) => cue.id).filter((each) => !said.includes(each));
+  if (settled.moved) {
+    // Before its new schedule drops what is pending.
+    mark(stores, { said, merged }, now);
+    // What its step still had to say was missed, however little: nobody has done it unasked.
+    keepRun(stores, settled.run, now, 0);
+  } else {
+    marks.said.push(...said);
+    marks.merged.push(...merged);
+  }
   touched.add(run.classId);
-  return settled.said.flatMap((each) => say(callOf(stores, run, each, now)) ?? []);
+  return settled.said.flatMap((each) => say(callOf(run, each, language, reach, now)) ?? []);
 }
 
 /** The end of a step stands for all before it; while it is still ahead it must not, and is settled after them. */
@@ -95,10 +121,9 @@ function withoutEnd(due: readonly DueCue[], now: number): readonly DueCue[] {
   return others.length > 0 ? others : due;
 }
 
-function callOf(stores: Stores, run: Run, said: Said, now: number): NewCall {
+function callOf(run: Run, said: Said, language: Language, reach: Reach, now: number): NewCall {
   const { cue } = said;
   const { id: runId, classId, personId } = run;
-  const language = stores.members.languageOf(classId, personId);
   const { text, actions } = speaking(language, () => cueMessage(run, said, now));
   return {
     key: makeMessageKey({ kind: "cue", run: runId, cue: cue.key }),
@@ -110,6 +135,7 @@ function callOf(stores: Stores, run: Run, said: Said, now: number): NewCall {
     decidedAt: now,
     usefulUntil: usefulUntil(run, said),
     missed: said.merged.filter((each) => isMissed(each, now)).length,
+    reach,
     body: { text, language, run: runNameOf(run), actions: [...actions], mentions: [] },
   };
 }

@@ -1,5 +1,6 @@
 import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import type { Stores } from "../../store/index.ts";
+import type { Reach } from "../../store/shapes/reach.ts";
 import type { NewOwed, Owed } from "../../store/owed.ts";
 import type { Posted } from "../chat/port.ts";
 import { composeOne } from "./compose.ts";
@@ -8,7 +9,8 @@ import { type Address, giveUpStale, isStale } from "./gather.ts";
 /* What is said in the very transaction that decides it. */
 
 /** What a run says, just decided. */
-export type NewCall = NewOwed & Pick<Owed, "body" | "missed"> & { readonly runId: number };
+export type NewCall = NewOwed &
+  Pick<Owed, "body" | "missed"> & { readonly runId: number; readonly reach: Reach };
 /** Says it, or owes it; returns what is to be done after the commit, if anything. */
 export type Say = (call: NewCall) => (() => void) | void;
 
@@ -33,7 +35,7 @@ export function sayAtOnce(
   }
   const missed = call.missed + outbox.takeUntoldOf(call.runId, call.dueAt);
   const owed = Object.assign(call, NEVER_OWED, { missed });
-  const posted = address.port.post(composeOne(owed, address, now));
+  const posted = address.port.post(composeOne(owed, address, now), call.reach);
   const { outcome } = posted;
   if (outcome.kind !== "sent") return void outbox.owe(owed);
   if (missed > 0 || now - owed.dueAt > LATE_FROM_MS) outbox.owe(owed, { ref: outcome.ref, at: now });

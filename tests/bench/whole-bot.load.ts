@@ -97,7 +97,7 @@ test(`${RUNS} runs in the room`, async () => {
 /** From outside, by the rows: what is committed can be read by another process. */
 async function comeBack(data: string, path: string): Promise<{ first: number; ready: number }> {
   const db = new Database(path, { readonly: true });
-  const newest = db.prepare<[], { id: number | null }>("select max(id) as id from outbox");
+  const newest = db.prepare<[], { id: number | null }>("select max(id) as id from messages");
   const before = newest.get()?.id ?? 0;
   const startedAt = performance.now();
   const bot = startProcess(data, { LOG_LEVEL: "debug" });

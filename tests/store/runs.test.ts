@@ -97,7 +97,7 @@ describe("cues", () => {
     const run = add();
     const cue = { key: "a", kind: "agitate", step: 0, number: 1, dueAtMs: START } as const;
     stores.cues.reschedule(run.id, [cue], 0, START);
-    const due = stores.cues.due(START, 10).get(run.id) ?? [];
+    const due = stores.cues.due(START, 10).get(run.id)?.cues ?? [];
     expect(due).toHaveLength(1);
     stores.cues.settle([due[0]?.id ?? 0], "said", START);
     stores.cues.reschedule(run.id, [cue], 0, START);

@@ -2,6 +2,7 @@ import { chatOf } from "../../../store/shapes/chat-key.ts";
 import { join } from "node:path";
 import type { AddressInfo } from "node:net";
 import type { FastifyInstance, FastifyRequest } from "fastify";
+import type { Reach } from "../../../store/shapes/reach.ts";
 import type { SchoolClass } from "../../../store/shapes/school.ts";
 import type { RoomSession } from "../../../store/room.ts";
 import type { ChatHandlers, Delivery, Posted, Outcome } from "../port.ts";
@@ -185,8 +186,8 @@ export function createRoom(options: RoomOptions): Room {
     }
   }
 
-  function post(delivery: Delivery): Posted {
-    const { outcome, classId, fresh } = sayInRoom(stores, delivery, now());
+  function post(delivery: Delivery, reach?: Reach): Posted {
+    const { outcome, classId, fresh } = sayInRoom(stores, delivery, now(), reach);
     return {
       outcome,
       announce() {

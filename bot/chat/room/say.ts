@@ -1,6 +1,7 @@
 import type { Stores } from "../../../store/index.ts";
 import { tellsOfChange } from "../../../store/shapes/message-key.ts";
 import type { Message } from "../../../store/messages.ts";
+import type { Reach } from "../../../store/shapes/reach.ts";
 import type { ChatPort, Delivery, Posted, Outcome } from "../port.ts";
 import { pushBodyOf } from "./push/words.ts";
 import type { FeedBody } from "./feed.ts";
@@ -19,9 +20,10 @@ export function sayInRoom(
   stores: Pick<Stores, "classes" | "messages" | "pushes">,
   delivery: Delivery,
   now: number,
+  known?: Reach,
 ): SaidInRoom {
   const { classKey, key, personId, text, dueAt, say } = delivery;
-  const reach = stores.messages.reach(classKey, personId);
+  const reach = known ?? stores.messages.reach(classKey, personId);
   if (!reach) return refused(`no class ${classKey} in the room`);
   if (personId !== null && !reach.isMember) return refused("no such member");
   const { classId } = reach;
@@ -70,8 +72,8 @@ function refused(detail: string): SaidInRoom {
 
 /** The room while its page's server is being loaded: what is said is kept, and shown to whoever comes. */
 export function createEarlyRoom(stores: Stores, now: () => number): ChatPort {
-  const post = (delivery: Delivery): Posted => ({
-    outcome: sayInRoom(stores, delivery, now()).outcome,
+  const post = (delivery: Delivery, reach?: Reach): Posted => ({
+    outcome: sayInRoom(stores, delivery, now(), reach).outcome,
     announce: () => {},
   });
   return {

@@ -106,8 +106,8 @@ export function addRun(stores, run, index, now) {
 function createRoom(room, fire) {
   return {
     ...room,
-    post(delivery) {
-      const posted = room.post(delivery);
+    post(delivery, reach) {
+      const posted = room.post(delivery, reach);
       return { ...posted, announce: () => void (posted.announce(), fire(delivery.dueAt)) };
     },
   };

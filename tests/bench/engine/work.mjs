@@ -1,6 +1,6 @@
 /*
- * The work of the bot's cue, for a queue whose handler only notes the instant: the run is read, what it says is kept in the
- * room and recorded as said, in one transaction on a store as durable as the bot's own. It is a little less than the
+ * The work of the bot's cue, for a queue whose handler only notes the instant: the run is read and what it says is kept in the
+ * room, in one transaction on a store as durable as the bot's own. It is a little less than the
  * bot does: the words are given, and the queue itself keeps what is still to come.
  */
 import { join } from "node:path";
@@ -27,12 +27,10 @@ export async function createWork({ dist, data, run, count }) {
     const language = stores.members.languageOf(classId, personId);
     const key = `${id.toString(36)}.0.0a1`;
     const body = { text: TEXT, language, run: { number, tank: null }, actions: [], mentions: [] };
-    const whose = { key, classId, personId, runId: id, priority: 1, dueAt, decidedAt: now };
-    const missed = stores.outbox.takeUntoldOf(id, dueAt);
+    stores.outbox.takeUntoldOf(id, dueAt);
     const classKey = stores.classes.addressOf(classId).key;
     const told = { runs: [body.run], pictures: [], attachments: [], usefulUntil: null };
-    const { outcome } = sayInRoom(stores, { ...body, ...told, classKey, key, personId, dueAt }, now);
-    stores.outbox.owe({ ...whose, usefulUntil: null, missed, body }, { ref: outcome.ref, at: now });
+    sayInRoom(stores, { ...body, ...told, classKey, key, personId, dueAt }, now);
   }
 
   return {

@@ -28,9 +28,9 @@ beforeEach(() => {
   const room = createEarlyRoom(stores, () => clock.now());
   const port: ChatPort = {
     ...room,
-    post(delivery) {
+    post(delivery, reach) {
       if (broken) throw broken;
-      const kept = room.post?.(delivery);
+      const kept = room.post?.(delivery, reach);
       if (!kept) throw new Error("the room keeps");
       steps.push(`kept, in a transaction: ${stores.db.inTransaction}`);
       return {
