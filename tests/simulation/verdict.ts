@@ -40,16 +40,16 @@ export function judge(world: World, isFair: boolean): Figures {
   if (!alive) throw new Error("the bot must be up to be judged");
   for (const { courses } of world.students) courses.slice(-1).forEach(world.compare);
   alive.peek(world.chat.collect);
-  const { cues, owed, kept, faults } = alive.peek(({ db }) => ({
+  const { cues, decided, kept, faults } = alive.peek(({ db }) => ({
     cues: db.prepare("select * from cues").all() as CueRow[],
-    owed: db.prepare("select * from outbox").all() as OutboxRow[],
+    decided: db.prepare("select * from outbox").all() as OutboxRow[],
     kept: db.prepare(KEPT).all() as OutboxRow[],
     faults: db.pragma("integrity_check", { simple: true }),
   }));
   if (faults !== "ok") throw new Error(`the store is damaged: ${String(faults)}`);
   // What the room kept as it was decided was never owed; it stands for a cue that was said, and for nothing else.
   const saidCues = new Set(cues.filter(({ state }) => state === "said").map(keyOf));
-  const outbox = [...owed, ...kept.filter(({ key }) => saidCues.has(key))];
+  const outbox = [...decided, ...kept.filter(({ key }) => saidCues.has(key))];
   const byKey = new Map(outbox.map((row) => [row.key, row]));
   const figures = { runs: 0, promises: 0, shown: 0, late: 0, merged: 0 };
   for (const course of world.students.flatMap(({ courses }) => courses)) {
