@@ -36,6 +36,7 @@ const TAKEN_IN = [
   "fastest-levenshtein",
   "ical.js",
   "jsonc-parser",
+  // No module: imported as it lies it would be searched for the names it gives, which takes longer than loading it.
   "papaparse",
   "simple-statistics",
   /^d3-/,
