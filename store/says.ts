@@ -48,9 +48,11 @@ export function createSayStore(db: Db): SayStore {
   );
   const one = db.prepare<[number, number]>("select * from says where class_id = ? and number = ?");
   const newest = db.prepare<[number]>("select * from says where class_id = ? order by id desc limit 1");
+  // Messages of before had no moment in their keys.
   const reached = db.prepare<[string, string]>(
     `select person_id, state, sent_at, detail, body ->> '$.mentions' as mentions, body ->> '$.say.by' as by,
-       exists (select 1 from messages where messages.key = 'd:' || outbox.key) as on_page
+       exists (select 1 from messages
+         where messages.key in ('d:' || outbox.due_at || '.' || outbox.key, 'd:' || outbox.key)) as on_page
      from outbox where key >= ? and key < ? order by id`,
   );
   const shown = db.prepare<[number, string, number]>(

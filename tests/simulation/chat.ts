@@ -89,7 +89,7 @@ export function createChat(name: "room" | "discord", time: VirtualTime, random: 
     collect({ db }) {
       const rows = db.prepare("select key, at from messages where key like 'd:%'").all() as Message[];
       for (const { key, at } of rows) {
-        const one = kept.get(`${key.slice(2)}@${at}`);
+        const one = kept.get(`${key.slice(key.indexOf(".") + 1)}@${at}`);
         if (!one) throw new Error(`the room shows ${key}, which nobody said`);
         shown.push(one);
       }

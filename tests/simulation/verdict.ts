@@ -15,9 +15,9 @@ interface OutboxRow {
 }
 
 /** What the room shows and was never owed, in the same columns. */
-const KEPT = `select substr(key, 3) as key, 'sent' as state, null as bundle, null as detail, body ->> '$.dueAt' as due_at,
+const KEPT = `select substr(key, instr(key, '.') + 1) as key, 'sent' as state, null as bundle, null as detail, body ->> '$.dueAt' as due_at,
      null as useful_until, at as sent_at
-   from messages where key like 'd:%' and substr(key, 3) not in (select key from outbox)`;
+   from messages where key like 'd:%' and substr(key, instr(key, '.') + 1) not in (select key from outbox)`;
 
 const keyOf = (cue: CueRow): string => `${cue.run_id.toString(36)}.${cue.key}`;
 

@@ -40,7 +40,8 @@ export function sayInRoom(
     runs: [...delivery.runs],
     ...(tellsOfChange(key) ? { isChange: true } : {}),
   };
-  const message = { classId, personId, authorId: say?.by ?? null, key: `d:${key}`, at: now, body };
+  // Its moment goes before, so that the index of keys grows at its end, and not on a page of its own for each run.
+  const message = { classId, personId, authorId: say?.by ?? null, key: `d:${dueAt}.${key}`, at: now, body };
   const { id, fresh } = stores.messages.add(message);
   if (fresh && personId !== null && reach.hasPhone) owePush(stores, { ...delivery, personId }, classId, now);
   return {

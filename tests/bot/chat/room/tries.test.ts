@@ -59,7 +59,7 @@ describe("thirty honest students behind one address", () => {
     expect((await (await phone()).post("/api/staff", staff)).status).toBe(200);
     await server.pass(0);
     const told = server.stores.db
-      .prepare("select body ->> 'text' as text from messages where key like 'd:storm.%'")
+      .prepare("select body ->> 'text' as text from messages where key like 'd:%.storm.%'")
       .all() as { text: string }[];
     expect(told.map(({ text }) => text)).toEqual([
       expect.stringMatching(/\*\*Many wrong codes or passphrases\*\* .* from 127\.0\.0\.1\./),
