@@ -1,6 +1,7 @@
 import type { Db } from "./open.ts";
 import { owedBodySchema } from "./outbox-body.ts";
 import type { NewOwed, Owed, Ready } from "./owed.ts";
+import { makeMessageKey } from "./shapes/message-key.ts";
 import { PRIORITIES } from "./shapes/priority.ts";
 
 /* Columns of a strict table hold what was written; they are not examined with every message. A body is. */
@@ -134,9 +135,12 @@ export function createOutboxStore(db: Db): OutboxStore {
   const withdrawKey = db.prepare<[number, string]>(
     "update outbox set state = 'stale', detail = 'no longer so', sent_at = ? where key = ? and state = 'owed'",
   );
-  const late = db.prepare<[number, number], { count: number }>(
-    `select count(*) as count from outbox where run_id = ? and state in ('sent', 'failed')
-     and coalesce(sent_at, decided_at) - due_at > ?`,
+  // What was said as it was decided may have no row here: its cue tells when that was.
+  const late = db.prepare<[{ runId: number; ms: number; stem: string }], { count: number }>(
+    `select (select count(*) from outbox where run_id = @runId and state in ('sent', 'failed')
+         and coalesce(sent_at, decided_at) - due_at > @ms)
+       + (select count(*) from cues where run_id = @runId and state = 'said' and settled_at - max(due_at, made_at) > @ms
+         and not exists (select 1 from outbox where outbox.key = @stem || cues.key)) as count`,
   );
   const unsaid = db.prepare<[number, number], { count: number }>(
     `select count(*) as count from outbox where run_id = ? and state in ('stale', 'failed')
@@ -203,7 +207,10 @@ export function createOutboxStore(db: Db): OutboxStore {
       expire.run({ runId, now });
     },
     withdrawKey: (key, now) => void withdrawKey.run(now, key),
-    lateOf: (runId, ms) => late.get(runId, ms)?.count ?? 0,
+    lateOf(runId, ms) {
+      const stem = makeMessageKey({ kind: "cue", run: runId, cue: "" });
+      return late.get({ runId, ms, stem })?.count ?? 0;
+    },
     unsaidOf: (runId, ms) => unsaid.get(runId, ms)?.count ?? 0,
     dropAll: (why, now) => dropAll.run(why, now).changes,
     findByKey(key) {

@@ -1,4 +1,3 @@
-import { LATE_FROM_MS } from "../../commands/run/settle.ts";
 import type { Stores } from "../../store/index.ts";
 import type { Reach } from "../../store/shapes/reach.ts";
 import type { NewOwed, Owed } from "../../store/owed.ts";
@@ -18,8 +17,8 @@ export type Say = (call: NewCall) => (() => void) | void;
 const NEVER_OWED = { id: 0, state: "sent", tries: 0, firstTryAt: null, sentAt: null, ref: null } as const;
 
 /**
- * Where its chat keeps it in this store, it is written down there and nowhere else: said on time, and telling of nothing that
- * went unsaid, no record of it is asked for again. Elsewhere it is owed, and what is returned is undefined.
+ * Where its chat keeps it in this store, it is written down there and nowhere else; only what tells of calls that went unsaid is
+ * recorded beside them. Elsewhere it is owed, and what is returned is undefined.
  */
 export function sayAtOnce(
   { outbox }: Stores,
@@ -38,6 +37,6 @@ export function sayAtOnce(
   const posted = address.port.post(composeOne(owed, address, now), call.reach);
   const { outcome } = posted;
   if (outcome.kind !== "sent") return void outbox.owe(owed);
-  if (missed > 0 || now - owed.dueAt > LATE_FROM_MS) outbox.owe(owed, { ref: outcome.ref, at: now });
+  if (missed > 0) outbox.owe(owed, { ref: outcome.ref, at: now });
   return { owed, posted };
 }
