@@ -112,8 +112,8 @@ function ClassRuns() {
   const isStaff = you !== undefined && you.role !== "student";
   useEffect(() => {
     if (!isStaff) return undefined;
-    room.watchWall(true);
-    return () => room.watchWall(false);
+    room.watchTanks("desk");
+    return () => room.watchTanks(null);
   }, [isStaff]);
   useToldTime((now) => orderOf(arrangeWall(rows, now)), 5000);
   const { large, small } = arrangeWall(rows, room.clock.now());

@@ -20,9 +20,9 @@ export function BoardPage() {
   const { board, menu } = useWords();
   const facts = useRoomPart((state) => state.facts);
   useEffect(() => {
-    room.watchWall(true);
+    room.watchTanks("wall");
     room.wake.want(true);
-    return () => room.watchWall(false);
+    return () => room.watchTanks(null);
   }, []);
   if (facts?.you.role === "student") return <main class="opening">{board.staffOnly}</main>;
   return (

@@ -130,7 +130,7 @@ export function createGuideRoom(real: PageRoom): GuideRoom {
     sendStale: () => undefined,
     dropStale: () => undefined,
     complete: async () => [],
-    watchWall: () => undefined,
+    watchTanks: () => undefined,
     sounder,
     calls: calling.calls,
     answer(call) {

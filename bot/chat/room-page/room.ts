@@ -1,6 +1,6 @@
 import type { Suggestion } from "../../../commands/define.ts";
 import type { Language } from "../../../store/shapes/language.ts";
-import type { DoorState, ToPage } from "../room/wire.ts";
+import type { DoorState, ToPage, WatchedFrom } from "../room/wire.ts";
 import { createAlarm, type Alarm } from "./alarm.ts";
 import { api } from "./api.ts";
 import { wordRefusal } from "./check.ts";
@@ -41,7 +41,8 @@ export interface PageRoom {
     typed: string,
     others: Record<string, string>,
   ): Promise<readonly Suggestion[]>;
-  watchWall(isOn: boolean): void;
+  /** null: no more. */
+  watchTanks(from: WatchedFrom | null): void;
   /** What wants something now, the most pressing first. */
   calls(): Call[];
   /** Every tone of the runs and words it knows of. */
@@ -67,7 +68,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
   const wake = createWake();
   const asked = new Map<number, (choices: readonly Suggestion[]) => void>();
   let seq = 0;
-  let isWatching = false;
+  let watchesFrom: WatchedFrom | null = null;
   let lastId: number | null = null;
   /** Chosen while nobody could be told. */
   let untold: Language | null = null;
@@ -136,7 +137,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
           link: "open",
           troubleSince: null,
         });
-        if (isWatching) link.send({ type: "watch", on: true });
+        if (watchesFrom) link.send({ type: "watch", on: true, from: watchesFrom });
         if (store.get().cards.length === 0) void loadCards();
         earlier.resume();
         return lines.resend();
@@ -224,9 +225,9 @@ export function createPageRoom(as: string | null = null): PageRoom {
         }
       });
     },
-    watchWall(isOn) {
-      isWatching = isOn;
-      link.send({ type: "watch", on: isOn });
+    watchTanks(from) {
+      watchesFrom = from;
+      link.send({ type: "watch", on: from !== null, from: from ?? "wall" });
     },
     calls: calling.calls,
     tones: calling.tones,

@@ -2,7 +2,7 @@ import type { WebSocket } from "ws";
 import type { Role } from "../../../store/shapes/person.ts";
 import type { Message } from "../../../store/messages.ts";
 import { bodySchema } from "./feed.ts";
-import type { ToPage } from "./wire.ts";
+import type { ToPage, WatchedFrom } from "./wire.ts";
 
 /* The open pages: who is there, and how they are spoken to. */
 
@@ -19,7 +19,8 @@ export interface Page extends Admitted {
   readonly socket: WebSocket;
   /** False until the page has said where it stopped reading: what comes before that is in its catch-up. */
   isLive: boolean;
-  isWatchingWall: boolean;
+  /** From where it looks at the tanks of all; null: it does not. */
+  watchesFrom: WatchedFrom | null;
   /** By a run's number: its row of the wall as it was last sent, as text. */
   lastWall: ReadonlyMap<number, string>;
   /** The last views sent, as text, so that nothing is sent twice. */

@@ -1,4 +1,5 @@
 import type { Member } from "../../../store/members.ts";
+import type { Language } from "../../../store/shapes/language.ts";
 import type { Message } from "../../../store/messages.ts";
 import type { Stores } from "../../../store/index.ts";
 import { eventFor } from "./feed.ts";
@@ -45,6 +46,9 @@ export interface LiveParts {
   factsOf(classId: number, personId: string): RoomFacts | undefined;
   now(): number;
 }
+
+/** The rows of the tanks of all, by the language they are read in: made once for all that look. */
+type Walls = Map<Language | undefined, readonly WallRow[]>;
 
 export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Live {
   const timers = new Map<string, NodeJS.Timeout>();
@@ -130,7 +134,7 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     if (name === page.name && role === page.role) return;
     page.name = name;
     page.role = role;
-    if (role === "student") page.isWatchingWall = false;
+    if (role === "student") page.watchesFrom = null;
     const facts = factsOf(page.classId, page.personId);
     if (facts) sendTo(page, { type: "facts", facts });
   }
@@ -149,9 +153,14 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     sendTo(page, { type: "first-day", firstDay });
   }
 
-  /** The wall is read by all: each run on it speaks the class's language, whatever its owner reads. A trial is nobody's tank. */
-  function wallRows(classId: number): WallRow[] {
-    const language = stores.classes.get(classId)?.habits.language;
+  /** The wall is read by all, and speaks the class's language; a desk is one person's, and speaks theirs. */
+  function languageOn({ watchesFrom, classId, personId }: Page): Language | undefined {
+    if (watchesFrom === "desk") return stores.members.languageOf(classId, personId);
+    return stores.classes.get(classId)?.habits.language;
+  }
+
+  /** Whatever the owners of the runs read. A trial is nobody's tank. */
+  function wallRows(classId: number, language: Language | undefined): WallRow[] {
     return stores.members.list(classId).flatMap(({ personId, name }) =>
       viewOf(personId, classId, language)
         .filter(({ speed }) => speed === undefined)
@@ -161,8 +170,8 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
 
   function refreshNow(classId: number): void {
     lookedAt.set(classId, now());
-    const pages = hub.ofClass(classId);
-    for (const page of pages) {
+    const known: Walls = new Map();
+    for (const page of hub.ofClass(classId)) {
       // Erased or sent away: the page has no business here any more.
       const member = stores.members.find(classId, page.personId);
       if (!member) {
@@ -172,19 +181,18 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
       sendFacts(page, member);
       sendFirstDay(page);
       sendViews(page, false);
+      if (page.watchesFrom !== null) sendWall(page, known);
     }
-    const watchers = pages.filter(({ isWatchingWall }) => isWatchingWall);
-    if (watchers.length === 0) return;
-    const rows = wallRows(classId);
-    const texts = byRun(rows);
-    for (const page of watchers) sendWall(page, rows, texts);
   }
 
   /** What is on the wall changes with a run's phase, each at its own time: only that goes out. */
-  function sendWall(page: Page, rows: readonly WallRow[], texts: ReadonlyMap<number, string>): void {
-    const { lastWall } = page;
-    const changed = rows.filter(({ run }) => lastWall.get(run) !== texts.get(run));
-    if (changed.length === 0 && lastWall.size === texts.size) return;
+  function sendWall(page: Page, known: Walls = new Map()): void {
+    const language = languageOn(page);
+    const rows = known.get(language) ?? wallRows(page.classId, language);
+    known.set(language, rows);
+    const texts = new Map(rows.map((row) => [row.run, textOf(row)]));
+    const changed = rows.filter(({ run }) => page.lastWall.get(run) !== texts.get(run));
+    if (changed.length === 0 && page.lastWall.size === texts.size) return;
     page.lastWall = texts;
     sendTo(page, { type: "wall", order: rows.map(({ run }) => run), rows: changed });
   }
@@ -208,6 +216,7 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
       hub.ofPerson(classId, personId).forEach((page) => {
         sendViews(page, true);
         sendFirstDay(page);
+        if (page.watchesFrom === "desk") sendWall(page);
       }),
     beat() {
       for (const classId of hub.classIds())
@@ -217,9 +226,8 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
     present: (classId) => soon(`present ${classId}`, PRESENCE_GATHER_MS, () => presentNow(classId)),
     sendEarlier: (page, before) => sendTo(page, { type: "earlier", ...newest(page, before) }),
     sendWall(page) {
-      const rows = wallRows(page.classId);
       page.lastWall = new Map();
-      sendWall(page, rows, byRun(rows));
+      sendWall(page);
     },
     stop() {
       for (const timer of timers.values()) clearTimeout(timer);
@@ -229,11 +237,9 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
 }
 
 const textsOf = (views: readonly object[]): string => `[${views.map(textOf).join()}]`;
-const byRun = (rows: readonly WallRow[]): Map<number, string> =>
-  new Map(rows.map((row) => [row.run, textOf(row)]));
 
-function isCounting({ lastViews, isWatchingWall }: Page): boolean {
-  return isWatchingWall || lastViews.includes('"running"');
+function isCounting({ lastViews, watchesFrom }: Page): boolean {
+  return watchesFrom !== null || lastViews.includes('"running"');
 }
 
 /** Whose eyes an entry for all is seen with: one's own only where one wrote it or is called by name. */

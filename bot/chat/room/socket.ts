@@ -55,7 +55,7 @@ export function openPage(parts: SocketParts, socket: WebSocket, session: Admitte
     name,
     role: member?.role ?? "student",
     isLive: false,
-    isWatchingWall: false,
+    watchesFrom: null,
     lastWall: new Map(),
     lastViews: "",
     lastPlan: "",
@@ -182,7 +182,7 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
     case "watch": {
       if (!mayActAs(caller.role, "aide"))
         return sendTo(page, { type: "refused", id: null, refusal: { code: "ERR_NOT_YOURS" } });
-      page.isWatchingWall = message.on;
+      page.watchesFrom = message.on ? message.from : null;
       return message.on ? live.sendWall(page) : undefined;
     }
   }

@@ -48,10 +48,11 @@ export const fromPageSchema = z.discriminatedUnion("type", [
     typed: z.string().max(200),
     others: z.record(z.string().max(40), z.string().max(2000)),
   }),
-  /** The wall: send every run of the class, now and at each change. Staff only. */
-  z.object({ type: z.literal("watch"), on: z.boolean() }),
+  /** Send every run of the class, now and at each change: to the wall, for all to read, or to somebody's desk. Staff only. */
+  z.object({ type: z.literal("watch"), on: z.boolean(), from: z.enum(["wall", "desk"]).default("wall") }),
 ]);
 export type FromPage = z.output<typeof fromPageSchema>;
+export type WatchedFrom = Extract<FromPage, { type: "watch" }>["from"];
 
 export type EventKind = "line" | "reply" | "cue" | "notice";
 

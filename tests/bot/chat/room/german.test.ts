@@ -14,7 +14,7 @@ beforeAll(async () => {
 afterAll(() => room.stop());
 
 describe("a wall", () => {
-  test("speaks the class's language, each person's own page theirs", async () => {
+  test("speaks the class's language, each person's own page and desk theirs", async () => {
     const mina = room.visitor();
     await mina.joinDemo("Mina");
     const own = await mina.open();
@@ -38,6 +38,16 @@ describe("a wall", () => {
     wall.send({ type: "watch", on: true });
     const later = await wall.hears("wall", (message) => wall.got.indexOf(message) >= before);
     expect(isMinas("Entwickler")(later)).toBe(true);
+
+    const iris = room.visitor();
+    await iris.joinDemo("Demo teacher", "teacher");
+    const desk = await iris.open();
+    desk.send({ type: "language", language: "en" });
+    desk.send({ type: "watch", on: true, from: "desk" });
+    await desk.hears("wall", isMinas("Developer"));
+    // A class's language changes nothing at a desk; its person's does.
+    desk.send({ type: "language", language: "de" });
+    await desk.hears("wall", isMinas("Entwickler"));
     await wall.says("/class setup language:en");
   });
 });
