@@ -5,7 +5,7 @@ import { logFileSchema } from "../../store/shapes/log-file.ts";
 import { EVERY_PRINT, type PrintFilter } from "../../store/shapes/print.ts";
 import { EVERY_ROLL } from "../../store/shapes/roll.ts";
 import { START } from "../support/make.ts";
-import { aPrintBody } from "../support/print.ts";
+import { aPrint } from "../support/print.ts";
 
 /* The walk through the log of prints, slice by slice. */
 
@@ -43,14 +43,7 @@ it("comes by what a search finds, by every filter and in slices of any size, and
       const stores = openStores(":memory:");
       for (const name of ["one", "two"]) stores.classes.add(`room:${name}`, name, "UTC", false, 0);
       for (const { day: at, rating, fault, ...print } of list) {
-        const { id } = stores.prints.add({
-          ...print,
-          ...aPrintBody(),
-          personName: "Somebody",
-          roll: null,
-          madeAt: START + at * DAY,
-          note: "",
-        });
+        const { id } = stores.prints.add(aPrint({ ...print, madeAt: START + at * DAY }));
         if (rating !== null) stores.prints.rate(id, rating);
         if (fault !== "") stores.prints.blame(id, fault, null);
       }
@@ -75,18 +68,7 @@ it("comes by what a search finds, by every filter and in slices of any size, and
 it("leaves out a print that can't be read, and goes on behind it", () => {
   const stores = openStores(":memory:");
   stores.classes.add("room:one", "one", "UTC", false, 0);
-  for (let at = 0; at < 4; at += 1)
-    stores.prints.add({
-      ...aPrintBody(),
-      classId: 1,
-      personId: "room:mina",
-      personName: "Mina",
-      roll: null,
-      frame: "",
-      title: "",
-      madeAt: START,
-      note: "",
-    });
+  for (let at = 0; at < 4; at += 1) stores.prints.add(aPrint());
   stores.db.exec("update prints set body = '{}' where number in (2, 3)");
   const { list, next } = stores.prints.slice(1, EVERY_PRINT, 5, 3);
   expect(list.map(({ number }) => number)).toEqual([4]);

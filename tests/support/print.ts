@@ -1,6 +1,6 @@
 import type { Enlarger } from "../../store/shapes/enlarger.ts";
 import type { Paper } from "../../store/shapes/paper.ts";
-import type { PrintBody } from "../../store/shapes/print.ts";
+import type { NewPrint } from "../../store/shapes/print.ts";
 
 /* Enlargers and papers for tests; all of them invented. */
 
@@ -26,8 +26,16 @@ export const aPaper = (over: Partial<Paper> = {}): Paper => ({
   ...over,
 });
 
-/** The least that is kept of a print. */
-export const aPrintBody = (over: Partial<PrintBody> = {}): { readonly body: PrintBody } => ({
+/** A print of Mina's, of which the least is kept. */
+export const aPrint = (over: Partial<NewPrint> = {}): NewPrint => ({
+  classId: 1,
+  personId: "room:mina",
+  personName: "Mina",
+  roll: null,
+  frame: "",
+  title: "",
+  madeAt: 0,
+  note: "",
   body: {
     exposureTenths: 125,
     gradeTenths: 20,
@@ -41,6 +49,6 @@ export const aPrintBody = (over: Partial<PrintBody> = {}): { readonly body: Prin
     developSeconds: null,
     tenthsC: null,
     cause: null,
-    ...over,
   },
+  ...over,
 });

@@ -6,7 +6,7 @@ import { readCsv, readJson } from "../../../../commands/roll/export/file.ts";
 import { readJson as readPrints } from "../../../../commands/print/export/file.ts";
 import { openLog } from "../../../../commands/print/export/pieces.ts";
 import { createRoom } from "../../../support/room.ts";
-import { aPrintBody } from "../../../support/print.ts";
+import { aPrint } from "../../../support/print.ts";
 import { aNewRoll } from "../../../support/rolls.ts";
 
 /* A log that is larger than a file may be on the platform comes in parts, from one key to the next. */
@@ -51,16 +51,7 @@ test.each([
 
 test("a log of prints goes on the same way", async () => {
   const { take, room } = aClass();
-  const print = {
-    classId: 1,
-    personId: "room:x",
-    personName: "Mina",
-    roll: null,
-    frame: "",
-    madeAt: 0,
-    note: "",
-  };
-  for (let at = 0; at < 100; at += 1) room.stores.prints.add({ ...print, ...aPrintBody(), title: `${at}` });
+  for (let at = 0; at < 100; at += 1) room.stores.prints.add(aPrint({ title: `${at}` }));
   const first = await take("print export as:json", 20_000);
   const last = readPrints(contentOf(first)).at(-1)?.print ?? 0;
   expect(first.text).toContain(`The file goes back to V${last}: Discord takes no larger one.`);

@@ -3,7 +3,7 @@ import { once } from "node:events";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { readCsv, readJson } from "../../../../commands/roll/export/file.ts";
 import { readJson as readPrints } from "../../../../commands/print/export/file.ts";
-import { aPrintBody } from "../../../support/print.ts";
+import { aPrint } from "../../../support/print.ts";
 import { aNewRoll } from "../../../support/rolls.ts";
 import { startRoom, type RoomServer, type Visitor } from "../../../support/room-server.ts";
 
@@ -75,16 +75,7 @@ test("comes whole, as what it is, and as often as it is fetched", async () => {
 
 test("of prints comes the same way, and as its own", async () => {
   const classId = room.stores.classes.list()[0]?.id ?? 0;
-  const print = {
-    classId,
-    personId: "room:x",
-    personName: "Mina",
-    roll: null,
-    frame: "",
-    madeAt: 0,
-    note: "",
-  };
-  for (let at = 0; at < 60; at += 1) room.stores.prints.add({ ...print, ...aPrintBody(), title: `${at}` });
+  for (let at = 0; at < 60; at += 1) room.stores.prints.add(aPrint({ classId, title: `${at}` }));
   const response = await teacher.get(await asksFor("print export as:json"));
   expect(response.headers.get("content-disposition")).toBe('attachment; filename="prints.json"');
   expect(readPrints(await response.text()).map((each) => each.print)).toEqual(downTo(60));

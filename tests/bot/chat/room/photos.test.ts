@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { inventDemo } from "../../../../bot/demo/demo.ts";
 import { renderPicture } from "../../../../bot/chat/picture.ts";
 import { MOST_PHOTO_BYTES } from "../../../../commands/roll/photo/photo.ts";
-import { aPrintBody } from "../../../support/print.ts";
+import { aPrint } from "../../../support/print.ts";
 import { aNewRoll } from "../../../support/rolls.ts";
 import { startRoom, type RoomServer, type Visitor } from "../../../support/room-server.ts";
 
@@ -53,18 +53,7 @@ async function send(
 const rollId = (): number => room.stores.rolls.find(1, number)?.id ?? 0;
 
 test("a print has one as well: its maker gives it, the class looks at it, nobody else takes it off", async () => {
-  const { body } = aPrintBody();
-  const print = room.stores.prints.add({
-    classId: 1,
-    personId: minaId,
-    personName: "Mina",
-    roll: null,
-    frame: "",
-    title: "Pier",
-    madeAt: 0,
-    note: "",
-    body,
-  });
+  const print = room.stores.prints.add(aPrint({ personId: minaId, title: "Pier" }));
   const name = `V${print.number}`;
   const page = await mina.open();
   expect((await send(ben, png, name)).body.error?.code).toBe("ERR_NOT_YOUR_PRINT");
