@@ -32,7 +32,7 @@ export const MUTANTS: readonly Mutant[] = [
   },
   {
     name: "a timer that fires early is believed: no second look at the clock",
-    file: "store/cues.ts",
+    file: "store/due.ts",
     find: "decide_at <= @most and (decide_at <= @now",
     replace: "decide_at <= @most + 1500 and (decide_at <= @now + 1500",
     caughtBy: SIMULATION,
