@@ -118,6 +118,17 @@ export function makeLine(name: string, options: Readonly<Record<string, string |
   return [name, ...parts].join(" ");
 }
 
+/** What was given of some options, without those that were left out. */
+export function givenOf<T extends string | number>(
+  options: Readonly<Record<string, T | undefined>>,
+): Readonly<Record<string, T>> {
+  return Object.fromEntries(
+    Object.entries(options).flatMap(([name, value]) =>
+      value === undefined || value === "" ? [] : [[name, value] as const],
+    ),
+  );
+}
+
 /** A button carries a line of at most so many characters, in every chat. */
 const LONGEST_KEY_LINE = 100;
 

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { LOG_FORMATS } from "../../../store/shapes/log-file.ts";
 import { defineCommand, UserError } from "../../define.ts";
-import { makeLine } from "../../speech/line.ts";
+import { givenOf, makeLine } from "../../speech/line.ts";
 import { parseNumber } from "../../speech/wording.ts";
 import { whoMay } from "../../who.ts";
 import { readFilter } from "../find/options.ts";
@@ -27,14 +27,13 @@ export const printExport = defineCommand({
   handle({ before, ...input }, context) {
     const { stores, class: school } = context;
     const filter = readFilter(input, context);
-    const given = Object.entries(input).flatMap(([name, value]) => (value ? [[name, value] as const] : []));
     const file = {
       of: "print" as const,
       classId: school.id,
       filter,
       format: input.as,
       below: before === undefined ? stores.prints.lastNumber(school.id) + 1 : numberOf(before),
-      line: makeLine("print export", Object.fromEntries(given)),
+      line: makeLine("print export", givenOf(input)),
     };
     if (before !== undefined) return words.restReply(file);
     return words.exportReply(file, stores.prints.count(school.id, filter, MOST_COUNTED + 1), MOST_COUNTED);

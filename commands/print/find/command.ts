@@ -2,7 +2,7 @@ import { z } from "zod";
 import { frameSchema } from "../../../store/shapes/print.ts";
 import { defineCommand } from "../../define.ts";
 import { completeRoll } from "../../roll/options.ts";
-import { makeLine } from "../../speech/line.ts";
+import { givenOf, makeLine } from "../../speech/line.ts";
 import { textIn } from "../../speech/shaped.ts";
 import { whoMay } from "../../who.ts";
 import { readFilter } from "./options.ts";
@@ -44,11 +44,10 @@ export const printFind = defineCommand({
       PAGE_SIZE,
       (page - 1) * PAGE_SIZE,
     );
-    const asked = Object.entries(input).flatMap(([key, value]) =>
-      value === undefined || value === "" ? [] : [[key, value] as const],
-    );
-    return foundReply({ ...found, page, pageSize: PAGE_SIZE, isEverything: asked.length === 0 }, (to) =>
-      makeLine("print find", { ...Object.fromEntries(asked), page: to }),
+    const asked = givenOf(input);
+    return foundReply(
+      { ...found, page, pageSize: PAGE_SIZE, isEverything: Object.keys(asked).length === 0 },
+      (to) => makeLine("print find", { ...asked, page: to }),
     );
   },
 });

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { LOG_FORMATS } from "../../../store/shapes/log-file.ts";
 import { whoMay } from "../../who.ts";
 import { defineCommand, UserError } from "../../define.ts";
-import { makeLine } from "../../speech/line.ts";
+import { givenOf, makeLine } from "../../speech/line.ts";
 import { parseNumber } from "../../speech/wording.ts";
 import { completeValue, readFilter } from "../find/options.ts";
 import * as words from "./reply.ts";
@@ -35,14 +35,13 @@ export const rollExport = defineCommand({
   handle({ before, ...input }, context) {
     const { stores, class: school } = context;
     const { filter, taken } = readFilter(input, context);
-    const given = Object.entries(input).flatMap(([name, value]) => (value ? [[name, value] as const] : []));
     const file = {
       of: "roll" as const,
       classId: school.id,
       filter,
       format: input.as,
       below: before === undefined ? stores.rolls.lastNumber(school.id) + 1 : numberOf(before),
-      line: makeLine("roll export", Object.fromEntries(given)),
+      line: makeLine("roll export", givenOf(input)),
     };
     if (before !== undefined) return words.restReply(file, taken);
     return words.exportReply(

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { whoMay } from "../../who.ts";
 import { defineCommand } from "../../define.ts";
-import { makeLine } from "../../speech/line.ts";
+import { givenOf, makeLine } from "../../speech/line.ts";
 import { completeBatch, completeFault, completeValue, readFilter } from "./options.ts";
 import { foundReply } from "./reply.ts";
 
@@ -50,12 +50,10 @@ export const rollFind = defineCommand({
     const { rolls } = context.stores;
     const { filter, taken } = readFilter(input, context);
     const found = rolls.search(context.class.id, filter, PAGE_SIZE, (page - 1) * PAGE_SIZE);
-    const asked = Object.entries(input).flatMap(([key, value]) =>
-      value === undefined || value === "" ? [] : [[key, value] as const],
-    );
+    const asked = givenOf(input);
     return foundReply(
-      { ...found, taken, page, pageSize: PAGE_SIZE, isEverything: asked.length === 0 },
-      (to) => makeLine("roll find", { ...Object.fromEntries(asked), page: to }),
+      { ...found, taken, page, pageSize: PAGE_SIZE, isEverything: Object.keys(asked).length === 0 },
+      (to) => makeLine("roll find", { ...asked, page: to }),
     );
   },
 });
