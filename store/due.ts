@@ -1,4 +1,4 @@
-import { DEFAULT_LANGUAGE, type Language, languageOfTag } from "./shapes/language.ts";
+import { type Language, languageRead } from "./shapes/language.ts";
 import type { DueCue } from "./shapes/cue.ts";
 import type { Run } from "./shapes/run.ts";
 import type { Reach } from "./shapes/reach.ts";
@@ -56,13 +56,16 @@ export function createDueReader(db: Db, runs: Pick<RunStore, "read">): (span: Sp
       const same = byRun.get(row.id);
       if (same) same.cues.push(cue);
       else
-        byRun.set(row.id, { cues: [cue], language: languageIn(row), reach: row, run: () => runs.read(row) });
+        byRun.set(row.id, {
+          cues: [cue],
+          language: languageRead(row.tag),
+          reach: row,
+          run: () => runs.read(row),
+        });
     }
     return byRun;
   };
 }
-
-const languageIn = ({ tag }: Row): Language => languageOfTag(tag ?? "") ?? DEFAULT_LANGUAGE;
 
 function cueOf(row: Row): DueCue {
   return {

@@ -1,5 +1,5 @@
 import type { Role } from "./shapes/person.ts";
-import { DEFAULT_LANGUAGE, type Language, languageOfTag } from "./shapes/language.ts";
+import { type Language, languageRead } from "./shapes/language.ts";
 import type { Db } from "./open.ts";
 
 export interface Member {
@@ -117,8 +117,7 @@ export function createMemberStore(db: Db): MemberStore {
         seenAt: now,
       };
     },
-    languageOf: (classId, personId) =>
-      languageOfTag(language.get(classId, personId)?.tag ?? "") ?? DEFAULT_LANGUAGE,
+    languageOf: (classId, personId) => languageRead(language.get(classId, personId)?.tag),
     hearLanguage: (classId, personId, heard) => void hear.run(heard, classId, personId, heard),
     chooseLanguage: (classId, personId, chosen) => void choose.run(chosen, classId, personId),
     list: (classId) => all.all(classId),

@@ -9,3 +9,7 @@ export function languageOfTag(tag: string): Language | undefined {
   const primary = tag.split(/[-_]/)[0]?.toLowerCase();
   return LANGUAGES.find((language) => language === primary);
 }
+
+/** The language somebody reads by what is kept of them. */
+export const languageRead = (tag: string | null | undefined): Language =>
+  languageOfTag(tag ?? "") ?? DEFAULT_LANGUAGE;

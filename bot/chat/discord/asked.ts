@@ -13,7 +13,7 @@ import {
   ComponentType,
   InteractionType,
 } from "discord-api-types/v10";
-import { type Command } from "../../../commands/define.ts";
+import type { Command } from "../../../commands/define.ts";
 import { lineFormsOf } from "../../../commands/forms.ts";
 import { parseLine } from "../../../commands/speech/line.ts";
 import { readChoice } from "./choose-class.ts";

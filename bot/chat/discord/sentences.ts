@@ -1,7 +1,7 @@
 import { MessageType, Routes, type GatewayMessageCreateDispatchData } from "discord.js";
 import { aidFor } from "../../../commands/ask/aid.ts";
 import { readTyped } from "../../../commands/ask/typed.ts";
-import { type Command, type Reply } from "../../../commands/define.ts";
+import type { Command, Reply } from "../../../commands/define.ts";
 import { lineFormsOf } from "../../../commands/forms.ts";
 import type { Line } from "../../../commands/speech/line.ts";
 import { LANGUAGES } from "../../../store/shapes/language.ts";

@@ -1,5 +1,5 @@
 import { readTyped } from "../../../commands/ask/typed.ts";
-import { type Command, type Reply } from "../../../commands/define.ts";
+import type { Command, Reply } from "../../../commands/define.ts";
 import { lineFormsOf } from "../../../commands/forms.ts";
 import type { Stores } from "../../../store/index.ts";
 import type { Member } from "../../../store/members.ts";
