@@ -1,11 +1,13 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { needing } from "../support/needs.ts";
-import { joinDemo, launch, openPage, shoot, type } from "./browser.ts";
+import { joinDemo, launch, openPage, pressInCall, shoot, type } from "./browser.ts";
 import { listen, notesSince, trackNow } from "./heard.ts";
 import { CALM, openRoomForEach, planFor, QUICK, room, startRun } from "./room-behind.ts";
 
 /* Calls are heard, or the page says that they are not: in a browser that holds sound back until a touch, as phones do. */
+
+const SOON = { timeout: 60_000 };
 
 describe("sound that is held back", needing("chromium"), () => {
   openRoomForEach();
@@ -27,6 +29,23 @@ describe("sound that is held back", needing("chromium"), () => {
     await bar.click();
     await expect.poll(() => page.getByText("Tap once for sound").count()).toBe(0);
     await expect.poll(async () => (await trackNow(page))?.isPaused).toBe(false);
+    await page.context().close();
+  });
+
+  test("a word to all is heard beside the track, which knows nothing of it", async () => {
+    const { page } = await openPage(strict, room.url, "phone", "en-GB", listen);
+    await joinDemo(page, "Mina");
+    await startRun(page, "Mina", CALM);
+    await pressInCall(page, "Got it");
+    await expect.poll(async () => (await trackNow(page))?.positionMs).toBeGreaterThan(500);
+    const before = await page.evaluate<number>("Date.now()");
+    const teacher = room.visitor();
+    await teacher.joinDemo("Lena", "teacher");
+    const desk = await teacher.open();
+    await desk.says("/class say Lights on in a minute.");
+    await page.locator("dialog.cue", { hasText: "Lights on in a minute." }).waitFor();
+    await expect.poll(() => notesSince(page, before), SOON).toEqual([988, 659]);
+    desk.socket.close();
     await page.context().close();
   });
 

@@ -19,8 +19,8 @@ export interface TrackPlayer {
   bless(): void;
   /** What is to be heard from now on; the track is made anew where that has changed. */
   follow(tones: readonly Tone[]): void;
-  /** True where this tone is heard from the track. */
-  covers(tone: Pick<Tone, "at">): boolean;
+  /** True where this tone is heard from the track; one that came after it was made is not. */
+  covers(tone: Tone): boolean;
   /** After a pause from outside. */
   resume(): void;
   /** The name of what comes next, for a lock screen. */
@@ -145,9 +145,11 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
       }
       return start();
     },
-    covers({ at }) {
+    covers(tone) {
       const off = drift();
-      return segment !== undefined && off !== undefined && at >= segment.fromMs && Math.abs(off) < IN_STEP_MS;
+      if (!segment || off === undefined || Math.abs(off) >= IN_STEP_MS) return false;
+      const key = trackKey([tone]);
+      return segment.tones.some((known) => trackKey([known]) === key);
     },
     resume() {
       start();
