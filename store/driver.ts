@@ -68,6 +68,40 @@ export function openDriver(path: string, options: OpenOptions = {}): OpenedDb {
   });
 }
 
+/** The driver's own handle of a copy that is being made: `Database.backup` waits for turns of a loop, and lets go of it. */
+interface Copying {
+  transfer(pages: number): { readonly remainingPages: number };
+  close(): void;
+}
+
+interface Native {
+  backup(db: Db, attached: "main", to: string, isNew: true): Copying;
+}
+
+/**
+ * Copies all pages of a connection, as they are in one instant, to a file that must not exist; `pace` is called after so many.
+ * @throws the driver's error where one of the files can't be read or written; no file is left then.
+ */
+export function copyPages(db: Db, to: string, pages: number, pace: () => void): void {
+  const [key] = Object.getOwnPropertySymbols(db);
+  const native = key && (db as unknown as Readonly<Record<symbol, Native>>)[key];
+  if (!native) throw new TypeError("the driver has no handle of its own");
+  // One snapshot for all of it: else it begins anew whenever somebody writes.
+  db.exec("begin");
+  try {
+    db.pragma("schema_version");
+    const copying = native.backup(db, "main", to, true);
+    kept.add(copying);
+    try {
+      while (copying.transfer(pages).remainingPages > 0) pace();
+    } finally {
+      copying.close();
+    }
+  } finally {
+    db.exec("commit");
+  }
+}
+
 /** How much is kept: it must not grow with what is done. */
 export const countKept = (): number =>
   [...kept].reduce<number>((sum, each) => sum + (each instanceof Map ? each.size : 1), 0);

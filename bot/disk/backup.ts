@@ -11,7 +11,7 @@ import {
 } from "node:fs";
 import { join } from "node:path";
 import { joinAnd, countOf } from "../../commands/speech/wording.ts";
-import { copyStore, inspectStore, type Holding } from "../../store/backup.ts";
+import { copyBesideCalls, inspectStore, type Holding } from "../../store/backup.ts";
 import { StoreError } from "../../store/open.ts";
 import { rotateAsides } from "./asides.ts";
 import { listBackups } from "./guard.ts";
@@ -41,7 +41,7 @@ export function makeBackup(storePath: string, folder: string, keep: number, now:
   const part = `${path}.part`;
   for (const name of listHalves(folder, now)) rmSync(join(folder, name), { force: true });
   try {
-    copyStore(storePath, part);
+    copyBesideCalls(storePath, part);
     const holding = inspectStore(part);
     flush(part);
     renameSync(part, path);
@@ -74,14 +74,15 @@ export function flush(path: string): void {
 }
 
 function explain(error: unknown, storePath: string, folder: string): Error {
-  if (error instanceof StoreError) return error;
   const { code = "", message = String(error) } = error as { code?: string; message?: string };
+  if (error instanceof StoreError && code !== "ERR_DAMAGED") return error;
   if (code === "SQLITE_FULL" || code.startsWith("SQLITE_IOERR") || code === "ENOSPC")
     return new StoreError(
       code,
       `There is no room for a backup in ${folder}. Nothing was removed. Free some space.`,
     );
-  if (code.startsWith("SQLITE_CORRUPT") || code === "SQLITE_NOTADB")
+  // Pages are copied as they are: it shows where the copy is looked into.
+  if (code.startsWith("SQLITE_CORRUPT") || code === "SQLITE_NOTADB" || code === "ERR_DAMAGED")
     return new StoreError(
       code,
       `The store at ${storePath} is damaged: it was not backed up. Older backups are kept.`,

@@ -55,7 +55,7 @@ export function watchDisk(folder: string): { stop(): number[] } {
   const db = new Database(join(folder, "floor.db"));
   db.pragma("journal_mode = WAL");
   db.pragma("synchronous = FULL");
-  db.exec("create table t (a integer)");
+  db.exec("create table if not exists t (a integer)");
   const insert = db.prepare("insert into t values (1)");
   const times: number[] = [];
   const timer = setInterval(() => {
