@@ -16,25 +16,22 @@ export interface Holding {
   readonly newestAt: number | null;
 }
 
-/** Beside calls: so many pages (256 kB) are written, flushed, and then the disk is left to others, for this share of the time ours. */
+/** 256 kB. */
 const PAGES_AT_ONCE = 64;
-const DISK_SHARE = 1 / 4;
 
 /**
- * The same as `copyStore` while calls are made, whose commits wait for the same disk: what is written is flushed little by
- * little, since what lies in memory until the end holds every commit up for as long as all of it takes. It blocks its thread.
+ * The same as `copyStore` while calls are made, whose commits wait for the same disk: what is written is flushed piece by
+ * piece, since what lies in memory until the end holds every commit up for as long as all of it takes. `rest` is called after
+ * each piece, and may block.
  * @throws the driver's error, as where the disk is full.
  */
-export function copyBesideCalls(path: string, to: string): void {
+export function copyBesideCalls(path: string, to: string, rest: () => void): void {
   const db = openDriver(path, { fileMustExist: true, readonly: true, timeout: 5000 });
-  const asleep = new Int32Array(new SharedArrayBuffer(4));
   let file: number | undefined;
-  let from = performance.now();
   try {
     copyPages(db, to, PAGES_AT_ONCE, () => {
       fsyncSync((file ??= openSync(to, "r")));
-      Atomics.wait(asleep, 0, 0, (performance.now() - from) * (1 / DISK_SHARE - 1));
-      from = performance.now();
+      rest();
     });
   } finally {
     // Not before: the system lets go of a process's locks on a file with the first of its openings that is closed.

@@ -26,6 +26,8 @@ export interface Backup {
 
 /** No backup is under way for longer. */
 const LONGEST_MS = 60 * 60_000;
+/** The rest of the time the disk is left to those who are called. */
+const DISK_SHARE = 1 / 4;
 
 /**
  * Copies the store while it is in use, opens the copy and examines all of it, and only then gives it its name; then
@@ -41,7 +43,7 @@ export function makeBackup(storePath: string, folder: string, keep: number, now:
   const part = `${path}.part`;
   for (const name of listHalves(folder, now)) rmSync(join(folder, name), { force: true });
   try {
-    copyBesideCalls(storePath, part);
+    copyBesideCalls(storePath, part, createRest());
     const holding = inspectStore(part);
     flush(part);
     renameSync(part, path);
@@ -54,6 +56,16 @@ export function makeBackup(storePath: string, folder: string, keep: number, now:
     rmSync(part, { force: true });
     throw explain(error, storePath, folder);
   }
+}
+
+/** Blocks after each stretch of work, so that it takes its share of the time and no more. */
+function createRest(): () => void {
+  const asleep = new Int32Array(new SharedArrayBuffer(4));
+  let from = performance.now();
+  return () => {
+    Atomics.wait(asleep, 0, 0, (performance.now() - from) * (1 / DISK_SHARE - 1));
+    from = performance.now();
+  };
 }
 
 /** What backups that were broken off have left behind. */
