@@ -1,10 +1,7 @@
 import type { Cue, DueCue } from "./shapes/cue.ts";
-import { createDueReader, type DueRun } from "./due.ts";
+import { createDueReader, CUE_COLUMNS, type DueRun } from "./due.ts";
 import type { Db } from "./open.ts";
 import type { RunStore } from "./runs.ts";
-
-/** Columns of a strict table hold what was written; they are not examined with every call. */
-const CUE_COLUMNS = `id, key, kind, step, number, due_at as "dueAtMs", made_at as "madeAtMs"`;
 
 export type CueState = "said" | "merged";
 
@@ -62,7 +59,8 @@ export function createCueStore(db: Db, runs: Pick<RunStore, "read">): CueStore {
     "update cues set state = 'dropped', settled_at = ? where run_id = ? and state = 'pending'",
   );
   const insert = db.prepare<[number, string, string, number, number, number, number, number]>(
-    `insert into cues (run_id, key, kind, step, number, due_at, decide_at, made_at) values (?, ?, ?, ?, ?, ?, ?, ?)
+    `insert into cues (id, run_id, key, kind, step, number, due_at, decide_at, made_at)
+     values ((select coalesce(max(id), 0) + 1 from cues), ?, ?, ?, ?, ?, ?, ?, ?)
      on conflict (run_id, key) do nothing`,
   );
   const due = createDueReader(db, runs);

@@ -1,4 +1,5 @@
 import { BATCH_TABLES } from "./batch-tables.ts";
+import { CUE_TABLES } from "./cue-tables.ts";
 import { FACTS_TABLES } from "./facts-tables.ts";
 import { FIRST_TABLES } from "./first-tables.ts";
 import { PRINT_TABLES } from "./print-tables.ts";
@@ -187,4 +188,5 @@ export const MIGRATIONS: readonly string[] = [
   -- What an old key in a direct message belongs to is looked for by its message; the room's, which are most, are never.
   create index outbox_said_in on outbox (ref) where instr(ref, '/') > 0;
   `,
+  CUE_TABLES,
 ];

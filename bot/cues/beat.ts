@@ -152,5 +152,5 @@ function portionAfter(most: number, tookMs: number): number {
 }
 
 function restOf(tookMs: number): number {
-  return tookMs < SHORT_MS ? 0 : Math.min(tookMs * REST_SHARE, LONGEST_REST_MS);
+  return tookMs < SHORT_MS ? 0 : Math.min(Math.round(tookMs * REST_SHARE), LONGEST_REST_MS);
 }

@@ -41,7 +41,7 @@ export function judge(world: World, isFair: boolean): Figures {
   for (const { courses } of world.students) courses.slice(-1).forEach(world.compare);
   alive.peek(world.chat.collect);
   const { cues, decided, kept, faults } = alive.peek(({ db }) => ({
-    cues: db.prepare("select * from cues").all() as CueRow[],
+    cues: db.prepare("select * from cues order by id").all() as CueRow[],
     decided: db.prepare("select * from outbox").all() as OutboxRow[],
     kept: db.prepare(KEPT).all() as OutboxRow[],
     faults: db.pragma("integrity_check", { simple: true }),

@@ -39,6 +39,7 @@ const LANDED: readonly string[] = [
   "0d56ea9283eb",
   "f25ef2ca8027",
   "2e2c56fcf95e",
+  "fee96ed81de2",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));

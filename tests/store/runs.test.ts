@@ -93,6 +93,28 @@ describe("cues", () => {
     expect(stores.cues.nextDecideAt()).toBe(START + 1000);
   });
 
+  test("where the limit cuts, a run comes with all of it that is due", () => {
+    const [first, second] = [add(), add()];
+    const cue = (number: number) =>
+      ({ key: String(number), kind: "agitate", step: 0, number, dueAtMs: START + number }) as const;
+    stores.cues.reschedule(first.id, [cue(1), cue(3), cue(5), cue(9)], 0, START);
+    stores.cues.reschedule(second.id, [cue(2), cue(4)], 0, START);
+    const numbers = (limit: number): number[][] =>
+      [...stores.cues.due(START + 5, limit).values()].map(({ cues }) => cues.map(({ number }) => number));
+    expect(numbers(1)).toEqual([[1, 3, 5]]);
+    expect(numbers(2)).toEqual([
+      [1, 3, 5],
+      [2, 4],
+    ]);
+    expect(numbers(5)).toEqual(numbers(100));
+    stores.cues.settle(
+      stores.cues.pending(first.id).map(({ id }) => id),
+      "said",
+      START + 5,
+    );
+    expect(numbers(1)).toEqual([[2, 4]]);
+  });
+
   test("a key that was said is not owed again by a new schedule", () => {
     const run = add();
     const cue = { key: "a", kind: "agitate", step: 0, number: 1, dueAtMs: START } as const;
