@@ -1,5 +1,5 @@
 import { join } from "node:path";
-import { defineConfig } from "vite";
+import { defineConfig, type Plugin } from "vite";
 
 /*
  * The program as it runs: few files instead of some five hundred, since reading those is most of a start, and after a crash no
@@ -60,19 +60,61 @@ interface Modules {
 }
 
 const pathOf = (entry: string): string => join(import.meta.dirname, `${entry}.ts`);
-let first: Set<string> | undefined;
+let reached: Set<string> | undefined;
 
-/** All that a first call needs is one file, but for what threads and small programs read by themselves. */
+/**
+ * What a first call goes through, of all that the bot imports: one file. The others are a file beside it, which comes with the
+ * rest of the program, or in the middle of a call that needs it all the same. What a shape is made of has to be first with it.
+ */
+const FIRST = [
+  /^node_modules\/zod\/(?!v4\/core\/to-json-schema)/,
+  /^bot\//,
+  /^store\/(index|driver|open|migrations|upkeep|backup|shards|time|json|readable|each-apart)\.ts$/,
+  /^store\/(classes|members|runs|cues|due|outbox|outbox-body|messages|pushes)\.ts$/,
+  /^store\/shapes\/(?!batch|enlarger|lamp|ledger|photo|print|roll|school|shelf|strip-plan|tank|unreadable)/,
+  /^commands\/(result|owe)\.ts$/,
+  /^commands\/speech\/(?!measure|unreadable|words\/unreadable)/,
+  /^commands\/run\/(?!turns|turn-words|unreached|after-run)/,
+  /^commands\/sheet\/(step-words\.ts|words\/)/,
+];
+
+/** But for what threads and small programs read by themselves. */
 function nameOfPart(id: string, modules: Modules): string | null {
-  if (!first) {
-    first = reachOf(pathOf("bot/main"), modules);
-    first.delete(pathOf("bot/main"));
-    for (const entry of ALONE) for (const own of reachOf(pathOf(entry), modules)) first.delete(own);
+  if (!reached) {
+    reached = reachOf(pathOf("bot/main"), modules);
+    reached.delete(pathOf("bot/main"));
+    for (const entry of ALONE) for (const own of reachOf(pathOf(entry), modules)) reached.delete(own);
   }
-  return first.has(id) ? "first" : null;
+  if (!reached.has(id)) return null;
+  const name = id.slice(import.meta.dirname.length + 1);
+  return FIRST.some((each) => each.test(name)) ? "first" : "beside";
 }
 
+/** What lies beside is read when it is first used. */
+const readBeside = (): Plugin => ({
+  name: "read-beside",
+  generateBundle(_options, bundle) {
+    const part = bundle["bot/part-first.js"];
+    if (part?.type !== "chunk") throw new Error("what a first call needs is no file of its own");
+    part.code = part.code
+      .replaceAll("require_beside.", "require_beside().")
+      .replace(
+        /^const require_beside = (.*);$/m,
+        "let beside;\nconst require_beside = () => (beside ??= $1);",
+      );
+  },
+});
+
+/** CommonJS: Node reads it in less time, and in the middle of a call as well. The folder says so of all that is in it. */
+const commonJs = (): Plugin => ({
+  name: "common-js",
+  generateBundle() {
+    this.emitFile({ type: "asset", fileName: "package.json", source: JSON.stringify({ type: "commonjs" }) });
+  },
+});
+
 export default defineConfig({
+  plugins: [commonJs(), readBeside()],
   root: import.meta.dirname,
   publicDir: false,
   logLevel: "warn",
@@ -86,11 +128,12 @@ export default defineConfig({
     rolldownOptions: {
       input: Object.fromEntries(ENTRIES.map((entry) => [builtName(entry), pathOf(entry)])),
       output: {
+        format: "cjs",
         entryFileNames: "[name].js",
         chunkFileNames: "bot/part-[name].js",
         codeSplitting: {
           includeDependenciesRecursively: false,
-          groups: [{ debugName: "first", name: nameOfPart }],
+          groups: [{ debugName: "parts", name: nameOfPart }],
         },
         comments: { legal: true, annotation: false, jsdoc: false },
       },

@@ -192,4 +192,4 @@ function complain(sentence: string): number {
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code !== "EPIPE") throw error;
 });
-process.exitCode = await main();
+void main().then((code) => void (process.exitCode = code));

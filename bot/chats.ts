@@ -9,6 +9,7 @@ import { openCertificate, type LiveCertificate } from "./chat/room/https.ts";
 import type { Room } from "./chat/room/options.ts";
 import { createKnownViews } from "./chat/room/known-views.ts";
 import { createRoom } from "./chat/room/room.ts";
+import { betweenCalls } from "./process/between.ts";
 import type { Clock } from "./process/clock.ts";
 import { certificateFilesOf, type Config, zoneOf } from "./process/config.ts";
 import { createDigest } from "./rounds/digest.ts";
@@ -160,7 +161,7 @@ async function connectDiscord(
   { config, stores, clock, log, shard }: ChatsDeps,
   token: string,
 ): Promise<ChatPort> {
-  const { createDiscord } = await import("./chat/discord/discord.ts");
+  const { createDiscord } = await betweenCalls(() => import("./chat/discord/discord.ts"));
   return createDiscord({
     token,
     api: config.DISCORD_API_URL,

@@ -101,4 +101,4 @@ function say(stream: NodeJS.WriteStream, sentence: string): void {
   stream.write(`${sentence}\n`);
 }
 
-await main();
+void main();

@@ -6,6 +6,7 @@ import type { ChatPort } from "./chat/port.ts";
 import { createEarlyRoom } from "./chat/room/say.ts";
 import type { Room } from "./chat/room/options.ts";
 import type { Chats } from "./chats.ts";
+import { betweenCalls } from "./process/between.ts";
 import { type Clock, createSteadyClock, systemTime } from "./process/clock.ts";
 import { daysLeft } from "./process/certificate.ts";
 import { type Config, zoneOf } from "./process/config.ts";
@@ -100,19 +101,20 @@ export async function startBot(
 
   // The room, and the demo with it, is with the first of several processes.
   if (config.SINKSIDE_SHARD === undefined && stores.classes.list().length === 0) {
-    const { openDemo } = await import("./demo/evening.ts");
+    const { openDemo } = await betweenCalls(() => import("./demo/evening.ts"));
     openDemo(stores, zoneOf(config), clock, log);
   }
   const onGone = (): void => onFatal("The first process of this bot is gone.", "first");
   const role = await takeShard({ config, stores, log, onGone });
   role?.started();
-  const { openChats } = await import("./chats.ts");
+  await betweenCalls(() => import("../commands/index.ts"));
+  const { openChats } = await betweenCalls(() => import("./chats.ts"));
   const { shard } = role ?? {};
   const parts = { config, stores, clock, log, ports, shard };
   chats = await openChats({ ...parts, rearm: beat.rearm, tidy: tidier.tidy, onFatal: onChatFatal });
   const { room, certificate, quiet, stop } = chats;
   const certificateDaysLeft = certificate ? () => daysLeft(certificate.current(), now()) : undefined;
-  const { openOperations } = await import("./watch/metrics-open.ts");
+  const { openOperations } = await betweenCalls(() => import("./watch/metrics-open.ts"));
   operations = await openOperations({
     config,
     stores,

@@ -89,52 +89,69 @@ export interface OpenedStores extends Stores {
 
 export function openStores(path: string): OpenedStores {
   const db = openDb(path);
-  const runs = createRunStore(db);
   // One for all work: making it anew for each takes as long as a small write.
   const transaction = db.transaction((work: () => unknown) => work());
-  return {
-    classes: createClassStore(db),
-    members: createMemberStore(db),
-    sheets: createSheetStore(db),
-    imports: createImportStore(db),
-    tanks: createTankStore(db),
-    plans: createPlanStore(db),
-    runs,
-    runThreads: createRunThreadStore(db),
-    time: createTimeStore(db, runs),
-    cues: createCueStore(db, runs),
-    outbox: createOutboxStore(db),
-    batches: createBatchStore(db),
-    shelf: createShelfStore(db),
-    handovers: createHandoverStore(db),
-    digests: createDigestStore(db),
-    rolls: createRollStore(db),
-    messages: createMessageStore(db),
-    rooms: createRoomStore(db),
-    returnCodes: createReturnCodeStore(db),
-    sinks: createSinkStore(db),
-    pushes: createPushStore(db),
-    says: createSayStore(db),
-    boards: createBoardStore(db),
-    photos: createPhotoStore(db),
-    enlargers: createEnlargerStore(db),
-    papers: createPaperStore(db),
-    prints: createPrintStore(db),
-    mine: createMineStore(db),
-    privacy: createPrivacyStore(db),
-    erasures: createErasureStore(db),
-    retention: createRetentionStore(db),
-    unreadable: createUnreadableStore(db),
-    calls: createCallStore(db),
-    shares: createShareStore(db),
+  const runs = createRunStore(db);
+  const rooms = eachWhenAsked({
+    classes: () => createClassStore(db),
+    members: () => createMemberStore(db),
+    sheets: () => createSheetStore(db),
+    imports: () => createImportStore(db),
+    tanks: () => createTankStore(db),
+    plans: () => createPlanStore(db),
+    runs: () => runs,
+    runThreads: () => createRunThreadStore(db),
+    time: () => createTimeStore(db, runs),
+    cues: () => createCueStore(db, runs),
+    outbox: () => createOutboxStore(db),
+    batches: () => createBatchStore(db),
+    shelf: () => createShelfStore(db),
+    handovers: () => createHandoverStore(db),
+    digests: () => createDigestStore(db),
+    rolls: () => createRollStore(db),
+    messages: () => createMessageStore(db),
+    rooms: () => createRoomStore(db),
+    returnCodes: () => createReturnCodeStore(db),
+    sinks: () => createSinkStore(db),
+    pushes: () => createPushStore(db),
+    says: () => createSayStore(db),
+    boards: () => createBoardStore(db),
+    photos: () => createPhotoStore(db),
+    enlargers: () => createEnlargerStore(db),
+    papers: () => createPaperStore(db),
+    prints: () => createPrintStore(db),
+    mine: () => createMineStore(db),
+    privacy: () => createPrivacyStore(db),
+    erasures: () => createErasureStore(db),
+    retention: () => createRetentionStore(db),
+    unreadable: () => createUnreadableStore(db),
+    calls: () => createCallStore(db),
+    shares: () => createShareStore(db),
+    figures: () => createFigureStore(db),
+    upkeep: () => createUpkeepStore(db),
+    shards: () => createShardStore(db),
+  });
+  return Object.assign(rooms, {
     atomically: <T>(work: () => T) => transaction.immediate(work) as T,
     *makeReady() {
+      for (const name of Object.keys(rooms) as (keyof typeof rooms)[]) yield void rooms[name];
       for (const statement of db.statements()) yield void statement.make();
     },
-    figures: createFigureStore(db),
-    upkeep: createUpkeepStore(db),
-    shards: createShardStore(db),
     db,
-    close: () => db.close(),
-  };
+    close: () => void db.close(),
+  });
+}
+
+/** Each is made when it is first asked for: a first call needs a few of them, and waits for none of the others. */
+function eachWhenAsked<T extends object>(makers: { readonly [Name in keyof T]: () => T[Name] }): T {
+  const rooms = {} as T;
+  for (const name of Object.keys(makers) as (keyof T)[]) {
+    const get = (): T[typeof name] => {
+      const value = makers[name]();
+      Object.defineProperty(rooms, name, { value });
+      return value;
+    };
+    Object.defineProperty(rooms, name, { get, configurable: true, enumerable: true });
+  }
+  return rooms;
 }

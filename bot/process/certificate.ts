@@ -1,4 +1,4 @@
-import { createPrivateKey, X509Certificate } from "node:crypto";
+import type { createPrivateKey, X509Certificate } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { fail, ok, type Result } from "../../commands/result.ts";
 
@@ -21,6 +21,10 @@ export interface Certificate {
 
 const DAY_MS = 86_400_000;
 
+// Read only where there is a certificate: a first call need not wait for them.
+const crypto = () => process.getBuiltinModule("node:crypto");
+const tls = () => process.getBuiltinModule("node:tls");
+
 /** Whole days that are left; below zero once it is over. */
 export const daysLeft = ({ until }: Certificate, now: number): number => Math.floor((until - now) / DAY_MS);
 
@@ -39,8 +43,7 @@ export function readCertificate(files: CertificateFiles, now: number): Result<Ce
       `ROOM_TLS_KEY: ${files.key} is not the key of the first certificate in ${files.certificate}; set the two files that were made together`,
     ]);
   try {
-    // Read only where there is a certificate: a first call need not wait for it.
-    process.getBuiltinModule("node:tls").createSecureContext({ cert: pem, key: key.value.pem });
+    tls().createSecureContext({ cert: pem, key: key.value.pem });
   } catch (error) {
     return fail([
       `ROOM_TLS_CERT: browsers would not take ${files.certificate} (${(error as Error).message}); have a new one made`,
@@ -69,7 +72,7 @@ function readLeaf(path: string, now: number): Result<{ leaf: X509Certificate; pe
   if (!text.ok) return text;
   let leaf: X509Certificate;
   try {
-    leaf = new X509Certificate(text.value);
+    leaf = new (crypto().X509Certificate)(text.value);
   } catch {
     return fail(`${path} holds no certificate; it begins with -----BEGIN CERTIFICATE-----`);
   }
@@ -85,7 +88,7 @@ function readKey(path: string): Result<{ key: ReturnType<typeof createPrivateKey
   const text = readText(path);
   if (!text.ok) return text;
   try {
-    return ok({ key: createPrivateKey(text.value), pem: text.value });
+    return ok({ key: crypto().createPrivateKey(text.value), pem: text.value });
   } catch {
     const isLocked = text.value.includes("ENCRYPTED");
     return fail(

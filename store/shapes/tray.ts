@@ -58,14 +58,18 @@ export type TrayPlan = z.output<typeof trayPlanSchema>;
 /** What a run goes through. */
 export type AnyPlan = Plan | TrayPlan | LampPlan | StripPlan;
 
-/** What tells each from a film's: a field that no other has. */
-const SHAPES = { prints: trayPlanSchema, lamp: lampPlanSchema, strip: stripPlanSchema } as const;
+/** What tells each from a film's: a field that no other has. Asked for one by one, so that a film waits for none of them. */
+const SHAPES = {
+  prints: () => trayPlanSchema,
+  lamp: () => lampPlanSchema,
+  strip: () => stripPlanSchema,
+} as const;
 
 /** Examined as what it says it is, so that a fault names the field and not only the plan. */
 export const anyPlanSchema = z.unknown().transform((plan, context): AnyPlan => {
   const fields = typeof plan === "object" && plan !== null ? plan : {};
   const tells = (Object.keys(SHAPES) as (keyof typeof SHAPES)[]).find((field) => field in fields);
-  const shape = tells === undefined ? planSchema : SHAPES[tells];
+  const shape = tells === undefined ? planSchema : SHAPES[tells]();
   const read: z.ZodSafeParseResult<AnyPlan> = shape.safeParse(plan);
   if (read.success) return read.data;
   for (const issue of read.error.issues)
