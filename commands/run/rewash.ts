@@ -4,7 +4,6 @@ import { owe } from "../owe.ts";
 import { washAnewWords } from "../tray/room-words.ts";
 import { keepRun } from "./keep.ts";
 import { advance } from "./machine.ts";
-import { nameOf } from "./run-words.ts";
 
 /**
  * A print has just gone into the wash of its line: the wash of all others in it begins anew, and their owners are told.
@@ -32,7 +31,7 @@ export function washOthersAnew(stores: Stores, wet: TrayRun, now: number): void 
         classId: changed.classId,
         personId: changed.personId,
         run: runNameOf(changed),
-        say: () => ({ text: washAnewWords(nameOf(changed), seconds, phase.endsAtMs) }),
+        say: () => ({ text: washAnewWords(seconds, phase.endsAtMs) }),
       },
       now,
     );

@@ -11,6 +11,6 @@ export const fullWords = (fromMs: number, ahead: number, nowMs: number): string 
   words().full(instant(fromMs, "time"), saySeconds((fromMs - nowMs) / 1000), ahead);
 export const tooSmallWords = (prints: number): string => words().tooSmall(prints);
 export const putInAnyway = (): string => words().anyway;
-/** To whoever has prints in a wash that begins anew. */
-export const washAnewWords = (run: string, seconds: number, endsAtMs: number): string =>
-  words().washAnew(run, saySeconds(seconds), instant(endsAtMs, "time"));
+/** To whoever has prints in a wash that begins anew; the call that says it names their run. */
+export const washAnewWords = (seconds: number, endsAtMs: number): string =>
+  words().washAnew(saySeconds(seconds), instant(endsAtMs, "time"));

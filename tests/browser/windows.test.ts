@@ -117,6 +117,19 @@ const IS_WHOLE = `(part) => {
   const at = document.elementFromPoint((left + right) / 2, (top + bottom) / 2);
   return left >= -1 && top >= -1 && right <= innerWidth + 1 && bottom <= innerHeight + 1 && (at === part || part.contains(at));
 }`;
+/** Runs in the browser: how many pixels of what the empty command line says are cut off. */
+const CUT_PLACEHOLDER = `(() => {
+  const line = document.querySelector(".composer-line");
+  const { paddingLeft, paddingRight } = getComputedStyle(line);
+  const words = document.createElement("span");
+  words.style.cssText = "position:absolute;white-space:pre;font-family:" + getComputedStyle(line, "::placeholder").fontFamily;
+  words.style.fontSize = getComputedStyle(line).fontSize;
+  words.textContent = line.placeholder;
+  document.body.append(words);
+  const { width } = words.getBoundingClientRect();
+  words.remove();
+  return Math.max(0, Math.ceil(width - (line.clientWidth - parseFloat(paddingLeft) - parseFloat(paddingRight))));
+})()`;
 const whole = (page: Page, part: string): Promise<boolean> =>
   page.evaluate(`(${IS_WHOLE})(document.querySelector(${JSON.stringify(part)}))`);
 
@@ -148,7 +161,10 @@ describe("a small window", needing("chromium"), () => {
       };
       const soft = async (part: string, what: string): Promise<void> =>
         expect.soft(await whole(page, part), `${what} at ${JSON.stringify(page.viewportSize())}`).toBe(true);
-      await each("planned", () => soft(".run.is-planned .key.main", "Start"));
+      await each("planned", async () => {
+        await soft(".run.is-planned .key.main", "Start");
+        expect.soft(await page.evaluate(CUT_PLACEHOLDER), "cut off the command line's own words").toBe(0);
+      });
       await page.setViewportSize({ width: 390, height: 844 });
       await page.locator(".run.is-planned .key.main").click();
       await page.locator(".run.is-waiting").waitFor();

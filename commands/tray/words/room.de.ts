@@ -6,6 +6,6 @@ export const de: RoomWords = {
   tooSmall: (prints) =>
     `${prints === 1 ? "Ein Blatt dieser Größe hat" : `${prints} Blatt haben`} in diesen Schalen nicht auf einmal Platz. Nimm weniger, oder stell die Plätze mit \`/tray set\` ein.`,
   anyway: "Er liegt schon drin",
-  washAnew: (run, wash, until) =>
-    `**Ein nasser Abzug kam in die Wässerung: ${run} noch einmal ${wash}**, bis ${until}. Was er mitbringt, kommt an alle.`,
+  washAnew: (wash, until) =>
+    `**Ein nasser Abzug kam in die Wässerung: Wässere noch einmal ${wash}**, bis ${until}. Was er mitbringt, kommt an alle.`,
 };

@@ -4,7 +4,7 @@ export const en = {
   tooSmall: (prints: number) =>
     `${prints === 1 ? "A sheet of this size has" : `${prints} sheets have`} no room in these trays at once. Take fewer, or set the places with \`/tray set\`.`,
   anyway: "It is in already",
-  washAnew: (run: string, wash: string, until: string) =>
-    `**A wet print came into the wash: ${wash} again for ${run}**, until ${until}. What it carries in goes to all.`,
+  washAnew: (wash: string, until: string) =>
+    `**A wet print came into the wash: wash ${wash} again**, until ${until}. What it carries in goes to all.`,
 };
 export type RoomWords = typeof en;

@@ -69,6 +69,8 @@ export function createPusher({ stores: { pushes }, log, subject, agentOf, now }:
   }
 
   function look(): void {
+    // In most rounds nothing is owed to anybody: then nothing is written either.
+    if (pushes.nextAt() === undefined) return;
     pushes.dropStale(now());
     const free = AT_ONCE - underWay.size;
     const ready = free > 0 ? pushes.ready(now(), AT_ONCE * 2).filter(({ id }) => !underWay.has(id)) : [];
