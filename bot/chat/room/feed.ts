@@ -49,6 +49,8 @@ export const bodySchema = z.object({
   isChange: z.literal(true).optional(),
 });
 export type FeedBody = z.output<typeof bodySchema>;
+/** As it may be written: what is empty may be left out. */
+export type KeptBody = z.input<typeof bodySchema>;
 
 /** The event as `personId` sees it; undefined where the kept body is none of ours. */
 export function eventFor(message: Message, personId: string): FeedEvent | undefined {

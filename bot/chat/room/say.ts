@@ -4,7 +4,7 @@ import type { Message } from "../../../store/messages.ts";
 import type { Reach } from "../../../store/shapes/reach.ts";
 import type { ChatPort, Delivery, Posted, Outcome } from "../port.ts";
 import { pushBodyOf } from "./push/words.ts";
-import type { FeedBody } from "./feed.ts";
+import type { KeptBody } from "./feed.ts";
 
 /* What the bot says unasked in the room. Needs nothing of the page's server, so it can be said before that is open. */
 
@@ -27,18 +27,17 @@ export function sayInRoom(
   if (!reach) return refused(`no class ${classKey} in the room`);
   if (personId !== null && !reach.isMember) return refused("no such member");
   const { classId } = reach;
-  const body: FeedBody = {
+  const body: KeptBody = {
     kind: personId === null ? "notice" : "cue",
     text,
     dueAt,
-    author: null,
-    actions: delivery.actions.map((action) => ({ ...action })),
-    pictures: delivery.pictures.map((picture) => ({ ...picture })),
-    attachments: delivery.attachments.map((attachment) => ({ ...attachment })),
-    mentions: [...delivery.mentions],
-    ...(say ? { say: say.id } : {}),
-    runs: [...delivery.runs],
-    ...(tellsOfChange(key) ? { isChange: true } : {}),
+    actions: listed(delivery.actions),
+    pictures: listed(delivery.pictures),
+    attachments: listed(delivery.attachments),
+    mentions: listed(delivery.mentions),
+    say: say?.id,
+    runs: listed(delivery.runs),
+    isChange: tellsOfChange(key) || undefined,
   };
   // Its moment goes before, so that the index of keys grows at its end, and not on a page of its own for each run.
   const message = { classId, personId, authorId: say?.by ?? null, key: `d:${dueAt}.${key}`, at: now, body };
@@ -50,6 +49,9 @@ export function sayInRoom(
     fresh: fresh ? { ...message, id } : undefined,
   };
 }
+
+/** Undefined, and so not written, where there is nothing in it. */
+const listed = <T>(list: readonly T[]): T[] | undefined => (list.length > 0 ? [...list] : undefined);
 
 /** A call that is always of use is kept by push services for so long. */
 const KEPT_MS = 60 * 60_000;
