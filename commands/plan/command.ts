@@ -2,12 +2,14 @@ import { z } from "zod";
 import { bathsFor, withBottles } from "../batch/for-plan.ts";
 import { completeBatchOf } from "../batch/options.ts";
 import { defineCommand, UserError, type Completer, type Context } from "../define.ts";
+import { ownerOf } from "../run/starting.ts";
 import { completeDeveloper, completeDilution, completeFilm, sheetsOf } from "../sheet/options.ts";
 import { matchSheets } from "../sheet/find.ts";
 import { insteadOf, pickSheet } from "../sheet/pick.ts";
 import type { Sheet } from "../../store/shapes/sheet.ts";
 import type { Tank } from "../../store/shapes/tank.ts";
 import { makeNumber, parseNumber } from "../speech/wording.ts";
+import { holderOf } from "../tank/holder.ts";
 import { isSameBath } from "./develop.ts";
 import { sayPlanFault } from "./fault-words.ts";
 import { planOptions, toRequest, type PlanInput } from "./input.ts";
@@ -16,6 +18,7 @@ import { developTime, type DevelopTime } from "./quick.ts";
 import type { PlanRequest } from "./request.ts";
 import type { Plan } from "../../store/shapes/plan.ts";
 import { isFilmPlan, isTrayPlan } from "../../store/shapes/tray.ts";
+import { sayTaken } from "./taken.ts";
 import * as words from "./reply.ts";
 
 /** Offered where the tank named is none. */
@@ -55,8 +58,11 @@ export const plan = defineCommand({
       return result.value;
     });
     const { number } = context.stores.plans.add(context.class.id, context.person.id, made, context.now);
-    const holds = whatBottleHolds(context, made);
-    return words.plannedReply(number, made, input.dilution?.wasRatio ?? false, holds);
+    return words.plannedReply(number, made, {
+      wasRatio: input.dilution?.wasRatio ?? false,
+      bottleHolds: whatBottleHolds(context, made),
+      taken: whoHasTank(context, made),
+    });
   },
 });
 
@@ -87,6 +93,11 @@ function telling<T>(context: Context, sheet: Sheet, input: PlanInput, work: () =
 function timeAsked({ class: { habits } }: Context, sheet: Sheet, input: PlanInput): DevelopTime | null {
   const { temp, ei = null, agitation = null, room: roomTenthsC = null, filmsdone: filmsDone } = input;
   return developTime(sheet, temp, { exposureIndex: ei, agitation, roomTenthsC, filmsDone }, habits);
+}
+
+function whoHasTank(context: Context, { tank }: Plan): string | null {
+  const holder = tank === null ? undefined : holderOf(context.stores.runs.open(context.class.id), tank);
+  return tank === null || !holder ? null : sayTaken(tank, holder, ownerOf(context, holder), context.now);
 }
 
 function whatBottleHolds({ stores, class: { id } }: Context, { steps }: Plan): words.BottleHolds {

@@ -47,12 +47,15 @@ export const tankOffer = (tank: number, reels: number, volumeMl: number, isRepor
 /** What is in the developer's bottle: stock that water is added to, or the bath itself; null: no bottle is named. */
 export type BottleHolds = "stock" | "bath" | null;
 
-export function plannedReply(
-  number: number,
-  plan: Plan,
-  wasRatio: boolean,
-  bottleHolds: BottleHolds = null,
-): Reply {
+export interface Planned {
+  /** The dilution was typed as makers write it. */
+  readonly wasRatio: boolean;
+  readonly bottleHolds: BottleHolds;
+  /** Who has its tank now, as a sentence; null: it is free. */
+  readonly taken: string | null;
+}
+
+export function plannedReply(number: number, plan: Plan, { wasRatio, bottleHolds, taken }: Planned): Reply {
   const load = [
     words().films(plan.rolls, plan.format),
     ...(plan.tank === null ? [] : [words().tank(plan.tank)]),
@@ -67,6 +70,7 @@ export function plannedReply(
       load,
       makeNumber("plan", number),
     ),
+    ...(taken === null ? [] : [taken]),
     "",
     ...plan.steps.map((step, at) => `${at + 1}. ${sayStep(step, plan, bottleHolds)}`),
     "",

@@ -11,11 +11,6 @@ import { en } from "./words/tank-busy.en.ts";
 
 const words = inEach({ en, de });
 
-/** `owner`: null where the run is the reader's own. */
-export const inUse = (tank: number, by: Run, owner: string | null): string =>
-  owner === null
-    ? words().inOwnUse(tank, makeNumber("run", by.number))
-    : words().inUse(tank, makeNumber("run", by.number), plain(owner));
 export const own = (who: string): string => `${who} ${words().stopFirst}`;
 export const waitsAlready = (who: string, run: Run): string => `${who} ${words().waitsAlready(nameOf(run))}`;
 export const takeAnother = (who: string, free: readonly number[]): string =>

@@ -1,5 +1,6 @@
 import { type Context, UserError } from "../define.ts";
 import type { StoredPlan } from "../../store/plans.ts";
+import { sayTaken } from "../plan/taken.ts";
 import { makeLine } from "../speech/line.ts";
 import { parseNumber } from "../speech/wording.ts";
 import { freeLike, holderBefore, holderOf, isLike } from "../tank/holder.ts";
@@ -39,7 +40,7 @@ export function waitFor(context: Context, { plan, number }: StoredPlan, isPatien
   const open = stores.runs.open(school.id);
   const holder = holderOf(open, plan.tank);
   if (!holder) return null;
-  const who = words.inUse(plan.tank, holder, ownerOf(context, holder));
+  const who = sayTaken(plan.tank, holder, ownerOf(context, holder), context.now);
   if (holder.personId === person.id) throw new UserError("ERR_TANK_BUSY", words.own(who));
   const own = open.find(
     (run) => run.personId === person.id && run.plan.tank === plan.tank && waitsToBegin(run),
@@ -78,7 +79,7 @@ export function endWaits({ stores, class: { id }, person, now }: Context): Run[]
 export function requireTank(context: Context, run: Run): void {
   const holder = holderBefore(context.stores.runs.open(context.class.id), run);
   if (!holder || run.plan.tank === null) return;
-  const who = words.inUse(run.plan.tank, holder, ownerOf(context, holder));
+  const who = sayTaken(run.plan.tank, holder, ownerOf(context, holder), context.now);
   throw new UserError("ERR_TANK_BUSY", words.stillWaits(who), [
     {
       label: words.isMine(),

@@ -109,7 +109,7 @@ export function createGuideBot(): GuideBot {
       const { name, options } = parsed.value;
       if (name === "plan") {
         isPlanned = true;
-        return plannedReply(1, plan, false);
+        return plannedReply(1, plan, { wasRatio: false, bottleHolds: null, taken: null });
       }
       if (name === "run start") return run && !isOver(run) ? changedReply(run, nowMs) : start(nowMs);
       if (name === "run next") {

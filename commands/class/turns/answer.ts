@@ -12,6 +12,8 @@ export interface Load {
   readonly stages: Stages;
   readonly films: number;
   readonly isUnderWay: boolean;
+  /** When its own tank, which another film is in, may be poured into; absent: it waits for none. */
+  readonly soonestMs?: number | undefined;
 }
 
 type Goal = FitAnswer["goal"];
@@ -24,7 +26,7 @@ export function answerFit(
   bellAtMs: number | null,
 ): FitAnswer {
   const bell = bellAtMs === null ? Infinity : Math.floor((bellAtMs - fromMs) / 1000);
-  const jobsFor = (goal: Goal): FitJob[] => loads.map((load) => jobOf(load, goal, bell));
+  const jobsFor = (goal: Goal): FitJob[] => loads.map((load) => jobOf(load, goal, bell, fromMs));
   const done = findOrder(jobsFor("done"), places);
   const doneByBell = done.filter(isInTime).length;
   const goal: Goal = doneByBell === loads.length ? "done" : "hung";
@@ -55,10 +57,12 @@ export function answerFit(
   };
 }
 
-function jobOf({ id, stages, films, isUnderWay }: Load, goal: Goal, bell: number): FitJob {
+function jobOf(load: Load, goal: Goal, bell: number, fromMs: number): FitJob {
+  const { id, stages, films, isUnderWay, soonestMs = fromMs } = load;
   const { sinkSeconds, washSeconds, drySeconds, cutSeconds } = stages;
+  const notBefore = Math.max(0, Math.ceil((soonestMs - fromMs) / 1000));
   const deadline = goal === "done" ? bell - cutSeconds : bell + drySeconds;
-  return { id, sinkSeconds, washSeconds, drySeconds, films, isUnderWay, deadline };
+  return { id, sinkSeconds, washSeconds, drySeconds, films, isUnderWay, deadline, notBefore };
 }
 
 /** One set of latest pour-ins for all; the proposed ones where the way backwards has nothing later for everybody. */

@@ -9,8 +9,9 @@ import { durationOption } from "../../speech/quantity.ts";
 import { makeNumber } from "../../speech/wording.ts";
 import { nextSitting, sittingNow } from "../../plan/bell.ts";
 import { answerFit, type Load } from "./answer.ts";
+import { soonestOf, type TankWait, tankWaitsOf } from "./tank-waits.ts";
 import * as words from "./reply.ts";
-import { isFilmRun, isTrayRun, isTrial } from "../../../store/shapes/run.ts";
+import { isFilmRun, isTrayRun, isTrial, type Run } from "../../../store/shapes/run.ts";
 import { queueAt } from "../../tray/queue.ts";
 import { isFilmPlan } from "../../../store/shapes/tray.ts";
 import { BARE_STEP } from "../../../store/shapes/plan.ts";
@@ -18,6 +19,7 @@ import type { Habits } from "../../../store/shapes/school.ts";
 import { periodFaultWords } from "../period-words.ts";
 import { parseClock } from "../periods.ts";
 import { stagesLeft, stagesOf, type Stages } from "../../plan/stages.ts";
+import { leavesTankAtMs, sayUntil } from "../../plan/taken.ts";
 import { whoMay } from "../../who.ts";
 
 /** Where nobody says how long: a middling developing time. */
@@ -48,8 +50,9 @@ export const classTurns = defineCommand({
     const bellAtMs = by === undefined ? (next?.endsAtMs ?? null) : bellOf(by, context);
     // Before the class has begun, its clock starts with it.
     const fromMs = on === null && by === undefined && next !== null ? next.startsAtMs : context.now;
+    const waits = tankWaitsOf(context.stores.runs.open(context.class.id));
     const all = [
-      ...loadsUnderWay(context),
+      ...loadsUnderWay(context, soonestOf(waits, context.now)),
       ...loadsPlanned(context),
       ...loadsAsked(loads, films, developing ?? USUAL_DEVELOPING_SECONDS, habits),
     ];
@@ -64,7 +67,8 @@ export const classTurns = defineCommand({
       drySlots: habits.drySlots,
       tanks: sound.length === 0 ? null : sound.length,
     };
-    return words.fitReply(answerFit(all, places, fromMs, bellAtMs), trays, context.now);
+    const answer = answerFit(all, places, fromMs, bellAtMs);
+    return words.fitReply(answer, sayWaits(context, waits), trays, context.now);
   },
 });
 
@@ -103,7 +107,22 @@ function plansWaiting({ stores, class: { id }, now }: Context): StoredPlan[] {
   return stores.members.list(id).flatMap(({ personId }) => waitingPlansOf(stores, id, personId, now));
 }
 
-function loadsUnderWay({ stores, class: { id }, now }: Context): Load[] {
+function sayWaits({ stores, class: { id }, now }: Context, waits: readonly TankWait[]): words.WaitsNow[] {
+  const labelOf = ({ number, personId }: Run): string =>
+    `${nameOf(stores, id, personId)} (${makeNumber("run", number)})`;
+  return waits.map(({ tank, holder, waiting }) => ({
+    tank,
+    holder: labelOf(holder),
+    until: sayUntil(holder, now),
+    freeAtMs: leavesTankAtMs(holder, now),
+    waiting: waiting.map(labelOf),
+  }));
+}
+
+function loadsUnderWay(
+  { stores, class: { id }, now }: Context,
+  soonest: ReadonlyMap<number, number>,
+): Load[] {
   return stores.runs
     .open(id)
     .filter(isFilmRun)
@@ -116,6 +135,7 @@ function loadsUnderWay({ stores, class: { id }, now }: Context): Load[] {
         stages: stagesLeft(run, now),
         films: run.plan.rolls,
         isUnderWay: hasBegun,
+        soonestMs: soonest.get(run.id),
       };
     });
 }

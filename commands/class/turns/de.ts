@@ -23,6 +23,7 @@ export const de: FitWords = {
     dryer: ({ drySlots }) => `das Trocknen (${drySlots === 1 ? "1 Film" : `${drySlots} Filme`} zugleich)`,
     tanks: ({ tanks }) =>
       `die Dosen (${tanks === 1 ? "1 intakte" : `${tanks ?? 0} intakte`}, dazwischen gespült und neu beschickt)`,
+    "waited-for": () => "eine Dose, auf die jemand wartet",
     longest: () => "der längste Plan allein; auf einen Platz muss niemand warten",
   },
   bottleneck: (stage, least) => `Engpass: ${stage}. Keine Reihenfolge ist in weniger als ${least} fertig.`,
@@ -36,6 +37,8 @@ export const de: FitWords = {
     `${label}: eingießen ${time}${latest === null ? "" : `, spätestens **${latest}**`}; ${end}`,
   nothing:
     "Kein Film hat jetzt einen Plan oder einen Lauf. Frag nach so vielen Dosen: `/class turns loads:12 developing:9:00`.",
+  waitsForTank: (tank, holder, until, waiting) =>
+    `**Dose ${tank}** hat ${holder}${until === null ? "" : ` bis etwa ${until}`}. Darauf ${waiting.length === 1 ? "wartet" : "warten"}: ${joinAnd(waiting)}.`,
   trays: {
     head: (line, there) => `**Schalen ${line}**: ${there.length === 0 ? "leer" : `darin ${joinAnd(there)}`}.`,
     waits: (label, when, isAfterBell) =>

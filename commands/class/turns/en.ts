@@ -22,6 +22,7 @@ export const en = {
     dryer: ({ drySlots }: Places) => `the drying (${countOf(drySlots, "film")} at once)`,
     tanks: ({ tanks }: Places) =>
       `the tanks (${countOf(tanks ?? 0, "usable one")}, each rinsed and loaded again in between)`,
+    "waited-for": () => "a tank that somebody waits for",
     longest: () => "the longest plan alone: nobody has to wait for a place",
   } satisfies Record<Stage, (places: Places) => string>,
   bottleneck: (stage: string, least: string) =>
@@ -35,6 +36,9 @@ export const en = {
   pourIn: (label: string, time: string, latest: string | null, end: string) =>
     `${label}: pour in ${time}${latest === null ? "" : `, at the latest **${latest}**`}; ${end}`,
   nothing: "No film has a plan or a run now. Ask for so many tanks: `/class turns loads:12 developing:9:00`.",
+  /** Films that go into one certain tank; people come as `Mina (R9)`. */
+  waitsForTank: (tank: number, holder: string, until: string | null, waiting: readonly string[]) =>
+    `**Tank ${tank}**: ${holder} has it${until === null ? "" : ` until about ${until}`}. Waiting for it: ${joinAnd(waiting)}.`,
   /** Prints, by the places of the trays; people come as `Mina (R9)`. */
   trays: {
     head: (line: number, there: readonly string[]) =>

@@ -17,6 +17,8 @@ export interface FitJob {
   readonly films: number;
   /** Under way already: its times begin now, whatever else there is. */
   readonly isUnderWay: boolean;
+  /** Not poured in before: its own tank has another film in it till then; 0: it waits for none. */
+  readonly notBefore: number;
   /** The film must be dry by then. */
   readonly deadline: number;
 }
@@ -103,7 +105,7 @@ function placedAt(job: FitJob, pourIn: number, hungAt: number): Placed {
 function hangSoon(job: FitJob, uses: Uses): Placed | undefined {
   const { sinkSeconds, washSeconds, drySeconds, films } = job;
   const least = sinkSeconds + washSeconds;
-  let hungAt: number | null = least;
+  let hungAt: number | null = job.notBefore + least;
   // Each round finds the hanging feasible or moves it on to where what was in its way is free.
   for (let before = -1; hungAt !== null && hungAt > before;) {
     before = hungAt;
@@ -128,7 +130,7 @@ function later(hungAt: number | null, from: number | null, plus: number): number
 function pourSoon(job: FitJob, uses: Uses): Placed | undefined {
   const { sinkSeconds, washSeconds, drySeconds, films } = job;
   const least = sinkSeconds + washSeconds;
-  for (let pourIn = uses.sinks.next(0, sinkSeconds, 1); pourIn !== null;) {
+  for (let pourIn = uses.sinks.next(job.notBefore, sinkSeconds, 1); pourIn !== null;) {
     const hungAt = uses.dryer.next(pourIn + least, drySeconds, films);
     if (hungAt === null) return undefined;
     const isFree =
@@ -154,7 +156,7 @@ function after(use: Use, pourIn: number, lead: number): number {
 
 /** After the last change of all everything is free; reached only by a load larger than the dryer. */
 function placeAfterAll(job: FitJob, uses: Uses): Placed {
-  const last = Math.max(0, ...Object.values(uses).flatMap((use: Use) => [...use.changes()]));
+  const last = Math.max(job.notBefore, ...Object.values(uses).flatMap((use: Use) => [...use.changes()]));
   return placedAt(job, last, last + job.sinkSeconds + job.washSeconds);
 }
 
@@ -169,10 +171,10 @@ function latestPourIn(job: FitJob, hungAt: number, uses: Uses): number | undefin
       .map((at) => at - job.sinkSeconds)
       .filter((at) => at < direct)
       .reverse(),
-    0,
+    job.notBefore,
   ];
   for (const pourIn of starts) {
-    if (pourIn < 0) return undefined;
+    if (pourIn < job.notBefore) return undefined;
     const washIn = pourIn + job.sinkSeconds;
     // An earlier pour-in takes the wash and the tank for longer still: no use in looking on.
     if (!uses.wash.fits(washIn, hungAt, 1)) return undefined;

@@ -14,7 +14,7 @@ export function latestInOrder(placed: readonly Placed[], places: Places): Map<st
   const latest = new Map<string, Placed>();
   for (const { job } of [...waiting].sort((a, b) => b.pourIn - a.pourIn || b.dryAt - a.dryAt)) {
     const last = placeLatest(job, uses, end);
-    if (!last || last.pourIn < 0) return undefined;
+    if (!last || last.pourIn < job.notBefore) return undefined;
     takeMirrored(last, uses, end);
     latest.set(job.id, last);
   }

@@ -108,7 +108,14 @@ function improve(
 function ordersOf(jobs: readonly FitJob[], most: number): FitJob[][] | undefined {
   const groups = new Map<string, FitJob[]>();
   for (const job of jobs) {
-    const key = [job.sinkSeconds, job.washSeconds, job.drySeconds, job.films, job.deadline].join(" ");
+    const key = [
+      job.sinkSeconds,
+      job.washSeconds,
+      job.drySeconds,
+      job.films,
+      job.deadline,
+      job.notBefore,
+    ].join(" ");
     groups.set(key, [...(groups.get(key) ?? []), job]);
   }
   const sizes = [...groups.values()].map(({ length }) => length);
@@ -139,7 +146,7 @@ function ordersOf(jobs: readonly FitJob[], most: number): FitJob[][] | undefined
   return orders;
 }
 
-export type Stage = "sinks" | "wash" | "dryer" | "tanks" | "longest";
+export type Stage = "sinks" | "wash" | "dryer" | "tanks" | "longest" | "waited-for";
 
 /** No order can be done before `seconds`; `stage` is what decides that. */
 export interface Bound {
@@ -171,6 +178,12 @@ export function lowerBounds(jobs: readonly FitJob[], places: Places): Bound[] {
       seconds: least(sinkWash) + sum((job) => job.drySeconds * job.films) / places.drySlots,
     },
   ];
+  const forTank = jobs.filter(({ notBefore }) => notBefore > 0);
+  if (forTank.length > 0)
+    bounds.push({
+      stage: "waited-for",
+      seconds: Math.max(...forTank.map((job) => job.notBefore + sinkWash(job) + job.drySeconds)),
+    });
   if (places.tanks !== null)
     bounds.push({
       stage: "tanks",

@@ -42,7 +42,24 @@ export interface TraysNow {
   readonly waiting: readonly (Pick<InLine, "fromMs" | "isAfterBell"> & { readonly label: string })[];
 }
 
-export function fitReply(answer: FitAnswer, trays: readonly TraysNow[], nowMs: number): Reply {
+/** A tank for which somebody waits. */
+export interface WaitsNow {
+  readonly tank: number;
+  /** `Mina (R5)`. */
+  readonly holder: string;
+  /** As an instant that is marked; null, like its ms: not known yet. */
+  readonly until: string | null;
+  readonly freeAtMs: number | null;
+  /** In order. */
+  readonly waiting: readonly string[];
+}
+
+export function fitReply(
+  answer: FitAnswer,
+  waits: readonly WaitsNow[],
+  trays: readonly TraysNow[],
+  nowMs: number,
+): Reply {
   const { lines } = answer;
   const late = lines.filter(({ isInTime }) => !isInTime);
   const waiting = late.filter(({ pourInAtMs }) => pourInAtMs !== null).map(({ label }) => plain(label));
@@ -55,6 +72,9 @@ export function fitReply(answer: FitAnswer, trays: readonly TraysNow[], nowMs: n
       begun.length > 0 ? words().begunLate(begun) : "",
       ...groupsOf(lines.filter(({ isInTime, pourInAtMs }) => isInTime || pourInAtMs === null)).map(
         (group, at) => `${at + 1}. ${lineOf(group, answer)}`,
+      ),
+      ...waits.map(({ tank, holder, until, waiting: those }) =>
+        words().waitsForTank(tank, plain(holder), until, those.map(plain)),
       ),
       ...trays.map((each) => sayTrays(each, nowMs)),
     ]
@@ -69,6 +89,12 @@ export function fitReply(answer: FitAnswer, trays: readonly TraysNow[], nowMs: n
       hungByBell: answer.hungByBell,
       bottleneck: answer.bound?.stage ?? null,
       loads: lines.map((line) => ({ ...line, label: labelAsData(line.label) })),
+      waits: waits.map(({ tank, holder, freeAtMs, waiting: those }) => ({
+        tank,
+        holder,
+        freeAtMs,
+        waiting: [...those],
+      })),
     },
   };
 }

@@ -2,8 +2,6 @@ import { formatMl } from "../../speech/wording.ts";
 import type { TankBusyWords } from "./tank-busy.en.ts";
 
 export const de: TankBusyWords = {
-  inUse: (tank, run, owner) => `Dose ${tank} ist belegt von ${owner} (${run}).`,
-  inOwnUse: (tank, run) => `Dose ${tank} ist belegt von deinem eigenen Lauf ${run}.`,
   stopFirst: "Nimm eine andere Dose, oder brich diesen Lauf erst ab.",
   waitsAlready: (run) => `**${run}** wartet schon darauf: Du bekommst ein Signal, wenn sie frei ist.`,
   takeAnother: (free, count) =>

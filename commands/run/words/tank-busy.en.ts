@@ -1,8 +1,6 @@
 import { countOf, formatMl } from "../../speech/wording.ts";
 
 export const en = {
-  inUse: (tank: number, run: string, owner: string) => `Tank ${tank} is in use by ${owner} (${run}).`,
-  inOwnUse: (tank: number, run: string) => `Tank ${tank} is in use by your own ${run}.`,
   stopFirst: "Take another tank, or stop that run first.",
   waitsAlready: (run: string) => `**${run}** waits for it already: I call you when it is free.`,
   /** `free`: `4-6`. */

@@ -2,7 +2,12 @@ import { describe, expect, it } from "vitest";
 import { boardOf } from "../../../commands/class/board.ts";
 import { boardText, permissionWords } from "../../../commands/class/board-words.ts";
 import { sayCalendarFaults, sayCalendarNotes } from "../../../commands/class/periods/file-words.ts";
-import { type FitAnswer, type FitLine, fitReply } from "../../../commands/class/turns/reply.ts";
+import {
+  type FitAnswer,
+  type FitLine,
+  fitReply,
+  type WaitsNow,
+} from "../../../commands/class/turns/reply.ts";
 import { outlastWords } from "../../../commands/plan/outlast-words.ts";
 import type { OutlastVerdict } from "../../../commands/plan/outlast.ts";
 import { clockFaultWords, formatPeriod, periodFaultWords } from "../../../commands/class/period-words.ts";
@@ -277,11 +282,17 @@ describe("the order of the evening in German", () => {
     places: { sinks: 1, washPlaces: 2, drySlots: 1, tanks: 2 },
     ...over,
   });
-  const text = (over: Partial<FitAnswer>): string => german(() => fitReply(answer(over), [], START).text);
+  const text = (over: Partial<FitAnswer>, waits: readonly WaitsNow[] = []): string =>
+    german(() => fitReply(answer(over), waits, [], START).text);
 
   it("has one sentence for one tank and another for many", () => {
     expect(text({})).toContain(
       "**Der Film in der einen Dose** kann bis zur Klingel um 18:00:00 trocken, geschnitten und in der Hülle sein.\nEngpass: die Becken (1 Platz). Keine Reihenfolge ist in weniger als 10 min fertig.\n1. Dosenfüllung 1: eingießen 18:00:00, spätestens **18:00:00**; trocken 18:00:00",
+    );
+    const wait = { tank: 2, holder: "Mina (R1)", until: null, freeAtMs: null, waiting: ["Ben (R2)"] };
+    expect(text({}, [wait])).toContain("**Dose 2** hat Mina (R1). Darauf wartet: Ben (R2).");
+    expect(text({}, [{ ...wait, until: "18:21", waiting: ["Ben (R2)", "Ola (R3)"] }])).toContain(
+      "**Dose 2** hat Mina (R1) bis etwa 18:21. Darauf warten: Ben (R2) und Ola (R3).",
     );
     const two = [line({}), line({ label: "Dosenfüllung 2" })];
     expect(text({ lines: two, doneByBell: 2, hungByBell: 2 })).toContain(

@@ -84,7 +84,10 @@ describe("a plan in German", () => {
 
   it("counts one and several", () => {
     const says = (rolls: number, format: "135" | "4x5"): string =>
-      german(() => plannedReply(5, aPlan({ rolls, format }), true).text);
+      german(
+        () =>
+          plannedReply(5, aPlan({ rolls, format }), { wasRatio: true, bottleHolds: null, taken: null }).text,
+      );
     expect(says(1, "135")).toContain("EI 400; 1 Film 135, 300 ml. Plan P5.");
     expect(says(2, "135")).toContain("EI 400; 2 Filme 135, 300 ml. Plan P5.");
     expect(says(1, "4x5")).toContain("EI 400; 1 Planfilm 4x5, 300 ml.");

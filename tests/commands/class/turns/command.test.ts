@@ -59,6 +59,41 @@ describe("/class turns", () => {
     expect(text).toMatch(/Ben \(P2\): pour in 18:16:20/);
   });
 
+  it("knows who waits for one certain tank and who has it, and lets nobody pour in before it is free", async () => {
+    const room = withBell("20:30");
+    for (const { number } of room.stores.tanks.list(1)) if (number !== 2) room.stores.tanks.remove(1, number);
+    for (const person of ["Mina", "Ben", "Ola"]) {
+      room.says(person, "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:2");
+      room.says(person, "/run start");
+    }
+    expect(room.says("Iris", "/class turns", "teacher")).toContain(
+      "**Tank 2**: Mina (R1) has it. Waiting for it: Ben (R2) and Ola (R3).",
+    );
+    room.says("Mina", "/run next run:1 step:0");
+    const text = room.says("Iris", "/class turns", "teacher");
+    expect(text).toContain(
+      "**Tank 2**: Mina (R1) has it until about 18:21:00. Waiting for it: Ben (R2) and Ola (R3).",
+    );
+    expect(text).toContain("Bottleneck: a tank that somebody waits for.");
+    const { reply } = room.asks("Iris", "/class turns", "teacher");
+    const hangs = Date.UTC(2026, 0, 15, 18, 21);
+    // Our estimate of rinsing, drying and loading a tank: 15 min. Then the same 21 min again.
+    expect(reply.fields).toMatchObject({
+      bottleneck: "waited-for",
+      waits: [{ tank: 2, holder: "Mina (R1)", freeAtMs: hangs, waiting: ["Ben (R2)", "Ola (R3)"] }],
+      loads: [
+        { label: "Mina (R1)", pourInAtMs: null },
+        { label: "Ben (R2)", pourInAtMs: hangs + 15 * 60_000 },
+        { label: "Ola (R3)", pourInAtMs: hangs + (15 + 21 + 15) * 60_000 },
+      ],
+    });
+    for (let step = 1; step <= 6; step += 1) room.says("Mina", `/run next run:1 step:${step} sure:yes`);
+    await room.pass(1);
+    expect(room.says("Iris", "/class turns", "teacher")).toContain(
+      "**Tank 2**: Ben (R2) has it. Waiting for it: Ola (R3).",
+    );
+  });
+
   it("answers before the class begins, from its first minute on", () => {
     const room = createRoom();
     room.says("Iris", "/class periods days:fri from:18:00 to:20:30", "teacher");
