@@ -18,7 +18,7 @@ import { writeMarker } from "../../../bot/disk/marker.ts";
 import { takeLock } from "../../../bot/disk/lock.ts";
 import { putBack } from "../../../bot/disk/restore-put.ts";
 import { redaction } from "../../../commands/mine/redact.ts";
-import { inspectStore } from "../../../store/backup.ts";
+import { copyBesideCalls, inspectStore } from "../../../store/backup.ts";
 import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { StoreError } from "../../../store/open.ts";
 import { pourIn } from "../../support/developing.ts";
@@ -94,6 +94,25 @@ describe("a backup", () => {
     expect(copy.plans.find(1, 1)).toBeUndefined();
     copy.close();
     expect(stores.plans.find(1, 1)).toBeDefined();
+  });
+
+  test("is as of the instant at which it began, though calls are committed between its pieces", () => {
+    const to = join(folder, "copy.db");
+    const before = 200;
+    for (let each = 0; each < before; each += 1) stores.plans.add(1, "room:mina", aPlan(), START);
+    let pieces = 0;
+    copyBesideCalls(path, to, () => {
+      pieces += 1;
+      stores.plans.add(1, "room:mina", aPlan(), START);
+    });
+    expect(pieces).toBeGreaterThan(1);
+    expect(stores.plans.find(1, before + pieces)).toBeDefined();
+    expect(existsSync(`${to}-wal`)).toBe(false);
+    expect(inspectStore(to).classes).toEqual([DEMO_NAME]);
+    const copy = openStores(to);
+    expect(copy.plans.find(1, before)).toBeDefined();
+    expect(copy.plans.find(1, before + 1)).toBeUndefined();
+    copy.close();
   });
 
   test("beyond the number to keep the oldest go, never the one just made", () => {
