@@ -18,8 +18,8 @@ export interface Alarm {
   unlock(): void;
   /** Asks the browser, so that it is known before the first call whether a touch is wanted; `on` while it is asked first. */
   look(): AlarmState;
-  /** Sounds at once, one after the other where there are several. */
-  play(tones: readonly Pick<Tone, "sound" | "voice">[]): void;
+  /** Sounds at once, one after the other where there are several; false where the browser holds it back. */
+  play(tones: readonly Pick<Tone, "sound" | "voice">[]): boolean;
   buzz(sound: Sound): void;
 }
 
@@ -55,13 +55,14 @@ export function createAlarm(): Alarm {
       return performance.now() - touchedAt > STARTS_WITHIN_MS ? "none" : "held";
     },
     play(tones) {
-      if (context?.state !== "running") return;
+      if (context?.state !== "running") return false;
       let at = context.currentTime + 0.02;
       for (const { sound, voice } of tones) {
         for (const { hertz, afterMs, ms } of notesOf(sound, voice))
           playNote(context, hertz, at + afterMs / 1000, ms / 1000);
         at += (lengthMs(sound) + GAP_MS) / 1000;
       }
+      return true;
     },
     buzz: (sound) => void navigator.vibrate?.(BUZZ[sound]),
   };

@@ -24,13 +24,15 @@ export function createPageSound(store: Store, clock: RoomClock, alarm: Alarm, ca
     tones: calling.tones,
     now,
     isOn: () => store.get().isSoundOn,
-    speak: (tone) => store.get().isSpeechOn && speakTone(tone, store.get().language),
+    speak: (tone) => store.get().isSpeechOn && speakTone(tone, store.get().language, now()),
   });
 
   setInterval(() => {
     sounder.beat();
     nameNext(track, store.get(), now());
   }, BEAT_MS);
+  // Behind other pages a browser lets its timers wait for up to a minute, but not what the room says.
+  store.subscribe(() => document.hidden && sounder.beat());
   return sounder;
 }
 
@@ -46,8 +48,9 @@ export function nameNext(
   track.name(title, wordsIn(language).runs.name(nameOfView(next.view)));
 }
 
-export function speakTone({ call, sound }: Tone, language: Language): void {
+export function speakTone({ call, sound, until }: Tone, language: Language, now: number): void {
+  if (call.words.spoken === "") return;
   const where = call.run && wordsIn(language).runs.where(call.run);
   const words = [call.words.spoken, where ? `${where}.` : ""];
-  speakAloud(words.join(" ").trim(), language, lengthMs(sound));
+  speakAloud(words.join(" ").trim(), language, lengthMs(sound), until - now);
 }

@@ -16,8 +16,8 @@ export interface SinkSound extends Sounder {
 export function createSinkSound(main: PageRoom, rooms: () => readonly PageRoom[]): SinkSound {
   let known: readonly (readonly Tone[])[] = [];
   let all: readonly Tone[] = [];
-  // All of them go by the clock of one and the same room.
-  const now = (): number => (rooms()[0] ?? main).clock.now();
+  // All of them go by the clock of one and the same room, as soon as it has told one of them its time.
+  const now = (): number => (rooms().find(({ store }) => store.get().facts) ?? main).clock.now();
   const track = createTrackPlayer(now);
 
   function tones(): readonly Tone[] {
@@ -26,7 +26,11 @@ export function createSinkSound(main: PageRoom, rooms: () => readonly PageRoom[]
     known = each;
     // A word to all is in everybody's feed, and sounds once.
     const once = new Map(each.flat().map((tone) => [tone.id, tone]));
-    all = inTurn([...once.values()].sort((a, b) => a.at - b.at));
+    all = inTurn(
+      [...once.values()].sort((a, b) => a.at - b.at),
+      all,
+      now(),
+    );
     return all;
   }
 
@@ -36,7 +40,7 @@ export function createSinkSound(main: PageRoom, rooms: () => readonly PageRoom[]
     tones,
     now,
     isOn: () => main.store.get().isSoundOn,
-    speak: (tone) => main.store.get().isSpeechOn && speakTone(tone, main.store.get().language),
+    speak: (tone) => main.store.get().isSpeechOn && speakTone(tone, main.store.get().language, now()),
   });
   const beating = setInterval(() => {
     sounder.beat();
@@ -44,5 +48,11 @@ export function createSinkSound(main: PageRoom, rooms: () => readonly PageRoom[]
     const views = states.flatMap((state) => state.views);
     nameNext(track, { views, facts: states[0]?.facts ?? null, language: main.store.get().language }, now());
   }, BEAT_MS);
-  return { ...sounder, stop: () => clearInterval(beating) };
+  return {
+    ...sounder,
+    stop() {
+      clearInterval(beating);
+      track.follow([]);
+    },
+  };
 }

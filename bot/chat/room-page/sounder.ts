@@ -28,21 +28,33 @@ export interface SounderParts {
   speak(tone: Tone): void;
 }
 
+/** More than an answer of the room puts a clock right by in passing. */
+const AGAIN_MS = 1000;
+
 export function createSounder({ alarm, track, tones, now, isOn, speak }: SounderParts): Sounder {
   const sounded = new Set<string>();
+  const felt = new Set<string>();
 
   return {
     beat() {
       const all = tones();
-      track?.follow(isOn() ? all : []);
+      // A clock that ran ahead and was put right has them before it again.
+      for (const { id, at } of all) if (at > now() + AGAIN_MS) sounded.delete(id);
       const due = tonesDue(all, (id) => sounded.has(id), now());
+      // Asked before the track is put right or made anew.
+      const own = due.filter((tone) => !track?.covers(tone));
+      track?.follow(isOn() ? all.filter(({ id }) => !sounded.has(id)) : []);
       // What lies before them is past, whether it was heard or slept through.
       for (const { id, at } of all) if (at <= now()) sounded.add(id);
       if (due.length === 0 || !isOn()) return;
-      alarm.play(due.filter((tone) => !track?.covers(tone)));
-      const [first] = due;
+      if (alarm.play(own)) track?.leave(own);
+      // Held back until a touch: it sounds then, as long as it is of use.
+      else for (const { id } of own) sounded.delete(id);
+      const fresh = due.filter(({ id }) => !felt.has(id));
+      for (const { id } of fresh) felt.add(id);
+      const [first] = fresh;
       if (first) alarm.buzz(first.sound);
-      for (const tone of due) if (!tone.isRepeat) speak(tone);
+      for (const tone of fresh) if (!tone.isRepeat) speak(tone);
     },
     touch() {
       alarm.unlock();

@@ -57,13 +57,17 @@ function soundings(call: Call, voice: number, nextAt: number): Tone[] {
 /** Between two tones of one device. */
 const APART_MS = 300;
 
-/** Where many share a device, no two sound together: whichever comes second waits for the first, as long as it is of use. */
-export function inTurn(tones: readonly Tone[]): Tone[] {
+/**
+ * Where many share a device, no two sound together: whichever comes second waits for the first, as long as it is of use.
+ * `before`: how they stood so far; one whose turn has come by now keeps it, whatever else has come between.
+ */
+export function inTurn(tones: readonly Tone[], before: readonly Tone[] = [], now = -Infinity): Tone[] {
+  const kept = new Map(before.filter(({ at }) => at <= now).map(({ id, at }) => [id, at]));
   let freeAt = -Infinity;
   return tones.flatMap((tone) => {
-    const at = Math.max(tone.at, freeAt);
+    const at = kept.get(tone.id) ?? Math.max(tone.at, freeAt);
     if (at >= tone.until) return [];
-    freeAt = at + lengthMs(tone.sound) + APART_MS;
+    freeAt = Math.max(freeAt, at + lengthMs(tone.sound) + APART_MS);
     return [at === tone.at ? tone : { ...tone, at }];
   });
 }

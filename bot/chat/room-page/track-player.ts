@@ -8,11 +8,13 @@ import { makeSegment, segmentEnd, trackKey } from "./track.ts";
 
 /** Further off than this the element is put right, but not while a tone is near. */
 const MOST_DRIFT_MS = 50;
-/** Further off than this it is put right whatever sounds. */
-const FAR_MS = 400;
-/** In step as far as a tone is heard from it and not from the page as well. */
+/** In step as far as a tone is heard from it and not from the page as well; further off it is put right whatever sounds. */
 const IN_STEP_MS = 250;
 const SEEK_GAP_MS = 2000;
+/** A tone that comes to be wanted so shortly before it is no reason for another file: that takes as long. */
+const NEAR_MS = 1000;
+/** Longer than from one look at its place to the next. */
+const HUSH_MS = 300;
 
 export interface TrackPlayer {
   /** From a touch: from then on the element may play. */
@@ -21,6 +23,8 @@ export interface TrackPlayer {
   follow(tones: readonly Tone[]): void;
   /** True where this tone is heard from the track; one that came after it was made is not. */
   covers(tone: Tone): boolean;
+  /** The page has sounded these itself: where the track still comes to them, it passes over them in silence. */
+  leave(tones: readonly Tone[]): void;
   /** After a pause from outside. */
   resume(): void;
   /** The name of what comes next, for a lock screen. */
@@ -29,6 +33,9 @@ export interface TrackPlayer {
   /** How far its place is from the room's clock, ms; undefined where it does not play. For measuring. */
   drift(): number | undefined;
 }
+
+const keyOf = (tone: Tone): string => trackKey([tone]);
+const endOf = ({ at, sound }: Tone): number => at + lengthMs(sound);
 
 interface Segment {
   readonly tones: readonly Tone[];
@@ -47,8 +54,14 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
   let lastSeekAt = -Infinity;
   /** What a seek costs on this device: learned from where the last one landed. */
   let seekLeadMs = 0;
+  const left = new Set<Tone>();
+  /** From here on its tones were heard: those before were left, or lie where it has jumped. */
+  let soundsFromMs = -Infinity;
 
   const isAhead = ({ at }: Tone): boolean => at > now();
+  const placeMs = (): number => (segment?.fromMs ?? 0) + element.currentTime * 1000;
+  const inFile = (tone: Tone): Tone | undefined =>
+    segment?.tones.find((known) => keyOf(known) === keyOf(tone));
 
   function drift(): number | undefined {
     if (!segment || element.paused || element.ended || element.seeking || element.currentTime === 0)
@@ -69,6 +82,9 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
     const url = URL.createObjectURL(new Blob([makeSegment(tones, fromMs, toMs)], { type: "audio/wav" }));
     if (segment) URL.revokeObjectURL(segment.url);
     segment = { tones, fromMs, url };
+    left.clear();
+    soundsFromMs = fromMs;
+    element.muted = false;
     element.src = url;
     lastSeekAt = -Infinity;
     play();
@@ -95,20 +111,51 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
     const off = drift();
     if (off === undefined || !segment) return;
     if (performance.now() - lastSeekAt < SEEK_GAP_MS) return;
-    const isNearTone = segment.tones.some(
-      ({ at, sound }) => at - 1000 < now() && now() < at + lengthMs(sound) + 200,
-    );
-    if (Math.abs(off) <= MOST_DRIFT_MS || (isNearTone && Math.abs(off) <= FAR_MS)) return;
+    const isNearTone = segment.tones.some((tone) => tone.at - 1000 < now() && now() < endOf(tone) + 200);
+    if (Math.abs(off) <= MOST_DRIFT_MS || (isNearTone && Math.abs(off) < IN_STEP_MS)) return;
     // What is left over after a seek is what the seek itself took.
     if (lastSeekAt > -Infinity) seekLeadMs = Math.min(500, Math.max(0, seekLeadMs - off / 2));
     lastSeekAt = performance.now();
-    element.currentTime = (now() - segment.fromMs + seekLeadMs) / 1000;
+    soundsFromMs = now() + seekLeadMs;
+    element.currentTime = (soundsFromMs - segment.fromMs) / 1000;
+  }
+
+  function hush(): void {
+    const isMuted = [...left].some((tone) => tone.at - HUSH_MS < placeMs() && placeMs() < endOf(tone));
+    if (element.muted && !isMuted) soundsFromMs = placeMs();
+    element.muted = isMuted;
+  }
+
+  /** What sounds from it now, or at any moment, as far as it is behind or ahead. */
+  function isSounding({ tones }: Segment): boolean {
+    const [first, last] = [now(), placeMs()].sort((a, b) => a - b) as [number, number];
+    return (
+      drift() !== undefined && tones.some((tone) => !left.has(tone) && tone.at <= last && first < endOf(tone))
+    );
+  }
+
+  /** Whether another file is due. What sounds is heard to its end first, and what is not wanted any more is left meanwhile. */
+  function isStale(old: Segment, ahead: readonly Tone[]): boolean {
+    const asked = new Set(ahead.map(keyOf));
+    const held = old.tones.filter(isAhead);
+    const unwanted = held.filter((tone) => !asked.has(keyOf(tone)));
+    const known = new Set(held.map(keyOf));
+    const isLacking = ahead.some((tone) => tone.at > now() + NEAR_MS && !known.has(keyOf(tone)));
+    if (unwanted.length === 0 && !isLacking) return false;
+    if (ahead.length === 0 || !isSounding(old)) return true;
+    for (const tone of unwanted) left.add(tone);
+    return false;
   }
 
   element.addEventListener("ended", start);
+  for (const moved of ["timeupdate", "seeked"]) element.addEventListener(moved, hush);
   element.addEventListener("pause", () => {
     // Not by us and not by its end: by the lock screen, a headphone's key or another app.
-    if (segment && !element.ended && state === "playing") state = "paused";
+    if (segment && element.paused && !element.ended && state !== "refused") state = "paused";
+  });
+  element.addEventListener("playing", () => {
+    // Let go from outside, as after a phone call: it goes on where it was stopped, and that is past.
+    if (state === "paused") start();
   });
   if ("mediaSession" in navigator) {
     navigator.mediaSession.setActionHandler("pause", () => element.pause());
@@ -137,19 +184,20 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
       wanted = tones;
       const ahead = tones.filter(isAhead);
       if (state === "paused") return ahead.length === 0 ? stop() : undefined;
-      const isSame = segment && trackKey(segment.tones.filter(isAhead)) === trackKey(ahead);
       if (!segment) return ahead.length > 0 ? start() : undefined;
-      if (isSame) {
-        if (ahead.length === 0 && element.ended) return stop();
-        return state === "playing" ? keepInStep() : undefined;
-      }
-      return start();
+      hush();
+      if (isStale(segment, ahead)) return start();
+      if (ahead.length === 0 && element.ended) return stop();
+      return state === "playing" ? keepInStep() : undefined;
     },
     covers(tone) {
       const off = drift();
       if (!segment || off === undefined || Math.abs(off) >= IN_STEP_MS) return false;
-      const key = trackKey([tone]);
-      return segment.tones.some((known) => trackKey([known]) === key);
+      return !element.muted && tone.at >= soundsFromMs && inFile(tone) !== undefined;
+    },
+    leave(tones) {
+      for (const tone of tones.map(inFile)) if (tone) left.add(tone);
+      hush();
     },
     resume() {
       start();

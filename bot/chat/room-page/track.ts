@@ -8,8 +8,8 @@ import { lengthMs, notesOf, type Tone } from "./tones.ts";
 export const SAMPLE_RATE = 8000;
 const LONGEST_MS = 10 * 60_000;
 const HEADER_BYTES = 44;
-/** Between two files lies a moment of real silence: no tone may be near it. */
-const CLEAR_MS = 2000;
+/** Between two files lies a moment of real silence: no tone may be near it. Where many tanks leave no such gap, a shorter one. */
+const CLEAR_MS = [2000, 700, 100] as const;
 const EASE_MS = 15;
 const LOUDNESS = 0.8;
 
@@ -23,13 +23,20 @@ export function segmentEnd(tones: readonly Tone[], fromMs: number): number {
   const ahead = tones.filter(({ at }) => at >= fromMs);
   const last = ahead[ahead.length - 1];
   if (!last) return fromMs;
-  const end = last.at + lengthMs(last.sound) + CLEAR_MS;
+  const [wide] = CLEAR_MS;
+  const end = last.at + lengthMs(last.sound) + wide;
   if (end <= fromMs + LONGEST_MS) return end;
-  let cut = fromMs + LONGEST_MS;
+  const cut = CLEAR_MS.map((clearMs) => cutBefore(ahead, fromMs + LONGEST_MS, clearMs)).find(
+    (at) => at > fromMs,
+  );
+  return cut ?? fromMs + LONGEST_MS;
+}
+
+function cutBefore(ahead: readonly Tone[], latest: number, clearMs: number): number {
+  let cut = latest;
   for (const { at, sound } of [...ahead].reverse())
-    if (at - CLEAR_MS < cut && cut < at + lengthMs(sound) + CLEAR_MS) cut = at - CLEAR_MS;
-  // Calls without a gap for ten minutes there are none; should there be, the file is cut where it is.
-  return cut > fromMs ? cut : fromMs + LONGEST_MS;
+    if (at - clearMs < cut && cut < at + lengthMs(sound) + clearMs) cut = at - clearMs;
+  return cut;
 }
 
 /** A WAV file (8 bit, one channel) of these tones from one instant to another, ms; tones that begin before are left out. */
