@@ -5,6 +5,7 @@ import type { Intent } from "./rules.ts";
 import { printingAnswer } from "./print-answers.ts";
 import * as ofRun from "./run-answers.ts";
 import * as atSink from "./sink-answers.ts";
+import * as onWorry from "./worry-answers.ts";
 import { says, shows, type Answer, type Answerer } from "./shape.ts";
 import { timeAnswer } from "./time.ts";
 import { askWords as words } from "./words.ts";
@@ -45,6 +46,18 @@ const ANSWERS: Readonly<Record<Intent, Answerer>> = {
   lights: atSink.lightsAnswer,
   hang: atSink.hangAnswer,
   mishap: atSink.mishapAnswer,
+  wear: onWorry.wearAnswer,
+  smell: onWorry.smellAnswer,
+  exposed: onWorry.exposedAnswer,
+  leader: onWorry.leaderAnswer,
+  tint: onWorry.tintAnswer,
+  calls: onWorry.callsAnswer,
+  phone: onWorry.phoneAnswer,
+  turn: onWorry.turnAnswer,
+  expired: onWorry.expiredAnswer,
+  several: onWorry.severalAnswer,
+  faster: onWorry.fasterAnswer,
+  worry: onWorry.worryAnswer,
   harm: ofClass.harmAnswer,
   hello: () => shows("help", {}, words().hello),
   thanks: () => says(words().thanks),

@@ -8,7 +8,11 @@ import { de as sinkDe } from "./words/sink.de.ts";
 import { en as sinkEn } from "./words/sink.en.ts";
 import { de as termsDe } from "./words/terms.de.ts";
 import { en as termsEn } from "./words/terms.en.ts";
+import { de as worryDe } from "./words/worry.de.ts";
+import { en as worryEn } from "./words/worry.en.ts";
 
+export type { WorryWords } from "./words/worry.en.ts";
+export const worryWords = inEach({ en: worryEn, de: worryDe });
 export const sinkWords = inEach({ en: sinkEn, de: sinkDe });
 export const askWords = inEach({ en, de });
 export const aidWords = inEach({ en: aidEn, de: aidDe });

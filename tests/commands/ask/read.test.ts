@@ -11,6 +11,8 @@ import { MORE_EN } from "./more.en.ts";
 import { CLASS_NAMES, readAs } from "./read-as.ts";
 import { TYPED_DE } from "./typed.de.ts";
 import { TYPED_EN } from "./typed.en.ts";
+import { WORRY_DE } from "./worry.de.ts";
+import { WORRY_EN } from "./worry.en.ts";
 
 const TABLES = [
   ["English, written before the rules", TYPED_EN],
@@ -42,9 +44,12 @@ describe.each(TABLES)("%s", (_, rows) => {
   });
 });
 
-test.each([...EVENING_EN, ...EVENING_DE])("of an evening, %s: %s", (wanted, sentence) => {
-  expect(readAs(sentence)).toBe(wanted);
-});
+test.each([...EVENING_EN, ...EVENING_DE, ...WORRY_EN, ...WORRY_DE])(
+  "of an evening, %s: %s",
+  (wanted, sentence) => {
+    expect(readAs(sentence)).toBe(wanted);
+  },
+);
 
 /*
  * Written by somebody who had not seen the rules. What the reader made of them before it was mended by them: in English 154 of 183

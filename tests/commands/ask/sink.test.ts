@@ -2,6 +2,7 @@ import { beforeEach, expect, test } from "vitest";
 import { englishIn } from "../../support/english.ts";
 import { createRoom, type Room } from "../../support/room.ts";
 import { EVENING_DE } from "./evening.de.ts";
+import { WORRY_DE } from "./worry.de.ts";
 
 /* What stands in a beginner's way at the sink: each question gets something to do. */
 
@@ -76,9 +77,30 @@ test("a letter held too long is one", () => {
 test("in German no answer of an evening has English in it, or is without words", () => {
   room.says("Mina", "/mine language language:de");
   room.says("Mina", PLAN);
-  for (const [, sentence] of EVENING_DE) {
+  for (const [, sentence] of [...EVENING_DE, ...WORRY_DE]) {
     const { reply } = room.asks("Mina", `ask ${sentence}`);
     expect(englishIn(reply.text, ...(reply.actions ?? []).map(({ label }) => label)), sentence).toEqual([]);
     expect(reply.text, sentence).not.toContain("Das habe ich nicht verstanden");
   }
+});
+
+test("a phone that went dark, or a film feared for, is told where the film is", () => {
+  for (const sentence of ["my phone died", "is my film ruined"]) {
+    expect(room.says("Mina", sentence)).not.toContain("left in the developer");
+    room.says("Mina", PLAN);
+  }
+  room.says("Mina", "/run start");
+  put(0);
+  for (const sentence of ["my phone died", "is my film ruined", "when is it my turn"])
+    expect(room.says("Mina", sentence)).toMatch(/left in the developer/);
+});
+
+test("whose turn it is hangs on a free tank, and who is not done yet stands on the board", () => {
+  room.says("Mina", PLAN);
+  room.says("Mina", "/run start");
+  put(0);
+  expect(room.says("Ben", "when is it my turn")).toMatch(
+    /^\*\*It is your turn when a tank is free[^]*Free: T1/,
+  );
+  expect(room.says("Ben", "who isnt done yet")).toContain("Mina");
 });
