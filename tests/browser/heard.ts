@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 /* What a page sounds, noted in the browser: each note of its own, and the files of its track. */
 
 const NOTE = `
-  window.heard = { notes: [], files: [], elements: [], said: [] };
+  window.heard = { notes: [], files: [], elements: [], said: [], places: [] };
   const start = OscillatorNode.prototype.start;
   OscillatorNode.prototype.start = function (at) {
     heard.notes.push({ hertz: this.frequency.value, at: Date.now() });
@@ -11,13 +11,21 @@ const NOTE = `
   };
   const makeUrl = URL.createObjectURL;
   URL.createObjectURL = (blob) => {
-    if (blob instanceof Blob && blob.type === "audio/wav") heard.files.push({ blob, at: Date.now() });
-    return makeUrl.call(URL, blob);
+    const url = makeUrl.call(URL, blob);
+    if (blob instanceof Blob && blob.type === "audio/wav") heard.files.push({ blob, url, at: Date.now() });
+    return url;
   };
+  const place = ({ target }) => {
+    const { src, currentTime, paused, muted, seeking } = target;
+    heard.places.push({ at: Date.now(), src, ms: currentTime * 1000, isHeard: !paused && !muted && !seeking });
+  };
+  setInterval(() => heard.elements.forEach((target) => place({ target })), 20);
   window.Audio = class extends Audio {
     constructor(...args) {
       super(...args);
       heard.elements.push(this);
+      for (const told of ["playing", "pause", "seeking", "seeked", "volumechange", "timeupdate"])
+        this.addEventListener(told, place);
     }
   };
 `;
@@ -74,5 +82,52 @@ export function onsetsOfTrack(page: Page): Promise<number[]> {
       last = index;
     });
     return onsets;
+  })()`);
+}
+
+export interface Sound {
+  /** By the browser's clock, ms. */
+  readonly at: number;
+  readonly hertz: number;
+  readonly from: "page" | "track";
+}
+
+/** Every note that was heard since then, of the page's own and of its files where their element played them. */
+export function soundsSince(page: Page, since: number): Promise<Sound[]> {
+  return page.evaluate(`(async () => {
+    const notesOf = async (blob) => {
+      const context = new OfflineAudioContext(1, 1, 8000);
+      const buffer = await context.decodeAudioData(await blob.arrayBuffer());
+      const { sampleRate } = buffer;
+      const samples = buffer.getChannelData(0);
+      const notes = [];
+      let last = -Infinity;
+      samples.forEach((value, index) => {
+        if (Math.abs(value) < 0.06) return;
+        const isNew = (index - last) / sampleRate > 0.04;
+        last = index;
+        if (!isNew) return;
+        // How often it rises through nothing in a tenth of a second.
+        let rises = 0;
+        for (let at = index + 1; at < index + sampleRate / 10; at += 1)
+          if (samples[at - 1] < 0 && samples[at] >= 0) rises += 1;
+        notes.push({ ms: (index / sampleRate) * 1000, hertz: rises * 10 });
+      });
+      return notes;
+    };
+    const sounds = heard.notes.map(({ at, hertz }) => ({ at, hertz: Math.round(hertz), from: "page" }));
+    for (const { blob, url } of heard.files) {
+      const notes = await notesOf(blob);
+      const places = heard.places.filter(({ src }) => src === url);
+      for (const [index, to] of places.entries()) {
+        const from = places[index - 1];
+        const went = from && to.ms - from.ms;
+        // A jump sounds nothing.
+        if (!from?.isHeard || !to.isHeard || went <= 0 || went > to.at - from.at + 150) continue;
+        for (const { ms, hertz } of notes)
+          if (from.ms < ms && ms <= to.ms) sounds.push({ at: from.at + ms - from.ms, hertz, from: "track" });
+      }
+    }
+    return sounds.filter(({ at }) => at >= ${since}).sort((a, b) => a.at - b.at);
   })()`);
 }

@@ -15,7 +15,6 @@ export function firstState(): State {
     fault: null,
     fill: null,
     formSentAfter: null,
-    answered: readKept("answered", {}),
     theme: readKept("theme", "auto"),
     language: firstLanguage,
     isSoundOn: readKept("sound", true),

@@ -20,8 +20,19 @@ export function rememberHere(key: string, value: unknown): void {
 /** What tells of the person who was here; how the page looks and sounds stays. */
 export function forgetPerson(): void {
   try {
-    for (const key of ["name", "recent", "answered"]) localStorage.removeItem(`sinkside.${key}`);
+    for (const key of ["name", "recent"]) localStorage.removeItem(`sinkside.${key}`);
+    forgetAnswered();
   } catch {
     // A browser that keeps nothing has nothing to forget.
+  }
+}
+
+/** Of whoever was here; a device that is everybody's keeps it for each. */
+export function forgetAnswered(): void {
+  try {
+    for (const key of Object.keys(localStorage))
+      if (key.startsWith("sinkside.answered")) localStorage.removeItem(key);
+  } catch {
+    // Nothing is kept here.
   }
 }

@@ -5,13 +5,13 @@ import { createAlarm, type Alarm } from "./alarm.ts";
 import { api } from "./api.ts";
 import { wordRefusal } from "./check.ts";
 import { createRoomClock, type RoomClock } from "./clock.ts";
-import { createCalling, type Calling } from "./calling.ts";
+import { createCalling } from "./calling.ts";
 import type { Call } from "./calls.ts";
 import { askMe } from "./early.ts";
 import { createEarlier } from "./earlier.ts";
 import { joinFeed, joinWall } from "./feed.ts";
 import { firstState } from "./first-state.ts";
-import { forgetPerson, rememberHere, readKept } from "./kept.ts";
+import { forgetAnswered, forgetPerson, rememberHere, readKept } from "./kept.ts";
 import { createLines } from "./lines.ts";
 import { createLink } from "./link.ts";
 import { createPageSound } from "./page-sound.ts";
@@ -59,10 +59,11 @@ export interface PageRoom {
 
 /** `as`: at a device that is everybody's, for this one of the people who stand there. */
 export function createPageRoom(as: string | null = null): PageRoom {
-  const store = createStore(firstState());
+  const answeredKey = as === null ? "answered" : `answered ${as}`;
+  const store = createStore({ ...firstState(), answered: readKept(answeredKey, {}) });
   const clock = createRoomClock();
   const alarm = createAlarm();
-  const calling: Calling = createCalling(store, () => clock.now());
+  const calling = createCalling(store, () => clock.now());
   // Where many stand at one device, it sounds for all of them as one.
   const sounder = as === null ? createPageSound(store, clock, alarm, calling) : SILENT;
   const wake = createWake();
@@ -122,6 +123,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
     link.close();
     lastId = null;
     untold = null;
+    if (as === null && door.state === "out") forgetAnswered();
     store.set({ door, ...NOTHING_OF_ANYBODY });
   }
 
@@ -233,8 +235,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
     tones: calling.tones,
     answer(call) {
       calling.answer(call);
-      // At a device that is everybody's each person's room keeps its own beside the others'.
-      rememberHere("answered", { ...readKept("answered", {}), ...store.get().answered });
+      rememberHere(answeredKey, { ...readKept(answeredKey, {}), ...store.get().answered });
     },
     shown(call) {
       if (call.kind === "word") tellShown(call.mark);

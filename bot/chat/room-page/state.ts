@@ -65,6 +65,8 @@ export const NOTHING_OF_ANYBODY = {
   pending: [],
   link: "opening",
   troubleSince: null,
+  // Words are counted anew in another class, and after a class was begun anew.
+  answered: {},
 } as const;
 
 export interface Store {
