@@ -29,4 +29,11 @@ export const WORRY_DE: readonly (readonly [wanted: string, sentence: string])[] 
   ["harm", "mir ist schlecht von dem geruch"],
   ["poured", "hab zu spät gedrückt"],
   ["waste", "wohin mit dem alten entwickler"],
+  ["several", "kann ich zwei dosen gleichzeitig machen"],
+  ["wait", "muss ich die ganze zeit hier stehen bleiben"],
+  ["smell", "der unterbrecher riecht komisch"],
+  ["phone", "app hängt sich auf"],
+  ["exposed", "vorhang war offen beim einspulen"],
+  ["tint", "fixierbad ist trüb"],
+  ["worry", "ist der film jetzt hin"],
 ];

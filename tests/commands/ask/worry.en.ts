@@ -1,7 +1,8 @@
 /*
  * What worries somebody, as it is typed with wet hands; written before any rule for it. Of the first 20 here and the first 20 in
  * German, 9 answers were of use before the rules; of the others, 20 in all, 13 right after them, before they were mended by those.
- * Two of those are still not read, and stand in neither list: music beside the calls, and wet hands on a phone.
+ * Two of those are still not read, and stand in neither list: music beside the calls, and wet hands on a phone. Of a third 20,
+ * tried as it stood then, 11 answers were of use; the last rows are of them.
  */
 export const WORRY_EN: readonly (readonly [wanted: string, sentence: string])[] = [
   ["phone", "my page went black"],
@@ -32,4 +33,8 @@ export const WORRY_EN: readonly (readonly [wanted: string, sentence: string])[] 
   ["printing", "is the red light safe for film"],
   ["reel", "the film is stuck on the reel"],
   ["waste", "where do i pour the old developer"],
+  ["phone", "what happens if my phone locks"],
+  ["phone", "how do i get back in after closing the tab"],
+  ["wear", "should i wear goggles"],
+  ["tint", "the developer looks brown"],
 ];
