@@ -96,7 +96,7 @@ export async function startBot(
   beat.start();
   const now = (): number => clock.now();
   const onBroken = (sentence: string): void => onFatal(sentence, "store");
-  guard = watchStore({ path, stores, log, now, isExamined, onFatal: onBroken });
+  guard = await betweenCalls(() => watchStore({ path, stores, log, now, isExamined, onFatal: onBroken }));
   const onChatFatal = (sentence: string): void => onFatal(sentence, "chat");
 
   // The room, and the demo with it, is with the first of several processes.
