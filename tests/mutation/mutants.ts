@@ -186,10 +186,10 @@ export const MUTANTS: readonly Mutant[] = [
   },
   {
     name: "a backup is a copy of the file without its log",
-    file: "store/backup.ts",
-    find: 'db.prepare("vacuum into ?").run(to);',
+    file: "bot/disk/backup.ts",
+    find: "copyBesideCalls(storePath, part, createRest());",
     replace:
-      'db.exec("select 1"); (process as unknown as { getBuiltinModule(name: string): { copyFileSync(a: string, b: string): void } }).getBuiltinModule("node:fs").copyFileSync(path, to);',
+      'createRest(); (process as unknown as { getBuiltinModule(name: string): { copyFileSync(a: string, b: string): void } }).getBuiltinModule("node:fs").copyFileSync(storePath, part);',
     caughtBy: { file: BACKUP, test: "is one whole file" },
   },
   {
