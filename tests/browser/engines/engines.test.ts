@@ -144,6 +144,20 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
         );
       // Firefox plays nothing where the machine has no device for sound.
       if (hand.engine !== "firefox") await until(hand, "track.element?.currentTime > 1", "the track to play");
+      // And what the track knows nothing of is heard from the page, once.
+      await hand.run(`
+        window.notes = [];
+        const { start } = OscillatorNode.prototype;
+        OscillatorNode.prototype.start = function (at) {
+          notes.push(Math.round(this.frequency.value));
+          return start.call(this, at);
+        };
+      `);
+      const teacher = room.visitor();
+      await teacher.joinDemo("Iris", "teacher");
+      await (await teacher.open()).says("class say text:Lights on in a minute");
+      await until(hand, "notes.includes(659)", "the word's lower note");
+      expect(await hand.ask("notes.filter((hertz) => hertz === 659).length")).toBe(1);
       expect(await hand.complaints()).toEqual([]);
     });
 
