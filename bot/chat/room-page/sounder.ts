@@ -43,7 +43,7 @@ export function createSounder({ alarm, track, tones, now, isOn, speak }: Sounder
       const due = tonesDue(all, (id) => sounded.has(id), now());
       // Asked before the track is put right or made anew.
       const own = due.filter((tone) => !track?.covers(tone));
-      track?.follow(isOn() ? all.filter(({ id }) => !sounded.has(id)) : []);
+      track?.follow(isOn() ? all : []);
       // What lies before them is past, whether it was heard or slept through.
       for (const { id, at } of all) if (at <= now()) sounded.add(id);
       if (due.length === 0 || !isOn()) return;

@@ -14,7 +14,7 @@ const SEEK_GAP_MS = 2000;
 /** A tone that comes to be wanted so shortly before it is no reason for another file: that takes as long. */
 const NEAR_MS = 1000;
 /** Longer than from one look at its place to the next. */
-const HUSH_MS = 300;
+const HUSH_MS = 120;
 
 export interface TrackPlayer {
   /** From a touch: from then on the element may play. */

@@ -144,20 +144,7 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
         );
       // Firefox plays nothing where the machine has no device for sound.
       if (hand.engine !== "firefox") await until(hand, "track.element?.currentTime > 1", "the track to play");
-      // And what the track knows nothing of is heard from the page, once.
-      await hand.run(`
-        window.notes = [];
-        const { start } = OscillatorNode.prototype;
-        OscillatorNode.prototype.start = function (at) {
-          notes.push(Math.round(this.frequency.value));
-          return start.call(this, at);
-        };
-      `);
-      const teacher = room.visitor();
-      await teacher.joinDemo("Iris", "teacher");
-      await (await teacher.open()).says("class say text:Lights on in a minute");
-      await until(hand, "notes.includes(659)", "the word's lower note");
-      expect(await hand.ask("notes.filter((hertz) => hertz === 659).length")).toBe(1);
+      if (hand.engine !== "firefox") await hearsWordOnce(hand);
       expect(await hand.complaints()).toEqual([]);
     });
 
@@ -230,4 +217,21 @@ async function beginQuick(hand: Hand, name: string, over: Partial<typeof QUICK> 
   planFor(name, { ...QUICK, ...over });
   await say(hand, "/run start");
   await pressAt(hand, ".run.is-waiting .key.main");
+}
+
+/** What the track knows nothing of is heard from the page, once. */
+async function hearsWordOnce(hand: Hand): Promise<void> {
+  await hand.run(`
+    window.notes = [];
+    const { start } = OscillatorNode.prototype;
+    OscillatorNode.prototype.start = function (at) {
+      notes.push(Math.round(this.frequency.value));
+      return start.call(this, at);
+    };
+  `);
+  const teacher = room.visitor();
+  await teacher.joinDemo("Iris", "teacher");
+  await (await teacher.open()).says("class say text:Lights on in a minute");
+  await until(hand, "notes.includes(659)", "the word's lower note");
+  expect(await hand.ask("notes.filter((hertz) => hertz === 659).length")).toBe(1);
 }

@@ -301,6 +301,37 @@ describe("each call is heard once", () => {
     expect(faultsOf(page)).toEqual([]);
   });
 
+  const soundsOf = (of: string): string[] =>
+    ear.heard.filter(({ id }) => id.startsWith(of)).map(({ from }) => from);
+
+  test("where its file comes late to what the page has sounded already, also what comes just after", () => {
+    const late = new Page({ loadMs: 400, seekMs: 20, runs: [begin(1, 30, START + 300)] });
+    late.pass(3000);
+    expect(soundsOf("1 ")).toEqual(["page"]);
+    const runs = [begin(1, 30, START + 900), begin(2, 30, START + 1300)];
+    const hidden = new Page({ loadMs: 400, seekMs: 20, beatMs: 1000, runs });
+    hidden.pass(4000);
+    expect([soundsOf("1 "), soundsOf("2 ")]).toEqual([["page"], ["page"]]);
+  });
+
+  test("at a sink, though words come late between tanks that wait for each other", () => {
+    const runs = [begin(1, 30, START + 500), begin(2, 30, START + 500)];
+    const page = new Page({ loadMs: 30, seekMs: 20, isSink: true, runs });
+    page.pass(1900);
+    for (let word = 0; word < 3; word += 1) page.says(START + 490);
+    page.pass(5000);
+    expect([soundsOf("1 "), soundsOf("2 ")]).toEqual([["track"], ["track"]]);
+  });
+
+  test("and not at all once its run is stopped, though others sound before and after it", () => {
+    const runs = [500, 800, 1150].map((at, index) => begin(index + 1, 30, START + at));
+    const page = new Page({ loadMs: 30, seekMs: 20, runs });
+    page.pass(650);
+    page.act(page.runs[2]!, { kind: "stop", reason: "", atMs: page.now() });
+    page.pass(3000);
+    expect([soundsOf("1 "), soundsOf("2 "), soundsOf("3 ")]).toEqual([["track"], ["track"], []]);
+  });
+
   test("though the page's clock was a minute ahead for a while", () => {
     const page = new Page({ loadMs: 80, seekMs: 20, runs: [begin(1, 10, START + 500, 180)] });
     page.pass(22_000);
