@@ -30,17 +30,21 @@ const GAP_MS = 250;
 export function createAlarm(): Alarm {
   let context: AudioContext | undefined;
   let touchedAt = Infinity;
+  let isTouched = false;
 
   function open(): AudioContext {
     context ??= new AudioContext();
     return context;
   }
 
+  const resume = (): void => void context?.resume().catch(() => undefined);
+
   return {
     unlock() {
       const { state } = open();
-      if (state !== "running") void context?.resume().catch(() => undefined);
+      if (state !== "running") resume();
       touchedAt = Math.min(touchedAt, performance.now());
+      isTouched = true;
     },
     look() {
       if (!context) {
@@ -55,7 +59,11 @@ export function createAlarm(): Alarm {
       return performance.now() - touchedAt > STARTS_WITHIN_MS ? "none" : "held";
     },
     play(tones) {
-      if (context?.state !== "running") return false;
+      if (context?.state !== "running") {
+        // A touch long ago is enough, where something else had the sound meanwhile, or the device was slow to give it.
+        if (isTouched) resume();
+        return false;
+      }
       let at = context.currentTime + 0.02;
       for (const { sound, voice } of tones) {
         for (const { hertz, afterMs, ms } of notesOf(sound, voice))

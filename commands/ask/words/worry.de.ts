@@ -10,7 +10,7 @@ export const de: WorryWords = {
     "**Öffne die Patrone bei völliger Dunkelheit:** Heb den flachen Deckel mit einem Flaschenöffner ab, fass den Film nur am Rand an, schneide den Anfang ab und spul ihn ein. Bei Licht holt ihn nur ein Filmrückholer heraus: Frag die Lehrkraft.",
   tint: "**Lila oder rosa ist Farbstoff aus den Filmen und ganz üblich.** Trüb, gelbe oder weiße Flocken, Schwefelgeruch oder brauner Entwickler: Nimm es nicht und sag es einer Hilfskraft. Wie viele Filme eine Flasche hinter sich hat:",
   calls:
-    "**Ein Signal zum Kippen musst du nicht wegtippen: Es geht von selbst.** Nur der Wechsel des Bades braucht deinen Knopf, sobald das nächste Bad drin ist. Eins verpasst? Das nächste kommt trotzdem, und ein Wechsel meldet sich, bis du drückst.",
+    "**Ein Signal zum Kippen musst du nicht wegtippen: Es geht von selbst.** Nur der Wechsel des Bades braucht deinen Knopf, sobald das nächste Bad drin ist. Eins verpasst? Das nächste kommt trotzdem, und ein Wechsel meldet sich mehrmals.",
   phone:
     "**Die Zeit läuft im Raum, nicht in deinem Handy: Dein Film geht weiter.** Lade die Seite neu oder öffne sie auf einem anderen Handy; die Lehrkraft lässt dich unter deinem Namen wieder herein. So lange zeigt die Wandtafel deine Dose, und die Uhr der Nachbarn tut es auch.",
   turn: "**Du bist dran, sobald eine Dose frei ist.** Mach so lange deinen Plan, dann kannst du gleich starten.",

@@ -13,7 +13,7 @@ export const en = {
   // Yellow or white sediment, smell of sulphur: Anchell, The Darkroom Cookbook, 3rd ed., p. 108.
   tint: "**Purple or pink is dye from the films, and usual.** Cloudy, yellow or white flakes, a smell of sulphur, or developer gone brown: don't use it, tell an aide. How many films a bottle has had:",
   calls:
-    "**You need not tap an agitation away: it goes by itself.** Only a change of bath wants its button, when the next bath is in. Missed a call? The next one comes all the same, and a change is called again until you press.",
+    "**You need not tap an agitation away: it goes by itself.** Only a change of bath wants its button, when the next bath is in. Missed a call? The next one comes all the same, and a change is called again several times.",
   phone:
     "**The room keeps the time, not your phone: your film goes on.** Load the page again, or open it on another phone; the teacher lets you back in under your name. Until then the wall board shows your tank, and a neighbour's watch will do.",
   turn: "**It is your turn when a tank is free.** Make your plan meanwhile, so that you can start at once.",
