@@ -127,7 +127,7 @@ test("health is bad where a cue waits undecided, and only told where a chat is b
     )
     .run(START);
   const insert = stores.db.prepare(
-    `insert into cues (run_id, key, kind, step, number, due_at, decide_at, made_at) values (1, 'k', 'agitate', 0, 1, ?, ?, ?)`,
+    `insert into cues (id, run_id, key, kind, step, number, due_at, decide_at, made_at) values (1, 1, 'k', 'agitate', 0, 1, ?, ?, ?)`,
   );
   insert.run(clock.now() - 4000, clock.now() - 4000, START);
   expect(await status()).toEqual([200, "behind"]);
