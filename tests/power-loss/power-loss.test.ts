@@ -29,7 +29,6 @@ beforeAll(() => {
   const settings = ["--config", join(repository, ".vite.config.ts"), "--outDir", build];
   // A tree of its own: what is tried is what is in the sources now.
   execFileSync(vite, ["build", ...settings], { stdio: "inherit" });
-  writeFileSync(join(build, "package.json"), '{ "type": "module" }');
   symlinkSync(join(repository, "node_modules"), join(build, "node_modules"));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
