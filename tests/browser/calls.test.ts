@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { aPlan, aStep } from "../support/make.ts";
 import { needing } from "../support/needs.ts";
 import { joinDemo, openPage, pressInCall, shoot, type } from "./browser.ts";
-import { listen, notesSince, onsetsOfTrack, trackNow } from "./heard.ts";
+import { listen, notesSince, onsetsOfTrack, trackNow, wordsSince } from "./heard.ts";
 import { browser, openRoomForEach, planFor, room, startRun } from "./room-behind.ts";
 
 /* A call at the sink: true when it is seen, never answered by accident, heard once. */
@@ -253,7 +253,7 @@ describe("a call", needing("chromium"), () => {
     await desk.says("/class say Fixer B4 is retired. Use B5.");
     await cueOf(page).getByText("Fixer B4 is retired.").waitFor();
     await shoot(page, "phone-word");
-    await expect.poll(async () => (await notesSince(page, from)).length).toBeGreaterThan(0);
+    await expect.poll(() => wordsSince(page, from), { timeout: 60_000 }).toBe(1);
     await expect
       .poll(async () => {
         await desk.says("/class said");

@@ -131,3 +131,8 @@ export function soundsSince(page: Page, since: number): Promise<Sound[]> {
     return sounds.filter(({ at }) => at >= ${since}).sort((a, b) => a.at - b.at);
   })()`);
 }
+
+/** How often a word was heard since then, from the page or from its track: by its lower note. */
+export async function wordsSince(page: Page, since: number): Promise<number> {
+  return (await soundsSince(page, since)).filter(({ hertz }) => Math.abs(hertz - 659) <= 25).length;
+}
