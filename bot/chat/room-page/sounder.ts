@@ -38,14 +38,15 @@ export function createSounder({ alarm, track, tones, now, isOn, speak }: Sounder
   return {
     beat() {
       const all = tones();
+      const moment = now();
       // A clock that ran ahead and was put right has them before it again.
-      for (const { id, at } of all) if (at > now() + AGAIN_MS) sounded.delete(id);
-      const due = tonesDue(all, (id) => sounded.has(id), now());
+      for (const { id, at } of all) if (at > moment + AGAIN_MS) sounded.delete(id);
+      const due = tonesDue(all, (id) => sounded.has(id), moment);
       // Asked before the track is put right or made anew.
       const own = due.filter((tone) => !track?.covers(tone));
       track?.follow(isOn() ? all : []);
       // What lies before them is past, whether it was heard or slept through.
-      for (const { id, at } of all) if (at <= now()) sounded.add(id);
+      for (const { id, at } of all) if (at <= moment) sounded.add(id);
       if (due.length === 0 || !isOn()) return;
       if (alarm.play(own)) track?.leave(own);
       // Held back until a touch: it sounds then, as long as it is of use.
