@@ -1,4 +1,4 @@
-import type { Browser } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { needing } from "../support/needs.ts";
 import { joinDemo, launch, openPage, pressInCall, shoot, type } from "./browser.ts";
@@ -8,6 +8,18 @@ import { CALM, openRoomForEach, planFor, QUICK, room, startRun } from "./room-be
 /* Calls are heard, or the page says that they are not: in a browser that holds sound back until a touch, as phones do. */
 
 const SOON = { timeout: 60_000 };
+
+/** The teacher says something to all: this page shows it and sounds it once. */
+async function seeAndHearWord(page: Page): Promise<void> {
+  const teacher = room.visitor();
+  await teacher.joinDemo("Lena", "teacher");
+  const desk = await teacher.open();
+  const before = await page.evaluate<number>("Date.now()");
+  await desk.says("/class say Lights on in a minute.");
+  await page.locator("dialog.cue", { hasText: "Lights on in a minute." }).waitFor();
+  await expect.poll(() => wordsSince(page, before), SOON).toBe(1);
+  desk.socket.close();
+}
 
 describe("sound that is held back", needing("chromium"), () => {
   openRoomForEach();
@@ -38,14 +50,7 @@ describe("sound that is held back", needing("chromium"), () => {
     await startRun(page, "Mina", CALM);
     await pressInCall(page, "Got it");
     await expect.poll(async () => (await trackNow(page))?.positionMs).toBeGreaterThan(500);
-    const before = await page.evaluate<number>("Date.now()");
-    const teacher = room.visitor();
-    await teacher.joinDemo("Lena", "teacher");
-    const desk = await teacher.open();
-    await desk.says("/class say Lights on in a minute.");
-    await page.locator("dialog.cue", { hasText: "Lights on in a minute." }).waitFor();
-    await expect.poll(() => wordsSince(page, before), SOON).toBe(1);
-    desk.socket.close();
+    await seeAndHearWord(page);
     await page.context().close();
   });
 
@@ -72,14 +77,7 @@ describe("sound that is held back", needing("chromium"), () => {
       );
     });
     await joinDemo(page, "Mina");
-    const teacher = room.visitor();
-    await teacher.joinDemo("Lena", "teacher");
-    const desk = await teacher.open();
-    const before = await page.evaluate<number>("Date.now()");
-    await desk.says("/class say Lights on in a minute.");
-    await page.locator("dialog.cue", { hasText: "Lights on in a minute." }).waitFor();
-    await expect.poll(() => wordsSince(page, before), SOON).toBe(1);
-    desk.socket.close();
+    await seeAndHearWord(page);
     await page.context().close();
   });
 
