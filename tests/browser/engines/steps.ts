@@ -19,10 +19,18 @@ const LOOK_MS = 50;
 export async function until<T>(hand: Hand, expression: string, what = expression): Promise<T> {
   const end = performance.now() + PATIENCE_MS;
   for (;;) {
-    const value = await hand.ask<T>(expression);
-    if (value) return value;
+    let cause: unknown;
+    try {
+      const value = await hand.ask<T>(expression);
+      if (value) return value;
+    } catch (error) {
+      // The page gives way to its next one just now.
+      cause = error;
+    }
     if (performance.now() > end)
-      throw new Error(`${hand.engine}: never came: ${what}; the page says:\n${await readPage(hand)}`);
+      throw new Error(`${hand.engine}: never came: ${what}; the page says:\n${await readPage(hand)}`, {
+        cause,
+      });
     await wait(LOOK_MS);
   }
 }
