@@ -54,6 +54,8 @@ export async function startBot(
     guard?.notice(fault);
   });
   const { stores, isExamined } = openGuarded(path, backupFolderOf(config), log, Date.now());
+  // A log left long is moved by the tidier: here it would be the first write that waits for it, and a call behind that.
+  stores.upkeep.moveLog(false);
   let lock;
   try {
     const scheme = config.ROOM_TLS_CERT === undefined ? "http" : "https";
@@ -83,7 +85,11 @@ export async function startBot(
     onOutcome: () => beat.rearm(),
     onSaid: (owed, now) => operations?.metrics?.onSaid(owed, now),
   });
-  const tidier = createTidier(path, (detail) => log.error({ detail }, UNTIDY));
+  const tidier = createTidier(
+    path,
+    (detail) => log.error({ detail }, UNTIDY),
+    () => stores.upkeep.moveLog(true),
+  );
   const beat = createBeat({
     stores,
     clock,

@@ -33,9 +33,7 @@ export function openDb(path: string): OpenedDb {
   db.pragma("busy_timeout = 5000");
   // What a savepoint would take back is kept in memory, not in a file beside: it is as much as one portion of work writes.
   db.pragma("temp_store = MEMORY");
-  // Moving the log into the database takes a while in which no cue is called. The bot has a thread for it; here it is done
-  // only where nobody else does.
-  db.pragma("wal_autocheckpoint = 16000");
+  moveLog(db, true);
   try {
     migrate(db, MIGRATIONS);
   } catch (error) {
@@ -43,6 +41,14 @@ export function openDb(path: string): OpenedDb {
     throw explainOpening(path, error);
   }
   return db;
+}
+
+/**
+ * Whether whoever writes moves the log into the database once it is long. It takes a while in which no cue is called: the bot
+ * has a thread for it, and does it itself only where that does not keep up.
+ */
+export function moveLog(db: Db, whenLong: boolean): void {
+  db.pragma(`wal_autocheckpoint = ${whenLong ? 16_000 : 0}`);
 }
 
 /**

@@ -1,5 +1,5 @@
 import { openDriver, type Db } from "./driver.ts";
-import { StoreError } from "./open.ts";
+import { moveLog, StoreError } from "./open.ts";
 
 /* The store as a file: what it has ever held, who holds it, copies of it, its log, and a lock beside it. */
 
@@ -17,6 +17,8 @@ export interface UpkeepStore {
   sequences(): Record<string, number>;
   /** Whether anything but the invented demo is in it. */
   holdsOwn(): boolean;
+  /** How large all of it is, what lies in the log as well. */
+  bytes(): number;
   /** How many rows this process has written so far. */
   written(): number;
   owner(): Omit<Owner, "startedAt"> | undefined;
@@ -28,6 +30,8 @@ export interface UpkeepStore {
   damage(): string | undefined;
   /** A consistent copy of all of it, as of one instant, in a new file. */
   copyTo(path: string): void;
+  /** Whether a write moves the log into the file once it is long; it does, unless this says that another is about to. */
+  moveLog(whenLong: boolean): void;
   /** Moves the log into the file, which can then be moved by itself. */
   intoOneFile(): void;
 }
@@ -35,6 +39,7 @@ export interface UpkeepStore {
 export function createUpkeepStore(db: Db): UpkeepStore {
   const written = db.prepare<[], { n: number }>("select total_changes() as n");
   return {
+    bytes: () => pragmaOf(db, "page_count") * pragmaOf(db, "page_size"),
     written: () => written.get()?.n ?? 0,
     sequences() {
       const rows = db.prepare<[], { name: string; seq: number }>("select name, seq from sqlite_sequence");
@@ -57,12 +62,15 @@ export function createUpkeepStore(db: Db): UpkeepStore {
     },
     damage: () => findDamage(db),
     copyTo: (path) => void db.prepare<[string]>("vacuum into ?").run(path),
+    moveLog: (whenLong) => moveLog(db, whenLong),
     intoOneFile() {
       db.pragma("wal_checkpoint(TRUNCATE)");
       db.pragma("journal_mode = DELETE");
     },
   };
 }
+
+const pragmaOf = (db: Db, name: string): number => db.pragma(name, { simple: true }) as number;
 
 /**
  * Locks a file beside the store until it is let go or the process ends: the lock is the file system's own, held by an open

@@ -58,7 +58,7 @@ export function openGuarded(path: string, backupFolder: string, log: Log, now: n
   refuseEmptied(path, backupFolder);
   const stores = withReserve(path, log, () => openStores(path));
   try {
-    const isExamined = mustExamine(path, stores, now);
+    const isExamined = mustExamine(stores, now);
     if (isExamined) refuseDamaged(path, stores);
     const marker = readMarker(path);
     const losses = marker ? listLosses(marker, stores.upkeep) : [];
@@ -75,8 +75,8 @@ export function openGuarded(path: string, backupFolder: string, log: Log, now: n
 }
 
 /** Before the first call. A damaged store had better not be written at all; but a film that is not called is spoilt. */
-function mustExamine(path: string, stores: Stores, now: number): boolean {
-  const { size } = statSync(path);
+function mustExamine(stores: Stores, now: number): boolean {
+  const size = stores.upkeep.bytes();
   if (size < SMALL_BYTES) return true;
   return size < MEDIUM_BYTES && (nextCallAt(stores) ?? Infinity) > now + SOON_MS;
 }

@@ -90,3 +90,31 @@ test("it stops at once, whether it has begun or not", async () => {
   await tidier.stop();
   expect(faults).toEqual([]);
 });
+
+test("whoever wants to know hears once that it has been tried, well or not", async () => {
+  let tried = 0;
+  const other = createTidier(
+    path,
+    (detail) => faults.push(detail),
+    () => (tried += 1),
+  );
+  for (let round = 0; round < 3; round += 1) {
+    stores.classes.ensure(`room:${round}`, "Invented class", 1);
+    await expect
+      .poll(() => {
+        other.tidy();
+        return inFileAlone();
+      })
+      .toBe(round + 1);
+  }
+  await other.stop();
+  const vain = createTidier(
+    join(folder, "missing", "store.db"),
+    (detail) => faults.push(detail),
+    () => (tried += 10),
+  );
+  vain.tidy();
+  await expect.poll(() => faults.length).toBe(1);
+  await vain.stop();
+  expect(tried).toBe(11);
+});
