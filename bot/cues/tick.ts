@@ -2,7 +2,7 @@ import { keepRun } from "../../commands/run/keep.ts";
 import { PRIORITY_OF_CUE } from "../../commands/owe.ts";
 import { cueMessage } from "../../commands/run/cue-words.ts";
 import { cuesOf } from "../../commands/run/cues.ts";
-import { isMissed, settle, type Said } from "../../commands/run/settle.ts";
+import { isMissed, LATE_FROM_MS, settle, type Said } from "../../commands/run/settle.ts";
 import { speaking } from "../../commands/speech/language.ts";
 import type { CueState } from "../../store/cues.ts";
 import type { DueRun } from "../../store/due.ts";
@@ -10,7 +10,7 @@ import type { Reach } from "../../store/shapes/reach.ts";
 import type { DueCue } from "../../store/shapes/cue.ts";
 import type { Language } from "../../store/shapes/language.ts";
 import { makeMessageKey } from "../../store/shapes/message-key.ts";
-import { runNameOf, type Run } from "../../store/shapes/run.ts";
+import { lastingMs, runNameOf, type Run, stepAt } from "../../store/shapes/run.ts";
 import { tellLostRun } from "../../commands/class/mend/notice.ts";
 import type { Stores } from "../../store/index.ts";
 import type { NewCall, Say } from "../deliver/at-once.ts";
@@ -140,9 +140,23 @@ function callOf(run: Run, said: Said, language: Language, reach: Reach, now: num
   };
 }
 
-/** A call to agitate helps nobody once the next call is due; pour-out and the next bath always help. */
+/**
+ * A call to agitate helps nobody once the next call is due, nor where there is no time left to do it before; pour-out and the
+ * next bath always help.
+ */
 function usefulUntil(run: Run, { cue }: Said): number | null {
   if (cue.kind === "pour-out" || cue.kind === "next-bath" || cue.kind === "nudge") return null;
   const following = cuesOf(run).find(({ dueAtMs }) => dueAtMs > cue.dueAtMs);
-  return following?.dueAtMs ?? null;
+  if (!following) return null;
+  const agitation = stepAt(run, cue.step)?.agitation;
+  const lasts = {
+    "agitate-first": agitation?.initialSeconds,
+    agitate: agitation?.burstSeconds,
+    "get-ready": 0,
+  };
+  const lastsMs = lastingMs(run, lasts[cue.kind] ?? 0);
+  return Math.min(
+    following.dueAtMs,
+    Math.max(cue.dueAtMs + Math.max(lastsMs, LATE_FROM_MS), following.dueAtMs - lastsMs),
+  );
 }

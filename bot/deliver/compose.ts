@@ -1,11 +1,12 @@
 import type { Action } from "../../commands/define.ts";
-import { deliveredEarly, deliveredLate, lateWords, missedWords } from "../../commands/run/cue-words.ts";
+import { agoWords, deliveredEarly, lateWords, missedWords } from "../../commands/run/cue-words.ts";
+import { kindOfCue } from "../../commands/run/cues.ts";
 import { sayRun } from "../../commands/run/run-words.ts";
 import { DEFAULT_LANGUAGE, type Language } from "../../store/shapes/language.ts";
 import { speaking } from "../../commands/speech/language.ts";
-import { LATE_FROM_MS } from "../../commands/run/settle.ts";
+import { LATE_FROM_MS, OLD_FROM_MS } from "../../commands/run/doing.ts";
 import { joinAnd } from "../../commands/speech/wording.ts";
-import { runCalledBy } from "../../store/shapes/message-key.ts";
+import { parseMessageKey, runCalledBy } from "../../store/shapes/message-key.ts";
 import type { Owed } from "../../store/owed.ts";
 import type { RunName } from "../../store/shapes/run.ts";
 import type { Delivery } from "../chat/port.ts";
@@ -100,17 +101,18 @@ function textAt(owed: Owed, now: number): string {
 }
 
 /** Its text; before it the moment where it leaves earlier, after it how late it is as it leaves, and what was missed. */
-function wordsAt({ dueAt, decidedAt, missed, body }: Owed, now: number): string {
+function wordsAt({ key, dueAt, usefulUntil, missed, body }: Owed, now: number): string {
   const lateMs = now - dueAt;
   const others = missed > 0 ? [missedWords(missed)] : [];
   // To the second, as it is read: those who started together get one line.
   if (-lateMs > EARLY_FROM_MS)
     return [deliveredEarly(Math.round(dueAt / 1000) * 1000), body.text, ...others].join("\n");
+  if (body.say) return lateMs < OLD_FROM_MS ? body.text : `${agoWords(dueAt)}\n${body.text}`;
   if (lateMs < LATE_FROM_MS) return [body.text, ...others].join("\n");
-  const isDecidedOnTime = decidedAt - dueAt < LATE_FROM_MS;
-  const late =
-    isDecidedOnTime && missed === 0 ? deliveredLate(lateMs, dueAt) : lateWords(lateMs, missed, dueAt);
-  return `${body.text}\n${late}`;
+  const parsed = parseMessageKey(key);
+  const kind = parsed?.kind === "cue" ? (kindOfCue(parsed.cue) ?? null) : null;
+  const leftMs = usefulUntil === null ? null : usefulUntil - now;
+  return `${body.text}\n${lateWords({ lateMs, dueAtMs: dueAt, missed, kind, leftMs })}`;
 }
 
 function actionsOf(owed: Owed): Action[] {

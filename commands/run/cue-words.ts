@@ -5,6 +5,7 @@ import type { Step } from "../../store/shapes/plan.ts";
 import type { Cue, CueKind } from "../../store/shapes/cue.ts";
 import { nextAction, titled } from "./reply.ts";
 import { type Run, secondsIn, stepAt } from "../../store/shapes/run.ts";
+import { instant } from "../speech/wording.ts";
 import type { Said } from "./settle.ts";
 import { de } from "./words/cue.de.ts";
 import { en } from "./words/cue.en.ts";
@@ -21,14 +22,20 @@ export interface CueMessage {
 }
 
 /** `run` is as it was when the cue fell due; `nowMs` is when it is decided. */
-export function cueMessage(run: Run, { cue }: Pick<Said, "cue">, nowMs: number): CueMessage {
+export function cueMessage(
+  run: Run,
+  { cue, merged = [] }: Pick<Said, "cue"> & Partial<Said>,
+  nowMs: number,
+): CueMessage {
   const step = stepAt(run, cue.step);
   if (!step) return { text: "", actions: [] };
-  const { does, how } = partsOf(run, cue);
+  const { does, how, first = "" } = partsOf(run, cue);
+  // Whoever was not told to pour out has the old bath in the tank.
+  const before = merged.some(({ kind }) => kind === "pour-out") ? first : "";
   // A cue may be decided ahead of its moment; what it says is true at the moment itself.
   const position = isAgitation(cue.kind) ? positionOf(run, Math.max(nowMs, cue.dueAtMs)) : "";
   // The action first: who has wet hands reads no further.
-  return { text: inOneLine(`**${does}**`, how, position), actions: actionsFor(run, cue) };
+  return { text: inOneLine(`**${does}**`, before, how, position), actions: actionsFor(run, cue) };
 }
 
 const isAgitation = (kind: CueKind): boolean => kind === "agitate" || kind === "agitate-first";
@@ -39,10 +46,39 @@ export function actionsFor(run: Run, { kind, step }: Pick<Cue, "kind" | "step">)
   return kind === "next-bath" || kind === "pour-out" ? nextAction(run, step + 1) : [];
 }
 
-/** Said after a cue that was decided late, or that others before it were missed for: nobody is to work by a wrong moment. */
-export function lateWords(lateMs: number, missed: number, dueAtMs: number): string {
-  return words().lateAndMissed(Math.round(lateMs / 1000), dueAtMs, missed);
+export interface Lateness {
+  readonly lateMs: number;
+  readonly dueAtMs: number;
+  /** Calls before it that nobody heard. */
+  readonly missed: number;
+  /** null: no call of a run's schedule. */
+  readonly kind: CueKind | null;
+  /** Until it is of no use any more; null: it always is. */
+  readonly leftMs: number | null;
 }
+
+/** Said after a call that is heard late: how late, and what that means for the doing. Nobody is to work by a wrong moment. */
+export function lateWords({ lateMs, dueAtMs, missed, kind, leftMs }: Lateness): string {
+  const { late, missedBefore, doItNow, leftOf } = words();
+  const asks = {
+    "agitate-first": doItNow,
+    agitate: doItNow,
+    "get-ready": leftMs === null ? "" : leftOf(Math.max(0, Math.ceil(leftMs / 1000))),
+    "pour-out": doItNow,
+    "next-bath": doItNow,
+    // It asks whether it is done.
+    nudge: "",
+  } satisfies Record<CueKind, string>;
+  return inOneLine(
+    late(Math.round(lateMs / 1000), dueAtMs),
+    missed > 0 ? missedBefore(missed) : "",
+    kind === null ? "" : asks[kind],
+  );
+}
+
+/** Said in front of a word that reaches its reader long after it was said; as old as it is when it is read. */
+export const agoWords = (saidAtMs: number): string =>
+  `**${instant(saidAtMs, "relative")}** (${instant(saidAtMs, "time")}):`;
 
 function positionOf(run: Run, nowMs: number): string {
   const { phase } = run;
@@ -62,6 +98,10 @@ export function partsOf(run: Run, { kind, step: index }: Pick<Cue, "kind" | "ste
 }
 
 type Parts = Pick<CallParts, "does" | "how"> & Partial<CallParts>;
+
+/** What comes first where the call to pour out was not heard. */
+const stillIn = (step: Step): Pick<Parts, "first"> =>
+  step.pourOutSeconds > 0 ? { first: words().stillIn(leavingOf(step)) } : {};
 
 function agitate({ agitation, medium }: Step, seconds: number): Parts {
   if (!agitation) return { does: words().agitateSome, how: "" };
@@ -120,7 +160,11 @@ const PARTS = {
     if (!next) return { does: words().done(titleOf(step)), how: leavingOf(step) };
     if (step.kind === "expose") return { does: leavingOf(step), how: doingOf(next) };
     const leaving = step.pourOutSeconds > 0 ? "" : leavingOf(step);
-    return { does: words().nextBath(titled(next)), how: inOneLine(leaving, doingOf(next)) };
+    return {
+      does: words().nextBath(titled(next)),
+      how: inOneLine(leaving, doingOf(next)),
+      ...stillIn(step),
+    };
   },
   nudge: (run, step, index) => {
     const before = stepAt(run, index - 1);
@@ -129,14 +173,9 @@ const PARTS = {
       step.medium === "paper"
         ? words().tray.isItIn(titled(step), step.kind === "dry")
         : words().isItIn(titled(step), step.kind === "wash");
-    return { does: asks, how: inOneLine(works, doingOf(step)) };
+    return { does: asks, how: inOneLine(works, doingOf(step)), ...(before ? stillIn(before) : {}) };
   },
 } as const satisfies Record<CueKind, (run: Run, step: Step, index: number) => Parts>;
-
-/** Said where a message was decided on time but reached the chat late. */
-export function deliveredLate(lateMs: number, dueAtMs: number): string {
-  return words().late(Math.round(lateMs / 1000), dueAtMs);
-}
 
 /** Said in front of a call on time, of those before it that nobody heard. */
 export function missedWords(missed: number): string {

@@ -1,6 +1,6 @@
 import { lastingMs, type Phase, pourOutAtMs, type Run, stepAt } from "../../store/shapes/run.ts";
 import type { Step } from "../../store/shapes/plan.ts";
-import type { Cue, CueKind } from "../../store/shapes/cue.ts";
+import { CUE_KINDS, type Cue, type CueKind } from "../../store/shapes/cue.ts";
 
 /*
  * When a run speaks. Cues follow from the plan and from when each step really began; nothing else keeps time.
@@ -14,6 +14,12 @@ const KEY_LETTERS = {
   "next-bath": "n",
   nudge: "w",
 } as const satisfies Record<CueKind, string>;
+
+/** Of a cue by its key: what it asks for; undefined for a key of another make. */
+export function kindOfCue(key: string): CueKind | undefined {
+  const letter = /^[0-9a-z]+\.[0-9a-z]+([a-z])[0-9a-z]+$/.exec(key)?.[1];
+  return CUE_KINDS.find((kind) => KEY_LETTERS[kind] === letter);
+}
 
 /** A print has only just gone in: nobody is called again at once. */
 const QUIET_MS = 10_000;

@@ -7,6 +7,9 @@ import type { CallWords, RunView } from "./run-view.ts";
 /** From this lateness on a call says that it is late: less, nobody at a sink can tell. */
 export const LATE_FROM_MS = 2000;
 
+/** From this age on a word to many says how old it is: less, it is read as said just now, and is. */
+export const OLD_FROM_MS = 10_000;
+
 /** A call with the time it is good for; instants in ms since the epoch. */
 export interface TimedCall {
   readonly kind: CueKind;

@@ -8,6 +8,8 @@ export interface CallParts {
   readonly does: string;
   /** How it is done and what follows; may be empty. */
   readonly how: string;
+  /** What comes before it where the call to pour out was not heard. */
+  readonly first?: string;
   /** As a voice says it. */
   readonly spoken: string;
   /** How long the doing lasts, seconds; null where it lasts until it is answered or another call comes. */

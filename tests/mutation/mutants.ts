@@ -96,8 +96,8 @@ export const MUTANTS: readonly Mutant[] = [
   {
     name: "a late call does not say so",
     file: "bot/deliver/compose.ts",
-    find: ": lateWords(lateMs, missed, dueAt);",
-    replace: ': "";',
+    find: "return `${body.text}\\n${lateWords({ lateMs, dueAtMs: dueAt, missed, kind, leftMs })}`;",
+    replace: "return body.text;",
     caughtBy: SIMULATION,
   },
   {

@@ -1,8 +1,9 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { formatSeconds, saySeconds } from "../../../commands/speech/wording.ts";
-import { lateSeconds, type Call } from "./calls.ts";
+import { formatSeconds } from "../../../commands/speech/wording.ts";
+import type { Call } from "./calls.ts";
 import { useDialogKeys, useFocusHere } from "./focus.ts";
 import { holdKeys, isTextField } from "./hold.ts";
+import { doFirst, sayLateness } from "./lateness.ts";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { Said } from "./said.tsx";
 import { SoundBar } from "./sound-bar.tsx";
@@ -41,6 +42,7 @@ function OneCall({ call, others }: OneCallProps) {
   const words = useWords();
   const dialog = useRef<HTMLDialogElement>(null);
   const isPressed = useRef(false);
+  const [shownAt] = useState(() => room.clock.now());
   const isLost = useRoomPart((state) => state.link === "lost");
   const isInTrouble = useRoomPart((state) => state.troubleSince !== null);
   const { does, how, actions, seconds } = call.words;
@@ -81,11 +83,11 @@ function OneCall({ call, others }: OneCallProps) {
       <div class="cue-body">
         <div id="cue-words" class="cue-words" role="alert">
           {does !== "" && <p class="cue-does">{does}</p>}
-          <Lateness call={call} />
+          <Lateness call={call} shownAt={shownAt} />
         </div>
         {seconds !== null && <Burst call={call} />}
         <div class="cue-how">
-          <Said text={how} />
+          <Said text={[doFirst(call, shownAt), how].filter(Boolean).join(" ")} />
         </div>
         <Left call={call} />
       </div>
@@ -124,14 +126,12 @@ function Name({ call: { run } }: { call: Call }) {
   return <strong>{words.runs.name(run)}</strong>;
 }
 
-/** How late it was when it came to be seen; of a bath that goes on working, how late it is now. */
-function Lateness({ call }: { call: Call }) {
+/** How late it was when it came to be seen; of what grows older while it is looked at, how late it is now. */
+function Lateness({ call, shownAt }: { call: Call; shownAt: number }) {
   const { cue } = useWords();
-  const room = useRoom();
-  const [shownAt] = useState(() => room.clock.now());
-  const isOpenEnd = call.until === Infinity;
-  const late = useToldTime((now) => lateSeconds(call, isOpenEnd ? now : shownAt) ?? null, 500);
-  return late === null || call.kind === "word" ? null : <p class="cue-late">{cue.late(saySeconds(late))}</p>;
+  const isStill = call.kind === "agitate" || call.kind === "agitate-first" || call.kind === "pour-out";
+  const late = useToldTime((now) => sayLateness(call, isStill ? shownAt : now, cue), 500);
+  return late === "" ? null : <p class="cue-late">{late}</p>;
 }
 
 /** The doing counted down: `30` to `0`. */

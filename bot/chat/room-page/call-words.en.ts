@@ -5,7 +5,15 @@ export const cue = {
   gotIt: "Got it",
   notYet: "Not yet",
   left: "left in this step",
-  late: (seconds: string) => `${seconds} late`,
+  late: (long: string) => `${long} late`,
+  lateDoIt: (long: string) => `${long} late: do it now`,
+  onlyLeft: (long: string) => `only ${long} left`,
+  /** Of a word to many. */
+  ago: (long: string) => `${long} ago`,
+  /** As a voice says it. */
+  spokenLate: (seconds: number) => (seconds === 1 ? "1 second late." : `${seconds} seconds late.`),
+  spokenLeft: (seconds: number) => (seconds === 1 ? "Only 1 second left." : `Only ${seconds} seconds left.`),
+  spokenLateMinutes: (minutes: number) => (minutes === 1 ? "1 minute late." : `${minutes} minutes late.`),
   many: (count: number) => (count === 1 ? "1 more call" : `${count} more calls`),
   typing: "You are typing:",
 };

@@ -1,4 +1,4 @@
-import { LATE_FROM_MS, timedCalls, type TimedCall } from "../../../commands/run/doing.ts";
+import { LATE_FROM_MS, OLD_FROM_MS, timedCalls, type TimedCall } from "../../../commands/run/doing.ts";
 import { nameOfView } from "../../../commands/run/run-view.ts";
 import type { RunName } from "../../../store/shapes/run.ts";
 import type { PersonView } from "../room/view.ts";
@@ -74,13 +74,18 @@ export function wordOf(event: FeedEvent): Call[] {
       kind: "word",
       at: event.at,
       until: event.at + WORD_STAYS_MS,
-      lateFrom: event.at,
+      // Said while the room could not be written, it is older than its entry.
+      lateFrom: event.isWord ? (event.dueAt ?? event.at) : event.at,
       words: { does: "", how: event.text, spoken: "", seconds: null, brief: "", actions: event.actions },
     },
   ];
 }
 
 /** `12 s` of lateness as shown with a call; undefined where nobody could tell. */
-export function lateSeconds({ lateFrom }: Pick<Call, "lateFrom">, now: number): number | undefined {
-  return now - lateFrom >= LATE_FROM_MS ? Math.floor((now - lateFrom) / 1000) : undefined;
+export function lateSeconds(
+  { kind, lateFrom }: Pick<Call, "kind" | "lateFrom">,
+  now: number,
+): number | undefined {
+  const fromMs = kind === "word" ? OLD_FROM_MS : LATE_FROM_MS;
+  return now - lateFrom >= fromMs ? Math.floor((now - lateFrom) / 1000) : undefined;
 }

@@ -4,6 +4,7 @@ import type { Alarm } from "./alarm.ts";
 import { nextOfAll, type Calling } from "./calling.ts";
 import type { RoomClock } from "./clock.ts";
 import { sayInstant } from "./instant.ts";
+import { spokenOf } from "./lateness.ts";
 import { createSounder, type Sounder } from "./sounder.ts";
 import type { State, Store } from "./state.ts";
 import { lengthMs, type Tone } from "./tones.ts";
@@ -49,8 +50,9 @@ export function nameNext(
 }
 
 export function speakTone({ call, sound, until }: Tone, language: Language, now: number): void {
-  if (call.words.spoken === "") return;
+  const spoken = spokenOf(call, now, wordsIn(language).cue);
+  if (spoken === "") return;
   const where = call.run && wordsIn(language).runs.where(call.run);
-  const words = [call.words.spoken, where ? `${where}.` : ""];
+  const words = [spoken, where ? `${where}.` : ""];
   speakAloud(words.join(" ").trim(), language, lengthMs(sound), until - now);
 }

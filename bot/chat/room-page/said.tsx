@@ -86,6 +86,6 @@ function Relative({ atMs }: { atMs: number }) {
 function sayRelative(seconds: number, language: Language): string {
   if (Math.abs(seconds) >= 3600)
     return new Intl.RelativeTimeFormat(language).format(Math.round(seconds / 3600), "hour");
-  if (language === "en") return seconds >= 0 ? `in ${saySeconds(seconds)}` : `${saySeconds(-seconds)} ago`;
-  return new Intl.RelativeTimeFormat(language).format(seconds, "second");
+  if (seconds >= 0) return `in ${saySeconds(seconds)}`;
+  return language === "de" ? `vor ${saySeconds(-seconds)}` : `${saySeconds(-seconds)} ago`;
 }

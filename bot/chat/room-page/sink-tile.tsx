@@ -1,9 +1,10 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Action } from "../../../commands/define.ts";
 import { doingNow } from "../../../commands/run/doing.ts";
-import { formatSeconds, saySeconds } from "../../../commands/speech/wording.ts";
+import { formatSeconds } from "../../../commands/speech/wording.ts";
 import type { PersonView } from "../room/view.ts";
-import { lateSeconds, type Call } from "./calls.ts";
+import type { Call } from "./calls.ts";
+import { doFirst, sayLateness } from "./lateness.ts";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { secondsTo, useRoomTime } from "./ticking.ts";
 import { useWords } from "./words.ts";
@@ -129,7 +130,7 @@ function CallWords({ call }: { call: Call }) {
   const { cue } = useWords();
   const now = useRoomTime();
   const { does, how, seconds } = call.words;
-  const late = call.until === Infinity ? lateSeconds(call, now) : undefined;
+  const late = call.until === Infinity ? sayLateness(call, now, cue) : "";
   return (
     <div class="tile-call" role="alert">
       <p>
@@ -138,9 +139,9 @@ function CallWords({ call }: { call: Call }) {
             {Math.max(0, secondsTo(call.until, now))}
           </span>
         )}
-        <strong>{does}</strong> {how}
+        <strong>{does}</strong> {[doFirst(call, call.at), how].filter(Boolean).join(" ")}
       </p>
-      {late !== undefined && <p aria-live="off">{cue.late(saySeconds(late))}</p>}
+      {late !== "" && <p aria-live="off">{late}</p>}
     </div>
   );
 }

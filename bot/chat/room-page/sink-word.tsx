@@ -1,6 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { SinkSheet } from "../room/door-wire.ts";
 import type { Call } from "./calls.ts";
+import { sayLateness } from "./lateness.ts";
 import type { PageRoom } from "./room.ts";
 import { RoomContext } from "./room-context.ts";
 import { Said } from "./said.tsx";
@@ -46,6 +47,7 @@ export function SinkWord({ people, roomOf }: SinkWordProps) {
 
 function OneWord({ readers, first }: { readers: readonly Reader[]; first: Reader }) {
   const { cue, sink } = useWords();
+  const age = sayLateness(first.call, first.room.clock.now(), cue);
   const [isDeaf, setDeaf] = useState(true);
   useEffect(() => {
     const timer = setTimeout(() => setDeaf(false), DEAF_MS);
@@ -55,6 +57,7 @@ function OneWord({ readers, first }: { readers: readonly Reader[]; first: Reader
     <section class="sink-word" aria-label={cue.word}>
       <div class="sink-word-text" role="alert">
         <RoomContext.Provider value={first.room}>
+          {age !== "" && <p>{age}</p>}
           <Said text={first.call.words.how} />
         </RoomContext.Provider>
       </div>

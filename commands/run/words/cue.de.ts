@@ -16,8 +16,10 @@ const seconds = (count: number): string => (count === 1 ? "1 Sekunde" : `${count
 
 export const de: CueWords = {
   late: (late, dueAtMs) => `**${saySeconds(late)} zu spät**: Das war für ${instant(dueAtMs, "time")}.`,
-  lateAndMissed: (late, dueAtMs, missed) =>
-    `${de.late(late, dueAtMs)}${missed > 0 ? ` ${callsMissed(missed)}` : ""} Tu es jetzt.`,
+  missedBefore: callsMissed,
+  doItNow: "Tu es jetzt, wenn noch nicht geschehen.",
+  leftOf: (left) => `Nur noch ${saySeconds(left)}.`,
+  stillIn: (leaving) => `Noch drin? ${leaving}`,
   missed: (missed) => `**${callsMissed(missed)}**`,
   early: (dueAtMs) => `Um ${instant(dueAtMs, "time")}, ${instant(dueAtMs, "relative")}:`,
   agitateSome: "Bewegen.",

@@ -12,8 +12,12 @@ const MOVE = {
 export const en = {
   late: (seconds: number, dueAtMs: number) =>
     `**${saySeconds(seconds)} late**: this was for ${instant(dueAtMs, "time")}.`,
-  lateAndMissed: (seconds: number, dueAtMs: number, missed: number) =>
-    `${en.late(seconds, dueAtMs)}${missed > 0 ? ` ${countOf(missed, "call")} before it ${missed === 1 ? "was" : "were"} missed.` : ""} Do it now.`,
+  missedBefore: (missed: number) =>
+    `${countOf(missed, "call")} before it ${missed === 1 ? "was" : "were"} missed.`,
+  /** A page that goes on without the room may have called it in time. */
+  doItNow: "Do it now if you have not yet.",
+  leftOf: (seconds: number) => `Only ${saySeconds(seconds)} left.`,
+  stillIn: (leaving: string) => `Still in? ${leaving}`,
   missed: (missed: number) =>
     `**${countOf(missed, "call")} before this ${missed === 1 ? "was" : "were"} missed.**`,
   early: (dueAtMs: number) => `At ${instant(dueAtMs, "time")}, ${instant(dueAtMs, "relative")}:`,

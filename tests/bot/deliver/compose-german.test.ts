@@ -73,7 +73,7 @@ describe("a call to somebody who reads German", () => {
     expect(at(60)).toMatchObject({ text: `${cue}\n_R1, Dose 3_`, language: "de", personId: "room:mina" });
     expect(shown(at(57).text, START + 57_000)).toBe(`Um 18:01:00, 3 s:\n${cue}\n_R1, Dose 3_`);
     expect(shown(at(64).text, START + 64_000)).toBe(
-      `${cue}\n**4 s zu spät**: Das war für 18:01:00.\n_R1, Dose 3_`,
+      `${cue}\n**4 s zu spät**: Das war für 18:01:00. Tu es jetzt, wenn noch nicht geschehen.\n_R1, Dose 3_`,
     );
   });
 
@@ -83,7 +83,7 @@ describe("a call to somebody who reads German", () => {
     const said = (late: string): string =>
       [
         "**5 s bewegen.** Dose kippen und wieder aufrichten, dann 2-mal fest aufklopfen. 3:10 von 9:00.",
-        `**${late} zu spät**: Das war für 18:03:00. 3 Signale davor sind ausgefallen. Tu es jetzt.`,
+        `**${late} zu spät**: Das war für 18:03:00. 3 Signale davor sind ausgefallen. Tu es jetzt, wenn noch nicht geschehen.`,
         "_R1, Dose 3_",
       ].join("\n");
     expect(at(190)).toBe(said("10 s"));
@@ -109,8 +109,8 @@ test("in one message to a class each owner reads their own language", () => {
   settle(0);
   const bundle = composeBundle("k", settle(60), WHERE, START + 64_000);
   expect(shown(bundle.text, 0).split("\n\n")).toEqual([
-    "**R1, Dose 3 und R2, Dose 4**\n**5 s bewegen.** Dose kippen und wieder aufrichten, dann 2-mal fest aufklopfen. 1:00 von 9:00.\n**4 s zu spät**: Das war für 18:01:00.",
-    "**R3, tank 5 and R4, tank 6**\n**Agitate 5 s.** Turn the tank over and back, then tap it firmly on the bench 2 times. 1:00 of 9:00.\n**4 s late**: this was for 18:01:00.",
+    "**R1, Dose 3 und R2, Dose 4**\n**5 s bewegen.** Dose kippen und wieder aufrichten, dann 2-mal fest aufklopfen. 1:00 von 9:00.\n**4 s zu spät**: Das war für 18:01:00. Tu es jetzt, wenn noch nicht geschehen.",
+    "**R3, tank 5 and R4, tank 6**\n**Agitate 5 s.** Turn the tank over and back, then tap it firmly on the bench 2 times. 1:00 of 9:00.\n**4 s late**: this was for 18:01:00. Do it now if you have not yet.",
   ]);
   expect(bundle.mentions).toEqual(["room:mina", "room:frieda", "room:ben", "room:kofi"]);
   expect(bundle.runs).toEqual([3, 4, 5, 6].map((tank, position) => ({ number: position + 1, tank })));
@@ -169,6 +169,6 @@ test("a German student's call after an outage says in German how late it is", as
   room.away(190);
   await room.tick();
   expect(room.news("Mina")[0]).toMatch(
-    /^\*\*5 s bewegen\.\*\* .*\n\*\*10 s zu spät\*\*: Das war für \d\d:\d\d:\d\d\. 2 Signale davor sind ausgefallen\. Tu es jetzt\./,
+    /^\*\*5 s bewegen\.\*\* .*\n\*\*10 s zu spät\*\*: Das war für \d\d:\d\d:\d\d\. 2 Signale davor sind ausgefallen\. Tu es jetzt, wenn noch nicht geschehen\./,
   );
 });

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test } from "vitest";
 import { createDeliverer, type Deliverer } from "../../../bot/deliver/deliver.ts";
 import type { ChatPort, Delivery, Outcome } from "../../../bot/chat/port.ts";
+import { instant } from "../../../commands/speech/wording.ts";
 import { openStores, type OpenedStores } from "../../../store/index.ts";
 import { createFakeClock, type FakeClock } from "../../support/clock.ts";
 import { START } from "../../support/make.ts";
@@ -136,17 +137,49 @@ describe("saying what is owed", () => {
     expect(tried[1]?.text).toMatch(/^Agitate\.\n\*\*12 s late\*\*: this was for .*\.$/);
   });
 
+  test("a late call of a run's says what is to be done with it; to get ready, how long is left", async () => {
+    const due = { dueAt: clock.now() - 40_000 };
+    owe("1.0.0a3", due);
+    owe("1.0.0p0", due);
+    owe("1.0.0g0", { ...due, usefulUntil: clock.now() + 6200 });
+    owe("1.0.1w1", due);
+    await pump();
+    const ends = new Map(tried.map(({ key, text }) => [key, text.replace(/^.*\n/, "")]));
+    expect(ends.get("1.0.0a3")).toMatch(
+      /^\*\*40 s late\*\*: this was for .*\. Do it now if you have not yet\.$/,
+    );
+    expect(ends.get("1.0.0p0")).toMatch(/\. Do it now if you have not yet\.$/);
+    expect(ends.get("1.0.0g0")).toMatch(/^\*\*40 s late\*\*: this was for .*\. Only 7 s left\.$/);
+    expect(ends.get("1.0.1w1")).toMatch(/^\*\*40 s late\*\*: this was for \S*\.$/);
+  });
+
+  test("a word to many that comes long after it was said says first how old it is", async () => {
+    const body = {
+      text: "**Ada:** Lights on in a minute.",
+      actions: [],
+      mentions: [],
+      say: { id: 1, by: "room:ada" },
+    };
+    const saidAt = clock.now() - 600_000;
+    owe("say.1.0", { dueAt: saidAt, body });
+    owe("say.2.0", { dueAt: clock.now() - 4000, body });
+    await pump();
+    const text = new Map(tried.map((each) => [each.key, each.text]));
+    expect(text.get("say.1.0")).toBe(
+      `**${instant(saidAt, "relative")}** (${instant(saidAt, "time")}):\n${body.text}`,
+    );
+    expect(text.get("say.2.0")).toBe(body.text);
+  });
+
   test("what was decided late and comes later still says how late it comes, not how late it was decided", async () => {
     outcomes.push({ kind: "later", afterMs: 60_000 });
     owe("a", { dueAt: clock.now() - 3000, missed: 2 });
     await pump();
     clock.advance(60);
     await pump();
-    expect(tried[0]?.text).toMatch(
-      /^Agitate\.\n\*\*3 s late\*\*.* 2 calls before it were missed\. Do it now\.$/,
-    );
+    expect(tried[0]?.text).toMatch(/^Agitate\.\n\*\*3 s late\*\*.* 2 calls before it were missed\.$/);
     expect(tried[1]?.text).toMatch(
-      /^Agitate\.\n\*\*1 min 3 s late\*\*: this was for .*\. 2 calls before it were missed\. Do it now\.$/,
+      /^Agitate\.\n\*\*1 min 3 s late\*\*: this was for .*\. 2 calls before it were missed\.$/,
     );
   });
 

@@ -42,12 +42,33 @@ test("where the call that would count the missed ones is overtaken itself, the n
 
 test("what a chat put off until it was of no use is counted once, and not again", async () => {
   const { room } = await developing();
-  // The call at 6 s is not taken, and the one at 9 s is due before it may be tried again.
-  room.outcomes.push(WAIT, WAIT);
+  // The call at 6 s is not taken, and when it may be tried again no time is left for it before the one at 9 s.
+  room.outcomes.push({ kind: "later", afterMs: 2000 });
   await room.pass(5);
   expect(told(room.news("Mina"))).toEqual([1]);
   await room.pass(3);
   expect(told(room.news("Mina"))).toEqual([0, 0]);
+});
+
+test("where no time is left for a late agitation before the next, it is missed, and not called any more", async () => {
+  const room = createRoom();
+  const { id: classId } = room.stores.classes.find(DEMO_KEY) ?? { id: 0 };
+  room.stores.members.see(classId, { id: "room:mina", name: "Mina" }, "student", room.clock.now());
+  // Agitated for 1 s each 60 s.
+  const shared = { classId, personId: "room:mina", plan: aQuickPlan(300, 60), warnSeconds: 15 };
+  pourIn(room.stores, shared, room.clock.now());
+  await room.tick();
+  room.news();
+  room.away(119.5);
+  await room.tick();
+  expect(room.news("Mina")).toEqual([]);
+  await room.pass(1);
+  expect(told(room.news("Mina"))).toEqual([1]);
+  room.away(117.5);
+  await room.tick();
+  expect(room.news("Mina")).toEqual([
+    expect.stringMatching(/58 s late\*\*: .* Do it now if you have not yet\.$/m),
+  ]);
 });
 
 test("what a person never got since the step came to its end is told with the end", async () => {

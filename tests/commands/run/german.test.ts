@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Action } from "../../../commands/define.ts";
 import { speaking } from "../../../commands/speech/language.ts";
 import type { Step } from "../../../store/shapes/plan.ts";
-import { cueMessage, lateWords, missedWords } from "../../../commands/run/cue-words.ts";
+import { cueMessage, type Lateness, lateWords, missedWords } from "../../../commands/run/cue-words.ts";
 import { CUE_KINDS, type CueKind } from "../../../store/shapes/cue.ts";
 import { faultWords } from "../../../commands/run/fault-words.ts";
 import * as replies from "../../../commands/run/reply.ts";
@@ -165,6 +165,14 @@ describe("what a run answers in German", () => {
   });
 });
 
+const lateBy = (lateMs: number, kind: CueKind, missed: number): Lateness => ({
+  lateMs,
+  dueAtMs: START,
+  missed,
+  kind,
+  leftMs: null,
+});
+
 describe("what a run calls in German", () => {
   test("the main calls, exactly", () => {
     const run = at(0);
@@ -180,16 +188,41 @@ describe("what a run calls in German", () => {
 
   test("late, with one call missed and with two; and missed, on time", () => {
     const late = (missed: number): string =>
-      german(() => sayInstants(lateWords(40_000, missed, START), START, "UTC"));
-    expect(late(0)).toBe("**40 s zu spät**: Das war für 18:00:00. Tu es jetzt.");
+      german(() => sayInstants(lateWords(lateBy(40_000, "agitate", missed)), START, "UTC"));
+    expect(late(0)).toBe("**40 s zu spät**: Das war für 18:00:00. Tu es jetzt, wenn noch nicht geschehen.");
     expect(late(1)).toBe(
-      "**40 s zu spät**: Das war für 18:00:00. 1 Signal davor ist ausgefallen. Tu es jetzt.",
+      "**40 s zu spät**: Das war für 18:00:00. 1 Signal davor ist ausgefallen. Tu es jetzt, wenn noch nicht geschehen.",
     );
     expect(late(2)).toBe(
-      "**40 s zu spät**: Das war für 18:00:00. 2 Signale davor sind ausgefallen. Tu es jetzt.",
+      "**40 s zu spät**: Das war für 18:00:00. 2 Signale davor sind ausgefallen. Tu es jetzt, wenn noch nicht geschehen.",
     );
     expect(german(() => missedWords(1))).toBe("**1 Signal davor ist ausgefallen.**");
     expect(german(() => missedWords(3))).toBe("**3 Signale davor sind ausgefallen.**");
+  });
+
+  test("late to get ready, it says what is left; a question says only how late it is", () => {
+    const late = (kind: CueKind): string =>
+      german(() => sayInstants(lateWords({ ...lateBy(8000, kind, 0), leftMs: 6200 }), START, "UTC"));
+    expect(late("get-ready")).toBe("**8 s zu spät**: Das war für 18:00:00. Nur noch 7 s.");
+    expect(late("nudge")).toBe("**8 s zu spät**: Das war für 18:00:00.");
+  });
+
+  test("whoever was not told to pour out is told so before the next bath", () => {
+    const cue = (kind: CueKind) => ({
+      id: 1,
+      key: "k",
+      kind,
+      step: 0,
+      number: 0,
+      dueAtMs: START,
+      madeAtMs: START,
+    });
+    const text = german(
+      () => cueMessage(at(0), { cue: cue("next-bath"), merged: [cue("pour-out")] }, START).text,
+    );
+    expect(text).toMatch(
+      /^\*\*Jetzt: Zwischenwässerung 1\.\*\* Noch drin\? Gieß den Entwickler aus\. .* Füll die Dose mit Wasser\./,
+    );
   });
 
   test("taps once, turns a reel, and moves all the time", () => {
