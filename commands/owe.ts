@@ -13,6 +13,7 @@ const PRIORITY_OF = {
   redirect: PRIORITIES.call,
   say: PRIORITIES.call,
   "wash-anew": PRIORITIES.reminder,
+  changed: PRIORITIES.call,
   turn: PRIORITIES.call,
   "lights-wait": PRIORITIES.call,
   erasure: PRIORITIES.reminder,

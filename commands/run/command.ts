@@ -15,6 +15,7 @@ import { setAsideNumber, withLeftOut } from "../unreadable.ts";
 import { findRun, isLostRun, runsInReach } from "./find.ts";
 import { faultWords } from "./fault-words.ts";
 import * as words from "./reply.ts";
+import { tellOwner } from "./others.ts";
 import { callNext } from "./turns.ts";
 import { washOthersAnew } from "./rewash.ts";
 import { isFilmPlan, isTrayPlan } from "../../store/shapes/tray.ts";
@@ -139,10 +140,14 @@ export const runCorrect = defineCommand({
       throw new UserError("ERR_NOTHING_TO_CORRECT", words.nothingToCorrect());
     return context.stores.atomically(() => {
       const moved = ago === undefined ? run : move(context, run, { kind: "poured", agoSeconds: ago, atMs });
-      if (temp === undefined) return words.movedReply(moved, atMs);
+      if (temp === undefined) {
+        tellOwner(context, run, moved);
+        return words.movedReply(moved, atMs);
+      }
       const left = leftNow(moved, atMs);
       const leftSeconds = leftAt(moved, temp, left, atMs);
       const changed = move(context, moved, { kind: "new-temperature", tenthsC: temp, leftSeconds, atMs });
+      tellOwner(context, run, changed);
       return words.newTemperatureReply(changed, temp, left, atMs);
     });
   },
@@ -161,10 +166,9 @@ export const runSeen = defineCommand({
       throw new UserError("ERR_NO_FACTOR", words.noFactor(run));
     const { factor, leastSeconds } = run.plan;
     const inAll = (seenAfterSeconds: number): number => wholeSeconds(factor, seenAfterSeconds, leastSeconds);
-    return words.seenReply(
-      move(context, run, { kind: "seen", wholeSeconds: inAll, atMs: context.now }),
-      context.now,
-    );
+    const seen = move(context, run, { kind: "seen", wholeSeconds: inAll, atMs: context.now });
+    tellOwner(context, run, seen);
+    return words.seenReply(seen, context.now);
   },
 });
 
@@ -193,6 +197,7 @@ export const runStop = defineCommand({
 
 function change(context: Context, run: Run, event: RunEvent) {
   const changed = move(context, run, event);
+  tellOwner(context, run, changed);
   if (event.kind === "next" && isTrayRun(changed)) washOthersAnew(context.stores, changed, context.now);
   if (isOver(changed)) return words.overReply(changed, context.stores.rolls.ofRun(changed.id));
   return words.changedReply(changed, context.now);

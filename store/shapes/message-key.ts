@@ -38,6 +38,8 @@ export type MessageKey =
   | { readonly kind: "chat-off"; readonly class: number; readonly teacher: number; readonly minute: number }
   /** A wet print came into the wash of a run's; `schedule` is the one that this begins. */
   | { readonly kind: "wash-anew"; readonly run: number; readonly schedule: number }
+  /** Somebody else has changed a run; `schedule` is the one that this begins. */
+  | { readonly kind: "changed"; readonly run: number; readonly schedule: number }
   /** There is a place for whoever waits at the sink or at a line of trays; `turn` counts how often they have come to wait. */
   | { readonly kind: "turn"; readonly run: number; readonly turn: number }
   /** Somebody at the trays has paper open: to whoever announced white light. `part` counts the class's people. */
@@ -83,6 +85,8 @@ function unbound(key: MessageKey): string {
       return `off.${make36(key.class)}.${make36(key.teacher)}.${make36(key.minute)}`;
     case "wash-anew":
       return `w${make36(key.run)}.${make36(key.schedule)}`;
+    case "changed":
+      return `c${make36(key.run)}.${make36(key.schedule)}`;
     case "turn":
       return `t${make36(key.run)}.${make36(key.turn)}`;
     case "lights-wait":
@@ -110,6 +114,7 @@ export function runCalledBy(text: string): number | null {
     case "cue":
     case "redirect":
     case "wash-anew":
+    case "changed":
     case "turn":
       return key.run;
     default:
@@ -119,7 +124,7 @@ export function runCalledBy(text: string): number | null {
 
 /** Whether a message tells a run's own person what somebody else has changed in it: no call of its schedule says that. */
 export function tellsOfChange(text: string): boolean {
-  return ["redirect", "wash-anew", "lost"].includes(parseMessageKey(text)?.kind ?? "");
+  return ["redirect", "wash-anew", "changed", "lost"].includes(parseMessageKey(text)?.kind ?? "");
 }
 
 /** Undefined for a key of another kind. */
@@ -158,6 +163,8 @@ export function parseMessageKey(text: string): MessageKey | undefined {
     return { kind: "turn", run: id, turn: parse36(second) };
   if (/^w[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
     return { kind: "wash-anew", run: id, schedule: parse36(second) };
+  if (/^c[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
+    return { kind: "changed", run: id, schedule: parse36(second) };
   if (head === "off" && fourth !== undefined)
     return { kind: "chat-off", class: parse36(second), teacher: parse36(third), minute: parse36(fourth) };
   if (head === "slow" && fourth !== undefined)

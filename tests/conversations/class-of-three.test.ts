@@ -38,7 +38,7 @@ test("a class of three, from set-up to the weekly report", async () => {
   for (const [at, person] of STUDENTS.entries())
     room.says(person, `/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:${at + 1}`);
   const fit = teacher("/class turns");
-  expect(fit).toContain("**The films in all 3 tanks** can be dry, cut and sleeved by the bell");
+  expect(fit).toContain("**All films of 3 tank loads** can be dry, cut and sleeved by the bell");
   expect(fit).toContain("Bottleneck: the sinks (2 places).");
 
   // Two pour in, the third waits for a place at the sinks; the board knows it.

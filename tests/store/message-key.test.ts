@@ -51,6 +51,7 @@ const keys: fc.Arbitrary<MessageKey> = fc.oneof(
     minute: fc.integer({ min: 29_000_000, max: 40_000_000 }),
   }),
   fc.record({ kind: fc.constant("wash-anew" as const), run: id, schedule: small }),
+  fc.record({ kind: fc.constant("changed" as const), run: id, schedule: small }),
   fc.record({ kind: fc.constant("turn" as const), run: id, turn: small }),
   fc.record({ kind: fc.constant("lights-wait" as const), say: id, part: small }),
   fc.record({
@@ -96,6 +97,7 @@ test("what somebody else has changed in a run is told from the run's own calls",
   const changes: MessageKey[] = [
     { kind: "redirect", run: 7, step: 3, batch: 2, to: null },
     { kind: "wash-anew", run: 7, schedule: 4 },
+    { kind: "changed", run: 7, schedule: 4 },
     { kind: "lost", run: 7 },
   ];
   const others: MessageKey[] = [
@@ -104,7 +106,7 @@ test("what somebody else has changed in a run is told from the run's own calls",
     { kind: "say", say: 1, part: 2 },
     ...cuesOf(run).map(({ key }): MessageKey => ({ kind: "cue", run: 7, cue: key })),
   ];
-  expect(changes.map(makeMessageKey).map(tellsOfChange)).toEqual([true, true, true]);
+  expect(changes.map(makeMessageKey).map(tellsOfChange)).toEqual([true, true, true, true]);
   expect(others.map(makeMessageKey).filter(tellsOfChange)).toEqual([]);
 });
 

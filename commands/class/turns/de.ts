@@ -5,18 +5,14 @@ export const de: FitWords = {
   somebody: "jemand",
   load: (number) => `Dosenfüllung ${number}`,
   loads: (numbers) => `Dosenfüllungen ${numbers}`,
-  noBell: (tanks, last) =>
-    `**${tanks === 1 ? "1 Dose" : `${tanks} Dosen`}**: alles trocken um ${last}. Der Kurs hat keine Klingel, an der sich das messen ließe: \`/class periods\`.`,
-  allDone: (tanks, bell) =>
-    tanks === 1
-      ? `**Der Film in der einen Dose** kann bis zur Klingel um ${bell} trocken, geschnitten und in der Hülle sein.`
-      : `**Die Filme in allen ${tanks} Dosen** können bis zur Klingel um ${bell} trocken, geschnitten und in der Hülle sein.`,
-  allHung: (tanks, bell, done) =>
-    tanks === 1
-      ? `**Der Film in der einen Dose** kann bis zur Klingel um ${bell} hängen und über Nacht trocknen. ${doneBy(done)}`
-      : `**Die Filme in allen ${tanks} Dosen** können bis zur Klingel um ${bell} hängen und über Nacht trocknen. ${doneBy(done)}`,
-  someHung: (hung, tanks, bell, done) =>
-    `**Die Filme in ${hung} von ${tanks} Dosen** können bis zur Klingel um ${bell} hängen. ${doneBy(done)}`,
+  noBell: (count, last) =>
+    `**${loads(count)}**: alles trocken um ${last}. Der Kurs hat keine Klingel, an der sich das messen ließe: \`/class periods\`.`,
+  allDone: (count, bell) =>
+    `**Alle Filme aus ${loads(count)}** können bis zur Klingel um ${bell} trocken, geschnitten und in der Hülle sein.`,
+  allHung: (count, bell, done) =>
+    `**Alle Filme aus ${loads(count)}** können bis zur Klingel um ${bell} hängen und über Nacht trocknen. ${doneBy(done)}`,
+  someHung: (hung, count, bell, done) =>
+    `**Die Filme aus ${hung} von ${loads(count)}** können bis zur Klingel um ${bell} hängen. ${doneBy(done)}`,
   stages: {
     sinks: ({ sinks }) => `die Becken (${places(sinks)})`,
     wash: ({ washPlaces }) => `die Wässerung (${places(washPlaces)})`,
@@ -36,7 +32,7 @@ export const de: FitWords = {
   pourIn: (label, time, latest, end) =>
     `${label}: eingießen ${time}${latest === null ? "" : `, spätestens **${latest}**`}; ${end}`,
   nothing:
-    "Kein Film hat jetzt einen Plan oder einen Lauf. Frag nach so vielen Dosen: `/class turns loads:12 developing:9:00`.",
+    "Kein Film hat jetzt einen Plan oder einen Lauf. Frag nach so vielen Dosenfüllungen: `/class turns loads:12 developing:9:00`.",
   waitsForTank: (tank, holder, until, waiting) =>
     `**Dose ${tank}** hat ${holder}${until === null ? "" : ` bis etwa ${until}`}. Darauf ${waiting.length === 1 ? "wartet" : "warten"}: ${joinAnd(waiting)}.`,
   trays: {
@@ -52,6 +48,10 @@ export const de: FitWords = {
   bellPast: (typed) =>
     `${typed} ist schon vorbei. Nenn eine spätere Klingel, oder lass sie weg: Dann gilt die des Kurses.`,
 };
+
+function loads(count: number): string {
+  return count === 1 ? "1 Dosenfüllung" : `${count} Dosenfüllungen`;
+}
 
 function places(count: number): string {
   return count === 1 ? "1 Platz" : `${count} Plätze`;

@@ -8,14 +8,15 @@ export const en = {
   somebody: "somebody",
   load: (number: number) => `Tank load ${number}`,
   loads: (numbers: string) => `Tank loads ${numbers}`,
-  noBell: (tanks: number, last: string) =>
-    `**${countOf(tanks, "tank")}**: all dry at ${last}. The class has no bell to hold this against: \`/class periods\`.`,
-  allDone: (tanks: number, bell: string) =>
-    `${allOf(tanks)} can be dry, cut and sleeved by the bell at ${bell}.`,
-  allHung: (tanks: number, bell: string, done: number) =>
-    `${allOf(tanks)} can hang by the bell at ${bell} and dry overnight. ${doneBy(done)}`,
-  someHung: (hung: number, tanks: number, bell: string, done: number) =>
-    `**The films in ${hung} of ${tanks} tanks** can hang by the bell at ${bell}. ${doneBy(done)}`,
+  /** Several loads may go through one tank, one after the other. */
+  noBell: (loads: number, last: string) =>
+    `**${countOf(loads, "tank load")}**: all dry at ${last}. The class has no bell to hold this against: \`/class periods\`.`,
+  allDone: (loads: number, bell: string) =>
+    `${allOf(loads)} can be dry, cut and sleeved by the bell at ${bell}.`,
+  allHung: (loads: number, bell: string, done: number) =>
+    `${allOf(loads)} can hang by the bell at ${bell} and dry overnight. ${doneBy(done)}`,
+  someHung: (hung: number, loads: number, bell: string, done: number) =>
+    `**The films of ${hung} of ${countOf(loads, "tank load")}** can hang by the bell at ${bell}. ${doneBy(done)}`,
   stages: {
     sinks: ({ sinks }: Places) => `the sinks (${countOf(sinks, "place")})`,
     wash: ({ washPlaces }: Places) => `the wash (${countOf(washPlaces, "place")})`,
@@ -35,7 +36,8 @@ export const en = {
   underWay: (label: string, end: string) => `${label}: under way, ${end}`,
   pourIn: (label: string, time: string, latest: string | null, end: string) =>
     `${label}: pour in ${time}${latest === null ? "" : `, at the latest **${latest}**`}; ${end}`,
-  nothing: "No film has a plan or a run now. Ask for so many tanks: `/class turns loads:12 developing:9:00`.",
+  nothing:
+    "No film has a plan or a run now. Ask for so many tank loads: `/class turns loads:12 developing:9:00`.",
   /** Films that go into one certain tank; people come as `Mina (R9)`. */
   waitsForTank: (tank: number, holder: string, until: string | null, waiting: readonly string[]) =>
     `**Tank ${tank}**: ${holder} has it${until === null ? "" : ` until about ${until}`}. Waiting for it: ${joinAnd(waiting)}.`,
@@ -56,9 +58,7 @@ export const en = {
 };
 export type FitWords = typeof en;
 
-function allOf(tanks: number): string {
-  return tanks === 1 ? "**The film in the one tank**" : `**The films in all ${tanks} tanks**`;
-}
+const allOf = (loads: number): string => `**All films of ${countOf(loads, "tank load")}**`;
 
 function doneBy(done: number): string {
   return `${done === 0 ? "None" : done} can be dry and sleeved by then.`;

@@ -287,7 +287,7 @@ describe("the order of the evening in German", () => {
 
   it("has one sentence for one tank and another for many", () => {
     expect(text({})).toContain(
-      "**Der Film in der einen Dose** kann bis zur Klingel um 18:00:00 trocken, geschnitten und in der Hülle sein.\nEngpass: die Becken (1 Platz). Keine Reihenfolge ist in weniger als 10 min fertig.\n1. Dosenfüllung 1: eingießen 18:00:00, spätestens **18:00:00**; trocken 18:00:00",
+      "**Alle Filme aus 1 Dosenfüllung** können bis zur Klingel um 18:00:00 trocken, geschnitten und in der Hülle sein.\nEngpass: die Becken (1 Platz). Keine Reihenfolge ist in weniger als 10 min fertig.\n1. Dosenfüllung 1: eingießen 18:00:00, spätestens **18:00:00**; trocken 18:00:00",
     );
     const wait = { tank: 2, holder: "Mina (R1)", until: null, freeAtMs: null, waiting: ["Ben (R2)"] };
     expect(text({}, [wait])).toContain("**Dose 2** hat Mina (R1). Darauf wartet: Ben (R2).");
@@ -296,11 +296,11 @@ describe("the order of the evening in German", () => {
     );
     const two = [line({}), line({ label: "Dosenfüllung 2" })];
     expect(text({ lines: two, doneByBell: 2, hungByBell: 2 })).toContain(
-      "**Die Filme in allen 2 Dosen** können",
+      "**Alle Filme aus 2 Dosenfüllungen** können",
     );
     expect(text({ lines: two })).toContain("1. Dosenfüllungen 1-2: eingießen");
     expect(text({ lines: two, goal: "hung", doneByBell: 0, hungByBell: 1 })).toContain(
-      "**Die Filme in 1 von 2 Dosen** können bis zur Klingel um 18:00:00 hängen. Trocken und in der Hülle",
+      "**Die Filme aus 1 von 2 Dosenfüllungen** können bis zur Klingel um 18:00:00 hängen. Trocken und in der Hülle",
     );
   });
 

@@ -21,7 +21,7 @@ describe("/class turns", () => {
     plans(room, "Ben");
     const text = room.says("Iris", "/class turns", "teacher");
     expect(text).toContain(
-      "**The films in all 2 tanks** can be dry, cut and sleeved by the bell at 20:30:00.",
+      "**All films of 2 tank loads** can be dry, cut and sleeved by the bell at 20:30:00.",
     );
     // 980 s at the sink, 280 s wash, 1200 s drying, 180 s cutting before 20:30: 19:46.
     expect(text).toMatch(/1\. Ben \(P2\) and Mina \(P1\): pour in 18:00:00, at the latest \*\*19:46:00\*\*/);
@@ -32,7 +32,7 @@ describe("/class turns", () => {
     plans(room, "Mina");
     const text = room.says("Mina", "/class turns");
     expect(text).toContain(
-      "**The film in the one tank** can hang by the bell at 18:25:00 and dry overnight. None can be dry",
+      "**All films of 1 tank load** can hang by the bell at 18:25:00 and dry overnight. None can be dry",
     );
     expect(text).toContain("at the latest **18:04:00**");
   });
@@ -42,7 +42,7 @@ describe("/class turns", () => {
     room.says("Iris", "/class setup sinks:1", "teacher");
     for (const person of ["Mina", "Ben", "Ola"]) plans(room, person);
     const { reply } = room.asks("Iris", "/class turns", "teacher");
-    expect(reply.text).toContain("**The films in 2 of 3 tanks** can hang by the bell");
+    expect(reply.text).toContain("**The films of 2 of 3 tank loads** can hang by the bell");
     expect(reply.text).toContain("**Must wait for next time:** Ola (P3).");
     expect(reply.fields).toMatchObject({ bottleneck: "sinks", hungByBell: 2, tanks: 3 });
   });
@@ -66,6 +66,8 @@ describe("/class turns", () => {
       room.says(person, "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:2");
       room.says(person, "/run start");
     }
+    // Three runs go through one tank, and the class has no other.
+    expect(room.says("Iris", "/class turns", "teacher")).toMatch(/^\*\*All films of 3 tank loads\*\* can /);
     expect(room.says("Iris", "/class turns", "teacher")).toContain(
       "**Tank 2**: Mina (R1) has it. Waiting for it: Ben (R2) and Ola (R3).",
     );
