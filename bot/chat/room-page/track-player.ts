@@ -54,6 +54,8 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
   let lastSeekAt = -Infinity;
   /** What a seek costs on this device: learned from where the last one landed. */
   let seekLeadMs = 0;
+  /** Wanted when the file was last found to be right: as time goes on there is only less to come. */
+  let rightFor: { readonly tones: readonly Tone[]; readonly at: number } | undefined;
   const left = new Set<Tone>();
   /** From here on its tones were heard: those before were left, or lie where it has jumped. */
   let soundsFromMs = -Infinity;
@@ -82,6 +84,7 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
     const url = URL.createObjectURL(new Blob([makeSegment(tones, fromMs, toMs)], { type: "audio/wav" }));
     if (segment) URL.revokeObjectURL(segment.url);
     segment = { tones, fromMs, url };
+    rightFor = undefined;
     left.clear();
     soundsFromMs = fromMs;
     element.muted = false;
@@ -136,12 +139,17 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
 
   /** Whether another file is due. What sounds is heard to its end first, and what is not wanted any more is left meanwhile. */
   function isStale(old: Segment, ahead: readonly Tone[]): boolean {
+    const at = now();
+    if (rightFor?.tones === wanted && rightFor.at <= at) return false;
     const asked = new Set(ahead.map(keyOf));
     const held = old.tones.filter(isAhead);
     const unwanted = held.filter((tone) => !asked.has(keyOf(tone)));
     const known = new Set(held.map(keyOf));
     const isLacking = ahead.some((tone) => tone.at > now() + NEAR_MS && !known.has(keyOf(tone)));
-    if (unwanted.length === 0 && !isLacking) return false;
+    if (unwanted.length === 0 && !isLacking) {
+      rightFor = { tones: wanted, at };
+      return false;
+    }
     if (ahead.length === 0 || !isSounding(old)) return true;
     for (const tone of unwanted) left.add(tone);
     return false;
