@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { json } from "./json.ts";
+import { isOfClass, NEWEST_FIRST, OLDEST_FIRST } from "./messages-of-class.ts";
 import type { Db } from "./open.ts";
 import type { Reach } from "./shapes/reach.ts";
 
@@ -43,6 +44,12 @@ export interface MessageStore {
   newest(classId: number, personId: string, limit: number, before?: number): Message[];
 }
 
+interface Asked {
+  readonly classId: number;
+  readonly personId: string;
+  readonly limit: number;
+}
+
 export function createMessageStore(db: Db): MessageStore {
   const ofPerson = "where class_id = classes.id and person_id = @personId";
   const reach = db.prepare<[{ classKey: string; personId: string | null }], Reach>(
@@ -54,12 +61,14 @@ export function createMessageStore(db: Db): MessageStore {
      on conflict (key) do nothing`,
   );
   const byKey = db.prepare<[string | null], { id: number }>("select id from messages where key = ?");
-  const after = db.prepare<[number, number, string, number]>(
-    "select * from messages where class_id = ? and id > ? and (person_id is null or person_id = ?) order by id limit ?",
+  const isShown = "(person_id is null or person_id = @personId)";
+  const after = db.prepare<[Asked & { lastId: number }]>(
+    `select * from messages where ${isOfClass("@classId", "@lastId")} and id > @lastId and ${isShown}
+     order by ${OLDEST_FIRST} limit 0 + @limit`,
   );
-  const newest = db.prepare<[number, number, string, number]>(
-    `select * from (select * from messages where class_id = ? and id < ? and (person_id is null or person_id = ?)
-     order by id desc limit ?) order by id`,
+  const newest = db.prepare<[Asked & { before: number }]>(
+    `select * from (select * from messages where ${isOfClass("@classId", "0", "@before")} and id < @before and ${isShown}
+     order by ${NEWEST_FIRST} limit 0 + @limit) order by id`,
   );
   return {
     reach: (classKey, personId) => reach.get({ classKey, personId }),
@@ -70,8 +79,8 @@ export function createMessageStore(db: Db): MessageStore {
       return { id: fresh ? Number(lastInsertRowid) : (byKey.get(key)?.id ?? 0), fresh };
     },
     after: (classId, personId, lastId, limit) =>
-      z.array(rowSchema).parse(after.all(classId, lastId, personId, limit)),
+      z.array(rowSchema).parse(after.all({ classId, personId, limit, lastId })),
     newest: (classId, personId, limit, before = Number.MAX_SAFE_INTEGER) =>
-      z.array(rowSchema).parse(newest.all(classId, before, personId, limit)),
+      z.array(rowSchema).parse(newest.all({ classId, personId, limit, before })),
   };
 }

@@ -189,4 +189,9 @@ export const MIGRATIONS: readonly string[] = [
   create index outbox_said_in on outbox (ref) where instr(ref, '/') > 0;
   `,
   CUE_TABLES,
+  `
+  -- What is said together, in however many classes, is written to the same few pages: by blocks of messages, each by class.
+  drop index messages_feed;
+  create index messages_feed on messages (id >> 12, class_id);
+  `,
 ];

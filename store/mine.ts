@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { Roll } from "./shapes/roll.ts";
 import { json } from "./json.ts";
+import { isOfClass, OLDEST_FIRST } from "./messages-of-class.ts";
 import type { Db } from "./open.ts";
 import { readable } from "./readable.ts";
 import { printRowSchema } from "./prints.ts";
@@ -60,7 +61,7 @@ export function createMineStore(db: Db): MineStore {
   const prints = db.prepare<[number, string]>(`select * from prints ${owned} order by number`);
   const strips = db.prepare<[number, string]>(`select body from strips ${owned}`);
   const messages = db.prepare<[number, string, string]>(
-    "select at, body from messages where class_id = ? and (person_id = ? or author_id = ?) order by id",
+    `select at, body from messages where ${isOfClass("?")} and (person_id = ? or author_id = ?) order by ${OLDEST_FIRST}`,
   );
   const lines = db.prepare<[string, string, number]>(
     `select ledger.at, batches.number as batch, ledger.kind, ledger.body from ledger

@@ -1,3 +1,4 @@
+import { isOfClass } from "./messages-of-class.ts";
 import { NAMELESS } from "./shapes/person.ts";
 import type { Db } from "./open.ts";
 import type { NameForms, Redaction } from "./redaction.ts";
@@ -66,7 +67,9 @@ function erasePerson(db: Db, classId: number, personId: string, redaction: Redac
   run(
     "delete from says_shown where person_id = @personId and say_id in (select id from says where class_id = @classId)",
   );
-  run("delete from messages where class_id = @classId and (person_id = @personId or author_id = @personId)");
+  run(
+    `delete from messages where ${isOfClass("@classId")} and (person_id = @personId or author_id = @personId)`,
+  );
   run("delete from runs where class_id = @classId and person_id = @personId");
   run("delete from set_aside where class_id = @classId and person_id = @personId");
   run("delete from room_sessions where class_id = @classId and person_id = @personId");

@@ -1,3 +1,4 @@
+import { isOfClass } from "./messages-of-class.ts";
 import type { Db } from "./open.ts";
 import type { NameForms, Redaction, Traces } from "./redaction.ts";
 
@@ -58,7 +59,7 @@ export function withdrawShown(
   const text = redaction.withdrawn();
   const put = db.prepare<[string, number]>("update messages set body = ? where id = ?");
   const told = db
-    .prepare<[number], { id: number; body: string }>("select id, body from messages where class_id = ?")
+    .prepare<[number], { id: number; body: string }>(`select id, body from messages where ${isOfClass("?")}`)
     .all(classId)
     .flatMap(({ id, body }) => {
       const { kind, say, author, ...shown } = JSON.parse(body) as Record<string, unknown>;

@@ -1,3 +1,5 @@
+import { isOfClass } from "./messages-of-class.ts";
+
 /*
  * Every column in which something a person wrote, or a person's name, can stand. A test holds this list against the store:
  * a new text column must be named here or there as one that can hold no name.
@@ -53,7 +55,7 @@ export const TEXT_COLUMNS: readonly TextColumn[] = [
   text("prints", "note"),
   text("prints", "fault"),
   json("prints", "body"),
-  json("messages", "body"),
+  { ...json("messages", "body"), ofClass: isOfClass("@classId") },
   text("says", "body"),
   text("sink_presses", "line"),
   text("boards", "shown", "class_id"),

@@ -40,6 +40,7 @@ const LANDED: readonly string[] = [
   "f25ef2ca8027",
   "2e2c56fcf95e",
   "fee96ed81de2",
+  "7ac827129b24",
 ];
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "sinkside-"));
