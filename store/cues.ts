@@ -31,10 +31,12 @@ export interface CueStore {
    */
   reschedule(runId: number, cues: readonly Cue[], leadMs: number, now: number): void;
   /**
-   * By run, all that is due of the runs of the `limit` most overdue cues to be decided by `now`, the most overdue first; with
-   * them those due by `ahead` where their chat has a lead, ends of steps excepted.
+   * By run, the `limit` most overdue cues to be decided by `now`, the most overdue first; with them those due by `ahead` where
+   * their chat has a lead, ends of steps excepted. Of the last runs more may be due.
    */
   due(now: number, limit: number, ahead?: number): Map<number, DueRun>;
+  /** The same of one run, all of it. */
+  dueOf(runId: number, now: number, ahead?: number): DueCue[];
   /**
    * What cues due by `until` in classes of this chat will become, in order: one message each, or one for all of a class
    * where its people aren't spoken to alone.
@@ -111,7 +113,8 @@ export function createCueStore(db: Db, runs: Pick<RunStore, "read">): CueStore {
         insert.run(runId, key, kind, step, number, dueAtMs, dueAtMs - leadMs, now);
       }
     },
-    due: (now, limit, ahead = now) => due({ now, most: Math.max(now, ahead), limit }),
+    due: (now, limit, ahead = now) => due.next({ now, most: Math.max(now, ahead), limit }),
+    dueOf: (runId, now, ahead = now) => due.allOf({ now, most: Math.max(now, ahead), runId }),
     coming: (chat, now, until) =>
       coming
         .all({ chat, now, until, by: COUNTED_BY_MS })

@@ -10,20 +10,23 @@ export type OpenOptions = Pick<Database.Options, "fileMustExist" | "readonly" | 
  */
 const kept = new Set<unknown>();
 
-/** What is asked of a statement here. It has no moods (`pluck`, `raw`, `bind`): they would show in whoever else asks for the same. */
+/** What is asked of a statement here. It has no moods (`pluck`, `bind`): they would show in whoever else asks for the same. */
 type Uses = Pick<Database.Statement, "get" | "all" | "run">;
 
 export interface LateStatement extends Uses {
   /** Makes it now, if it is not made yet. */
   make(): Database.Statement;
+  /** One of its own that gives each row as a list. */
+  raw(): LateStatement;
 }
 
 /** The store has some three hundred, and a first call needs a tenth of them: to make all takes longer than the call. */
-function createLate(make: () => Database.Statement): LateStatement {
+function createLate(make: () => Database.Statement, raw: () => LateStatement): LateStatement {
   let made: Database.Statement | undefined;
   const use = (): Database.Statement => (made ??= make());
   return {
     make: use,
+    raw,
     get: (...given) => use().get(...given),
     all: (...given) => use().all(...given),
     run: (...given) => use().run(...given),
@@ -45,9 +48,11 @@ export function openDriver(path: string, options: OpenOptions = {}): OpenedDb {
   const db = new Database(path, options);
   const statements = new Map<string, LateStatement>();
   const make = (sql: string): Database.Statement => Database.prototype.prepare.call(db, sql);
-  const find = (sql: string): LateStatement => {
-    const statement = statements.get(sql) ?? createLate(() => make(sql));
-    statements.set(sql, statement);
+  const find = (sql: string, isRaw = false): LateStatement => {
+    const name = isRaw ? `${sql} as lists` : sql;
+    const makeIt = () => (isRaw ? make(sql).raw() : make(sql));
+    const statement = statements.get(name) ?? createLate(makeIt, () => find(sql, true));
+    statements.set(name, statement);
     return statement;
   };
 

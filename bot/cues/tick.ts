@@ -6,9 +6,7 @@ import { isMissed, LATE_FROM_MS, settle, type Said } from "../../commands/run/se
 import { speaking } from "../../commands/speech/language.ts";
 import type { CueState } from "../../store/cues.ts";
 import type { DueRun } from "../../store/due.ts";
-import type { Reach } from "../../store/shapes/reach.ts";
-import type { DueCue } from "../../store/shapes/cue.ts";
-import type { Language } from "../../store/shapes/language.ts";
+import type { Cue, DueCue } from "../../store/shapes/cue.ts";
 import { makeMessageKey } from "../../store/shapes/message-key.ts";
 import { lastingMs, runNameOf, type Run, stepAt } from "../../store/shapes/run.ts";
 import { tellLostRun } from "../../commands/class/mend/notice.ts";
@@ -45,8 +43,9 @@ export function settleSome(
 ): (() => void)[] | undefined {
   const due = [...stores.cues.due(now, most, ahead)];
   if (due.length === 0) return undefined;
-  if (say) return settleAll(stores, due, now, spoken, say);
-  const settleOne = (each: Due): (() => void)[] => settleAll(stores, [each], now, spoken, stores.outbox.owe);
+  const settling = { stores, now, ahead, spoken };
+  if (say) return settleAll({ ...settling, say }, due);
+  const settleOne = (each: Due): (() => void)[] => settleAll({ ...settling, say: stores.outbox.owe }, [each]);
   return eachApart(stores, due, settleOne, ([id], error) => {
     stores.cues.putOff(id, now + PUT_OFF_MS);
     log.error({ run: id, err: error }, "a run could not be settled");
@@ -58,21 +57,23 @@ export function settleSome(
 type Due = readonly [runId: number, DueRun];
 type Marks = Record<CueState, number[]>;
 
+interface Settling {
+  readonly stores: Stores;
+  readonly now: number;
+  readonly ahead: number;
+  readonly spoken: Set<number>;
+  readonly say: Say;
+}
+
 /** What became of their cues is written at the end, of all at once. */
-function settleAll(
-  stores: Stores,
-  due: readonly Due[],
-  now: number,
-  spoken: Set<number>,
-  say: Say,
-): (() => void)[] {
+function settleAll(settling: Settling, due: readonly Due[]): (() => void)[] {
   const marks: Marks = { said: [], merged: [] };
-  const after = due.flatMap((each) => settleRun(stores, each, now, marks, spoken, say));
-  mark(stores, marks, now);
+  const after = due.flatMap((each) => settleRun(settling, each, marks));
+  mark(settling, marks);
   return after;
 }
 
-function mark({ cues }: Stores, { said, merged }: Marks, now: number): void {
+function mark({ stores: { cues }, now }: Settling, { said, merged }: Marks): void {
   cues.settle(said, "said", now);
   cues.settle(merged, "merged", now);
 }
@@ -87,32 +88,43 @@ function tellLost(stores: Stores, log: Log, id: number, now: number): void {
   }
 }
 
-function settleRun(
-  stores: Stores,
-  [id, { cues, language, reach, run: read }]: Due,
-  now: number,
-  marks: Marks,
-  touched: Set<number>,
-  say: Say,
-): (() => void)[] {
-  const due = withoutEnd(cues, now);
+function settleRun(settling: Settling, [id, found]: Due, marks: Marks): (() => void)[] {
+  const { stores, now, spoken, say } = settling;
+  const read = found.run();
+  const schedule = cuesOf(read);
+  const due = withoutEnd(allDue(settling, id, found, schedule), now);
   // Who moves on is read anew: others have moved on before it.
-  const run = due.some(({ kind }) => kind === "next-bath") ? stores.runs.get(id) : read();
+  const run = due.some(({ kind }) => kind === "next-bath") ? stores.runs.get(id) : read;
   if (!run) return [];
   const settled = settle(run, due, now);
   const said = settled.said.map(({ cue }) => cue.id);
   const merged = due.map((cue) => cue.id).filter((each) => !said.includes(each));
   if (settled.moved) {
     // Before its new schedule drops what is pending.
-    mark(stores, { said, merged }, now);
+    mark(settling, { said, merged });
     // What its step still had to say was missed, however little: nobody has done it unasked.
     keepRun(stores, settled.run, now, 0);
   } else {
     marks.said.push(...said);
     marks.merged.push(...merged);
   }
-  touched.add(run.classId);
-  return settled.said.flatMap((each) => say(callOf(run, each, language, reach, now)) ?? []);
+  spoken.add(run.classId);
+  return settled.said.flatMap((each) => say(callOf(run, each, schedule, found, now)) ?? []);
+}
+
+/** Of few runs more is due than was found: what is late stands for what came before it, so that a run is taken with all of it. */
+function allDue(
+  { stores, now, ahead }: Settling,
+  id: number,
+  { cues, leadMs }: DueRun,
+  schedule: readonly Cue[],
+): readonly DueCue[] {
+  const last = cues.at(-1);
+  const until = Math.max(now, ahead) + leadMs;
+  const isMore = schedule.some(
+    ({ key, dueAtMs }) => last && dueAtMs >= last.dueAtMs && dueAtMs <= until && key !== last.key,
+  );
+  return isMore ? stores.cues.dueOf(id, now, ahead) : cues;
 }
 
 /** The end of a step stands for all before it; while it is still ahead it must not, and is settled after them. */
@@ -121,7 +133,13 @@ function withoutEnd(due: readonly DueCue[], now: number): readonly DueCue[] {
   return others.length > 0 ? others : due;
 }
 
-function callOf(run: Run, said: Said, language: Language, reach: Reach, now: number): NewCall {
+function callOf(
+  run: Run,
+  said: Said,
+  schedule: readonly Cue[],
+  { language, reach }: DueRun,
+  now: number,
+): NewCall {
   const { cue } = said;
   const { id: runId, classId, personId } = run;
   const { text, actions } = speaking(language, () => cueMessage(run, said, now));
@@ -133,7 +151,7 @@ function callOf(run: Run, said: Said, language: Language, reach: Reach, now: num
     priority: PRIORITY_OF_CUE[cue.kind],
     dueAt: Math.max(cue.dueAtMs, cue.madeAtMs),
     decidedAt: now,
-    usefulUntil: usefulUntil(run, said),
+    usefulUntil: usefulUntil(run, schedule, said),
     missed: said.merged.filter((each) => isMissed(each, now)).length,
     reach,
     body: { text, language, run: runNameOf(run), actions: [...actions], mentions: [] },
@@ -144,9 +162,9 @@ function callOf(run: Run, said: Said, language: Language, reach: Reach, now: num
  * A call to agitate helps nobody once the next call is due, nor where there is no time left to do it before; pour-out and the
  * next bath always help.
  */
-function usefulUntil(run: Run, { cue }: Said): number | null {
+function usefulUntil(run: Run, schedule: readonly Cue[], { cue }: Said): number | null {
   if (cue.kind === "pour-out" || cue.kind === "next-bath" || cue.kind === "nudge") return null;
-  const following = cuesOf(run).find(({ dueAtMs }) => dueAtMs > cue.dueAtMs);
+  const following = schedule.find(({ dueAtMs }) => dueAtMs > cue.dueAtMs);
   if (!following) return null;
   const agitation = stepAt(run, cue.step)?.agitation;
   const lasts = {

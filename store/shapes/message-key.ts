@@ -124,6 +124,8 @@ export function runCalledBy(text: string): number | null {
 
 /** Whether a message tells a run's own person what somebody else has changed in it: no call of its schedule says that. */
 export function tellsOfChange(text: string): boolean {
+  // Most are cues, and not taken apart.
+  if (CUE.test(text)) return false;
   return ["redirect", "wash-anew", "changed", "lost"].includes(parseMessageKey(text)?.kind ?? "");
 }
 

@@ -108,6 +108,13 @@ export const MUTANTS: readonly Mutant[] = [
     caughtBy: { file: FOUND, test: "calls that were missed" },
   },
   {
+    name: "a run that a portion cuts says each of its late calls",
+    file: "bot/cues/tick.ts",
+    find: "return isMore ? stores",
+    replace: "return isMore && schedule.length === 0 ? stores",
+    caughtBy: { file: "tests/bot/cues/tick.test.ts", test: "of a run that a portion cuts" },
+  },
+  {
     name: "a stopped run goes on calling",
     file: "store/cues.ts",
     find: "\"update cues set state = 'dropped', settled_at = ? where run_id = ? and state = 'pending'\"",

@@ -26,6 +26,15 @@ test("a statement is made when it is first used, and every one of the store's ca
   stores.close();
 });
 
+test("a statement that gives lists is one of its own, and made once as well", () => {
+  db.exec("create table bottles (name text, ml integer); insert into bottles values ('House Fix', 500)");
+  const named = db.prepare("select name, ml from bottles");
+  const lists = named.raw();
+  expect(lists.all()).toEqual([["House Fix", 500]]);
+  expect(named.all()).toEqual([{ name: "House Fix", ml: 500 }]);
+  expect(db.prepare("select name, ml from bottles").raw()).toBe(lists);
+});
+
 test("a pragma answers as the driver does: rows, one value, or nothing", () => {
   expect(db.pragma("user_version")).toEqual([{ user_version: 0 }]);
   expect(db.pragma("user_version", { simple: true })).toBe(0);

@@ -93,7 +93,7 @@ describe("cues", () => {
     expect(stores.cues.nextDecideAt()).toBe(START + 1000);
   });
 
-  test("where the limit cuts, a run comes with all of it that is due", () => {
+  test("the most overdue are found first, as many as asked for, and of one run all that is due", () => {
     const [first, second] = [add(), add()];
     const cue = (number: number) =>
       ({ key: String(number), kind: "agitate", step: 0, number, dueAtMs: START + number }) as const;
@@ -101,18 +101,21 @@ describe("cues", () => {
     stores.cues.reschedule(second.id, [cue(2), cue(4)], 0, START);
     const numbers = (limit: number): number[][] =>
       [...stores.cues.due(START + 5, limit).values()].map(({ cues }) => cues.map(({ number }) => number));
-    expect(numbers(1)).toEqual([[1, 3, 5]]);
-    expect(numbers(2)).toEqual([
+    expect(numbers(1)).toEqual([[1]]);
+    expect(numbers(3)).toEqual([[1, 3], [2]]);
+    expect(numbers(100)).toEqual([
       [1, 3, 5],
       [2, 4],
     ]);
-    expect(numbers(5)).toEqual(numbers(100));
+    const dueOf = (id: number): number[] => stores.cues.dueOf(id, START + 5).map(({ number }) => number);
+    expect([first, second].map(({ id }) => dueOf(id))).toEqual(numbers(100));
     stores.cues.settle(
       stores.cues.pending(first.id).map(({ id }) => id),
       "said",
       START + 5,
     );
-    expect(numbers(1)).toEqual([[2, 4]]);
+    expect(numbers(1)).toEqual([[2]]);
+    expect(dueOf(first.id)).toEqual([]);
   });
 
   test("a key that was said is not owed again by a new schedule", () => {

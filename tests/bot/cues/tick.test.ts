@@ -1,5 +1,6 @@
 import { keepRun } from "../../../commands/run/keep.ts";
 import { expect, test } from "vitest";
+import { settleSome } from "../../../bot/cues/tick.ts";
 import { settleDue } from "../../support/settle.ts";
 import { advance } from "../../../commands/run/machine.ts";
 import { openStores } from "../../../store/index.ts";
@@ -78,4 +79,28 @@ test("a call to pour out is not swallowed by an end that is still ahead", () => 
   expect(owed().map(({ key }) => key.replace(/^.*?\.\d+\.0/, ""))).toEqual(
     expect.arrayContaining(["p0", "n0"]),
   );
+});
+
+test("of a run that a portion cuts, what is late stands for what came before it: one call, however small the portion", () => {
+  const awayUntil = START + 305_000;
+  const saidBy = (most: number): unknown[] => {
+    const { stores, log } = aClassOf(3);
+    for (let turn = 0; turn < 100; turn += 1)
+      stores.atomically(() => settleSome({ stores, log }, awayUntil, awayUntil, new Set(), most));
+    const cues = stores.db.prepare("select run_id, number, state from cues where due_at <= ? order by id");
+    const owed = stores.db.prepare("select key, missed from outbox order by key");
+    return [cues.all(awayUntil), owed.all()];
+  };
+  const [cues, owed] = saidBy(1000);
+  expect(owed).toEqual(["1.1.0a5", "2.1.0a5", "3.1.0a5"].map((key) => ({ key, missed: 5 })));
+  expect(cues).toHaveLength(18);
+  for (const most of [1, 2, 4, 7]) expect(saidBy(most)).toEqual([cues, owed]);
+});
+
+test("in a chat with a lead as well what is late is told by the next call, however small the portion", () => {
+  const { stores, log, owed } = aClassOf(1);
+  stores.db.prepare("update cues set decide_at = due_at - 70000").run();
+  for (let turn = 0; turn < 10; turn += 1)
+    stores.atomically(() => settleSome({ stores, log }, START + 61_000, START + 61_000, new Set(), 1));
+  expect(owed().map(({ key }) => key)).toEqual(["1.1.0a1", "1.1.0a2"]);
 });
