@@ -38,6 +38,8 @@ const TAKEN_IN = [
   "jsonc-parser",
   // No module: imported as it lies it would be searched for the names it gives, which takes longer than loading it.
   "papaparse",
+  // Fifteen files, each looked for in several places: that takes longer than to open the store.
+  "better-sqlite3",
   "simple-statistics",
   /^d3-/,
   "internmap",
@@ -78,8 +80,13 @@ const FIRST = [
   /^commands\/sheet\/(step-words\.ts|words\/)/,
 ];
 
+/** What all read, the threads and the small programs too: the store as a file. */
+const DRIVER =
+  /^\0addon$|node_modules\/better-sqlite3\/|\/store\/(driver|open|migrations|upkeep|[a-z-]+-tables?)\.ts$/;
+
 /** But for what threads and small programs read by themselves. */
 function nameOfPart(id: string, modules: Modules): string | null {
+  if (DRIVER.test(id)) return "driver";
   if (!reached) {
     reached = reachOf(pathOf("bot/main"), modules);
     reached.delete(pathOf("bot/main"));
@@ -105,6 +112,20 @@ const readBeside = (): Plugin => ({
   },
 });
 
+const ADDON = "\0addon";
+const ADDON_FILE = "better-sqlite3/build/Release/better_sqlite3.node";
+
+/** The driver's compiled part, from where it is built: the driver itself would look for it in a dozen places. */
+const findAddon = (): Plugin => ({
+  name: "find-addon",
+  enforce: "pre",
+  resolveId(id) {
+    if (id === "bindings") return ADDON;
+    return id === ADDON_FILE ? { id, external: true } : null;
+  },
+  load: (id) => (id === ADDON ? `module.exports = () => require("${ADDON_FILE}");` : null),
+});
+
 /** CommonJS: Node reads it in less time, and in the middle of a call as well. The folder says so of all that is in it. */
 const commonJs = (): Plugin => ({
   name: "common-js",
@@ -114,7 +135,7 @@ const commonJs = (): Plugin => ({
 });
 
 export default defineConfig({
-  plugins: [commonJs(), readBeside()],
+  plugins: [findAddon(), commonJs(), readBeside()],
   root: import.meta.dirname,
   publicDir: false,
   logLevel: "warn",

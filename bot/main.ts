@@ -2,7 +2,7 @@
 import { StoreError } from "../store/open.ts";
 import { certificateFaults, readConfig } from "./process/config.ts";
 import { createLog } from "./process/log.ts";
-import { watchForStop } from "./process/stopping.ts";
+import { outliveReaders, watchForStop } from "./process/stopping.ts";
 import { startBot, type Running } from "./start.ts";
 
 /* The process. Exit codes, for whoever supervises it: */
@@ -59,6 +59,8 @@ async function main(): Promise<void> {
     starting = startBot(config.value, log, (sentence, cause) =>
       stop({ chat: EXIT.token, store: EXIT.store, first: EXIT.held }[cause], sentence),
     );
+    // The first calls are made by now; to make these streams takes a while.
+    outliveReaders();
     running = await starting;
   } catch (error) {
     return leave(...explain(error, config.value.ROOM_PORT));

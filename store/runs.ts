@@ -24,6 +24,8 @@ export interface RunRow extends Pick<Run, "id" | "number" | "classId" | "personI
 
 /** More runs are open at once in no school; where they are, the texts known longest make room. */
 const MOST_KNOWN = 4096;
+/** So many texts are examined without code made for it: to make that takes longer, and after a start a class waits for it. */
+const EXAMINED_BARE = 100;
 
 /**
  * Reads a text as what it holds, and examines each text once only: a run is read again with every call. Whoever wrote the row
@@ -34,7 +36,7 @@ function createReader<T>(schema: z.ZodType<T>): (text: string) => T {
   return (text) => {
     const found = known.get(text);
     if (found !== undefined) return found;
-    const value = freeze(schema.parse(JSON.parse(text)));
+    const value = freeze(schema.parse(JSON.parse(text), { jitless: known.size < EXAMINED_BARE }));
     known.set(text, value);
     const [oldest] = known.keys();
     if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest);

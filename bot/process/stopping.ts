@@ -12,9 +12,12 @@ const LOOK_MS = 500;
 
 export function watchForStop({ isUnderNpm, onStop }: StopSources): void {
   for (const signal of ["SIGTERM", "SIGINT", "SIGHUP"] as const) process.on(signal, onStop);
-  // A terminal or a reader that has gone away is no reason to leave a class alone: what is said there is lost.
-  for (const stream of [process.stdout, process.stderr]) stream.on("error", () => {});
   if (isUnderNpm) watchParent(onStop);
+}
+
+/** A terminal or a reader that has gone away is no reason to leave a class alone: what is said there is lost. */
+export function outliveReaders(): void {
+  for (const stream of [process.stdout, process.stderr]) stream.on("error", () => {});
 }
 
 /**

@@ -1,9 +1,11 @@
 // Loaded before the program by `node --import`: ends the process as kill -9 does at a place inside its work. The program
 // itself knows nothing of it. KILL_POINT=place:n names the place and which passing of it is the last.
 import fs from "node:fs";
-import { syncBuiltinESMExports } from "node:module";
+import { createRequire, syncBuiltinESMExports } from "node:module";
 import { isMainThread } from "node:worker_threads";
-import Database from "better-sqlite3";
+
+// The driver as the program has it: built in.
+const { openDriver } = createRequire(process.argv[1])("./part-driver.js");
 
 const [place = "", nth = "1"] = (process.env.KILL_POINT ?? "").split(":");
 let left = Number(nth);
@@ -46,17 +48,17 @@ function around(name, work) {
 }
 
 function hookStatements() {
-  const probe = new Database(":memory:");
-  const prototype = Object.getPrototypeOf(probe.prepare("select 1"));
-  probe.close();
+  const probe = openDriver(":memory:");
+  const database = Object.getPrototypeOf(probe);
+  const statement = Object.getPrototypeOf(probe.prepare("select 1").make());
   for (const name of ["run", "get", "all"]) {
-    const call = prototype[name];
-    prototype[name] = function hooked(...given) {
+    const call = statement[name];
+    statement[name] = function hooked(...given) {
       return aroundStatement(this.database, this.source, () => call.apply(this, given));
     };
   }
-  const { exec } = Database.prototype;
-  Database.prototype.exec = function hooked(sql) {
+  const { exec } = database;
+  database.exec = function hooked(sql) {
     return aroundStatement(this, sql, () => exec.call(this, sql));
   };
 }

@@ -1,13 +1,16 @@
 // Loaded before the program by `node --require`: says what has been read, and done to the store, by the time the first call is kept.
 const { statSync } = require("node:fs");
+const { createRequire } = require("node:module");
 const { join } = require("node:path");
-const Database = require("better-sqlite3");
+// The driver as the program has it: built in.
+const { openDriver } = createRequire(process.argv[1])("./part-driver.js");
 
-const { prepare } = Database.prototype;
+const database = Object.getPrototypeOf(openDriver(":memory:"));
+const { prepare } = database;
 let isTold = false;
 let isExamined = false;
 
-Database.prototype.prepare = function (sql) {
+database.prepare = function (sql) {
   if (/quick_check/i.test(sql)) isExamined = true;
   if (!isTold && /^insert into messages/i.test(sql)) {
     isTold = true;
