@@ -5,7 +5,8 @@ import { createRequire, syncBuiltinESMExports } from "node:module";
 import { isMainThread } from "node:worker_threads";
 
 // The driver as the program has it: built in.
-const { openDriver } = createRequire(process.argv[1])("./part-driver.js");
+const main = process.env.KILL_MAIN ?? new URL("../../dist/bot/main.js", import.meta.url);
+const { openDriver } = createRequire(main)("./part-driver.js");
 
 const [place = "", nth = "1"] = (process.env.KILL_POINT ?? "").split(":");
 let left = Number(nth);

@@ -1,9 +1,8 @@
 // Loaded before the program by `node --require`: says what has been read, and done to the store, by the time the first call is kept.
 const { statSync } = require("node:fs");
-const { createRequire } = require("node:module");
 const { join } = require("node:path");
 // The driver as the program has it: built in.
-const { openDriver } = createRequire(process.argv[1])("./part-driver.js");
+const { openDriver } = require("../../dist/bot/part-driver.js");
 
 const database = Object.getPrototypeOf(openDriver(":memory:"));
 const { prepare } = database;
