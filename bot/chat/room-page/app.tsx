@@ -3,6 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { Bench } from "./bench.tsx";
 import { DoorPage } from "./door.tsx";
 import { Lazy } from "./lazy.tsx";
+import { isOnWall } from "./place.ts";
 import type { PageRoom } from "./room.ts";
 import { RoomContext } from "./room-context.ts";
 import { usePart, type State } from "./state.ts";
@@ -55,5 +56,5 @@ function Place({ room }: { room: PageRoom }) {
         <p role="status">{isUnreachable ? words.doorFaults.ERR_UNREACHABLE : words.loading}</p>
       </main>
     );
-  return location.pathname === "/board" ? <Lazy load={loadBoard} /> : <Bench onGuide={guide} />;
+  return isOnWall() ? <Lazy load={loadBoard} /> : <Bench onGuide={guide} />;
 }

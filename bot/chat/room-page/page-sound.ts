@@ -5,7 +5,7 @@ import { nextOfAll, type Calling } from "./calling.ts";
 import type { RoomClock } from "./clock.ts";
 import { sayInstant } from "./instant.ts";
 import { spokenOf } from "./lateness.ts";
-import { createSounder, type Sounder } from "./sounder.ts";
+import { createSounder, SILENT, type Sounder } from "./sounder.ts";
 import type { State, Store } from "./state.ts";
 import { lengthMs, type Tone } from "./tones.ts";
 import { createTrackPlayer, type TrackPlayer } from "./track-player.ts";
@@ -15,8 +15,18 @@ import { wordsIn } from "./word-books.ts";
 /** How exactly the page's own tones keep to their moment. */
 const BEAT_MS = 100;
 
-/** The sound of a page in the real room: tones, the track, the voice, and what a lock screen says. */
-export function createPageSound(store: Store, clock: RoomClock, alarm: Alarm, calling: Calling): Sounder {
+/**
+ * The sound of a page in the real room: tones, the track, the voice, and what a lock screen says. A wall has none: it is
+ * everybody's, nobody can answer there, and whose call it is hears it on their own device.
+ */
+export function createPageSound(
+  store: Store,
+  clock: RoomClock,
+  alarm: Alarm,
+  calling: Calling,
+  isWall = false,
+): Sounder {
+  if (isWall) return SILENT;
   const now = (): number => clock.now();
   const track = createTrackPlayer(now);
   const sounder = createSounder({

@@ -19,6 +19,33 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
+const WORD: Tone = {
+  id: "word 1 0",
+  call: { of: "words", words: { spoken: "" } } as Tone["call"],
+  sound: "word",
+  voice: 0,
+  at: START - 40,
+  until: START + 600_000,
+  isRepeat: false,
+};
+
+function soundPage(tones: () => readonly Tone[], isWall = false) {
+  const store = createStore({ ...NOTHING_OF_ANYBODY, isSoundOn: true } as unknown as State);
+  const alarm = { ...ear.alarm, look: () => "on" as const, unlock: () => undefined, buzz: () => undefined };
+  createPageSound(store, { now: ear.now } as RoomClock, alarm, { tones } as Calling, isWall);
+  return store;
+}
+
+test.each([
+  [true, 0],
+  [false, 1],
+])("a wall (%s), which nobody can answer, sounds nothing: a phone does", (isWall, sounds) => {
+  vi.stubGlobal("document", { hidden: false });
+  soundPage(() => [WORD], isWall);
+  vi.advanceTimersByTime(1000);
+  expect(ear.heard).toHaveLength(sounds);
+});
+
 test.each([
   [true, 1],
   [false, 0],
@@ -26,20 +53,9 @@ test.each([
   "what the room says is sounded at once, where the page is hidden (%s): its timers may sleep for a minute",
   (hidden, sounds) => {
     vi.stubGlobal("document", { hidden });
-    const word: Tone = {
-      id: "word 1 0",
-      call: { of: "words", words: { spoken: "" } } as Tone["call"],
-      sound: "word",
-      voice: 0,
-      at: START - 40,
-      until: START + 600_000,
-      isRepeat: false,
-    };
     let tones: readonly Tone[] = [];
-    const store = createStore({ ...NOTHING_OF_ANYBODY, isSoundOn: true } as unknown as State);
-    const alarm = { ...ear.alarm, look: () => "on" as const, unlock: () => undefined, buzz: () => undefined };
-    createPageSound(store, { now: ear.now } as RoomClock, alarm, { tones: () => tones } as Calling);
-    tones = [word];
+    const store = soundPage(() => tones);
+    tones = [WORD];
     store.set({ events: [] });
     expect(ear.heard).toHaveLength(sounds);
     vi.advanceTimersByTime(100);
