@@ -4,6 +4,7 @@ import type { Reading } from "./read.ts";
 import type { Intent } from "./rules.ts";
 import { printingAnswer } from "./print-answers.ts";
 import * as ofRun from "./run-answers.ts";
+import * as around from "./around-answers.ts";
 import * as atSink from "./sink-answers.ts";
 import * as onWorry from "./worry-answers.ts";
 import { says, shows, type Answer, type Answerer } from "./shape.ts";
@@ -58,6 +59,36 @@ const ANSWERS: Readonly<Record<Intent, Answerer>> = {
   several: onWorry.severalAnswer,
   faster: onWorry.fasterAnswer,
   worry: onWorry.worryAnswer,
+  music: around.musicAnswer,
+  "wet-hands": around.wetHandsAnswer,
+  panic: around.panicAnswer,
+  share: around.shareAnswer,
+  "for-other": around.forOtherAnswer,
+  teacher: around.teacherAnswer,
+  "no-phone": around.noPhoneAnswer,
+  touch: around.touchAnswer,
+  level: around.levelAnswer,
+  fixed: around.fixedAnswer,
+  finish: around.finishAnswer,
+  clock: around.clockAnswer,
+  close: around.closeAnswer,
+  place: around.placeAnswer,
+  order: around.orderAnswer,
+  water: around.waterAnswer,
+  "second-reel": around.secondReelAnswer,
+  eat: around.eatAnswer,
+  tap: around.tapAnswer,
+  back: around.backAnswer,
+  bell: around.bellAnswer,
+  "slow-pour": around.slowPourAnswer,
+  load: around.loadAnswer,
+  dropped: around.droppedAnswer,
+  quiet: around.quietAnswer,
+  wet: around.wetAnswer,
+  hard: around.hardAnswer,
+  "longer-fix": around.longerFixAnswer,
+  dirt: around.dirtAnswer,
+  broken: around.brokenAnswer,
   harm: ofClass.harmAnswer,
   hello: () => shows("help", {}, words().hello),
   thanks: () => says(words().thanks),

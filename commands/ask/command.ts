@@ -44,7 +44,7 @@ function ask(commands: readonly Command[], text: string, as: Intent | undefined,
     films: sheets.map(({ film }) => film),
     developers: sheets.map(({ developer }) => developer),
   });
-  const intent = as ?? (reading.isTorn ? undefined : reading.wanted[0]);
+  const intent = as ?? (reading.isTorn || reading.isUnsure ? undefined : reading.wanted[0]);
   if (intent === undefined) return chooseReply(text, reading);
   const answer = answerTo(intent, reading, factsFor(context));
   return replyOf(intent, answer, commands, context);
@@ -72,9 +72,10 @@ function replyOf(
   };
 }
 
-/** Two readings, two keys; none: the three that come nearest, and help. */
+/** Two readings, two keys; one that may be a chance, or none: the three that come nearest, and help. */
 function chooseReply(text: string, { wanted, doubted, isTorn }: Reading): Reply {
-  const offered = isTorn ? wanted.slice(0, 2) : [...new Set([...doubted, ...USUAL])].slice(0, 3);
+  const near = [...wanted.slice(0, 2), ...doubted, ...USUAL];
+  const offered = isTorn ? wanted.slice(0, 2) : [...new Set(near)].slice(0, 3);
   return {
     text: isTorn ? words().torn : words().unread,
     fields: { wanted: null, offered: [...offered] },

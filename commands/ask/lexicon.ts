@@ -53,7 +53,7 @@ const WORDS = {
   CANCEL:
     "cancel abort quit abbrechen abbruch abbreche brich beenden beende aufhören terminate schluss giveup endit kill",
   CALLING: "calling call rufen anrufen ruf",
-  WAIT: "wait warte warten hold moment momentchen sec pause paused pausieren pausiere sekunde anhalten hangon",
+  WAIT: "wait waiting warte warten hold moment momentchen sec pause paused pausieren pausiere sekunde anhalten hangon",
   NOT: "not nicht dont didnt garnicht kein keine no nein nooo havent hasnt isnt doesnt",
   UNDO: "undo rückgängig widerruf* revert goback",
   NOBODY: "nobody noone niemand keiner",
@@ -68,7 +68,7 @@ const WORDS = {
   LOST: "lost verloren faden confused verwirrt track",
   POURED:
     "poured pour eingegossen eingießen reingegossen eingefüllt gegossen reingekippt reingeschüttet gieße gieß pouring filled",
-  POUR: "pour pouring eingießen gieße gieß",
+  POUR: "pour pouring gießen eingießen gieße gieß",
   OUT: "out raus draußen heraus",
   POUROUT: "pourout ausgießen auskippen ausschütten rausgießen",
   IN: "in drin drinnen rein inside",
@@ -86,8 +86,9 @@ const WORDS = {
   // Baths and bottles
   DEVELOPER: "developer dev devs developr entwickler entwicklers soup papierentwickler suppe brühe",
   STOPBATH: "stopbath stoppbad stopbad unterbrecher unterbrecherbad",
-  FIXER: "fixer fixierer fixierers fixierbad fix fixers fixing papierfixierer papierfixierbad",
-  WASH: "wash washing wässern wässerung wasser water rinse spülen",
+  FIXER:
+    "fixer fixieren fixiert fixed fixierer fixierers fixierbad fix fixers fixing papierfixierer papierfixierbad",
+  WASH: "wash washing rince wässern wässerung wasser water rinse spülen",
   BATH: "bath bad bath bäder",
   CHEMICAL:
     "chemical chemicals chemie chemistry chemikalie chemikalien acid säure solution lösung essigsäure",
@@ -122,7 +123,7 @@ const WORDS = {
   STREAKS: "streaks streak streifen stripes streifig",
   HOLES: "holes perforation perforations perforation* löcher löchern sprocket",
   THIN: "thin dünn faint pale blass flau",
-  DARK: "dark dunkel finster",
+  DARK: "dark dunkel dunkle dunkeln finster",
   LIGHT: "light hell",
   SPOTS: "spots spot dots punkte flecken fleck bubbles blasen specks pünktchen pünktli tupfen",
   ROUND: "round runde rund runder",
@@ -171,7 +172,8 @@ const WORDS = {
   SPILL:
     "spill spills spilled spilt spilling verschütt* splash splashed gespritzt spritzt spritzer knocked umgefallen umgekippt umgestoßen ausgelaufen",
   FELL: "fell fallen dropped runtergefallen gefallen broke broken zerbrochen smashed",
-  FLOOR: "floor boden fußboden table tisch clothes kleidung shirt pullover hose jeans",
+  FLOOR:
+    "floor boden fußboden table tisch clothes kleidung shirt pullover pulli jumper hoodie ärmel jacke hose jeans",
   BREATHE:
     "breathe breath breathing atmen luft inhaled eingeatmet einatmen fumes dämpfen dämpfe dampf dizzy schwindlig schwindelig übel fainted ohnmächtig asthma stinkt hustet coughing",
   CUT: "cut geschnitten",
@@ -186,7 +188,7 @@ const WORDS = {
   DRAIN: "drain sink ausguss abfluss waschbecken",
 
   // People
-  HELLO: "hi hello hey hallo moin servus morning evening abend morgen tag yo grüß hallöchen",
+  HELLO: "hi hello hey hallo moin servus morning evening abend morgen tag yo grüß hallöchen grüezi hiya",
   THANKS: "thanks thank thx thankyou cheers danke dank merci ty dankeschön",
   HELP: "help hilfe helfen helf",
   COMMANDS: "command commands befehl befehle",
@@ -207,7 +209,7 @@ export type Concept = keyof typeof WORDS;
 /** Frequent words that mean nothing here, so that none of them is taken for a slip of another. */
 const PLAIN =
   "a an and the this that these those it its is isnt be been am im i me my mine we our us she he her his they them your to of on at by with from up out off so or but if because just also very really please again some any one someone anyone somebody all says said did does has would will was were there here more most less than sure well lol haha " +
-  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn house see seen went go wht cant ive sorry oh today shall down into about ever everything everyone them then track side other both too between difference usable wanna gonna gotta think know maybe still than half little number such same much thing things something anything lot great super weather nice feel come came want will wollen  like get let lets put dran wifi late date take home some same than them then für aufs ins am um über man meinem meines deine dein dir dich sich uns dies diese dieser dieses diesem jener kam kommt können konnte möchte möchten wollte wollten sollte nochmal mehr bloß nur eben halt denn dann ob kurz komplett des ned hob hats schlimm arg gone anmachen dauernd ständig immer sry omg brb pls plz scheiße shit worden habs ists sinds wars gibts gehts dauerts wo da unser unsere spät spater schade etwa ungefähr knapp zusammen guten schönen heute abend wetter wär wäre würde gern gerne glaub glaube weiß bleibt erwischt oh naja super nimm nehm take";
+  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn house see seen went go wht cant ive sorry oh today shall down into about ever everything everyone them then track side other both too difference usable until bis weit short kurz wanna gonna gotta think maybe still than half little number such same much thing things something anything lot great super weather nice feel come came want will wollen  like get let lets put dran wifi late date take home some same than them then für aufs ins am um über man meinem meines deine dein dir dich sich uns dies diese dieser dieses diesem jener kam kommt können konnte möchte möchten wollte wollten sollte nochmal mehr bloß nur eben halt denn dann ob kurz komplett des ned hob hats schlimm arg gone anmachen dauernd ständig immer sry omg brb pls plz scheiße shit worden habs ists sinds wars gibts gehts dauerts wo da unser unsere spät spater schade etwa ungefähr knapp zusammen guten schönen heute abend wetter wär wäre würde gern gerne glaub glaube weiß bleibt erwischt oh naja super nimm nehm take";
 
 const exact = new Map<string, Set<Concept>>();
 const endless: (readonly [stem: string, concept: Concept])[] = [];

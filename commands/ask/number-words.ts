@@ -48,6 +48,8 @@ export const [COOLEST_F, WARMEST_F] = [55, 90];
 export const PHRASES: readonly (readonly [first: string, second: string, as: string])[] = [
   ["stop", "bath", "stopbath"],
   ["stopp", "bad", "stoppbad"],
+  ["the", "tap", "faucet"],
+  ["tap", "water", "tapwater"],
   ["wetting", "agent", "wettingagent"],
   ["wash", "aid", "washaid"],
   ["contact", "sheet", "contactsheet"],

@@ -14,6 +14,8 @@ export interface Reading {
   readonly wanted: readonly Intent[];
   /** Changes that the words come near to and do not say for certain: offered, never taken as said. */
   readonly doubted: readonly Intent[];
+  /** Most of what was said is not understood: what was read of it is offered, not answered. */
+  readonly isUnsure: boolean;
   /** Two readings that are as likely as each other. */
   readonly isTorn: boolean;
   readonly things: Things;
@@ -31,25 +33,72 @@ export function readSentence(text: string, names: Names): Reading {
   const terms = [...new Set(rest.flatMap(termIn))];
   const signs = signsOf(things, rest, terms);
   const weights = new Map<Intent, number>();
+  const reasons = new Map<Intent, Rule>();
   const doubted = new Set<Intent>();
   for (const rule of rules) {
     const { intent, needs, bars, weight } = rule;
     if (weight <= (weights.get(intent) ?? 0)) continue;
     if (!needs.every((sign) => signs.has(sign)) || bars.some((sign) => signs.has(sign))) continue;
     if (isDoubtful(rule, signs)) doubted.add(intent);
-    else weights.set(intent, weight);
+    else {
+      weights.set(intent, weight);
+      reasons.set(intent, rule);
+    }
   }
   const about = { things, terms, signs };
   // Whoever may be hurt comes before all else.
-  if (weights.has("harm")) return { wanted: ["harm"], doubted: [], isTorn: false, ...about };
+  if (weights.has("harm")) return { wanted: ["harm"], doubted: [], isTorn: false, isUnsure: false, ...about };
   const ranked = [...weights].sort((a, b) => b[1] - a[1]);
   const [best, second] = ranked;
   return {
     wanted: ranked.map(([intent]) => intent),
     doubted: [...doubted].filter((intent) => !weights.has(intent)),
+    isUnsure: best !== undefined && !BROAD.has(best[0]) && explains(reasons.get(best[0]), rest) < ENOUGH,
     isTorn: best !== undefined && second !== undefined && best[1] - second[1] < NEAR_WEIGHT,
     ...about,
   };
+}
+
+/** Of the words that mean something, the share that a reading rests on; below this it may be a chance. */
+const ENOUGH = 0.45;
+/** So few words are soon explained, or clearly not. */
+const FEW = 3;
+
+/** Asks further, or says what to do whatever it was. */
+const BROAD: ReadonlySet<Intent> = new Set(["look", "help", "exposed", "worry", "wait", "thanks", "undo"]);
+/** Asked for by much, or by a word that has one meaning only. */
+const FIRM_WEIGHT = 30;
+const NAMED: ReadonlySet<Sign> = new Set([
+  "FILMNAME",
+  "DEVNAME",
+  "DIL",
+  "TEMP",
+  "EI",
+  "DURATION",
+  "TANKNO",
+  "BOTTLENO",
+  "RUNNO",
+]);
+
+function explains(rule: Rule | undefined, rest: readonly string[]): number {
+  const meant = rest.filter(
+    (word) => /^\p{L}{2}/u.test(word) && (isStrange(word) || conceptsOf(word).size > 0),
+  );
+  // What was named by its name is no chance.
+  if (
+    rule === undefined ||
+    rule.weight >= FIRM_WEIGHT ||
+    meant.length < FEW ||
+    rule.needs.some((sign) => NAMED.has(sign))
+  )
+    return 1;
+  const needs = new Set<Sign>(rule.needs);
+  const known = meant.filter(
+    (word) =>
+      [...conceptsOf(word)].some((concept) => needs.has(concept)) ||
+      (needs.has("TERM") && termIn(word).length > 0),
+  );
+  return known.length / meant.length;
 }
 
 /** A rule that asks for much may be believed beside a word that is not known. */
@@ -113,6 +162,7 @@ function signsOf(things: Things, rest: readonly string[], terms: readonly Term[]
     BOTTLENO: things.bottle !== null,
     RUNNO: things.run !== null,
     TERM: terms.length > 0,
+    YEAR: rest.some((word) => /^(?:19[3-9]|20[0-2])\d$/.test(word)),
     QUESTION: rest.includes("?"),
     SHORT: rest.length <= 3,
     STRANGE: rest.some((word) => isStrange(word) && termOf(word) === undefined),

@@ -27,7 +27,7 @@ export const mishapAnswer: Answerer = (reading, facts) => {
   const { early, instead, fell, foam } = words().mishap;
   const parts = [
     ...(signs.has("EARLY") ? [early] : []),
-    ...(signs.has("INSTEAD") ? [instead] : []),
+    ...((["INSTEAD", "OTHER", "FIRST"] as const).some((sign) => signs.has(sign)) ? [instead] : []),
     ...(signs.has("FELL") ? [fell] : []),
     ...(signs.has("FOAM") ? [foam] : []),
   ];
@@ -108,7 +108,9 @@ export const bathsAnswer: Answerer = (reading, facts) => {
 };
 
 export const agitateAnswer: Answerer = (reading, facts) => {
-  if (runsMeant(reading, facts).length > 0) return whereAnswer(reading, facts);
-  const agitation = stepsOf(reading, facts)?.steps.find(({ kind }) => kind === "develop")?.agitation;
+  const isFixer = reading.signs.has("FIXER");
+  if (runsMeant(reading, facts).length > 0 && !isFixer) return whereAnswer(reading, facts);
+  const asked = isFixer ? "fix" : "develop";
+  const agitation = stepsOf(reading, facts)?.steps.find(({ kind }) => kind === asked)?.agitation;
   return says(agitation ? words().agitate(describeAgitation(agitation)) : termText("agitation"));
 };

@@ -37,7 +37,7 @@ export interface Found {
 }
 
 export function findThings(text: string, names: Names): Found {
-  const tokens = joinPhrases(tokensOf(text));
+  const tokens = joinPhrases(tokensOf(withHalves(text)));
   const bench: quantities.Bench = { tokens, taken: tokens.map(() => false) };
   const numbered = (letter: string, nouns: ReadonlySet<string> | null): number | null =>
     quantities.takeNumbered(bench, letter, nouns);
@@ -70,6 +70,10 @@ export function findThings(text: string, names: Names): Found {
   };
   return { things, rest: tokens.filter((_, at) => !bench.taken[at]) };
 }
+
+/** `19 and a half` is 19.5: half read, it would be another temperature. */
+const withHalves = (text: string): string =>
+  text.replace(/(\d+)(?: and a half| ?einhalb| 1\/2| ?½)/gi, "$1.5");
 
 function joinPhrases(tokens: readonly string[]): string[] {
   const joined: string[] = [];

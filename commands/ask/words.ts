@@ -2,6 +2,8 @@ import { inEach } from "../speech/language.ts";
 import type { Term } from "./terms.ts";
 import { de as aidDe } from "./words/aid.de.ts";
 import { en as aidEn } from "./words/aid.en.ts";
+import { de as aroundDe } from "./words/around.de.ts";
+import { type AroundWords, en as aroundEn } from "./words/around.en.ts";
 import { de } from "./words/ask.de.ts";
 import { en } from "./words/ask.en.ts";
 import { de as sinkDe } from "./words/sink.de.ts";
@@ -13,6 +15,9 @@ import { en as worryEn } from "./words/worry.en.ts";
 
 export type { WorryWords } from "./words/worry.en.ts";
 export const worryWords = inEach({ en: worryEn, de: worryDe });
+/** Those that hold no value. */
+export type AroundTexts = Exclude<keyof AroundWords, "order">;
+export const aroundWords = inEach({ en: aroundEn, de: aroundDe });
 export const sinkWords = inEach({ en: sinkEn, de: sinkDe });
 export const askWords = inEach({ en, de });
 export const aidWords = inEach({ en: aidEn, de: aidDe });

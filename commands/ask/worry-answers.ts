@@ -1,7 +1,7 @@
 import { bottleAnswer, whoAnswer } from "./class-answers.ts";
 import { runsMeant, whereAnswer } from "./run-answers.ts";
 import { says, type Answer, type Answerer } from "./shape.ts";
-import { askWords, worryWords as words, type WorryWords } from "./words.ts";
+import { aroundWords, askWords, worryWords as words, type WorryWords } from "./words.ts";
 
 /* Answers to what worries somebody: a phone that went dark, a smell, light that got in, a film out of date. */
 
@@ -29,7 +29,11 @@ export const wearAnswer: Answerer = () => cautions("wear");
 export const smellAnswer: Answerer = () => cautions("smell");
 export const exposedAnswer = withRun("exposed");
 export const leaderAnswer = saying("leader");
-export const tintAnswer: Answerer = (reading, facts) => before("tint", bottleAnswer(reading, facts));
+export const tintAnswer: Answerer = (reading, facts) => {
+  const { signs } = reading;
+  const isWater = signs.has("WASH") && !signs.has("FIXER") && !signs.has("DEVELOPER");
+  return isWater ? says(aroundWords().rinseColour) : before("tint", bottleAnswer(reading, facts));
+};
 export const callsAnswer = saying("calls");
 export const phoneAnswer = withRun("phone");
 export const turnAnswer: Answerer = (reading, facts) =>

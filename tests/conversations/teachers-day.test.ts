@@ -19,7 +19,7 @@ test("a teacher's day, from the first leak to the last film", async () => {
 
   // How many can be done tonight?
   const fit = teacher("/class turns loads:8 films:1");
-  expect(fit).toMatch(/^\*\*The films in (all \d+|\d of \d+) tanks\*\*/);
+  expect(fit).toMatch(/^\*\*(All films|The films of \d) (of \d+) tank loads\*\*/);
   expect(fit).toContain("Bottleneck:");
   const { fields } = room.asks("Iris", "/class turns loads:8 films:1", "teacher").reply;
   expect(fields?.["hungByBell"]).toBeLessThan(9);

@@ -2,6 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { readSentence } from "../../../commands/ask/read.ts";
 import { CHANGES, type Intent } from "../../../commands/ask/rules.ts";
+import { AROUND_DE } from "./around.de.ts";
+import { AROUND_EN } from "./around.en.ts";
 import { BLIND_DE } from "./blind.de.ts";
 import { BLIND_EN } from "./blind.en.ts";
 import { EVENING_DE } from "./evening.de.ts";
@@ -44,7 +46,7 @@ describe.each(TABLES)("%s", (_, rows) => {
   });
 });
 
-test.each([...EVENING_EN, ...EVENING_DE, ...WORRY_EN, ...WORRY_DE])(
+test.each([...EVENING_EN, ...EVENING_DE, ...WORRY_EN, ...WORRY_DE, ...AROUND_EN, ...AROUND_DE])(
   "of an evening, %s: %s",
   (wanted, sentence) => {
     expect(readAs(sentence)).toBe(wanted);
@@ -113,10 +115,28 @@ test("each language has at least 500 different sentences", () => {
   }
 });
 
+describe("what is hardly understood is offered, not answered", () => {
+  test.each([
+    "my reel is wobbling inside",
+    "die spule wackelt in der dose",
+    "wo schreib ich meinen namen hin",
+  ])("%s", (sentence) => {
+    expect(readSentence(sentence, CLASS_NAMES).isUnsure).toBe(true);
+  });
+
+  test("what was understood so far mostly still is", () => {
+    const rows = [...TYPED_EN, ...TYPED_DE, ...MORE_EN, ...MORE_DE, ...WORRY_EN, ...WORRY_DE];
+    const unsure = rows.filter(([, sentence]) => readSentence(sentence, CLASS_NAMES).isUnsure);
+    expect(unsure.length, JSON.stringify(unsure)).toBeLessThanOrEqual(rows.length * 0.02);
+  });
+});
+
 describe("what a sentence speaks of", () => {
   const thingsIn = (sentence: string) => readSentence(sentence, CLASS_NAMES).things;
 
   test.each([
+    ["is 19 and a half degrees fine", { tenthsC: 195 }],
+    ["gehen auch 19 einhalb grad", { tenthsC: 195 }],
     ["lantern 400 house mq 1+1 at 20", { films: ["Lantern 400"], developer: "House MQ", tenthsC: 200 }],
     ["Lanten 400, 68 F", { films: ["Lantern 400"], tenthsC: 200 }],
     ["quay bei 21,5°", { films: ["Quay 100"], tenthsC: 215 }],
