@@ -65,7 +65,16 @@ const ENOUGH = 0.45;
 const FEW = 3;
 
 /** Asks further, or says what to do whatever it was. */
-const BROAD: ReadonlySet<Intent> = new Set(["look", "help", "exposed", "worry", "wait", "thanks", "undo"]);
+const BROAD: ReadonlySet<Intent> = new Set([
+  "look",
+  "help",
+  "where",
+  "exposed",
+  "worry",
+  "wait",
+  "thanks",
+  "undo",
+]);
 /** Asked for by much, or by a word that has one meaning only. */
 const FIRM_WEIGHT = 30;
 const NAMED: ReadonlySet<Sign> = new Set([

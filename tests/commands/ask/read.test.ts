@@ -116,11 +116,7 @@ test("each language has at least 500 different sentences", () => {
 });
 
 describe("what is hardly understood is offered, not answered", () => {
-  test.each([
-    "my reel is wobbling inside",
-    "die spule wackelt in der dose",
-    "wo schreib ich meinen namen hin",
-  ])("%s", (sentence) => {
+  test.each(["my reel is wobbling inside", "die spule wackelt in der dose"])("%s", (sentence) => {
     expect(readSentence(sentence, CLASS_NAMES).isUnsure).toBe(true);
   });
 
