@@ -5,6 +5,7 @@ import { nextOfAll, type Calling } from "./calling.ts";
 import type { RoomClock } from "./clock.ts";
 import { sayInstant } from "./instant.ts";
 import { spokenOf } from "./lateness.ts";
+import { isOnWall } from "./place.ts";
 import { createSounder, SILENT, type Sounder } from "./sounder.ts";
 import type { State, Store } from "./state.ts";
 import { lengthMs, type Tone } from "./tones.ts";
@@ -24,7 +25,7 @@ export function createPageSound(
   clock: RoomClock,
   alarm: Alarm,
   calling: Calling,
-  isWall = false,
+  isWall = isOnWall(),
 ): Sounder {
   if (isWall) return SILENT;
   const now = (): number => clock.now();

@@ -14,7 +14,6 @@ import { firstState } from "./first-state.ts";
 import { forgetAnswered, forgetPerson, rememberHere, readKept } from "./kept.ts";
 import { createLines } from "./lines.ts";
 import { createLink } from "./link.ts";
-import { isOnWall } from "./place.ts";
 import { createPageSound } from "./page-sound.ts";
 import { SILENT, type Sounder } from "./sounder.ts";
 import { createStore, NOTHING_OF_ANYBODY, OUT, type Store } from "./state.ts";
@@ -66,7 +65,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
   const alarm = createAlarm();
   const calling = createCalling(store, () => clock.now());
   // Where many stand at one device, it sounds for all of them as one.
-  const sounder = as === null ? createPageSound(store, clock, alarm, calling, isOnWall()) : SILENT;
+  const sounder = as === null ? createPageSound(store, clock, alarm, calling) : SILENT;
   const wake = createWake();
   const asked = new Map<number, (choices: readonly Suggestion[]) => void>();
   let seq = 0;
