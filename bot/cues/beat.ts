@@ -16,9 +16,9 @@ const TOLD_EACH = 60;
 const FIRST_PORTION = 10;
 const FULL_PORTION = 100;
 const MOST_PORTION = 400;
-const AIM_MS = 10;
-/** Where a wake-up takes long (a slow disk, many runs at once) the loop gets a share of it for everything else. */
-const SHORT_MS = 5;
+const AIM_MS = 15;
+/** After a wake-up everything else has a turn of the loop; where it took long (a slow disk), a share of that time as well. */
+const SHORT_MS = 20;
 const REST_SHARE = 0.1;
 const LONGEST_REST_MS = 25;
 /** Nothing due for so long: time to tidy the store. Where it never is, it is tidied after so long all the same. */
@@ -94,6 +94,7 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
       const after = clock.now();
       restUntil = after + restOf(after - now);
       most = nextCueAt <= now ? portionAfter(most, after - now) : FIRST_PORTION;
+      const isMoreDue = spoken.size > 0 && nextCueAt <= now && restUntil <= after;
       // Rounded up, and looked at again on waking: a timer may fire a moment early, a cue must not.
       waitMs = Math.min(LONGEST_WAIT_MS, Math.max(1, Math.ceil(Math.max(nextAt, restUntil) - after)));
       // Whoever wrote it: what people ask and what erases is moved as well as what is called.
@@ -104,6 +105,7 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
         untidyAt = Infinity;
         tidy();
       }
+      if (isMoreDue) return rearm();
     } catch (error) {
       // What can't be recorded is not said; the next beat tries again, and what is late then says so.
       tell(error);
