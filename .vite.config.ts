@@ -72,7 +72,7 @@ const FIRST = [
   /^node_modules\/zod\/(?!v4\/core\/to-json-schema)/,
   /^bot\//,
   /^store\/(index|driver|open|migrations|upkeep|backup|shards|time|json|readable|each-apart)\.ts$/,
-  /^store\/(classes|members|runs|cues|due|outbox|outbox-body|messages|pushes)\.ts$/,
+  /^store\/(classes|members|runs|cues|due|outbox|outbox-body|messages|messages-of-class|pushes)\.ts$/,
   /^store\/shapes\/(?!batch|enlarger|lamp|ledger|photo|print|roll|school|shelf|strip-plan|tank|unreadable)/,
   /^commands\/(result|owe)\.ts$/,
   /^commands\/speech\/(?!measure|unreadable|words\/unreadable)/,
