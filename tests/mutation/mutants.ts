@@ -94,6 +94,20 @@ export const MUTANTS: readonly Mutant[] = [
     caughtBy: { file: "tests/commands/run/cues.test.ts", test: "" },
   },
   {
+    name: "a sound file that finds no gap goes on beyond ten minutes",
+    file: "bot/chat/room-page/track.ts",
+    find: "return cut ?? fromMs + LONGEST_MS;",
+    replace: "return cut ?? end;",
+    caughtBy: { file: "tests/bot/chat/room-page/track.test.ts", test: "no gap at all" },
+  },
+  {
+    name: "a sound file is cut in a tone where no wide gap is",
+    file: "bot/chat/room-page/track.ts",
+    find: "const CLEAR_MS = [2000, 700, 100] as const;",
+    replace: "const CLEAR_MS = [2000] as const;",
+    caughtBy: { file: "tests/bot/chat/room-page/track.test.ts", test: "in a shorter gap" },
+  },
+  {
     name: "a late call does not say so",
     file: "bot/deliver/compose.ts",
     find: "return `${body.text}\\n${lateWords({ lateMs, dueAtMs: dueAt, missed, kind, leftMs })}`;",

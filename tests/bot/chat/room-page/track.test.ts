@@ -155,6 +155,50 @@ describe("the track", () => {
     );
   });
 
+  describe("ends after its last tone, or at ten minutes, which is 600 s", () => {
+    const tone = (atMs: number): Tone => ({
+      id: String(atMs),
+      call: {} as Tone["call"],
+      sound: "agitate",
+      voice: 0,
+      at: START + atMs,
+      until: Infinity,
+      isRepeat: false,
+    });
+    const long = lengthMs("agitate");
+    const each = (everyMs: number, fromMs: number): Tone[] =>
+      Array.from({ length: Math.ceil(900_000 / everyMs) }, (_, index) => tone(fromMs + index * everyMs));
+    const endOf = (...tones: Tone[]): number => segmentEnd(tones, START) - START;
+
+    test("with two seconds after the last tone, up to the full time", () => {
+      expect(endOf()).toBe(0);
+      expect(endOf(tone(1000))).toBe(1000 + long + 2000);
+      expect(endOf(tone(400_000))).toBe(400_000 + long + 2000);
+      expect(endOf(tone(598_000 - long))).toBe(600_000);
+    });
+
+    test("at the full time where no tone is near, else two seconds before the tone that is", () => {
+      expect(endOf(tone(1000), tone(700_000))).toBe(600_000);
+      expect(endOf(tone(599_000), tone(700_000))).toBe(597_000);
+      expect(endOf(tone(601_500), tone(700_000))).toBe(599_500);
+    });
+
+    test("in a shorter gap where many tanks leave none of two seconds, never where it begins", () => {
+      // Wide gaps lead back to the very beginning; of 700 ms there is one before each tone.
+      const tones = each(3000, 2000);
+      const end = endOf(...tones);
+      expect(end).toBeGreaterThan(596_000);
+      for (const { at } of tones) {
+        const apart = end - (at - START);
+        expect(apart <= -700 || apart >= long + 700, String(apart)).toBe(true);
+      }
+    });
+
+    test("at the full time though a tone be cut, where there is no gap at all", () => {
+      expect(endOf(...each(long - 10, 0))).toBe(600_000);
+    });
+  });
+
   test("goes on asking for the next bath after its time, and stops asking when it is answered", () => {
     const run = developing(60);
     const ask = (answered: Record<string, number>): number[] =>
