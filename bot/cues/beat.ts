@@ -16,7 +16,7 @@ const TOLD_EACH = 60;
 const FIRST_PORTION = 10;
 const FULL_PORTION = 100;
 const MOST_PORTION = 400;
-const AIM_MS = 15;
+const AIM_MS = 10;
 /** After a wake-up everything else has a turn of the loop; where it took long (a slow disk), a share of that time as well. */
 const SHORT_MS = 20;
 const REST_SHARE = 0.1;
