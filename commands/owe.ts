@@ -14,6 +14,7 @@ const PRIORITY_OF = {
   say: PRIORITIES.call,
   "wash-anew": PRIORITIES.reminder,
   changed: PRIORITIES.call,
+  pressed: PRIORITIES.call,
   turn: PRIORITIES.call,
   "lights-wait": PRIORITIES.call,
   erasure: PRIORITIES.reminder,

@@ -16,10 +16,11 @@ const words = inEach({ en, de });
 /** After `before` has become `after` by this person's call; its owner needs no word of what they did themselves. Inside `atomically`. */
 export function tellOwner({ stores, person, now }: Context, before: Run, after: Run): void {
   if (after.personId === person.id || after.schedule === before.schedule || isTrial(after)) return;
+  const isPressed = after.phase.kind !== "stopped" && enteredStep(before, after) !== undefined;
   owe(
     stores,
     {
-      of: { kind: "changed", run: after.id, schedule: after.schedule },
+      of: { kind: isPressed ? "pressed" : "changed", run: after.id, schedule: after.schedule },
       classId: after.classId,
       personId: after.personId,
       run: runNameOf(after),

@@ -40,6 +40,8 @@ export type MessageKey =
   | { readonly kind: "wash-anew"; readonly run: number; readonly schedule: number }
   /** Somebody else has changed a run; `schedule` is the one that this begins. */
   | { readonly kind: "changed"; readonly run: number; readonly schedule: number }
+  /** The same, by the next step's button: the run's own calls say what is to be done. */
+  | { readonly kind: "pressed"; readonly run: number; readonly schedule: number }
   /** There is a place for whoever waits at the sink or at a line of trays; `turn` counts how often they have come to wait. */
   | { readonly kind: "turn"; readonly run: number; readonly turn: number }
   /** Somebody at the trays has paper open: to whoever announced white light. `part` counts the class's people. */
@@ -87,6 +89,8 @@ function unbound(key: MessageKey): string {
       return `w${make36(key.run)}.${make36(key.schedule)}`;
     case "changed":
       return `c${make36(key.run)}.${make36(key.schedule)}`;
+    case "pressed":
+      return `n${make36(key.run)}.${make36(key.schedule)}`;
     case "turn":
       return `t${make36(key.run)}.${make36(key.turn)}`;
     case "lights-wait":
@@ -115,6 +119,7 @@ export function runCalledBy(text: string): number | null {
     case "redirect":
     case "wash-anew":
     case "changed":
+    case "pressed":
     case "turn":
       return key.run;
     default:
@@ -167,6 +172,8 @@ export function parseMessageKey(text: string): MessageKey | undefined {
     return { kind: "wash-anew", run: id, schedule: parse36(second) };
   if (/^c[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
     return { kind: "changed", run: id, schedule: parse36(second) };
+  if (/^n[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
+    return { kind: "pressed", run: id, schedule: parse36(second) };
   if (head === "off" && fourth !== undefined)
     return { kind: "chat-off", class: parse36(second), teacher: parse36(third), minute: parse36(fourth) };
   if (head === "slow" && fourth !== undefined)

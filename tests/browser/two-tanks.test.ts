@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { englishIn } from "../support/english.ts";
 import { needing } from "../support/needs.ts";
-import { joinDemo, openPage, shoot } from "./browser.ts";
+import { joinDemo, openPage, pressInCall, shoot } from "./browser.ts";
 import { browser, openRoomForEach, planFor, QUICK, room } from "./room-behind.ts";
 
 /* One person, two tanks, in German: no call hides the other's, and a stopped run's call is gone. */
@@ -48,9 +48,17 @@ describe("two tanks of one person", needing("chromium"), () => {
     expect((box?.y ?? 9999) + (box?.height ?? 0)).toBeLessThanOrEqual(844);
 
     await elsewhere.says("/run stop run:R1 sure:yes");
-    await expect.poll(() => cue.textContent()).not.toContain("R1");
-    expect(await cue.textContent()).toContain("R2 · Dose 5");
+    // Whose run it was is told who stopped it, whenever nothing is to be done within seconds; the other tank goes on calling.
+    const word = page.locator("dialog.cue.is-word");
+    const SOON = { timeout: 60_000 };
+    await expect.poll(() => word.textContent(), SOON).toMatch(/R1 · Dose 2.*Lena hat diesen Lauf gestoppt:/s);
+    await page.locator("dialog.cue:not(.is-word) .cue-head", { hasText: "R2 · Dose 5" }).waitFor();
     await elsewhere.says("/run stop run:R2 sure:yes");
+    await page.locator("dialog.cue:not(.is-word)").waitFor({ state: "detached" });
+    for (const run of ["R1 · Dose 2", "R2 · Dose 5"]) {
+      await word.getByText(run).waitFor();
+      await pressInCall(page, "Verstanden");
+    }
     await cue.waitFor({ state: "detached" });
     elsewhere.socket.close();
     expect(complaints).toEqual([]);

@@ -51,7 +51,7 @@ const keys: fc.Arbitrary<MessageKey> = fc.oneof(
     minute: fc.integer({ min: 29_000_000, max: 40_000_000 }),
   }),
   fc.record({ kind: fc.constant("wash-anew" as const), run: id, schedule: small }),
-  fc.record({ kind: fc.constant("changed" as const), run: id, schedule: small }),
+  fc.record({ kind: fc.constantFrom("changed" as const, "pressed" as const), run: id, schedule: small }),
   fc.record({ kind: fc.constant("turn" as const), run: id, turn: small }),
   fc.record({ kind: fc.constant("lights-wait" as const), say: id, part: small }),
   fc.record({
@@ -102,6 +102,7 @@ test("what somebody else has changed in a run is told from the run's own calls",
   ];
   const others: MessageKey[] = [
     { kind: "turn", run: 7, turn: 1 },
+    { kind: "pressed", run: 7, schedule: 4 },
     { kind: "unreached", run: 7, teacher: 0 },
     { kind: "say", say: 1, part: 2 },
     ...cuesOf(run).map(({ key }): MessageKey => ({ kind: "cue", run: 7, cue: key })),
