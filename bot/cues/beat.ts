@@ -60,6 +60,7 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
   let stopped = true;
   /** Many changes in one turn of the loop are looked at once. */
   let isLookPending = false;
+  let look: NodeJS.Immediate | undefined;
   /** The first of what waits is committed soon, the rest in larger portions. */
   let most = FIRST_PORTION;
   let restUntil = -Infinity;
@@ -75,6 +76,8 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
   function wake(): void {
     if (stopped) return;
     clearTimeout(timer);
+    // Whoever wakes it looks for all: else each would go on to a look of its own.
+    clearImmediate(look);
     isLookPending = false;
     let waitMs = RETRY_MS;
     try {
@@ -127,7 +130,7 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
     isLookPending = true;
     const restMs = restUntil - clock.now();
     // Longer than the longest rest: the clock was set.
-    if (restMs <= 0 || restMs > LONGEST_REST_MS) return void setImmediate(wake);
+    if (restMs <= 0 || restMs > LONGEST_REST_MS) return void (look = setImmediate(wake));
     clearTimeout(timer);
     timer = setTimeout(wake, Math.ceil(restMs));
   }
@@ -143,6 +146,7 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
     stop() {
       stopped = true;
       clearTimeout(timer);
+      clearImmediate(look);
       clearInterval(second);
     },
   };
