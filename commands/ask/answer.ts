@@ -89,6 +89,7 @@ const ANSWERS: Readonly<Record<Intent, Answerer>> = {
   "longer-fix": around.longerFixAnswer,
   dirt: around.dirtAnswer,
   broken: around.brokenAnswer,
+  rolls: () => shows("roll find"),
   harm: ofClass.harmAnswer,
   hello: () => shows("help", {}, words().hello),
   thanks: () => says(words().thanks),

@@ -31,6 +31,7 @@ export const AROUND_INTENTS = [
   "longer-fix",
   "dirt",
   "broken",
+  "rolls",
 ] as const;
 
 export const AROUND_RULES: Readonly<Record<(typeof AROUND_INTENTS)[number], string>> = {
@@ -62,6 +63,7 @@ export const AROUND_RULES: Readonly<Record<(typeof AROUND_INTENTS)[number], stri
   hard: `AGITATE ROUGH +4; AGITATE TOO ROUGH +6; AGITATE TOO FASTER +6`,
   dirt: `DIRT FILM +4; DIRT NEGATIVE +3; DIRT TANK +3`,
   broken: `FELL TEMPERATURE +6 !TEMP !COLDER; FELL GLASS +4; GLASS FLOOR +4; GLASS CUT +4`,
+  rolls: `LOG +2; LOG FILM +3; SEE FILM OLD +4; SEE FILM KEEPS +4; SEE FILM CALENDAR +4; SEE FILM WHERE +2; SEE FILM OLD WHERE +6; HOW SEE FILM +2 !FIXER !DEVELOPER`,
   "longer-fix": `FIXER LONGER +4 !HOW !MUCH !LEFT !STILL; FIXER LONGER CAN +6 !HOW !MUCH; FIXER LONGER DURATION +6 !HOW; FIXER LONGER CAN DURATION +8; FIXER TOO LONG +5`,
   "second-reel": `FORGOT REEL +4; FORGOT TWO REEL +5; REEL OUT FORGOT +5; REEL CLEAR +1`,
 };

@@ -63,7 +63,8 @@ const WORDS = {
   BACK: "back zurück",
   AWAY: "away weg wegmachen",
   EARLY: "early früh zufrüh",
-  PRESS: "press pressed tap tapped hit gedrückt drücken getippt tippen drückte button knopf taste",
+  PRESS:
+    "press pressed tap tapped hit gedrückt drücken getippt tippen eingetippt eingegeben entered typed drückte button knopf taste",
   FORGOT: "forgot vergessen forgotten",
   LOST: "lost verloren faden confused verwirrt track",
   POURED:
@@ -97,7 +98,7 @@ const WORDS = {
   GOOD: "good gut okay ok ordnung brauchbar haltbar fit fresh frisch",
   USE: "use used using benutzen nehmen verwenden benutzt nutzen",
   WORKS: "work works geht funktioniert taugt wirkt does do schafft",
-  DEAD: "dead tot exhausted verbraucht worn hin kaputt expired abgelaufen spent leer erschöpft hinüber",
+  DEAD: "dead died dies tot exhausted verbraucht worn hin kaputt expired abgelaufen spent leer erschöpft hinüber",
   KEEPS: "keep keeps last lasts hält halten haltbar",
   OLD: "old alt alte alten altes",
   AGE: "age alter",

@@ -13,6 +13,7 @@ export const READING_COMMANDS = [
   "caution",
   "sheet list",
   "roll fault",
+  "roll find",
   "print fault",
   "print again",
 ] as const;

@@ -74,6 +74,7 @@ export const de: AskWords = {
     "longer-fix": "Länger ins Fixierbad?",
     dirt: "Schmutz auf dem Film",
     broken: "Etwas ist zerbrochen",
+    rolls: "Das Filmbuch",
     harm: "Erste Hilfe",
     hello: "Hallo",
     thanks: "Danke",
@@ -125,7 +126,8 @@ export const de: AskWords = {
     `**Dose ${tank}: ${person}**, ${step}${until === null ? "" : ` bis ${until}`}.`,
   freeTanks: (tanks) => `Frei: ${tanks}.`,
   noFreeTank: "Keine Dose ist frei.",
-  noRoll: "Du hast noch keinen Film im Filmbuch. Die Ursache wird mit den Aufzeichnungen des Films gesucht.",
+  noRoll:
+    "**Zeig den Film der Lehrkraft.** Du hast noch keinen Film im Filmbuch: Eine Ursache suche ich mit seinen Aufzeichnungen.",
   noTerm: "Welches Wort? Frag etwa „was ist ein Stoppbad“.",
   amountOf: (plan, total, parts) => `**Plan ${plan}: ${total}** Entwickler, ${parts}.`,
   parts: (concentrate, water) => `${concentrate} und ${water} Wasser`,

@@ -75,6 +75,7 @@ export const en = {
     "longer-fix": "Longer in the fixer?",
     dirt: "Dirt on the film",
     broken: "Something is broken",
+    rolls: "The class's log",
     harm: "First aid",
     hello: "Hello",
     thanks: "Thanks",
@@ -127,7 +128,8 @@ export const en = {
     `**Tank ${tank}: ${person}**, ${step}${until === null ? "" : ` until ${until}`}.`,
   freeTanks: (tanks: string) => `Free: ${tanks}.`,
   noFreeTank: "No tank is free.",
-  noRoll: "You have no roll in the log yet. The cause is looked for with the roll's own record.",
+  noRoll:
+    "**Show the film to your teacher.** You have no roll in the log yet: I look for a cause with the roll's own record.",
   noTerm: "Which word? Ask like “what is stop bath”.",
   amountOf: (plan: string, total: string, parts: string) =>
     `**Plan ${plan}: ${total}** of developer, ${parts}.`,

@@ -42,4 +42,8 @@ export const AROUND_DE: readonly (readonly [wanted: string, sentence: string])[]
   ["phone", "was wenn ich den laptop zuklapp"],
   ["lights", "muss beim eingiessen das licht aus sein"],
   ["broken", "mir ist das thermometer zerbrochen"],
+  ["where", "welche dose war nochmal meine"],
+  ["undo", "ich hab die falsche zeit eingegeben"],
+  ["rolls", "wo seh ich meine alten filme"],
+  ["good", "wer hat flasche b2"],
 ];

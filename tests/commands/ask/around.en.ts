@@ -56,4 +56,10 @@ export const AROUND_EN: readonly (readonly [wanted: string, sentence: string])[]
   ["smell", "the stop bath smells of vinegar should it"],
   ["broken", "i dropped the thermometer and it broke"],
   ["slow-pour", "my call said now but i was still pouring"],
+  ["where", "which tank was mine again"],
+  ["hang", "how long to dry"],
+  ["phone", "my phone died can i use my friends"],
+  ["undo", "i put the wrong time in"],
+  ["rolls", "how do i see my last rolls"],
+  ["good", "who has bottle b2"],
 ];
