@@ -82,6 +82,7 @@ export const SINK_WORDS = {
   LONGER: "longer länger",
   TOOK: "took taken stole nahm weggenommen geklaut gestohlen",
   COUNT: "count counted counting gezählt zählen verzählt",
+  DILUTE: "dilution dilute diluted verdünnung verdünnen verdünne",
   MINE: "mine meine meins",
   SEE: "see seh sehe sehen find finde finden",
   LOG: "log logbook filmbuch logbuch history verlauf",

@@ -129,6 +129,7 @@ export const de: AskWords = {
   noRoll:
     "**Zeig den Film der Lehrkraft.** Du hast noch keinen Film im Filmbuch: Eine Ursache suche ich mit seinen Aufzeichnungen.",
   noTerm: "Welches Wort? Frag etwa „was ist ein Stoppbad“.",
+  asMuch: (plan, total) => `**${total}**, so viel wie vom Entwickler (Plan ${plan}).`,
   amountOf: (plan, total, parts) => `**Plan ${plan}: ${total}** Entwickler, ${parts}.`,
   parts: (concentrate, water) => `${concentrate} und ${water} Wasser`,
   stockOnly: "unverdünnt",

@@ -131,6 +131,8 @@ export const en = {
   noRoll:
     "**Show the film to your teacher.** You have no roll in the log yet: I look for a cause with the roll's own record.",
   noTerm: "Which word? Ask like “what is stop bath”.",
+  /** Of each other bath. */
+  asMuch: (plan: string, total: string) => `**${total}**, as much as of the developer (plan ${plan}).`,
   amountOf: (plan: string, total: string, parts: string) =>
     `**Plan ${plan}: ${total}** of developer, ${parts}.`,
   parts: (concentrate: string, water: string) => `${concentrate} and ${water} of water`,

@@ -46,4 +46,10 @@ export const AROUND_DE: readonly (readonly [wanted: string, sentence: string])[]
   ["undo", "ich hab die falsche zeit eingegeben"],
   ["rolls", "wo seh ich meine alten filme"],
   ["good", "wer hat flasche b2"],
+  ["left", "muss ich schon ausgießen"],
+  ["order", "was kommt nach dem stoppbad"],
+  ["amount", "wie ist die verdünnung vom entwickler"],
+  ["amount", "wie viel stoppbad brauch ich"],
+  ["time", "wie plane ich einen film"],
+  ["warmth", "welche temperatur hat der entwickler"],
 ];

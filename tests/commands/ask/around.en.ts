@@ -62,4 +62,9 @@ export const AROUND_EN: readonly (readonly [wanted: string, sentence: string])[]
   ["undo", "i put the wrong time in"],
   ["rolls", "how do i see my last rolls"],
   ["good", "who has bottle b2"],
+  ["order", "what comes after the stop bath"],
+  ["amount", "how much stop bath do i need"],
+  ["time", "how do i plan a film"],
+  ["warmer", "does it matter if the water is cold"],
+  ["warmth", "what temperature is the developer"],
 ];
