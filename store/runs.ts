@@ -22,8 +22,8 @@ export interface RunRow extends Pick<Run, "id" | "number" | "classId" | "personI
   readonly phase: string;
 }
 
-/** More runs are open at once in no school; where they are, the texts known longest make room. */
-const MOST_KNOWN = 4096;
+/** More runs are open at once in no school; where they are, so many texts make room at once for those asked for since. */
+const MOST_KNOWN = 2048;
 /** So many texts are examined without code made for it: to make that takes longer, and after a start a class waits for it. */
 const EXAMINED_BARE = 100;
 
@@ -32,14 +32,23 @@ const EXAMINED_BARE = 100;
  * and whatever was rolled back, what is known is what it says. Frozen, since everybody who asks gets the same.
  */
 function createReader<T>(schema: z.ZodType<T>): (text: string) => T {
-  const known = new Map<string, T>();
+  let known = new Map<string, T>();
+  // To drop the oldest alone is slow: all places left empty before it are walked past each time.
+  let knownBefore: ReadonlyMap<string, T> = new Map();
+
+  function examine(text: string): T {
+    const jitless = knownBefore.size + known.size < EXAMINED_BARE;
+    return freeze(schema.parse(JSON.parse(text), { jitless }));
+  }
   return (text) => {
     const found = known.get(text);
     if (found !== undefined) return found;
-    const value = freeze(schema.parse(JSON.parse(text), { jitless: known.size < EXAMINED_BARE }));
+    const value = knownBefore.get(text) ?? examine(text);
+    if (known.size === MOST_KNOWN) {
+      knownBefore = known;
+      known = new Map();
+    }
     known.set(text, value);
-    const [oldest] = known.keys();
-    if (known.size > MOST_KNOWN && oldest !== undefined) known.delete(oldest);
     return value;
   };
 }
