@@ -112,13 +112,22 @@ export async function type(page: Page, line: string, label = "Command"): Promise
 export const settled = (page: Page): Promise<void> =>
   page.locator("html:not([data-held])").waitFor({ state: "attached" });
 
-/** Presses a key of the call that is on the screen, as soon as it takes one. */
+const PRESSES = 20;
+
+/** Presses a key of the call that is on the screen, as soon as it takes one, until the call has gone. */
 export async function pressInCall(page: Page, name: string): Promise<void> {
-  await page.locator("dialog.cue").getByRole("button", { name }).waitFor();
-  await settled(page);
-  await page.locator("dialog.cue").getByRole("button", { name }).click();
+  const call = page.locator("dialog.cue");
+  await call.getByRole("button", { name }).waitFor();
+  await page.evaluate("document.querySelector('dialog.cue')?.setAttribute('data-asked', '')");
+  const asked = page.locator("dialog.cue[data-asked]");
+  const key = page.locator("html:not([data-held]) dialog.cue[data-asked]").getByRole("button", { name });
+  // It may have come into view a moment before its keys are held, and then takes nothing.
+  for (let presses = 0; (await asked.count()) > 0; presses += 1) {
+    if (presses === PRESSES) throw new Error(`"${name}" does not take the call away`);
+    await key.click({ timeout: 3000 }).catch(() => undefined);
+    await asked.waitFor({ state: "detached", timeout: 1000 }).catch(() => undefined);
+  }
   // The page is held from the moment on in which the call goes.
-  await page.waitForTimeout(200);
   await settled(page);
 }
 

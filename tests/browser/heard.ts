@@ -35,10 +35,10 @@ export async function listen(page: Page): Promise<void> {
   await page.addInitScript(NOTE);
 }
 
-/** The page's own notes since an instant of the browser's clock, by pitch. */
-export function notesSince(page: Page, at: number): Promise<number[]> {
+/** The page's own notes from one instant of the browser's clock to another, by pitch. */
+export function notesSince(page: Page, from: number, until = Number.MAX_SAFE_INTEGER): Promise<number[]> {
   return page.evaluate(
-    `heard.notes.filter((note) => note.at >= ${at}).map((note) => Math.round(note.hertz))`,
+    `heard.notes.filter(({ at }) => at >= ${from} && at < ${until}).map(({ hertz }) => Math.round(hertz))`,
   );
 }
 

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import { formatSeconds } from "../../../commands/speech/wording.ts";
 import type { Call } from "./calls.ts";
 import { useDialogKeys, useFocusHere } from "./focus.ts";
@@ -50,11 +50,12 @@ function OneCall({ call, others }: OneCallProps) {
   // Nobody's keyboard is taken to a key that moves a film's clock, and who types goes on typing.
   useFocusHere(dialog, false);
   useDialogKeys(dialog, null);
-  useEffect(() => {
+  // Held before it is seen: a thumb may come down in the very moment.
+  useLayoutEffect(() => {
     holdKeys();
-    room.shown(call);
     return () => holdKeys(isPressed.current ? AFTER_PRESS_MS : AFTER_ITSELF_MS);
   }, []);
+  useEffect(() => room.shown(call), []);
 
   const answer = (line?: string, label?: string): void => {
     isPressed.current = true;
