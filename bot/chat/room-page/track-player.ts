@@ -11,6 +11,9 @@ const MOST_DRIFT_MS = 50;
 /** In step as far as a tone is heard from it and not from the page as well; further off it is put right whatever sounds. */
 const IN_STEP_MS = 250;
 const SEEK_GAP_MS = 2000;
+/** A file that a browser did not take, as happens in WebKit, is made anew after so long, and after twice that each time. */
+const REMAKE_MS = 1000;
+const LONGEST_REMAKE_MS = 60_000;
 /** A tone that comes to be wanted so shortly before it is no reason for another file: that takes as long. */
 const NEAR_MS = 1000;
 /** Longer than from one look at its place to the next. */
@@ -51,6 +54,8 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
   let segment: Segment | undefined;
   let wanted: readonly Tone[] = [];
   let state: TrackPlayer["state"] = "off";
+  let madeAt = -Infinity;
+  let remakeMs = REMAKE_MS;
   let lastSeekAt = -Infinity;
   /** What a seek costs on this device: learned from where the last one landed. */
   let seekLeadMs = 0;
@@ -73,7 +78,10 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
 
   function play(): void {
     element.play().then(
-      () => void (state = "playing"),
+      () => {
+        state = "playing";
+        remakeMs = REMAKE_MS;
+      },
       (error: unknown) => {
         if (error instanceof DOMException && error.name === "NotAllowedError") state = "refused";
       },
@@ -89,6 +97,7 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
     soundsFromMs = fromMs;
     element.muted = false;
     element.src = url;
+    madeAt = performance.now();
     lastSeekAt = -Infinity;
     play();
   }
@@ -127,6 +136,13 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
     const isMuted = [...left].some((tone) => tone.at - HUSH_MS < placeMs() && placeMs() < endOf(tone));
     if (element.muted && !isMuted) soundsFromMs = placeMs();
     element.muted = isMuted;
+  }
+
+  /** True once for each file that the browser has not taken, when another try is due. */
+  function isLost(): boolean {
+    if (element.error === null || performance.now() - madeAt < remakeMs) return false;
+    remakeMs = Math.min(remakeMs * 2, LONGEST_REMAKE_MS);
+    return true;
   }
 
   /** What sounds from it now, or at any moment, as far as it is behind or ahead. */
@@ -194,7 +210,7 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
       if (state === "paused") return ahead.length === 0 ? stop() : undefined;
       if (!segment) return ahead.length > 0 ? start() : undefined;
       hush();
-      if (isStale(segment, ahead)) return start();
+      if (isLost() || isStale(segment, ahead)) return start();
       if (ahead.length === 0 && element.ended) return stop();
       return state === "playing" ? keepInStep() : undefined;
     },

@@ -17,6 +17,8 @@ export interface Heard {
 export interface Device {
   readonly loadMs: number;
   readonly seekMs: number;
+  /** So many files at first it does not take. */
+  readonly refuses?: number;
 }
 
 const STEP_MS = 10;
@@ -33,6 +35,8 @@ class Element {
   ended = false;
   seeking = false;
   muted = false;
+  error: object | null = null;
+  #refuses: number;
   #position = 0;
   #readyAt = Infinity;
   #seek: { readonly to: number; readonly at: number } | undefined;
@@ -46,6 +50,7 @@ class Element {
 
   constructor(device: Device, nowMs: () => number, durationMs: () => number) {
     this.device = device;
+    this.#refuses = device.refuses ?? 0;
     this.nowMs = nowMs;
     this.durationMs = durationMs;
   }
@@ -61,6 +66,7 @@ class Element {
   }
   set src(url: string) {
     this.#src = url;
+    this.error = null;
     this.paused = true;
     this.ended = false;
     this.seeking = false;
@@ -107,7 +113,13 @@ class Element {
       this.seeking = false;
       this.#queue.push("seeked");
     }
-    if (this.paused || this.ended || this.src === "" || this.nowMs() < this.#readyAt) return 0;
+    if (this.error || this.paused || this.ended || this.src === "" || this.nowMs() < this.#readyAt) return 0;
+    if (this.#refuses > 0) {
+      this.#refuses -= 1;
+      this.error = {};
+      this.#fail("NotSupportedError");
+      return 0;
+    }
     if (this.#begun) {
       const { ok } = this.#begun;
       this.#begun = undefined;

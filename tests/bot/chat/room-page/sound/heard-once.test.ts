@@ -264,6 +264,7 @@ describe("each call is heard once", () => {
     const aTrial = fc.record({
       loadMs: fc.constantFrom(0, 30, 60, 120, 180, 240),
       seekMs: fc.constantFrom(0, 20, 80, 200),
+      refuses: fc.constantFrom(0, 0, 0, 1, 2),
       // A hidden page looks once a second; what stands at a sink is never hidden.
       as: fc.constantFrom({ isSink: true }, { beatMs: BEAT_MS }, { beatMs: 1000 }),
       cycles: fc.array(fc.constantFrom(5, 10, 15, 30), { minLength: 1, maxLength: 3 }),
@@ -355,6 +356,16 @@ describe("each call is heard once", () => {
     expect(page.sounder.hearing()).toBe("on");
     expect(faultsOf(page)).toEqual([]);
     expect(ear.heard.filter(({ at }) => at > START + 23_000).map(({ from }) => from)).not.toContain("page");
+  });
+
+  test("from the page where the browser does not take a file, and from the next file on", () => {
+    const page = new Page({ loadMs: 80, seekMs: 20, refuses: 2, runs: [begin(1, 5, START + 500)] });
+    page.pass(40_000);
+    expect(faultsOf(page)).toEqual([]);
+    const [first, ...others] = soundsOf("1 ");
+    expect(first).toBe("page");
+    expect(others).toContain("track");
+    expect(ear.files).toBe(3);
   });
 
   test("as soon as a touch lets the page sound, where the browser held it back", () => {
