@@ -248,7 +248,8 @@ describe("a call", needing("chromium"), () => {
     const before = startedAt();
     await shoot(page, "phone-poured-earlier");
     await page.getByRole("button", { name: "20 s earlier" }).click();
-    await expect.poll(() => Math.round((startedAt() - before) / 1000)).toBe(-20);
+    // To a second: the key was drawn, and is pressed, by the page's reckoning of the room's clock.
+    await expect.poll(() => Math.abs(startedAt() - before + 20_000)).toBeLessThanOrEqual(1500);
     expect(await page.locator(".run .key.main").count()).toBe(0);
     // And a form is found by what people call it.
     await page.getByRole("button", { name: "Forms" }).click();

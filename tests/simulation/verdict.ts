@@ -209,6 +209,8 @@ function judgeOrder(world: World, course: Course, byKey: ReadonlyMap<string, Out
   const prefix = `${course.id.toString(36)}.`;
   const said = course.run.promises.flatMap((promise) => {
     const owed = byKey.get(prefix + promise.key);
+    // Given up, it is left out of the message that it was to share.
+    if (owed?.state === "stale") return [];
     const message = owed && world.chat.shown.find(({ key }) => key === (owed.bundle ?? owed.key));
     return message ? [{ promise, message }] : [];
   });

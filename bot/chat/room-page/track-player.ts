@@ -78,10 +78,7 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
 
   function play(): void {
     element.play().then(
-      () => {
-        state = "playing";
-        remakeMs = REMAKE_MS;
-      },
+      () => void (state = "playing"),
       (error: unknown) => {
         if (error instanceof DOMException && error.name === "NotAllowedError") state = "refused";
       },
@@ -178,6 +175,7 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
     if (segment && element.paused && !element.ended && state !== "refused") state = "paused";
   });
   element.addEventListener("playing", () => {
+    remakeMs = REMAKE_MS;
     // Let go from outside, as after a phone call: it goes on where it was stopped, and that is past.
     if (state === "paused") start();
   });
