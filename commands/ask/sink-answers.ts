@@ -15,7 +15,7 @@ import { askWords, sinkWords as words, termText } from "./words.ts";
 /* Answers to what is in somebody's way at the sink: a reel, a lid, a leak, a call nobody heard. */
 
 /** The same, and below it where the film is, if one is in a tank. */
-const withRun = (text: string, reading: Reading, facts: Facts): ReturnType<Answerer> =>
+export const withRun = (text: string, reading: Reading, facts: Facts): ReturnType<Answerer> =>
   runsMeant(reading, facts).length > 0 ? { ...whereAnswer(reading, facts), text } : says(text);
 
 export const reelAnswer: Answerer = () => says(words().reel);
@@ -72,7 +72,7 @@ export const warmthAnswer: Answerer = (_, { sheets, plan }) => {
 };
 
 /** Of one's own film, or of the plan that waits. */
-function stepsOf(
+export function stepsOf(
   reading: Reading,
   facts: Facts,
 ): { readonly name: string; readonly steps: readonly Step[] } | null {

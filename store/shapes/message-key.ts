@@ -134,6 +134,13 @@ export function tellsOfChange(text: string): boolean {
   return ["redirect", "wash-anew", "changed", "lost"].includes(parseMessageKey(text)?.kind ?? "");
 }
 
+/** By the letter of what begins a new schedule. */
+const BEGINS_SCHEDULE = new Map<string, "wash-anew" | "changed" | "pressed">([
+  ["w", "wash-anew"],
+  ["c", "changed"],
+  ["n", "pressed"],
+]);
+
 /** Undefined for a key of another kind. */
 export function parseMessageKey(text: string): MessageKey | undefined {
   const [, ofRun, cue] = CUE.exec(text) ?? [];
@@ -168,12 +175,9 @@ export function parseMessageKey(text: string): MessageKey | undefined {
     return { kind: "unreached", run: id, teacher: parse36(second) };
   if (/^t[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
     return { kind: "turn", run: id, turn: parse36(second) };
-  if (/^w[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
-    return { kind: "wash-anew", run: id, schedule: parse36(second) };
-  if (/^c[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
-    return { kind: "changed", run: id, schedule: parse36(second) };
-  if (/^n[0-9a-z]+$/.test(head) && second !== undefined && third === undefined)
-    return { kind: "pressed", run: id, schedule: parse36(second) };
+  const begins = /^[wcn][0-9a-z]+$/.test(head) && BEGINS_SCHEDULE.get(head.charAt(0));
+  if (begins && second !== undefined && third === undefined)
+    return { kind: begins, run: id, schedule: parse36(second) };
   if (head === "off" && fourth !== undefined)
     return { kind: "chat-off", class: parse36(second), teacher: parse36(third), minute: parse36(fourth) };
   if (head === "slow" && fourth !== undefined)
