@@ -1,3 +1,4 @@
+import { createSoundFile } from "./sound-file.ts";
 import { lengthMs, type Tone } from "./tones.ts";
 import { makeSegment, segmentEnd, trackKey } from "./track.ts";
 
@@ -43,18 +44,19 @@ const endOf = ({ at, sound }: Tone): number => at + lengthMs(sound);
 interface Segment {
   readonly tones: readonly Tone[];
   readonly fromMs: number;
-  readonly url: string;
 }
 
 /** A hundredth of a second of nothing: enough for a browser to let the element play. */
 const NOTHING_MS = 10;
 
 export function createTrackPlayer(now: () => number): TrackPlayer {
-  const element = new Audio();
+  const file = createSoundFile();
+  const { element } = file;
   let segment: Segment | undefined;
   let wanted: readonly Tone[] = [];
   let state: TrackPlayer["state"] = "off";
-  let madeAt = -Infinity;
+  /** Another file is due as soon as the last one is taken up. */
+  let isPutOff = false;
   let remakeMs = REMAKE_MS;
   let lastSeekAt = -Infinity;
   /** What a seek costs on this device: learned from where the last one landed. */
@@ -76,6 +78,9 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
     return element.currentTime * 1000 - (now() - segment.fromMs);
   }
 
+  /** What waits for a touch takes nothing up. */
+  const isTakingUp = (): boolean => state !== "refused" && file.isTakingUp();
+
   function play(): void {
     element.play().then(
       () => void (state = "playing"),
@@ -86,20 +91,19 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
   }
 
   function load(tones: readonly Tone[], fromMs: number, toMs: number): void {
-    const url = URL.createObjectURL(new Blob([makeSegment(tones, fromMs, toMs)], { type: "audio/wav" }));
-    if (segment) URL.revokeObjectURL(segment.url);
-    segment = { tones, fromMs, url };
+    segment = { tones, fromMs };
     rightFor = undefined;
     left.clear();
     soundsFromMs = fromMs;
     element.muted = false;
-    element.src = url;
-    madeAt = performance.now();
+    file.give(makeSegment(tones, fromMs, toMs));
     lastSeekAt = -Infinity;
     play();
   }
 
   function start(): void {
+    isPutOff = isTakingUp();
+    if (isPutOff) return undefined;
     const fromMs = now();
     const ahead = wanted.filter(isAhead);
     if (ahead.length === 0) return stop();
@@ -108,11 +112,9 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
   }
 
   function stop(): void {
-    if (segment) URL.revokeObjectURL(segment.url);
     segment = undefined;
     state = "off";
-    element.pause();
-    element.removeAttribute("src");
+    file.clear();
     if ("mediaSession" in navigator) navigator.mediaSession.metadata = null;
   }
 
@@ -137,7 +139,7 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
 
   /** True once for each file that the browser has not taken, when another try is due. */
   function isLost(): boolean {
-    if (element.error === null || performance.now() - madeAt < remakeMs) return false;
+    if (element.error === null || performance.now() - file.givenAt < remakeMs) return false;
     remakeMs = Math.min(remakeMs * 2, LONGEST_REMAKE_MS);
     return true;
   }
@@ -168,7 +170,22 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
     return false;
   }
 
+  function follow(tones: readonly Tone[]): void {
+    wanted = tones;
+    if (isTakingUp()) return undefined;
+    if (isPutOff) return start();
+    const ahead = tones.filter(isAhead);
+    if (state === "paused") return ahead.length === 0 ? stop() : undefined;
+    if (!segment) return ahead.length > 0 ? start() : undefined;
+    hush();
+    if (isLost() || isStale(segment, ahead)) return start();
+    if (ahead.length === 0 && element.ended) return stop();
+    return state === "playing" ? keepInStep() : undefined;
+  }
+
   element.addEventListener("ended", start);
+  // Before it plays what may not be wanted any more.
+  element.addEventListener("loadeddata", () => follow(wanted));
   for (const moved of ["timeupdate", "seeked"]) element.addEventListener(moved, hush);
   element.addEventListener("pause", () => {
     // Not by us and not by its end: by the lock screen, a headphone's key or another app.
@@ -193,25 +210,12 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
       if (state === "refused" || state === "off") {
         if (wanted.some(isAhead)) return start();
         if (segment || element.src !== "") return undefined;
-        const url = URL.createObjectURL(new Blob([makeSegment([], 0, NOTHING_MS)], { type: "audio/wav" }));
-        element.src = url;
-        element.play().then(
-          () => URL.revokeObjectURL(url),
-          () => URL.revokeObjectURL(url),
-        );
+        file.give(makeSegment([], 0, NOTHING_MS));
+        element.play().catch(() => undefined);
       }
       return undefined;
     },
-    follow(tones) {
-      wanted = tones;
-      const ahead = tones.filter(isAhead);
-      if (state === "paused") return ahead.length === 0 ? stop() : undefined;
-      if (!segment) return ahead.length > 0 ? start() : undefined;
-      hush();
-      if (isLost() || isStale(segment, ahead)) return start();
-      if (ahead.length === 0 && element.ended) return stop();
-      return state === "playing" ? keepInStep() : undefined;
-    },
+    follow,
     covers(tone) {
       const off = drift();
       if (!segment || off === undefined || Math.abs(off) >= IN_STEP_MS) return false;

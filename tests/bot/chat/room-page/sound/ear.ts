@@ -27,7 +27,12 @@ const TIMEUPDATE_MS = 250;
 /** Who has heard so much of a tone has heard it. */
 const ENOUGH = 0.6;
 
-type Told = "playing" | "pause" | "ended" | "seeked" | "timeupdate";
+type Told = "loadeddata" | "playing" | "pause" | "ended" | "seeked" | "timeupdate";
+
+interface Begun {
+  then(ok: () => void, fail: (error: unknown) => void): void;
+  catch(fail: (error: unknown) => void): void;
+}
 
 class Element {
   #src = "";
@@ -36,6 +41,9 @@ class Element {
   seeking = false;
   muted = false;
   error: object | null = null;
+  /** So many files were replaced before they were taken up. */
+  disturbed = 0;
+  #isTakingUp = false;
   #refuses: number;
   #position = 0;
   #readyAt = Infinity;
@@ -61,10 +69,17 @@ class Element {
   removeAttribute(): void {
     this.src = "";
   }
+  get readyState(): number {
+    return this.src === "" || this.#isTakingUp
+      ? HTMLMediaElement.HAVE_NOTHING
+      : HTMLMediaElement.HAVE_ENOUGH_DATA;
+  }
   get src(): string {
     return this.#src;
   }
   set src(url: string) {
+    if (this.#isTakingUp) this.disturbed += 1;
+    this.#isTakingUp = url !== "";
     this.#src = url;
     this.error = null;
     this.paused = true;
@@ -77,11 +92,12 @@ class Element {
     this.#queue.length = 0;
   }
   /** A promise as the product uses one. */
-  play(): { then: (ok: () => void, fail: (error: unknown) => void) => void } {
+  play(): Begun {
     this.paused = false;
+    const then: Begun["then"] = (ok, fail) => void (this.#begun = { ok, fail });
     // Settled as the test's moments pass, which no true promise is.
     // oxlint-disable-next-line unicorn/no-thenable
-    return { then: (ok, fail) => void (this.#begun = { ok, fail }) };
+    return { then, catch: (fail) => then(() => undefined, fail) };
   }
   pause(): void {
     if (this.paused) return;
@@ -113,7 +129,14 @@ class Element {
       this.seeking = false;
       this.#queue.push("seeked");
     }
-    if (this.error || this.paused || this.ended || this.src === "" || this.nowMs() < this.#readyAt) return 0;
+    if (this.error || this.ended || this.src === "" || this.nowMs() < this.#readyAt) return 0;
+    if (this.#isTakingUp) {
+      this.#isTakingUp = false;
+      if (this.#refuses === 0) this.#tell("loadeddata");
+      // Another file may be given at once.
+      if (this.nowMs() < this.#readyAt || this.src === "") return 0;
+    }
+    if (this.paused) return 0;
     if (this.#refuses > 0) {
       this.#refuses -= 1;
       this.error = {};
@@ -146,6 +169,8 @@ export interface Ear {
   readonly now: () => number;
   /** So many files were made. */
   readonly files: number;
+  /** So many of them were replaced before the browser had taken them up. */
+  readonly disturbed: number;
   /** The file the page makes next. */
   made(tones: readonly Tone[], fromMs: number, toMs: number): void;
   /** To be given to the page's sounder. */
@@ -175,6 +200,8 @@ export function openEar(startMs: number, device: Device): Ear {
   vi.stubGlobal("Audio", function Audio() {
     return element;
   });
+  // The numbers are the HTML standard's.
+  vi.stubGlobal("HTMLMediaElement", { HAVE_NOTHING: 0, HAVE_CURRENT_DATA: 2, HAVE_ENOUGH_DATA: 4 });
   vi.stubGlobal("navigator", {});
   vi.spyOn(performance, "now").mockImplementation(now);
 
@@ -199,6 +226,9 @@ export function openEar(startMs: number, device: Device): Ear {
     now,
     get files() {
       return files;
+    },
+    get disturbed() {
+      return element.disturbed;
     },
     made(tones, fromMs, toMs) {
       files += 1;

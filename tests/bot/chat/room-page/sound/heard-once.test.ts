@@ -288,6 +288,7 @@ describe("each call is heard once", () => {
         page.pass(Math.max(3000, START + 75_000 - page.now()));
         for (const { from } of ear.heard) kinds.add(from);
         expect(faultsOf(page, cut, idle)).toEqual([]);
+        expect(ear.disturbed).toBe(0);
       }),
       { numRuns: 150 },
     );
