@@ -29,6 +29,12 @@ function readHabits(kept: unknown): Habits {
   return habitsSchema.parse(Object.fromEntries(each));
 }
 
+/** The class's key, which begins with its chat, and the channel in it that speaks to all of it. */
+export interface Place {
+  readonly key: string;
+  readonly channelRef: string | null;
+}
+
 export interface ClassStore {
   /** Finds the class of a place, or makes it with the house's habits. */
   ensure(key: string, name: string, now: number, zone?: string): SchoolClass;
@@ -36,7 +42,7 @@ export interface ClassStore {
   find(key: string): SchoolClass | undefined;
   get(id: number): SchoolClass | undefined;
   /** Where a class is spoken to, without its habits: for what is asked with every call. */
-  addressOf(id: number): { readonly key: string; readonly channelRef: string | null } | undefined;
+  addressOf(id: number): Place | undefined;
   idOf(key: string): number | undefined;
   list(): SchoolClass[];
   rename(id: number, name: string, zone: string): void;

@@ -1,3 +1,4 @@
+import type { Place } from "./classes.ts";
 import { type Language, languageRead } from "./shapes/language.ts";
 import type { CueKind, DueCue } from "./shapes/cue.ts";
 import type { Run } from "./shapes/run.ts";
@@ -17,6 +18,7 @@ export interface DueRun {
   readonly leadMs: number;
   readonly language: Language;
   readonly reach: Reach;
+  readonly place: Place;
   /** @throws where its row can't be read. */
   run(): Run;
 }
@@ -36,6 +38,7 @@ type Row = readonly [
   ...run: [id: number, number: number, classId: number, personId: string, startedAtMs: number],
   ...texts: [body: string, phase: string, tag: string | null],
   ...reach: [isMember: number, hasPhone: number],
+  ...place: [key: string, channelRef: string | null],
 ];
 
 interface DueReader {
@@ -55,12 +58,13 @@ export function createDueReader(db: Db, runs: Pick<RunStore, "read">): DueReader
   // nothing else has the whole statement compiled anew each time, which takes ten times as long as doing it.
   const next = db
     .prepare<[object], Row>(
-      `select cues.id, key, kind, step, cues.number, due_at, made_at, decide_at,
+      `select cues.id, cues.key, kind, step, cues.number, due_at, made_at, decide_at,
          runs.id, runs.number, runs.class_id, runs.person_id, started_at, body, phase,
          coalesce(chosen_language, language), members.person_id is not null,
-         exists (select 1 from push_subscriptions where ${ofPerson})
+         exists (select 1 from push_subscriptions where ${ofPerson}), classes.key, channel_ref
        from cues indexed by cues_due
          cross join runs on runs.id = cues.run_id
+         join classes on classes.id = runs.class_id
          left join members on members.class_id = runs.class_id and members.person_id = runs.person_id
        where ${isDue} order by decide_at, cues.id limit 0 + @limit`,
     )
@@ -88,12 +92,13 @@ function cueOf([id, key, kind, step, number, dueAtMs, madeAtMs]: Row): DueCue {
 
 function runOf(row: Row, runs: Pick<RunStore, "read">): DueRun {
   const [, , , , , dueAtMs, , decideAtMs, id, number, classId, personId, startedAtMs, ...rest] = row;
-  const [body, phase, tag, isMember, hasPhone] = rest;
+  const [body, phase, tag, isMember, hasPhone, classKey, channelRef] = rest;
   return {
     cues: [cueOf(row)],
     leadMs: dueAtMs - decideAtMs,
     language: languageRead(tag),
     reach: { classId, isMember, hasPhone },
+    place: { key: classKey, channelRef },
     run: () => runs.read({ id, number, classId, personId, startedAtMs, body, phase }),
   };
 }

@@ -137,7 +137,7 @@ function callOf(
   run: Run,
   said: Said,
   schedule: readonly Cue[],
-  { language, reach }: DueRun,
+  { language, reach, place }: DueRun,
   now: number,
 ): NewCall {
   const { cue } = said;
@@ -154,6 +154,7 @@ function callOf(
     usefulUntil: usefulUntil(run, schedule, said),
     missed: said.merged.filter((each) => isMissed(each, now)).length,
     reach,
+    place,
     body: { text, language, run: runNameOf(run), actions: [...actions], mentions: [] },
   };
 }

@@ -1,4 +1,5 @@
 import type { Stores } from "../../store/index.ts";
+import type { Place } from "../../store/classes.ts";
 import type { Reach } from "../../store/shapes/reach.ts";
 import type { NewOwed, Owed } from "../../store/owed.ts";
 import type { Posted } from "../chat/port.ts";
@@ -9,7 +10,7 @@ import { type Address, giveUpStale, isStale } from "./gather.ts";
 
 /** What a run says, just decided. */
 export type NewCall = NewOwed &
-  Pick<Owed, "body" | "missed"> & { readonly runId: number; readonly reach: Reach };
+  Pick<Owed, "body" | "missed"> & { readonly runId: number; readonly reach: Reach; readonly place: Place };
 /** Says it, or owes it; returns what is to be done after the commit, if anything. */
 export type Say = (call: NewCall) => (() => void) | void;
 

@@ -194,7 +194,7 @@ export function createDeliverer(deps: DeliverDeps): Deliverer {
   }
 
   function sayNow(call: NewCall, addressOf: Addresses, now: number): (() => void) | void {
-    const said = sayAtOnce(stores, call, addressOf(call.classId), now);
+    const said = sayAtOnce(stores, call, addressOf(call.classId, call.place), now);
     if (said) return () => show([said.owed], said.posted);
   }
 

@@ -1,3 +1,4 @@
+import type { Place } from "../../store/classes.ts";
 import { runCalledBy } from "../../store/shapes/message-key.ts";
 import { chatOf } from "../../store/shapes/chat-key.ts";
 import type { Ready } from "../../store/owed.ts";
@@ -29,16 +30,16 @@ export interface GatherDeps {
 const MOST_LOOKED_AT = 2000;
 const NO_CHAT_MS = 60_000;
 
-/** Where a class is spoken to; null where no chat for it is running. */
-export type Addresses = (classId: number) => Address | null;
+/** Where a class is spoken to, whose `place` may be known already; null where no chat for it is running. */
+export type Addresses = (classId: number, place?: Place) => Address | null;
 
 /** Looks each class up once. */
 export function createAddresses({ stores, ports }: GatherDeps): Addresses {
   const known = new Map<number, Address | null>();
-  return (classId) => {
+  return (classId, place) => {
     const before = known.get(classId);
     if (before !== undefined) return before;
-    const found = stores.classes.addressOf(classId);
+    const found = place ?? stores.classes.addressOf(classId);
     const port = found && ports.get(chatOf(found.key));
     const address = port ? { port, classKey: found.key, channelRef: found.channelRef } : null;
     known.set(classId, address);
