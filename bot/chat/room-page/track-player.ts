@@ -55,6 +55,8 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
   let segment: Segment | undefined;
   let wanted: readonly Tone[] = [];
   let state: TrackPlayer["state"] = "off";
+  /** The browser has let it play nothing at all after a touch: it lets it play whatever comes. */
+  let isBlessed = false;
   /** Another file is due as soon as the last one is taken up. */
   let isPutOff = false;
   let remakeMs = REMAKE_MS;
@@ -209,9 +211,13 @@ export function createTrackPlayer(now: () => number): TrackPlayer {
     bless() {
       if (state === "refused" || state === "off") {
         if (wanted.some(isAhead)) return start();
-        if (segment || element.src !== "") return undefined;
+        // Once is enough, and a page that is left while a browser takes a file up can stand still as well.
+        if (isBlessed || segment || element.src !== "") return undefined;
         file.give(makeSegment([], 0, NOTHING_MS));
-        element.play().catch(() => undefined);
+        element.play().then(
+          () => void (isBlessed = true),
+          () => undefined,
+        );
       }
       return undefined;
     },
