@@ -4,6 +4,7 @@ import type { Reading } from "./read.ts";
 import type { Intent } from "./rules.ts";
 import { printingAnswer } from "./print-answers.ts";
 import * as ofRun from "./run-answers.ts";
+import * as basics from "./basics-answers.ts";
 import * as around from "./around-answers.ts";
 import * as atSink from "./sink-answers.ts";
 import * as onWorry from "./worry-answers.ts";
@@ -30,7 +31,7 @@ const ANSWERS: Readonly<Record<Intent, Answerer>> = {
   good: ofClass.bottleAnswer,
   age: ofClass.bottleAnswer,
   who: ofClass.whoAnswer,
-  look: ofClass.lookAnswer,
+  look: basics.lookAnswer,
   word: ofClass.wordAnswer,
   waste: () => shows("caution", { about: "waste" }),
   amount: ofClass.amountAnswer,
@@ -89,6 +90,14 @@ const ANSWERS: Readonly<Record<Intent, Answerer>> = {
   "longer-fix": around.longerFixAnswer,
   dirt: around.dirtAnswer,
   broken: around.brokenAnswer,
+  unreel: basics.unreelAnswer,
+  skip: basics.skipAnswer,
+  dark: basics.darkAnswer,
+  "rinse-warmth": basics.rinseWarmthAnswer,
+  "at-once": basics.atOnceAnswer,
+  danger: () => shows("caution"),
+  dryer: basics.dryerAnswer,
+  "spilt-on": basics.spiltOnAnswer,
   rolls: () => shows("roll find"),
   harm: ofClass.harmAnswer,
   hello: () => shows("help", {}, words().hello),

@@ -1,3 +1,5 @@
+import { BASICS_WORDS } from "./basics-lexicon.ts";
+import { HARM_WORDS } from "./harm-lexicon.ts";
 import { SINK_WORDS } from "./sink-lexicon.ts";
 import { createSlips, foldWord, isSlipOf } from "./tokens.ts";
 
@@ -8,12 +10,14 @@ import { createSlips, foldWord, isSlipOf } from "./tokens.ts";
 
 const WORDS = {
   ...SINK_WORDS,
+  ...BASICS_WORDS,
+  ...HARM_WORDS,
   // Asking
   HOW: "how hwo wie",
   LONG: "long lange lang longer länger",
   MUCH: "much many viel viele wieviel wieviele wievel",
   WHEN: "when wann",
-  WHAT: "what whats wat was welche welcher welches which",
+  WHAT: "what whats wat was welche welcher welches which womit welchen",
   WHO: "who whos wer whose wem wessen",
   WHERE: "where wo woher wohin",
   WHY: "why warum wieso weshalb wofür wozu",
@@ -76,7 +80,7 @@ const WORDS = {
   FULL: "full voll",
   DONE: "done fertig finished ok okay erledigt",
   AGITATE:
-    "agitate agitation agitating kippen schütteln schüttel invert inverting inversion inversions bewegen schwenken shake flip umdrehen umdrehn wackeln drehen klopfen aufklopfen",
+    "shook shaken shaking geschüttelt geschwenkt gekippt bewegt agitate agitation agitating kippen schütteln schüttel invert inverting inversion inversions bewegen schwenken shake flip umdrehen umdrehn wackeln drehen klopfen aufklopfen",
   DO: "do mach machen tun mache doing make",
   DEVELOP: "develop developing devlop entwickeln entwickle entwickelt entwicklung process",
   FILM: "film films filme filmen roll rolls rolle",
@@ -107,8 +111,9 @@ const WORDS = {
   HAS: "has have got hat using benutzt gehört hamma habts hend",
 
   // Temperature
-  WARMER: "warmer hotter wärmer heißer warm hot heiß warmed gestiegen risen",
-  COLDER: "colder cooler kälter kühler cold kalt cool cooled abgekühlt fällt sinkt dropping falling",
+  WARMER: "warmer hotter wärmer heißer warm warme warmes warmem hot heiß heißes warmed gestiegen risen",
+  COLDER:
+    "colder cooler kälter kühler cold kalt kalte kaltes kaltem cool cooled abgekühlt fällt sinkt dropping falling",
   TEMPERATURE: "temperature temp temperatur thermometer grad degrees degree fahrenheit celsius",
   TOO: "too zu",
 
@@ -162,34 +167,13 @@ const WORDS = {
   TRAY: "tray trays schale schalen",
   WHITELIGHT: "whitelight weißlicht",
 
-  // Harm
-  EYE: "eye eyes auge augen",
-  SWALLOW: "swallow* swallowed drank drunk drink verschluck* geschluckt getrunken trank ate gegessen",
-  MOUTH: "mouth mund",
-  FACE: "face gesicht",
-  SKIN: "skin haut hand hände händen hands arm finger fingers",
-  ITCH: "itch itches itching juckt rash ausschlag",
-  BURNS: "burn burns burning brennt brennen verätzt ätzt stings",
-  SPILL:
-    "spill spills spilled spilt spilling verschütt* splash splashed gespritzt spritzt spritzer knocked umgefallen umgekippt umgestoßen ausgelaufen",
-  FELL: "fell fallen dropped runtergefallen gefallen broke broken zerbrochen smashed",
-  FLOOR:
-    "floor boden fußboden table tisch clothes kleidung shirt pullover pulli jumper hoodie ärmel jacke hose jeans",
-  BREATHE:
-    "breathe breath breathing atmen luft inhaled eingeatmet einatmen fumes dämpfen dämpfe dampf dizzy schwindlig schwindelig übel fainted ohnmächtig asthma stinkt hustet coughing",
-  CUT: "cut geschnitten",
-  ME: "mirist mirwird",
-  SICKLY: "schlecht übel",
-  ASK: "ask fragen",
-  HURT: "sick nauseous nausea vomit* erbrech* erbroch* unconscious bewusstlos collapsed zusammengebrochen allergic allergisch hurt hurts verletzt blutet bleeding blood blut emergency notfall ambulance krankenwagen notarzt poison poisoned poisonous gift giftig vergiftet feuer fire",
-
   // Waste
   DISPOSE:
     "dispose disposal entsorgen entsorgung wegkippen weggießen wegschütten throw wegwerfen abfall waste rid",
   DRAIN: "drain sink ausguss abfluss waschbecken",
 
   // People
-  HELLO: "hi hello hey hallo moin servus morning evening abend morgen tag yo grüß hallöchen",
+  HELLO: "grüezi hi hello hey hallo moin servus morning evening abend morgen tag yo grüß hallöchen",
   THANKS: "thanks thank thx thankyou cheers danke dank merci ty dankeschön",
   HELP: "help hilfe helfen helf",
   COMMANDS: "command commands befehl befehle",
@@ -209,8 +193,8 @@ export type Concept = keyof typeof WORDS;
 
 /** Frequent words that mean nothing here, so that none of them is taken for a slip of another. */
 const PLAIN =
-  "a an and the this that these those it its is isnt be been am im i me my mine we our us she he her his they them your to of on at by with from up out off so or but if because just also very really please again some any one someone anyone somebody all says said did does has would will was were there here more most less than sure well matter matters lol haha " +
-  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn house see seen went go wht cant ive sorry oh today shall down into about ever everything everyone them then track side other both too difference usable until bis weit short kurz wanna gonna gotta think maybe still than half little number such same much thing things something anything lot great super weather nice feel come came want will wollen  like get let lets put dran wifi late date take home some same than them then für aufs ins am um über man meinem meines deine dein dir dich sich uns dies diese dieser dieses diesem jener kam kommt können konnte möchte möchten wollte wollten sollte nochmal mehr bloß nur eben halt denn dann ob kurz komplett des ned hob hats schlimm arg gone anmachen dauernd ständig immer sry omg brb pls plz scheiße shit worden habs ists sinds wars gibts gehts dauerts wo da unser unsere spät spater schade etwa ungefähr knapp zusammen guten schönen heute abend wetter wär wäre würde gern gerne glaub glaube weiß bleibt erwischt oh naja super nimm nehm take";
+  "a an and beside besides the this that these those it its is isnt be been am im i me my mine we our us she he her his they them your to of on at by with from up out so or but if because just also very really please again some any one someone anyone somebody all says said did does has would will was were there here more most less than sure well lol haha " +
+  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn house see seen went go wht cant ive sorry oh today shall down into about ever everything everyone them then track side other both too difference usable until bis weit short kurz wanna gonna gotta think maybe still than half little number such same much thing things something anything lot great super weather nice feel come came want will wollen  like get let lets put dran wifi late date take home some same than them then für aufs ins am um über man meinem meines deine dein dir dich sich uns dies diese dieser dieses diesem jener kam kommt können konnte möchte möchten wollte wollten sollte nochmal mehr bloß nur eben halt denn dann ob kurz komplett des ned hob hats arg gone anmachen dauernd ständig immer sry omg brb pls plz scheiße shit worden habs ists sinds wars gibts gehts dauerts wo da unser unsere spät spater schade etwa ungefähr knapp zusammen guten schönen heute abend wetter wär wäre würde gern gerne glaub glaube weiß bleibt erwischt oh naja super nimm nehm take";
 
 const exact = new Map<string, Set<Concept>>();
 const endless: (readonly [stem: string, concept: Concept])[] = [];

@@ -65,16 +65,7 @@ const ENOUGH = 0.45;
 const FEW = 3;
 
 /** Asks further, or says what to do whatever it was. */
-const BROAD: ReadonlySet<Intent> = new Set([
-  "look",
-  "help",
-  "where",
-  "exposed",
-  "worry",
-  "wait",
-  "thanks",
-  "undo",
-]);
+const BROAD: ReadonlySet<Intent> = new Set(["look", "help", "exposed", "worry", "wait", "thanks", "undo"]);
 /** Asked for by much, or by a word that has one meaning only. */
 const FIRM_WEIGHT = 30;
 const NAMED: ReadonlySet<Sign> = new Set([
@@ -91,7 +82,7 @@ const NAMED: ReadonlySet<Sign> = new Set([
 
 function explains(rule: Rule | undefined, rest: readonly string[]): number {
   const meant = rest.filter(
-    (word) => /^\p{L}{2}/u.test(word) && (isStrange(word) || conceptsOf(word).size > 0),
+    (word) => /^\p{L}{2}/u.test(word) && (isStrange(word) || conceptsOf(word).size > 0) && !isGreeting(word),
   );
   // What was named by its name is no chance.
   if (
@@ -109,6 +100,9 @@ function explains(rule: Rule | undefined, rest: readonly string[]): number {
   );
   return known.length / meant.length;
 }
+
+/** Says nothing of what is wanted. */
+const isGreeting = (word: string): boolean => conceptsOf(word).has("HELLO");
 
 /** A rule that asks for much may be believed beside a word that is not known. */
 const FIRM_NEEDS = 3;

@@ -27,7 +27,7 @@ export const mishapAnswer: Answerer = (reading, facts) => {
   const { early, instead, fell, foam } = words().mishap;
   const parts = [
     ...(signs.has("EARLY") ? [early] : []),
-    ...((["INSTEAD", "OTHER", "FIRST"] as const).some((sign) => signs.has(sign)) ? [instead] : []),
+    ...((["INSTEAD", "OTHER", "FIRST", "WRONG"] as const).some((sign) => signs.has(sign)) ? [instead] : []),
     ...(signs.has("FELL") ? [fell] : []),
     ...(signs.has("FOAM") ? [foam] : []),
   ];
@@ -38,7 +38,7 @@ export const lightsAnswer: Answerer = () =>
   says(words().lights, { label: askWords().whoInTrays, line: "tray lines" });
 
 /** Whether the fixing time of a film is over: then light does it no harm. */
-function isFixed(run: Run): boolean {
+export function isFixed(run: Run): boolean {
   const lastFix = run.plan.steps.findLastIndex(({ kind }) => kind === "fix");
   return "step" in run.phase && run.phase.step > lastFix;
 }

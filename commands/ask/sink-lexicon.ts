@@ -10,7 +10,7 @@ export const SINK_WORDS = {
     "noise sound sounds beep beeps beeping ton töne geräusch piep piept piepst piepsen klingelt klingeln signal signale gehört ghört hear heard hör höre hören volume lautsprecher leiser lauter vibriert vibrate stumm lautlos mute muted",
   PHONE: "phone handy natel smartphone telefon",
   MISSED: "missed verpasst verpennt überhört",
-  LOO: "klo loo toilet toilette wc bathroom popout rausgehen weggehen",
+  LOO: "klo loo pee peeing wee pinkeln pipi restroom washroom toilet toilette wc bathroom popout rausgehen weggehen",
   POUREDOUT: "ausgekippt ausgegossen ausgeschüttet ausgeleert rausgekippt pouredout",
   INSTEAD: "instead statt anstatt",
   FOAM: "foam foamy foaming schaum schäumt",

@@ -7,7 +7,7 @@ const TERM_WORDS = {
   stop: "stopbath stoppbad stopbad unterbrecher",
   fixer: "fixer fixierer fixierbad fixieren fixing fix",
   wash: "wash washing wässern wässerung",
-  wetting: "wettingagent netzmittel wetting",
+  wetting: "spüli spülmittel soap wettingagent netzmittel wetting",
   washaid: "washaid wässerungshilfe hypo",
   agitation: "agitate agitation kippen inversion invert kipprhythmus",
   reel: "reel reels spirale spule",

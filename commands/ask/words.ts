@@ -4,6 +4,8 @@ import { de as aidDe } from "./words/aid.de.ts";
 import { en as aidEn } from "./words/aid.en.ts";
 import { de as aroundDe } from "./words/around.de.ts";
 import { type AroundWords, en as aroundEn } from "./words/around.en.ts";
+import { de as basicsDe } from "./words/basics.de.ts";
+import { en as basicsEn } from "./words/basics.en.ts";
 import { de } from "./words/ask.de.ts";
 import { en } from "./words/ask.en.ts";
 import { de as sinkDe } from "./words/sink.de.ts";
@@ -18,6 +20,8 @@ export const worryWords = inEach({ en: worryEn, de: worryDe });
 /** Those that hold no value. */
 export type AroundTexts = Exclude<keyof AroundWords, "order">;
 export const aroundWords = inEach({ en: aroundEn, de: aroundDe });
+export type { BasicsWords } from "./words/basics.en.ts";
+export const basicsWords = inEach({ en: basicsEn, de: basicsDe });
 export const sinkWords = inEach({ en: sinkEn, de: sinkDe });
 export const askWords = inEach({ en, de });
 export const aidWords = inEach({ en: aidEn, de: aidDe });

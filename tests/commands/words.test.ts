@@ -100,6 +100,9 @@ const READ = new Set([
   "ask/lexicon.ts",
   "ask/rules.ts",
   "ask/around-rules.ts",
+  "ask/basics-lexicon.ts",
+  "ask/basics-rules.ts",
+  "ask/harm-lexicon.ts",
   "ask/number-words.ts",
   "errors.ts",
 ]);

@@ -36,7 +36,7 @@ export const de: AroundWords = {
   back: "**Entwickler: einmal benutzt, in den Kanister oder Ausguss des Kurses. Stoppbad und Fixierbad: zurück in ihre Flaschen, wo dein Kurs sie wieder benutzt.** Fixierbad kommt nie in den Ausguss: Es enthält Silber. Das Signal zum Ausgießen sagt es für deinen Film.",
   bell: "**Sag es jetzt der Lehrkraft: Ein Bad wirkt nach dem Klingeln weiter.** Ein fixierter Film darf in klarem Wasser liegen, bis die Lehrkraft etwas sagt. Im Entwickler oder Fixierbad geht er erst zu Ende.",
   slowPour:
-    "**Ein paar Sekunden mehr sieht man kaum: Gieß jetzt das nächste Bad ein und drück, wenn es drin ist.** So lange wirkt das alte; fang beim nächsten Mal gleich beim Signal an.",
+    "**Ein paar Sekunden mehr sieht man kaum: Gieß jetzt das nächste Bad ein und drück, wenn es drin ist.** So lange wirkt das alte; fang beim nächsten Mal gleich beim Signal an. Minuten zu lang im Entwickler machen den Film dichter, verloren ist er nicht: Sag es der Lehrkraft.",
   load: "**Jedes Ende darf zuerst hinein, und andersherum entwickelt er auch, solange er auf der Spirale nirgends an sich selbst liegt.** Er rollt sich von selbst nach innen: Folge dem. Nicht sicher? Fühl im Dunkeln, bevor etwas eingegossen ist, ob er gleichmäßig liegt.",
   dropped:
     "**Noch trocken und im Dunkeln? Heb ihn am Rand auf und spul ihn ein.** Nass? Spül ihn in klarem Wasser, wisch nicht. Kam vor dem Fixierbad Licht daran? Sofort in die geschlossene Dose, und sag es der Lehrkraft.",

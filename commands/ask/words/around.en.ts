@@ -36,7 +36,7 @@ export const en = {
   back: "**Developer: used once, into the waste jug or drain of the class. Stop bath and fixer: back into their own bottles, where your class uses them again.** Fixer never goes down the drain: it holds silver. The call to pour out says it for your film.",
   bell: "**Tell the teacher now: a bath goes on working after the bell.** A film that is fixed may lie in clean water until the teacher says. One in the developer or the fixer goes on to its end first.",
   slowPour:
-    "**A few seconds more hardly show: pour in the next bath now, and press when it is in.** The old bath works until then, so next time begin at the call.",
+    "**A few seconds more hardly show: pour in the next bath now, and press when it is in.** The old bath works until then, so next time begin at the call. Minutes too long in the developer make the film denser, not lost: tell the teacher.",
   load: "**Either end may go first, and either way round it develops, as long as it lies on the reel without touching itself.** It curls inwards by itself: follow that. Not sure? In the dark, before anything is poured, feel whether it is even.",
   dropped:
     "**Still dry and in the dark? Lift it by its edges and wind it on.** Wet? Rinse it in clean water, don't wipe it. Did light reach it before the fixer? Into the closed tank at once, and tell the teacher.",

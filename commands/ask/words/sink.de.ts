@@ -23,7 +23,7 @@ export const de: SinkWords = {
     `**Mindestens ${fix} ins Fixierbad und ${wash} wässern,** so hält es dieser Kurs. Ein Plan sagt es für deinen Film.`,
   agitate: (how) => `**Kippen: ${how}.** Du bekommst jedes Mal ein Signal.`,
   hang: (time) =>
-    `**Häng ihn an einem Ende auf, wo kein Staub fliegt, mit einem Gewicht am anderen.** Fass ihn nur am Rand an. Er braucht etwa ${time}.`,
+    `**Häng ihn auf, wo kein Staub fliegt, an jedem Ende eine Klammer: Die untere zieht ihn glatt.** Fass ihn nur am Rand an. Er braucht etwa ${time}.`,
   mishap: {
     early:
       "**Zu früh ausgegossen? Gieß dasselbe Bad sofort wieder ein,** wenn du es noch hast. Sonst mach mit dem nächsten weiter; ein Film, der zu wenig Entwickler hatte, wird dünn. Sag es der Lehrkraft.",

@@ -23,7 +23,7 @@ export const en = {
     `**At least ${fix} in the fixer and ${wash} in the wash,** as this class has it. A plan says it for your film.`,
   agitate: (how: string) => `**Agitate: ${how}.** I call you each time.`,
   hang: (time: string) =>
-    `**Hang it by one end where no dust flies, with a weight at the other.** Touch only its edges. It needs about ${time}.`,
+    `**Hang it where no dust flies, a clip at each end: the lower one keeps it straight.** Touch only its edges. It needs about ${time}.`,
   /** The teacher is asked, since what can be saved hangs on the bath. */
   mishap: {
     early:

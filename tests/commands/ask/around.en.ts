@@ -65,6 +65,6 @@ export const AROUND_EN: readonly (readonly [wanted: string, sentence: string])[]
   ["order", "what comes after the stop bath"],
   ["amount", "how much stop bath do i need"],
   ["time", "how do i plan a film"],
-  ["warmer", "does it matter if the water is cold"],
+  ["rinse-warmth", "does it matter if the water is cold"],
   ["warmth", "what temperature is the developer"],
 ];

@@ -45,7 +45,7 @@ export const EVENING_DE: readonly (readonly [wanted: string, sentence: string])[
   ["who", "gibts no freie dosen"],
   ["where", "wann gehts los"],
   ["good", "hab kein entwickler mehr was jetzt"],
-  ["where", "muss i jedesmal klopfen"],
+  ["tap", "muss i jedesmal klopfen"],
   ["wait", "darf ich kurz rausgehen"],
   ["mishap", "hab zu früh ausgekippt"],
   ["mishap", "hab das wasser statt fixierer genommen"],

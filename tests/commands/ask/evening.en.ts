@@ -16,7 +16,7 @@ export const EVENING_EN: readonly (readonly [wanted: string, sentence: string])[
   ["start", "got everything can i kick off"],
   ["amount", "how much dev goes in"],
   ["start", "lets gooo"],
-  ["where", "what do i pour first"],
+  ["order", "what do i pour first"],
   ["warmth", "how cold can it be"],
   ["where", "do i need to shake it now"],
   ["agitate", "how often do i flip it"],

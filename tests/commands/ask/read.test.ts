@@ -4,6 +4,8 @@ import { readSentence } from "../../../commands/ask/read.ts";
 import { CHANGES, type Intent } from "../../../commands/ask/rules.ts";
 import { AROUND_DE } from "./around.de.ts";
 import { AROUND_EN } from "./around.en.ts";
+import { BASICS_DE } from "./basics.de.ts";
+import { BASICS_EN } from "./basics.en.ts";
 import { BLIND_DE } from "./blind.de.ts";
 import { BLIND_EN } from "./blind.en.ts";
 import { EVENING_DE } from "./evening.de.ts";
@@ -46,12 +48,18 @@ describe.each(TABLES)("%s", (_, rows) => {
   });
 });
 
-test.each([...EVENING_EN, ...EVENING_DE, ...WORRY_EN, ...WORRY_DE, ...AROUND_EN, ...AROUND_DE])(
-  "of an evening, %s: %s",
-  (wanted, sentence) => {
-    expect(readAs(sentence)).toBe(wanted);
-  },
-);
+test.each([
+  ...EVENING_EN,
+  ...EVENING_DE,
+  ...WORRY_EN,
+  ...WORRY_DE,
+  ...AROUND_EN,
+  ...AROUND_DE,
+  ...BASICS_EN,
+  ...BASICS_DE,
+])("of an evening, %s: %s", (wanted, sentence) => {
+  expect(readAs(sentence)).toBe(wanted);
+});
 
 /*
  * Written by somebody who had not seen the rules. What the reader made of them before it was mended by them: in English 154 of 183

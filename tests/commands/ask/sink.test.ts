@@ -2,6 +2,8 @@ import { beforeEach, expect, test } from "vitest";
 import { englishIn } from "../../support/english.ts";
 import { createRoom, type Room } from "../../support/room.ts";
 import { AROUND_DE } from "./around.de.ts";
+import { BASICS_DE } from "./basics.de.ts";
+import { BASICS_EN } from "./basics.en.ts";
 import { EVENING_DE } from "./evening.de.ts";
 import { WORRY_DE } from "./worry.de.ts";
 
@@ -78,7 +80,7 @@ test("a letter held too long is one", () => {
 test("in German no answer of an evening has English in it, or is without words", () => {
   room.says("Mina", "/mine language language:de");
   room.says("Mina", PLAN);
-  for (const [, sentence] of [...EVENING_DE, ...WORRY_DE, ...AROUND_DE]) {
+  for (const [, sentence] of [...EVENING_DE, ...WORRY_DE, ...AROUND_DE, ...BASICS_DE]) {
     const { reply } = room.asks("Mina", `ask ${sentence}`);
     expect(englishIn(reply.text, ...(reply.actions ?? []).map(({ label }) => label)), sentence).toEqual([]);
     expect(reply.text, sentence).not.toContain("Das weiß ich nicht");
@@ -104,4 +106,55 @@ test("whose turn it is hangs on a free tank, and who is not done yet stands on t
     /^\*\*It is your turn when a tank is free[^]*Free: T1/,
   );
   expect(room.says("Ben", "who isnt done yet")).toContain("Mina");
+});
+
+test("none of what is typed in a first hour is left without an answer", () => {
+  for (const [wanted, sentence] of BASICS_EN)
+    expect(room.asks("Mina", `ask ${sentence}`).reply.fields?.["wanted"], sentence).toBe(wanted);
+});
+
+/*
+ * Edges clear or dark tell the camera's fault from the tank's: NAVEDTRA 14209, table 10-1. Drops leave marks: the same, p. 280.
+ * Air bells leave small round clear spots: Army correspondence course SS0509-8, p. 84. Milky means short fixing: from memory.
+ */
+test("how a film looks is judged once it is fixed, by the film in hand before it is in the log", () => {
+  expect(room.says("Mina", "my negs are totally clear")).toMatch(/^\*\*Look for the numbers along its edge/);
+  room.says("Mina", PLAN);
+  room.says("Mina", "/run start");
+  put(0, 1, 2, 3);
+  expect(room.says("Mina", "its still milky")).toMatch(/^\*\*Leave the lid on[^]*left in the fixer/);
+  expect(room.says("Mina", "can i look at it yet")).toMatch(/^\*\*Leave the lid on/);
+  put(4);
+  expect(room.says("Mina", "its still milky")).toMatch(/^\*\*Milky means not fixed yet: back into the fixer/);
+  expect(room.says("Mina", "theres spots on it")).toContain("air bubbles from the developer");
+  expect(room.says("Mina", "its all black")).toMatch(/^\*\*Look at its edges/);
+});
+
+// When it may come off: common practice, no source.
+test("a film comes off its reel after the last bath, not before", () => {
+  expect(room.says("Mina", "how do i get the film off the reel")).toMatch(/^\*\*Only after the last bath/);
+  room.says("Mina", PLAN);
+  room.says("Mina", "/run start");
+  put(0);
+  expect(room.says("Mina", "how do i get the film off the reel")).toMatch(
+    /^\*\*Not yet: [^]*left in the developer/,
+  );
+});
+
+// No more than 5 °F (2.8 °C) between baths: Army correspondence course SS0509-8, p. 84.
+test("water to rinse in is told apart from the developer, whose degrees count", () => {
+  expect(room.says("Mina", "does it matter if the water is cold")).toMatch(
+    /^\*\*Rinse and wash water: [^]*at most 3 °C \(5 °F\)[^]*The developer goes by the degree/,
+  );
+});
+
+test("which of two calls comes first is said with where each film is; whoever has none sees the board", () => {
+  expect(room.says("Ben", "which tank is beeping")).toMatch(/^\*\*You have no film in a tank/);
+  for (const tank of [3, 4]) {
+    room.says("Mina", PLAN.replace("tank:3", `tank:${tank}`));
+    room.says("Mina", "/run start");
+  }
+  expect(room.says("Mina", "both are beeping which one first")).toMatch(
+    /^\*\*First the tank whose developer is over[^]*R1[^]*R2/,
+  );
 });

@@ -1,0 +1,54 @@
+import { isFilmRun, type Run } from "../../store/shapes/run.ts";
+import { lookAnswer as loggedLookAnswer } from "./class-answers.ts";
+import type { Facts } from "./facts.ts";
+import type { Reading } from "./read.ts";
+import type { Sign } from "./rules.ts";
+import { runsMeant } from "./run-answers.ts";
+import { says, shows, type Answerer } from "./shape.ts";
+import { isFixed, withRun } from "./sink-answers.ts";
+import { askWords, basicsWords as words, type BasicsWords } from "./words.ts";
+
+/* Answers to what a first hour in the darkroom brings: when it must be dark, what may be left out, how a wet film looks. */
+
+/** This person's films that are in a tank or hang to dry. */
+const filmsOf = (reading: Reading, facts: Facts): readonly Run[] =>
+  runsMeant(reading, facts).filter(isFilmRun);
+
+export const unreelAnswer: Answerer = (reading, facts) => {
+  const isWet = filmsOf(reading, facts).some((run) => !isFixed(run));
+  return withRun(isWet ? words().unreelShut : words().unreel, reading, facts);
+};
+export const skipAnswer: Answerer = (reading, facts) => withRun(words().skip, reading, facts);
+export const darkAnswer: Answerer = () => says(words().dark);
+export const rinseWarmthAnswer: Answerer = () =>
+  says(words().rinseWarmth, { label: askWords().warmIt, line: "mix temper" });
+export const dryerAnswer: Answerer = () => says(words().dryer);
+export const spiltOnAnswer: Answerer = () =>
+  says(words().spiltOn, { label: askWords().cautions, line: "caution" });
+
+/** What can't wait comes first; then how each of them stands. */
+export const atOnceAnswer: Answerer = (reading, facts) =>
+  filmsOf(reading, facts).length === 0
+    ? shows("class board", {}, words().atOnceNone)
+    : shows("run status", {}, words().atOnce);
+
+type Seen = keyof BasicsWords["look"];
+const SEEN: readonly (readonly [Seen, ...Sign[]])[] = [
+  ["milky", "MILKY"],
+  ["coloured", "COLOURED"],
+  ["blank", "CLEAR", "NOTHING"],
+  ["dark", "BLACK", "DARK", "FOGGED"],
+  ["scratch", "SCRATCH"],
+  ["spots", "SPOTS", "DRYMARKS"],
+];
+
+/** Of a film in hand that is in no log yet; of one in the log, with its record. */
+export const lookAnswer: Answerer = (reading, facts) => {
+  const { signs } = reading;
+  const films = filmsOf(reading, facts);
+  const isInHand = films.length > 0 && reading.things.run === null;
+  if (signs.has("PRINTS") || (facts.roll !== null && !isInHand)) return loggedLookAnswer(reading, facts);
+  if (films.some((run) => !isFixed(run))) return withRun(words().lookWait, reading, facts);
+  const [seen] = SEEN.find(([, ...any]) => any.some((sign) => signs.has(sign))) ?? (["any"] as const);
+  return says(words().look[seen]);
+};

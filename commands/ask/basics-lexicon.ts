@@ -1,0 +1,16 @@
+/* What words may mean in a first hour in the darkroom; as lexicon.ts, of which it is a part. */
+
+export const BASICS_WORDS = {
+  GOT: "got gotten gekriegt bekommen abbekommen abgekriegt abgekommen",
+  STUFF: "stuff zeug zeugs brühe plörre flüssigkeit liquid juice suppe",
+  STUCK: "stuck sticks jammed jams klemmt klemmen verklemmt festgeklemmt hakt verhakt",
+  OFF: "off runter ab abmachen herunter abwickeln abspulen ausspulen unwind unroll abrollen rauskriegen",
+  SKIP: "skip skipped skipping omit weglassen weggelassen auslassen ausgelassen überspringen übersprungen without ohne",
+  MATTER: "matter matters egal schlimm problem",
+  WHICH: "which welche welcher welches welchen",
+  DANGER:
+    "dangerous danger harmful toxic unhealthy harm gefährlich schädlich ungesund gefahr schädigt ätzend corrosive",
+  BANG: "bang banging bump knock klopfen aufklopfen hauen schlagen",
+  DRYER: "dryer drier trockner trockenschrank trockenplatz",
+  SOAP: "soap spüli spülmittel seife",
+} as const;

@@ -1,0 +1,35 @@
+import type { BasicsWords } from "./basics.en.ts";
+
+export const de: BasicsWords = {
+  unreel:
+    "**Erst nach dem letzten Bad: Dann schadet Licht nicht mehr.** Dreh eine Hälfte der Kunststoffspirale über den Anschlag und zieh beide auseinander; von einer aus Metall wickelst du den Film von außen ab. Fass ihn nur am Rand an, lass ihn nirgends anstoßen und häng ihn gleich auf.",
+  unreelShut:
+    "**Noch nicht: Der Film bleibt auf der Spirale und der Deckel zu, bis das letzte Bad draußen ist.** Dann drehst du eine Hälfte der Kunststoffspirale über den Anschlag, ziehst beide auseinander und hängst den Film gleich auf.",
+  skip: "**Lass nichts weg, was in deinem Plan steht.** Nur statt des Stoppbads genügt zweimal frisches Wasser. Schon weggelassen? Mach mit dem Fixierbad weiter und sag es einer Hilfskraft: Es verbraucht sich schneller. Ohne Fixierbad wird der Film im Licht dunkel, ohne Wässerung verdirbt er später: Gib ihm das fehlende Bad, Deckel zu.",
+  dark: "**Dunkel muss es nur sein, solange der Film offen ist: vom Öffnen der Patrone, bis der Deckel auf der Dose ist.** Danach darf Licht an sein, auch beim Gießen. Frag laut, bevor du an den Schalter gehst: Vielleicht liegt woanders ein Film offen.",
+  rinseWarmth:
+    "**Wasser zum Spülen und Wässern: fast so warm wie das Bad davor, höchstens 3 °C Unterschied.** Ein Sprung kann den Film runzlig machen, und kaltes Wasser wäscht langsamer. Beim Entwickler zählt jedes Grad: Miss und schreib, wie warm er ist, etwa „21,5 Grad“.",
+  atOnce:
+    "**Zuerst die Dose, in der der Entwickler abgelaufen ist: Die kann nicht warten.** Ein Film im Fixierbad oder im Wasser verträgt eine halbe Minute mehr. Was wo ist:",
+  atOnceNone: "**Du hast keinen Film in einer Dose:** Das Signal gilt jemand anderem. Sieh auf die Tafel.",
+  dryer:
+    "**Wer beim Trocknen dran ist, weiß ich nicht: Frag eine Hilfskraft.** So lange bleibt der Film in klarem Wasser, oder du hängst ihn auf, wo kein Staub fliegt.",
+  spiltOn:
+    "**Zieh es aus, wenn es durchnässt ist, und spül die Haut darunter mit Wasser ab.** Handschuhe an, den Rest aufwischen. Entwickler und Fixierbad machen Flecken: Spül den Stoff kalt aus, bevor er trocknet. Juckt oder brennt es? Ruf sofort die Lehrkraft.",
+  lookWait:
+    "**Lass den Deckel zu: Wie ein Film aussieht, zählt erst nach seiner Zeit im Fixierbad.** Schon hineingesehen? Deckel sofort drauf, mach nach der Uhr weiter und sag es der Lehrkraft.",
+  look: {
+    milky:
+      "**Milchig heißt noch nicht fixiert: zurück ins Fixierbad, Deckel drauf, und sag es der Lehrkraft.** Danach klar? Dann wässere ihn neu.",
+    coloured:
+      "**Ein Hauch Violett oder Rosa ist Farbstoff: Wässere ihn länger.** Nach der Wässerung immer noch? Noch einmal ins Fixierbad, und sag es der Lehrkraft.",
+    blank:
+      "**Such die Zahlen am Rand.** Sind sie da: entwickelt, aber ohne Licht in der Kamera. Fehlen sie: Es kam kein Entwickler daran, oder das Fixierbad war zuerst drin. Zeig ihn der Lehrkraft.",
+    dark: "**Sieh auf den Rand neben den Bildern.** Ist er auch dunkel, kam Licht daran, vielleicht in der Dose. Ist er klar: zu viel Licht in der Kamera oder zu lange entwickelt. Zeig ihn der Lehrkraft.",
+    spots:
+      "**Wisch nicht.** Wassertropfen: Spül ihn noch einmal, dann Netzmittel, und häng ihn auf. Kleine runde klare Flecken kommen von Luftblasen im Entwickler und bleiben; klopf die Dose nächstes Mal auf.",
+    scratch:
+      "**Ein Kratzer bleibt: Fass den nassen Film nicht mehr an und lass ihn trocknen.** Wie man ihn im Abzug versteckt, weiß die Lehrkraft.",
+    any: "**Zeig den Film der Lehrkraft: am Rand gehalten, vor einem Licht.** Steht er im Filmbuch, suche ich die Ursache mit seinen Aufzeichnungen.",
+  },
+};

@@ -1,0 +1,40 @@
+/* To what a first hour in the darkroom brings. Common practice, no source, where no other is named. */
+
+export const en = {
+  unreel:
+    "**Only after the last bath: light does no harm then.** Turn one half of a plastic reel past its stop and pull the halves apart; with a metal one, unwind the film from outside. Hold it by its edges, let it touch nothing, and hang it at once.",
+  unreelShut:
+    "**Not yet: the film stays on its reel, lid on, until the last bath is out.** Then turn one half of a plastic reel past its stop and pull the halves apart, and hang the film at once.",
+  // Bath carried over wears out the next one: the handbook of The Darkroom Cookbook on stop baths, from memory.
+  skip: "**Leave nothing out that your plan has.** Only the stop bath may be two changes of water instead. Left it out already? Go on with the fixer and tell an aide: it wears out sooner. Not fixed, the film goes dark in the light; not washed, it spoils later: give it the bath that is missing, lid on.",
+  dark: "**Dark only while the film is open: from opening its cassette until the lid is on the tank.** Then the light may be on, for pouring as well. Ask aloud before you touch the switch: somebody else's film may be open.",
+  // 5 °F between baths: US Army course SS0509-8, p. 84.
+  rinseWarmth:
+    "**Rinse and wash water: nearly as warm as the bath before, at most 3 °C (5 °F) off.** A jump can wrinkle the film, and cold water washes more slowly. The developer goes by the degree: measure it and say how warm it is, like “21.5 degrees”.",
+  atOnce:
+    "**First the tank whose developer is over: that one can't wait.** A film in the fixer or in water bears half a minute more. Which is where:",
+  atOnceNone: "**You have no film in a tank:** the call is somebody else's. Look at the board.",
+  dryer:
+    "**Whose turn it is at the dryer I don't know: ask an aide.** Until then leave the film in clean water, or hang it where no dust flies.",
+  spiltOn:
+    "**Off with it if it is wet through, and rinse the skin under it with water.** Gloves on, wipe the rest up. Developer and fixer leave stains: rinse the cloth in cold water before it dries. Does it itch or burn? Call the teacher at once.",
+  lookWait:
+    "**Leave the lid on: what a film looks like counts only when its time in the fixer is over.** Seen it already? Lid on at once, go on by the clock, and tell the teacher.",
+  look: {
+    milky:
+      "**Milky means not fixed yet: back into the fixer, lid on, and tell the teacher.** Clear after that? Then wash it anew.",
+    coloured:
+      "**A little violet or pink is dye: wash it longer.** Still there after the wash? Into the fixer again, and tell the teacher.",
+    // With or without edge print: from memory. Edges clear or dark: NAVEDTRA 14209, table 10-1.
+    blank:
+      "**Look for the numbers along its edge.** They are there: developed, but no light in the camera. None: no developer got to it, or the fixer came first. Show it to the teacher.",
+    dark: "**Look at its edges, outside the pictures.** Dark as well: light got at it, or it was fogged in the tank. Clear: too much light in the camera, or developed too long. Show it to the teacher.",
+    // Drops: NAVEDTRA 14209, p. 280. Air bells: US Army course SS0509-8, p. 84.
+    spots:
+      "**Don't wipe it.** Drops of water: rinse it again, then wetting agent, and hang it up. Small round clear spots are air bubbles from the developer: they stay; tap the tank next time.",
+    scratch:
+      "**A scratch stays: touch the wet film no more, and let it dry.** The teacher knows how to hide it in the print.",
+    any: "**Show the film to your teacher, by its edges, before a light.** When it is in the log I look for the cause with its record.",
+  },
+};
+export type BasicsWords = typeof en;

@@ -1,0 +1,22 @@
+/* Typed in a first hour in the darkroom: before, in, between and after the baths. */
+export const BASICS_EN: readonly (readonly [wanted: string, sentence: string])[] = [
+  ["dark", "do i need to turn the light off now"],
+  ["amount", "how much of the stuff do i pour in"],
+  ["warmer", "its 23 degrees in here is that ok"],
+  ["reel", "film keeps getting stuck on the spiral"],
+  ["unreel", "how do I get the film off the reel"],
+  ["exposed", "i opened the film can with the light on"],
+  ["order", "which bottle is first"],
+  ["mishap", "oh no poured the wrong one in first"],
+  ["harm", "got some on my hand"],
+  ["wait", "i need to pee"],
+  ["tap", "do i bang it on the table"],
+  ["hard", "i shook it way too hard"],
+  ["skip", "can i skip the stop thing"],
+  ["look", "its still milky"],
+  ["mishap", "took it out too early"],
+  ["smell", "is this smell bad for me"],
+  ["rinse-warmth", "does the water have to be warm"],
+  ["at-once", "both are beeping which one first"],
+  ["dryer", "when is my turn for the dryer"],
+];
