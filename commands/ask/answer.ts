@@ -97,6 +97,8 @@ const ANSWERS: Readonly<Record<Intent, Answerer>> = {
   "at-once": basics.atOnceAnswer,
   danger: () => shows("caution"),
   dryer: basics.dryerAnswer,
+  clings: basics.clingsAnswer,
+  cut: basics.cutAnswer,
   "spilt-on": basics.spiltOnAnswer,
   rolls: () => shows("roll find"),
   harm: ofClass.harmAnswer,

@@ -16,7 +16,9 @@ const sayingWithRun =
     withRun(words()[name], reading, facts);
 
 export const musicAnswer = saying("music");
-export const wetHandsAnswer = saying("wetHands");
+/** Before anything is poured, wet hands are in the way of the film. */
+export const wetHandsAnswer: Answerer = ({ signs }, { runs }) =>
+  says(runs.length > 0 || signs.has("PHONE") || signs.has("PAGE") ? words().wetHands : words().wet);
 export const panicAnswer = saying("panic");
 export const shareAnswer = saying("share");
 export const forOtherAnswer = saying("forOther");

@@ -23,6 +23,8 @@ export const darkAnswer: Answerer = () => says(words().dark);
 export const rinseWarmthAnswer: Answerer = () =>
   says(words().rinseWarmth, { label: askWords().warmIt, line: "mix temper" });
 export const dryerAnswer: Answerer = () => says(words().dryer);
+export const clingsAnswer: Answerer = (reading, facts) => withRun(words().clings, reading, facts);
+export const cutAnswer: Answerer = () => says(words().cut);
 export const spiltOnAnswer: Answerer = () =>
   says(words().spiltOn, { label: askWords().cautions, line: "caution" });
 

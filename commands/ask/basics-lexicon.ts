@@ -12,5 +12,12 @@ export const BASICS_WORDS = {
     "dangerous danger harmful toxic unhealthy harm gefährlich schädlich ungesund gefahr schädigt ätzend corrosive",
   BANG: "bang banging bump knock klopfen aufklopfen hauen schlagen",
   DRYER: "dryer drier trockner trockenschrank trockenplatz",
+  SWAPPED: "swapped vertauscht verwechselt mixedup",
+  CLING: "klebt kleben aneinander sticking sticky stick clings",
+  TOGETHER: "together zusammen",
+  FIT: "fit fits passen passt",
+  SEEK: "find finde suche search missing",
+  BRIEF: "short kurz soon",
+  TRIM: "cut cutting schneide schneiden zerschneiden geschnitten",
   SOAP: "soap spüli spülmittel seife",
 } as const;

@@ -83,11 +83,12 @@ export const wordAnswer: Answerer = ({ terms, things }) => {
   return says(named.length === 0 ? words().noTerm : named.slice(0, 3).map(termText).join("\n"));
 };
 
-export const amountAnswer: Answerer = ({ signs }, { plan }) => {
+export const amountAnswer: Answerer = ({ signs }, { plan, runs }) => {
   if (!plan || !isFilmPlan(plan.plan))
     return says(words().mixTotal, { label: words().makePlan, line: "plan", weight: "main" });
   const { volumeMl, steps } = plan.plan;
-  if (signs.has("STOPBATH") || signs.has("FIXER"))
+  // Beside a film in its tank water is for rinsing; before that, for mixing.
+  if (signs.has("STOPBATH") || signs.has("FIXER") || (signs.has("WASH") && runs.length > 0))
     return says(words().asMuch(makeNumber("plan", plan.number), formatMl(volumeMl)));
   const concentrateMl = steps.find(({ kind }) => kind === "develop")?.concentrateMl ?? volumeMl;
   const waterMl = minusMl(volumeMl, concentrateMl);

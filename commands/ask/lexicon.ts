@@ -73,7 +73,7 @@ const WORDS = {
   LOST: "lost verloren faden confused verwirrt track",
   POURED:
     "poured pour eingegossen eingießen reingegossen eingefüllt gegossen reingekippt reingeschüttet gieße gieß pouring filled",
-  POUR: "pour pouring gießen eingießen gieße gieß",
+  POUR: "umgießen umfüllen pour pouring gießen eingießen gieße gieß",
   OUT: "out raus draußen heraus",
   POUROUT: "pourout ausgießen auskippen ausschütten rausgießen",
   IN: "in drin drinnen rein inside",
@@ -173,7 +173,7 @@ const WORDS = {
   DRAIN: "drain sink ausguss abfluss waschbecken",
 
   // People
-  HELLO: "grüezi hi hello hey hallo moin servus morning evening abend morgen tag yo grüß hallöchen",
+  HELLO: "grüezi hiya hi hello hey hallo moin servus morning evening abend morgen tag yo grüß hallöchen",
   THANKS: "thanks thank thx thankyou cheers danke dank merci ty dankeschön",
   HELP: "help hilfe helfen helf",
   COMMANDS: "command commands befehl befehle",
@@ -193,8 +193,8 @@ export type Concept = keyof typeof WORDS;
 
 /** Frequent words that mean nothing here, so that none of them is taken for a slip of another. */
 const PLAIN =
-  "a an and beside besides the this that these those it its is isnt be been am im i me my mine we our us she he her his they them your to of on at by with from up out so or but if because just also very really please again some any one someone anyone somebody all says said did does has would will was were there here more most less than sure well lol haha " +
-  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn house see seen went go wht cant ive sorry oh today shall down into about ever everything everyone them then track side other both too difference usable until bis weit short kurz wanna gonna gotta think maybe still than half little number such same much thing things something anything lot great super weather nice feel come came want will wollen  like get let lets put dran wifi late date take home some same than them then für aufs ins am um über man meinem meines deine dein dir dich sich uns dies diese dieser dieses diesem jener kam kommt können konnte möchte möchten wollte wollten sollte nochmal mehr bloß nur eben halt denn dann ob kurz komplett des ned hob hats arg gone anmachen dauernd ständig immer sry omg brb pls plz scheiße shit worden habs ists sinds wars gibts gehts dauerts wo da unser unsere spät spater schade etwa ungefähr knapp zusammen guten schönen heute abend wetter wär wäre würde gern gerne glaub glaube weiß bleibt erwischt oh naja super nimm nehm take";
+  "a an and gerissen zerrissen eingerissen torn ripped beside besides the this that these those it its is isnt be been am im i me my mine we our us she he her his they them your to of on at by with from up out so or but if because just also very really please again some any one someone anyone somebody all says said did does has would will was were there here more most less than sure well lol haha " +
+  "der die das den dem des ein eine einen einem einer ich mir mich mein meine meinen meiner wir uns er sie es ihr ist sind bin war waren hab habe haben hatte wird werden auf an am im bei mit von zum zur und oder aber wenn weil dass ja doch mal so auch sehr bitte wieder etwas einer jemand alle alles sagt gesagt kommt heute vom ums nen ne ner als ganz ganze ganzen tell one two three four five six seven eight nine ten eins zwei drei vier fünf sechs sieben acht neun zehn house see seen went go wht cant ive sorry oh today shall down into about ever everything everyone them then track side other both too difference usable until bis weit wanna gonna gotta think maybe still than half little number such same much thing things something anything lot great super weather nice feel come came want will wollen  like get let lets put dran wifi late date take home some same than them then für aufs ins am um über man meinem meines deine dein dir dich sich uns dies diese dieser dieses diesem jener kam kommt können konnte möchte möchten wollte wollten sollte nochmal mehr bloß nur eben halt denn dann ob kurz komplett des ned hob hats arg gone anmachen dauernd ständig immer sry omg brb pls plz scheiße shit worden habs ists sinds wars gibts gehts dauerts wo da unser unsere spät spater schade etwa ungefähr knapp zusammen guten schönen heute abend wetter wär wäre würde gern gerne glaub glaube weiß bleibt erwischt oh naja super nimm nehm take";
 
 const exact = new Map<string, Set<Concept>>();
 const endless: (readonly [stem: string, concept: Concept])[] = [];

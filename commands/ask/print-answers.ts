@@ -14,7 +14,7 @@ import type { Facts } from "./facts.ts";
 import type { Reading } from "./read.ts";
 import type { Sign } from "./rules.ts";
 import { says, shows, type Answer, type Answerer } from "./shape.ts";
-import { askWords as words } from "./words.ts";
+import { askWords as words, basicsWords } from "./words.ts";
 
 /* Answers about prints: the thing itself where the class's records have it, and the key to the form that does it. */
 
@@ -30,7 +30,11 @@ export const printingAnswer: Answerer = (reading, facts) => {
   const { signs } = reading;
   const has = (...any: readonly Sign[]): boolean => any.some((sign) => signs.has(sign));
   if (has("WHITELIGHT")) return says(words().whiteLight, whoInTrays());
-  if (has("SAFELIGHT")) return says(safelightText(facts));
+  if (has("SAFELIGHT", "RED")) {
+    const lamps = safelightText(facts);
+    const isOfPaper = has("PAPER", "PRINTS", "TRAY") || (has("SAFELIGHT") && !has("FILM", "RED"));
+    return says((isOfPaper ? [lamps, words().lampAndFilm] : [basicsWords().redAndFilm, lamps]).join("\n"));
+  }
   if (has("STRIP")) return says(words().makeStrip, strip());
   if (has("CONTACT")) return says(words().layContact, contact());
   if (has("GRADE")) return says(words().whichGrade, grade(), strip());
@@ -146,5 +150,5 @@ function safelightText({ habits }: Facts): string {
       ? words().lampUnsafe(plain(name))
       : words().lampSafe(plain(name), formatSeconds(safeSeconds)),
   );
-  return [...(lamps.length > 0 ? lamps : [words().noLamp]), words().lampAndFilm].join("\n");
+  return (lamps.length > 0 ? lamps : [words().noLamp]).join("\n");
 }

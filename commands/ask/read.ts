@@ -53,7 +53,10 @@ export function readSentence(text: string, names: Names): Reading {
   return {
     wanted: ranked.map(([intent]) => intent),
     doubted: [...doubted].filter((intent) => !weights.has(intent)),
-    isUnsure: best !== undefined && !BROAD.has(best[0]) && explains(reasons.get(best[0]), rest) < ENOUGH,
+    isUnsure:
+      best !== undefined &&
+      (isChance(reasons.get(best[0]), rest) ||
+        (!BROAD.has(best[0]) && explains(reasons.get(best[0]), rest) < ENOUGH)),
     isTorn: best !== undefined && second !== undefined && best[1] - second[1] < NEAR_WEIGHT,
     ...about,
   };
@@ -65,7 +68,7 @@ const ENOUGH = 0.45;
 const FEW = 3;
 
 /** Asks further, or says what to do whatever it was. */
-const BROAD: ReadonlySet<Intent> = new Set(["look", "help", "exposed", "worry", "wait", "thanks", "undo"]);
+const BROAD: ReadonlySet<Intent> = new Set(["look", "exposed", "worry", "wait", "thanks", "undo"]);
 /** Asked for by much, or by a word that has one meaning only. */
 const FIRM_WEIGHT = 30;
 const NAMED: ReadonlySet<Sign> = new Set([
@@ -99,6 +102,19 @@ function explains(rule: Rule | undefined, rest: readonly string[]): number {
       (needs.has("TERM") && termIn(word).length > 0),
   );
   return known.length / meant.length;
+}
+
+/** So many words around a single one that means something: it may mean anything there. */
+const MANY = 6;
+
+function isChance(rule: Rule | undefined, rest: readonly string[]): boolean {
+  return (
+    rule !== undefined &&
+    rule.needs.length === 1 &&
+    (CHANGES.has(rule.intent) || rule.intent === "help") &&
+    !rule.needs.some((sign) => NAMED.has(sign)) &&
+    rest.filter((word) => /^\p{L}/u.test(word)).length >= MANY
+  );
 }
 
 /** Says nothing of what is wanted. */

@@ -26,10 +26,10 @@ export const mishapAnswer: Answerer = (reading, facts) => {
   const { signs } = reading;
   const { early, instead, fell, foam } = words().mishap;
   const parts = [
-    ...(signs.has("EARLY") ? [early] : []),
+    ...(signs.has("EARLY") || signs.has("BRIEF") ? [early] : []),
     ...((["INSTEAD", "OTHER", "FIRST", "WRONG"] as const).some((sign) => signs.has(sign)) ? [instead] : []),
     ...(signs.has("FELL") ? [fell] : []),
-    ...(signs.has("FOAM") ? [foam] : []),
+    ...(signs.has("FOAM") || signs.has("BUBBLES") ? [foam] : []),
   ];
   return withRun((parts.length > 0 ? parts : [early, instead, fell]).join("\n"), reading, facts);
 };

@@ -10,13 +10,13 @@ export const SINK_WORDS = {
     "noise sound sounds beep beeps beeping ton töne geräusch piep piept piepst piepsen klingelt klingeln signal signale gehört ghört hear heard hör höre hören volume lautsprecher leiser lauter vibriert vibrate stumm lautlos mute muted",
   PHONE: "phone handy natel smartphone telefon",
   MISSED: "missed verpasst verpennt überhört",
-  LOO: "klo loo pee peeing wee pinkeln pipi restroom washroom toilet toilette wc bathroom popout rausgehen weggehen",
+  LOO: "outside klo loo pee peeing wee pinkeln pipi restroom washroom toilet toilette wc bathroom popout rausgehen weggehen",
   POUREDOUT: "ausgekippt ausgegossen ausgeschüttet ausgeleert rausgekippt pouredout",
   INSTEAD: "instead statt anstatt",
   FOAM: "foam foamy foaming schaum schäumt",
   HANG: "hang hanging hung aufhängen häng hängen trocknen curly curls curled curling rollt wellt",
   // What worries somebody, and what is in the way of the phone
-  WEAR: "wear glove gloves apron goggles handschuh handschuhe schürze kittel schutzbrille anziehen",
+  WEAR: "umziehen wear glove gloves apron goggles handschuh handschuhe schürze kittel schutzbrille anziehen",
   SMELL:
     "smell smells smelly smelling odour odor riecht riechen geruch gestank müffelt eggs eier eiern essig vinegar",
   DOOR: "door türe tür curtain vorhang",
@@ -37,7 +37,7 @@ export const SINK_WORDS = {
   RUINED: "ruined ruin spoilt spoiled wrecked verdorben versaut verhunzt ruiniert",
   STAY: "stay staying bleiben dableiben stehenbleiben",
   TARDY: "late spät verspätet",
-  RED: "red rot rotes rote",
+  RED: "redlight rotlicht rotlampe red rot rotes rote",
   BAKED: "sun sonne car auto heat hitze kofferraum",
   SCARED: "scared afraid worried nervous panic angst panik nervös",
   // What happens around a tank
@@ -51,7 +51,7 @@ export const SINK_WORDS = {
   SHARE: "share sharing shared teilen",
   TEACHER: "teacher teachers lehrer lehrerin lehrkraft",
   TOUCH:
-    "touch touching touches touched anfassen angefasst berühren berührt berühre fingerprint fingerprints fingerabdruck",
+    "draufgefasst draufgelangt hingefasst touch touching touches touched anfassen angefasst berühren berührt berühre fingerprint fingerprints fingerabdruck",
   DOUBLE: "double twice doppelt doppelte doppelten doppelter",
   KNOW: "know merk merke merken woran erkenne erkennen",
   TIDY: "tidy cleanup clean aufräumen sauber saubermachen putzen",
@@ -76,7 +76,7 @@ export const SINK_WORDS = {
   ROUGH: "rough hard wild heftig doll dolle fest stark",
   SLOW: "slow slowly langsam ewig forever",
   LOAD: "load loaded loading eingespult aufgespult eingelegt",
-  BACKWARDS: "backwards backward verkehrtrum falschrum andersrum herum rückwärts",
+  BACKWARDS: "verkehrt backwards backward verkehrtrum falschrum andersrum herum rückwärts",
   END: "end ends ende",
   TALK: "talk talks talking speaks speaking redet quatscht plappert labert",
   LONGER: "longer länger",

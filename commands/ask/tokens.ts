@@ -33,7 +33,7 @@ export function isSlipOf(typed: string, meant: string): boolean {
   if (
     typed[0] !== meant[0] &&
     (typed[1] !== meant[0] || typed[0] !== meant[1]) &&
-    typed.length === meant.length
+    typed.length >= meant.length
   )
     return false;
   const far = distance(typed, meant);

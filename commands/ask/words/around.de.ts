@@ -42,7 +42,7 @@ export const de: AroundWords = {
     "**Noch trocken und im Dunkeln? Heb ihn am Rand auf und spul ihn ein.** Nass? Spül ihn in klarem Wasser, wisch nicht. Kam vor dem Fixierbad Licht daran? Sofort in die geschlossene Dose, und sag es der Lehrkraft.",
   quiet:
     "**Menü: Schalte „Signale vorlesen“ aus.** Ist auch der Ton aus, musst du für jedes Signal auf den Bildschirm sehen.",
-  wet: "**Die Spirale muss ganz trocken sein, sonst klebt der Film:** Trockne sie mit Tuch und warmer Luft, auch zwischen den Führungen. Ein paar Tropfen in der Dose schaden nicht.",
+  wet: "**Spirale und Hände müssen ganz trocken sein, sonst klebt der Film:** Trockne sie mit Tuch und warmer Luft, auch zwischen den Führungen der Spirale. Ein paar Tropfen in der Dose schaden nicht.",
   hard: "**Kipp die Dose sanft: einmal hin und zurück in ein paar Sekunden.** Wild geschüttelt schäumt es, und der Film wird ungleichmäßig. Schon passiert? Mach sanft nach den Signalen weiter.",
   longerFix:
     "**Ein, zwei Minuten länger im Fixierbad schaden nicht; viel länger bleicht den Film.** Im Entwickler nie länger als seine Zeit.",

@@ -42,7 +42,7 @@ export const en = {
     "**Still dry and in the dark? Lift it by its edges and wind it on.** Wet? Rinse it in clean water, don't wipe it. Did light reach it before the fixer? Into the closed tank at once, and tell the teacher.",
   quiet:
     "**Menu: take “Say calls aloud” off.** With the sound off, too, you must look at the screen for each call.",
-  wet: "**The reel must be bone dry, or the film sticks:** dry it with a cloth and warm air, also between its guides. A few drops in the tank do no harm.",
+  wet: "**Reel and hands must be bone dry, or the film sticks:** dry them with a cloth and warm air, also between the guides of the reel. A few drops in the tank do no harm.",
   hard: "**Turn the tank over gently: once over and back in a few seconds.** Shaken hard it foams, and the film develops unevenly. It happened? Go on gently by the calls.",
   longerFix:
     "**A minute or two longer in the fixer does no harm; a much longer time bleaches the film.** The developer never longer than its time.",

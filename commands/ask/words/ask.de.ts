@@ -81,6 +81,8 @@ export const de: AskWords = {
     "at-once": "Zwei Signale zugleich",
     danger: "Ist das gefährlich?",
     dryer: "Wann darf ich trocknen?",
+    clings: "Film klebt an Film",
+    cut: "Wann schneide ich ihn?",
     "spilt-on": "Etwas auf der Kleidung",
     rolls: "Das Filmbuch",
     harm: "Erste Hilfe",

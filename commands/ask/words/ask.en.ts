@@ -82,6 +82,8 @@ export const en = {
     "at-once": "Two calls at once",
     danger: "Is it dangerous?",
     dryer: "My turn to dry",
+    clings: "Film sticks to film",
+    cut: "When do I cut it?",
     "spilt-on": "Something on my clothes",
     rolls: "The class's log",
     harm: "First aid",

@@ -9,11 +9,15 @@ export const de: BasicsWords = {
   dark: "**Dunkel muss es nur sein, solange der Film offen ist: vom Öffnen der Patrone, bis der Deckel auf der Dose ist.** Danach darf Licht an sein, auch beim Gießen. Frag laut, bevor du an den Schalter gehst: Vielleicht liegt woanders ein Film offen.",
   rinseWarmth:
     "**Wasser zum Spülen und Wässern: fast so warm wie das Bad davor, höchstens 3 °C Unterschied.** Ein Sprung kann den Film runzlig machen, und kaltes Wasser wäscht langsamer. Beim Entwickler zählt jedes Grad: Miss und schreib, wie warm er ist, etwa „21,5 Grad“.",
+  redAndFilm: "**Nicht für Film: Der braucht völlige Dunkelheit, auch Rotlicht aus.** Für Papier:",
   atOnce:
     "**Zuerst die Dose, in der der Entwickler abgelaufen ist: Die kann nicht warten.** Ein Film im Fixierbad oder im Wasser verträgt eine halbe Minute mehr. Was wo ist:",
   atOnceNone: "**Du hast keinen Film in einer Dose:** Das Signal gilt jemand anderem. Sieh auf die Tafel.",
   dryer:
     "**Wer beim Trocknen dran ist, weiß ich nicht: Frag eine Hilfskraft.** So lange bleibt der Film in klarem Wasser, oder du hängst ihn auf, wo kein Staub fliegt.",
+  clings:
+    "**Zieh nicht: Leg ihn in klares Wasser und lass ihn sich von selbst lösen.** Ist die Dose noch zu? Lass den Deckel drauf und mach nach der Uhr weiter. Wo Film auf Film lag, bleibt er milchig: Fixier ihn noch einmal und sag es der Lehrkraft.",
+  cut: "**Erst wenn er ganz trocken ist, auch am Rand: Nass verkratzt er und klebt.** Dann schneide zwischen zwei Bildern, so viele auf einen Streifen, wie in die Hülle passen, und steck die Streifen gleich hinein.",
   spiltOn:
     "**Zieh es aus, wenn es durchnässt ist, und spül die Haut darunter mit Wasser ab.** Handschuhe an, den Rest aufwischen. Entwickler und Fixierbad machen Flecken: Spül den Stoff kalt aus, bevor er trocknet. Juckt oder brennt es? Ruf sofort die Lehrkraft.",
   lookWait:

@@ -11,11 +11,15 @@ export const en = {
   // 5 °F between baths: US Army course SS0509-8, p. 84.
   rinseWarmth:
     "**Rinse and wash water: nearly as warm as the bath before, at most 3 °C (5 °F) off.** A jump can wrinkle the film, and cold water washes more slowly. The developer goes by the degree: measure it and say how warm it is, like “21.5 degrees”.",
+  redAndFilm: "**Not for film: it wants total darkness, red light off as well.** For paper:",
   atOnce:
     "**First the tank whose developer is over: that one can't wait.** A film in the fixer or in water bears half a minute more. Which is where:",
   atOnceNone: "**You have no film in a tank:** the call is somebody else's. Look at the board.",
   dryer:
     "**Whose turn it is at the dryer I don't know: ask an aide.** Until then leave the film in clean water, or hang it where no dust flies.",
+  clings:
+    "**Don't pull: put it into clean water and let it come apart by itself.** A tank is still shut? Leave the lid on and go on by the clock. Where film lay on film it stays milky: fix it again, and tell the teacher.",
+  cut: "**Only when it is bone dry, also at its edges: wet film scratches and sticks.** Then cut between two pictures, as many to a strip as your sleeves take, and put the strips in at once.",
   spiltOn:
     "**Off with it if it is wet through, and rinse the skin under it with water.** Gloves on, wipe the rest up. Developer and fixer leave stains: rinse the cloth in cold water before it dries. Does it itch or burn? Call the teacher at once.",
   lookWait:

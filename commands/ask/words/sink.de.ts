@@ -9,7 +9,7 @@ export const de: SinkWords = {
   lights:
     "**Frag zuerst laut.** Licht verdirbt offenen Film und unbedecktes Papier sofort, auch das vom Handy. Ein Film in der geschlossenen Dose verträgt es.",
   lidShut:
-    "**Lass den Deckel zu, bis die Zeit im Fixierbad um ist:** Vorher verdirbt Licht den Film. Ist sie offen? Mach sie sofort zu, mach nach der Uhr weiter und sag es der Lehrkraft: Ein Teil des Films kann verloren sein.",
+    "**Lass den Deckel zu, bis die Zeit im Fixierbad um ist:** Vorher verdirbt Licht den Film. Nur eine Kappe über der Gießöffnung darf ab. Ist die Dose offen? Mach sie sofort zu, mach nach der Uhr weiter und sag es der Lehrkraft: Ein Teil des Films kann verloren sein.",
   lidSafe:
     "**Ja: Er ist fixiert, Licht schadet ihm nicht mehr.** Fass ihn nur am Rand an und wässere ihn zu Ende.",
   leak: "**Handschuhe an, halt sie über das Becken und mach nach der Uhr weiter.** Drück den Deckel fest zu und kipp sanft. Wisch auf, was am Boden ist. Melde die Dose danach, damit sie niemand als Nächstes nimmt.",
@@ -23,7 +23,7 @@ export const de: SinkWords = {
     `**Mindestens ${fix} ins Fixierbad und ${wash} wässern,** so hält es dieser Kurs. Ein Plan sagt es für deinen Film.`,
   agitate: (how) => `**Kippen: ${how}.** Du bekommst jedes Mal ein Signal.`,
   hang: (time) =>
-    `**Häng ihn auf, wo kein Staub fliegt, an jedem Ende eine Klammer: Die untere zieht ihn glatt.** Fass ihn nur am Rand an. Er braucht etwa ${time}.`,
+    `**Häng ihn auf, wo kein Staub fliegt, an jedem Ende eine Klammer: Die untere zieht ihn glatt.** Fass ihn nur am Rand an. Er braucht etwa ${time}. Kein Föhn: Er bläst Staub darauf.`,
   mishap: {
     early:
       "**Zu früh ausgegossen? Gieß dasselbe Bad sofort wieder ein,** wenn du es noch hast. Sonst mach mit dem nächsten weiter; ein Film, der zu wenig Entwickler hatte, wird dünn. Sag es der Lehrkraft.",

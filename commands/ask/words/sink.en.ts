@@ -9,7 +9,7 @@ export const en = {
   lights:
     "**Ask aloud first.** Light spoils open film and uncovered paper in a moment, a phone's as well. A film in the closed tank bears it.",
   lidShut:
-    "**Leave the lid on until the fixing time is over:** before that, light spoils the film. Is it open? Close it at once, go on by the clock, and tell the teacher: some of the film may be lost.",
+    "**Leave the lid on until the fixing time is over:** before that, light spoils the film. Only a cap over its pouring hole comes off. Is the tank open? Close it at once, go on by the clock, and tell the teacher: some of the film may be lost.",
   lidSafe: "**Yes: it is fixed, light does it no harm.** Touch only its edges, and go on with the wash.",
   leak: "**Gloves on, hold it over the sink, and go on by the clock.** Press the lid on firmly; turn it gently. Wipe up what is on the floor. Then report the tank, so that nobody takes it next.",
   leaks: "leaks",
@@ -23,7 +23,7 @@ export const en = {
     `**At least ${fix} in the fixer and ${wash} in the wash,** as this class has it. A plan says it for your film.`,
   agitate: (how: string) => `**Agitate: ${how}.** I call you each time.`,
   hang: (time: string) =>
-    `**Hang it where no dust flies, a clip at each end: the lower one keeps it straight.** Touch only its edges. It needs about ${time}.`,
+    `**Hang it where no dust flies, a clip at each end: the lower one keeps it straight.** Touch only its edges. It needs about ${time}. No hair dryer: it blows dust on.`,
   /** The teacher is asked, since what can be saved hangs on the bath. */
   mishap: {
     early:

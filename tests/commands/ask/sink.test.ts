@@ -158,3 +158,27 @@ test("which of two calls comes first is said with where each film is; whoever ha
     /^\*\*First the tank whose developer is over[^]*R1[^]*R2/,
   );
 });
+
+test("a red light is for paper: whoever does not say so is told of film first", () => {
+  expect(room.says("Mina", "is the red light ok for this")).toMatch(
+    /^\*\*Not for film: it wants total darkness/,
+  );
+  expect(room.says("Mina", "is the red light ok for paper")).toMatch(/^\*\*Nobody has tested it yet/);
+});
+
+test("water beside a film in its tank is as much as the developer; before that it is for mixing", () => {
+  room.says("Mina", PLAN);
+  expect(room.says("Mina", "how much water")).toMatch(/250 ml of water/);
+  room.says("Mina", "/run start");
+  put(0);
+  expect(room.says("Mina", "how much water")).toMatch(/^\*\*500 ml\*\*, as much as of the developer/);
+});
+
+test("a weak reading among many words is offered, not answered", () => {
+  room.says("Mina", PLAN);
+  room.says("Mina", "/run start");
+  put(0);
+  expect(room.says("Mina", "is it ok if i put it down")).toMatch(/^\*\*I don't know that/);
+  expect(room.says("Ben", "does it have to be pitch black")).not.toContain("Skin");
+  expect(room.says("Mina", "mein film ist gerissen")).not.toMatch(/Mouth|Swallowed/);
+});
