@@ -1,3 +1,4 @@
+import { sayStored } from "../sheet/basis-words.ts";
 import { inEach } from "../speech/language.ts";
 import { plain } from "../speech/wording.ts";
 import { HOUSE_SOURCES, OWN_FIRST, type HouseSource } from "./presets.ts";
@@ -11,5 +12,5 @@ const HOUSE = Object.keys(HOUSE_SOURCES) as HouseSource[];
 export function sourceWords(kept: string): string {
   if (kept.startsWith(OWN_FIRST)) return words().ownFirst(sourceWords(kept.slice(OWN_FIRST.length)));
   const house = HOUSE.find((each) => HOUSE_SOURCES[each] === kept);
-  return house === undefined ? plain(kept) : words().house[house];
+  return house === undefined ? plain(sayStored(kept)) : words().house[house];
 }

@@ -5,7 +5,8 @@ import { owe } from "../owe.ts";
 import { labelOf } from "../sheet/step-words.ts";
 import { inEach } from "../speech/language.ts";
 import { plain } from "../speech/wording.ts";
-import { actionsOf, whereIs } from "./reply.ts";
+import { actionsOf } from "./reply.ts";
+import { whereIsByClock } from "./where.ts";
 import { de } from "./words/others.de.ts";
 import { en } from "./words/others.en.ts";
 
@@ -25,7 +26,7 @@ export function tellOwner({ stores, person, now }: Context, before: Run, after: 
       personId: after.personId,
       run: runNameOf(after),
       say: () => ({
-        text: [...changesOf(before, after, plain(person.name)), whereIs(after, now)].join("\n"),
+        text: [...changesOf(before, after, plain(person.name)), whereIsByClock(after, now)].join("\n"),
         actions: actionsOf(after, now),
       }),
     },

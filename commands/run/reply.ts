@@ -3,15 +3,13 @@ import type { Action, Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
 import type { RetemperFault } from "../plan/retemper.ts";
-import { describeAgitation, doingOf, labelOf, leavingOf, titleInText, titleOf } from "../sheet/step-words.ts";
-import type { Step } from "../../store/shapes/plan.ts";
+import { doingOf, labelOf } from "../sheet/step-words.ts";
 import { formatNumber, makeNumber, plain } from "../speech/wording.ts";
 import { afterRun } from "./after-run.ts";
 import { EARLY_SECONDS, withoutWeight } from "./doing.ts";
 import { isFilmPlan, isLampPlan, isStripPlan, isTrayPlan } from "../../store/shapes/tray.ts";
 import {
   currentStep,
-  isOver,
   isTrayRun,
   isTrial,
   lastingMs,
@@ -22,18 +20,13 @@ import {
 } from "../../store/shapes/run.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
-import type { Titled } from "./words/titled.ts";
 import { nameOf, queuedWords } from "./run-words.ts";
 import { seenAction } from "./seen.ts";
+import { whereIs } from "./where.ts";
 
 /* What a run says when it is asked. What it says unasked is in cue-words.ts. */
 
 const words = inEach({ en, de });
-
-/** A step as sentences speak of it. */
-export function titled(step: Step): Titled {
-  return { kind: step.kind, title: titleInText(step) };
-}
 
 /** The button that begins a step; it names the step, so that an old one is recognised. */
 export function nextAction(run: Run, step: number): Action[] {
@@ -88,31 +81,6 @@ export function actionsOf(run: Run, now: number): Action[] {
   const next = nextAction(run, run.phase.step + 1);
   // Too early it would be an invitation.
   return [...(seen ? [seen] : []), ...(isEarly ? next.map(withoutWeight) : next), statusAction(run)];
-}
-
-/** Where its film is. */
-export function whereIs(run: Run, now: number): string {
-  const { phase } = run;
-  const name = nameOf(run);
-  if (isTrial(run) && isOver(run)) return words().trialOver(name);
-  const says = isTrayRun(run) ? words().tray : words();
-  if (phase.kind === "finished") return says.finished(name);
-  if (phase.kind === "stopped" && run.marks.length === 0) return words().stoppedNow(name);
-  if (phase.kind === "stopped")
-    return says.stopped(name, titleOf(stepAt(run, phase.step) ?? { kind: "cut", ordinal: 0 }));
-  const step = currentStep(run);
-  if (!step) return `**${name}**`;
-  if (phase.kind === "waiting") {
-    const isQueued = run.queued && (run.queued.dueAtMs ?? Infinity) > now;
-    return words().waiting(name, titled(step), isQueued ? queuedWords(run) : doingOf(step));
-  }
-  const left = Math.max(0, Math.ceil(secondsIn(run, phase.endsAtMs - now)));
-  const lines = [words().left(left, titled(step), phase.endsAtMs, name)];
-  if (step.agitation) lines.push(words().agitate(describeAgitation(step.agitation, step.medium)));
-  const outAtMs = pourOutAtMs(run, step, phase.endsAtMs);
-  if (step.pourOutSeconds > 0)
-    lines.push(now >= outAtMs ? says.pourOutNow(leavingOf(step)) : says.pourOutAt(outAtMs));
-  return lines.join("\n");
 }
 
 export function movedReply(run: Run, now: number): Reply {

@@ -1,7 +1,8 @@
 import type { Action, Reply } from "../define.ts";
 import { inEach } from "../speech/language.ts";
 import type { Run } from "../../store/shapes/run.ts";
-import { changedReply, startedReply, whereIs } from "./reply.ts";
+import { changedReply, startedReply } from "./reply.ts";
+import { whereIs } from "./where.ts";
 import { nameOf } from "./run-words.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";

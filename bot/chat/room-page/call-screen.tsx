@@ -13,6 +13,8 @@ import { useWords } from "./words.ts";
 /** After it is gone, so that a second tap of the same thumb, or one that came too late, meets nothing. */
 const AFTER_PRESS_MS = 500;
 const AFTER_ITSELF_MS = 700;
+/** From here on a word to read is set smaller: what a run is told of fits a phone with its keys. */
+const LONG_WORD = 120;
 
 /** The call that wants something now, over everything else, until it is answered or over. */
 export function CallScreen() {
@@ -87,7 +89,7 @@ function OneCall({ call, others }: OneCallProps) {
           <Lateness call={call} shownAt={shownAt} />
         </div>
         {seconds !== null && <Burst call={call} />}
-        <div class="cue-how">
+        <div class={`cue-how ${how.length > LONG_WORD ? "is-long" : ""}`}>
           <Said text={[doFirst(call, shownAt), how].filter(Boolean).join(" ")} />
         </div>
         <Left call={call} />

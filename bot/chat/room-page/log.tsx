@@ -15,6 +15,8 @@ import { useWords } from "./words.ts";
 
 const NEAR_END_PX = 120;
 const OWN_SCROLL_MS = 200;
+/** About a line: of an entry that has begun. */
+const LINE_PX = 24;
 
 /** What was said here, as a log: the time in the margin, one entry under the other. */
 export function Log() {
@@ -24,7 +26,7 @@ export function Log() {
   const list = useRef<HTMLDivElement>(null);
   /** An entry that is as it was is not looked at again with each that comes before or after: an evening's log is long. */
   const drawn = useRef(new WeakMap<FeedEvent, VNode<EntryProps>>());
-  const [isAtEnd, setAtEnd] = useState(true);
+  const [isNewestSeen, setNewestSeen] = useState(true);
 
   // Someone who reads further up is not pulled away; what we scroll ourselves does not count as that.
   const isFollowing = useRef(true);
@@ -45,7 +47,7 @@ export function Log() {
   function onScroll({ currentTarget: at }: { currentTarget: HTMLDivElement }): void {
     const isNear = at.scrollHeight - at.scrollTop - at.clientHeight < NEAR_END_PX;
     if (performance.now() - scrolledAt.current > OWN_SCROLL_MS) isFollowing.current = isNear;
-    setAtEnd(isNear);
+    setNewestSeen(isNear || hasBegun(at));
   }
 
   function entryOf(event: FeedEvent, before: FeedEvent | undefined): VNode<EntryProps> {
@@ -78,12 +80,20 @@ export function Log() {
           {events.map((event, index) => entryOf(event, events[index - 1]))}
         </ol>
       </div>
-      {!isAtEnd && (
+      {!isNewestSeen && (
         <button type="button" class="key to-newest" onClick={goToEnd}>
           {feed.newest}
         </button>
       )}
     </section>
+  );
+}
+
+/** Of the newest entry, higher than the window or not, the beginning has come into view: a key to it would lie over its words. */
+function hasBegun(list: HTMLDivElement): boolean {
+  const newest = list.querySelector(".entry:last-child");
+  return (
+    newest !== null && newest.getBoundingClientRect().top < list.getBoundingClientRect().bottom - LINE_PX
   );
 }
 

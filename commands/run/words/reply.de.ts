@@ -72,6 +72,7 @@ export const de: ReplyWords = {
   waiting: (name, step, doing) => `**${name}**, ${step.title}. ${doing}`,
   left: (seconds, step, untilMs, name) =>
     `**${formatSeconds(seconds)}** noch ${inside(step)}, bis ${instant(untilMs, "time")} (**${name}**).`,
+  until: (step, untilMs) => `Bis **${instant(untilMs, "time")}** ${inside(step)}.`,
   agitate: (how) => `Bewegen: ${how}.`,
   pourOutNow: (leaving) => `Jetzt ausgießen. ${leaving}`,
   pourOutAt: (atMs) => `Ausgießen um ${instant(atMs, "time")}, ${instant(atMs, "relative")}.`,

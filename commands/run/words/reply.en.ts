@@ -73,6 +73,7 @@ export const en = {
   waiting: (name: string, step: Titled, doing: string) => `**${name}**, ${step.title}. ${doing}`,
   left: (seconds: number, step: Titled, untilMs: number, name: string) =>
     `**${formatSeconds(seconds)}** left ${inside(step)}, until ${instant(untilMs, "time")} (**${name}**).`,
+  until: (step: Titled, untilMs: number) => `Until **${instant(untilMs, "time")}** ${inside(step)}.`,
   agitate: (how: string) => `Agitate: ${how}.`,
   pourOutNow: (leaving: string) => `Pour out now. ${leaving}`,
   pourOutAt: (atMs: number) => `Pour out at ${instant(atMs, "time")}, ${instant(atMs, "relative")}.`,

@@ -8,7 +8,7 @@ export const de: ViewWords = {
   keepMoving: "Ständig bewegen.",
   letStand: "Ruhen lassen.",
   agitateFor: (seconds) => `${saySeconds(seconds)} bewegen`,
-  getReady: (next) => (next === null ? "Bereitstellen" : `Bereitstellen: ${next}`),
+  getReady: (next) => (next === null ? "Vorbereiten" : `${next} vorbereiten`),
   pourOut: "Ausgießen",
   done: "Fertig",
   stopThis: "Lauf abbrechen",

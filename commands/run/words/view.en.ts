@@ -8,7 +8,7 @@ export const en = {
   keepMoving: "Keep it moving.",
   letStand: "Let it stand.",
   agitateFor: (seconds: number) => `Agitate ${saySeconds(seconds)}`,
-  getReady: (next: string | null) => (next === null ? "Get ready" : `Get ready: ${next}`),
+  getReady: (next: string | null) => (next === null ? "Get ready" : `Get ready for ${next}`),
   pourOut: "Pour out",
   done: "Done",
   stopThis: "Stop this run",

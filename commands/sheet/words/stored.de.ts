@@ -54,6 +54,7 @@ const GERMAN: Readonly<Record<string, string>> = {
   "rule of thumb, from memory: continuous movement cuts the time by up to 15 %; 30 s against 60 s between bursts is worth 10-15 %":
     EARLIER_MOVEMENT,
   "the class's usual": "wie im Kurs üblich",
+  "invented for the demo": "für die Demo erfunden",
   "invented for the demo, not a real time": "für die Demo erfunden, keine echte Zeit",
   "rule of thumb: published one-stop steps run from no change (Kodak F-4043) to +50 % (Horenstein, as quoted in a class handout)":
     "Faustregel: veröffentlichte Schritte um eine Blende reichen von keiner Änderung (Kodak F-4043) bis +50 % (Horenstein, nach einem Kursblatt)",

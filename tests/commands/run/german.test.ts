@@ -271,7 +271,7 @@ describe("what a run calls in German", () => {
     );
     expect(brief).toEqual([
       "5 s bewegen",
-      "Bereitstellen: Zwischenwässerung 1",
+      "Zwischenwässerung 1 vorbereiten",
       "Ausgießen",
       "Zwischenwässerung 1",
     ]);

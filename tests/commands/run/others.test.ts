@@ -16,7 +16,7 @@ async function developing(language: "en" | "de" = "en"): Promise<Room> {
 
 async function told(room: Room): Promise<string[]> {
   await room.tick();
-  return room.news("Mina").map((text) => text.replace(/⟦\d+:time⟧/g, "HH:MM:SS"));
+  return room.news("Mina").map((text) => text.replace(/\d\d:\d\d:\d\d/g, "HH:MM:SS"));
 }
 
 describe("a teacher's correction of somebody's run", () => {
@@ -26,7 +26,7 @@ describe("a teacher's correction of somebody's run", () => {
     const [text, ...others] = await told(room);
     expect(others).toEqual([]);
     expect(text).toMatch(
-      /^\*\*Ada moved your calls by 30 s:\*\* this step began earlier than noted\.\n\*\*7:20\*\* left/,
+      /^\*\*Ada moved your calls by 30 s:\*\* this step began earlier than noted\.\nUntil \*\*HH:MM:SS\*\* in the developer\.\nPour out at HH:MM:SS, /,
     );
     expect(text).toContain("Pour out at");
   });
@@ -36,7 +36,7 @@ describe("a teacher's correction of somebody's run", () => {
     room.says("Ada", "/run correct run:R1 temp:22", "teacher");
     const [text] = await told(room);
     expect(text).toMatch(
-      /^\*\*Ada measured 22 °C \(71\.6 °F\):\*\* this step takes \d min \d+ s in all, not 9 min\.\n\*\*\d:\d\d\*\* left/,
+      /^\*\*Ada measured 22 °C \(71\.6 °F\):\*\* this step takes \d min \d+ s in all, not 9 min\.\nUntil \*\*HH:MM:SS\*\* in the developer\./,
     );
   });
 
@@ -46,7 +46,7 @@ describe("a teacher's correction of somebody's run", () => {
     const texts = await told(room);
     expect(texts).toHaveLength(1);
     expect(texts[0]).toMatch(
-      /^\*\*Ada hat deine Signale um 30 s verschoben:\*\* Dieser Schritt hat früher begonnen als notiert\.\n\*\*Ada hat 22 °C gemessen:\*\* Dieser Schritt dauert insgesamt \d min \d+ s statt 9 min\.\n/,
+      /^\*\*Ada hat deine Signale um 30 s verschoben:\*\* Dieser Schritt hat früher begonnen als notiert\.\n\*\*Ada hat 22 °C gemessen:\*\* Dieser Schritt dauert insgesamt \d min \d+ s statt 9 min\.\nBis \*\*HH:MM:SS\*\* im Entwickler\.\n/,
     );
   });
 
@@ -54,7 +54,11 @@ describe("a teacher's correction of somebody's run", () => {
     const room = await developing();
     room.says("Ada", "/run next run:R1 sure:yes", "aide");
     const [text] = await told(room);
-    expect(text).toMatch(/^\*\*Ada pressed "Water is in" for you\.\*\*\n\*\*\d:\d\d\*\* left/);
+    expect(text).toMatch(
+      /^\*\*Ada pressed "Water is in" for you\.\*\*\nUntil \*\*HH:MM:SS\*\* in the rinse 1\./,
+    );
+    // What is left goes on while it is read.
+    expect(text).not.toMatch(/\d:\d\d left|\d\*\* left/);
   });
 
   test("stopping it", async () => {

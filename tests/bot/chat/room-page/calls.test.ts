@@ -126,7 +126,7 @@ describe("between the calls", () => {
     expect([0, 60, 480, 515, 530, 540].map(coming)).toEqual([
       "Agitate 5 s",
       "Agitate 5 s",
-      "Get ready: rinse 1",
+      "Get ready for rinse 1",
       "Pour out",
       "Rinse 1",
       undefined,
