@@ -11,7 +11,7 @@ export const de: SinkWords = {
   lidShut:
     "**Lass den Deckel zu, bis die Zeit im Fixierbad um ist:** Vorher verdirbt Licht den Film. Nur eine Kappe über der Gießöffnung darf ab. Ist die Dose offen? Mach sie sofort zu, mach nach der Uhr weiter und sag es der Lehrkraft: Ein Teil des Films kann verloren sein.",
   lidSafe:
-    "**Ja: Er ist fixiert, Licht schadet ihm nicht mehr.** Fass ihn nur am Rand an und wässere ihn zu Ende.",
+    "**Der Deckel darf ab: Der Film ist fixiert, Licht schadet ihm nicht mehr.** Fass ihn nur am Rand an und wässere ihn zu Ende.",
   leak: "**Handschuhe an, halt sie über das Becken und mach nach der Uhr weiter.** Drück den Deckel fest zu und kipp sanft. Wisch auf, was am Boden ist. Melde die Dose danach, damit sie niemand als Nächstes nimmt.",
   leaks: "undicht",
   reportLeak: (tank) => `Dose ${tank} melden: undicht`,

@@ -10,7 +10,8 @@ export const en = {
     "**Ask aloud first.** Light spoils open film and uncovered paper in a moment, a phone's as well. A film in the closed tank bears it.",
   lidShut:
     "**Leave the lid on until the fixing time is over:** before that, light spoils the film. Only a cap over its pouring hole comes off. Is the tank open? Close it at once, go on by the clock, and tell the teacher: some of the film may be lost.",
-  lidSafe: "**Yes: it is fixed, light does it no harm.** Touch only its edges, and go on with the wash.",
+  lidSafe:
+    "**The lid may come off: the film is fixed, light does it no harm.** Touch only its edges, and go on with the wash.",
   leak: "**Gloves on, hold it over the sink, and go on by the clock.** Press the lid on firmly; turn it gently. Wipe up what is on the floor. Then report the tank, so that nobody takes it next.",
   leaks: "leaks",
   reportLeak: (tank: number) => `Report tank ${tank}: leaks`,
