@@ -281,6 +281,8 @@ describe("a plan that is kept", () => {
     const ofOthers = [
       "rule of thumb, from memory: continuous movement cuts the time by up to 15 %; 30 s against 60 s between bursts is worth 10-15 %",
       "the class's usual",
+      // Of a bottle.
+      "invented for the demo",
       "invented for the demo, not a real time",
       // As plans had it that were made before the spread was measured.
       "more movement than the sheet's, so less time: rule of thumb, from memory: continuous movement cuts the time by up to 15 %; 30 s against 60 s between bursts is worth 10-15 %",
