@@ -67,7 +67,7 @@ describe("what a page shows of a call that is seen late", () => {
     expect(spokenOf(callAt(2), s(2), en)).toBe("Agitate, 30 seconds.");
     expect(spokenOf(callAt(12), s(12), en)).toBe("Agitate, 30 seconds. 12 seconds late.");
     expect(spokenOf(callAt(12), s(12), de)).toContain(" 12 Sekunden zu spät.");
-    expect(spokenOf(callAt(523), s(523), en)).toBe("Get ready: rinse 1. Only 7 seconds left.");
+    expect(spokenOf(callAt(523), s(523), en)).toBe("Get ready for rinse 1. Only 7 seconds left.");
     expect(spokenOf(callAt(4000), s(4000), en)).toMatch(/ 57 minutes late\.$/);
   });
 });
