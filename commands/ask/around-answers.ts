@@ -1,4 +1,6 @@
 import { titleOf } from "../sheet/step-words.ts";
+import type { Run } from "../../store/shapes/run.ts";
+import { runsMeant } from "./run-answers.ts";
 import { says, type Answerer } from "./shape.ts";
 import { stepsOf, withRun } from "./sink-answers.ts";
 import { aroundWords as words, type AroundTexts } from "./words.ts";
@@ -30,7 +32,12 @@ export const levelAnswer = sayingWithRun("level");
 export const fixedAnswer = sayingWithRun("fixed");
 export const finishAnswer = saying("finish");
 export const clockAnswer = sayingWithRun("clock");
-export const closeAnswer = sayingWithRun("close");
+/** Once the developer is in, a film can't wait for its lid. */
+export const closeAnswer: Answerer = (reading, facts) => {
+  const isIn = runsMeant(reading, facts).some(({ phase }) => phase.kind === "running" || hasBegun(phase));
+  return withRun(isIn ? words().closeNow : words().close, reading, facts);
+};
+const hasBegun = (phase: Run["phase"]): boolean => phase.kind === "waiting" && phase.step > 0;
 export const placeAnswer = sayingWithRun("place");
 export const waterAnswer = saying("water");
 export const secondReelAnswer = sayingWithRun("secondReel");

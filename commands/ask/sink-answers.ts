@@ -107,10 +107,29 @@ export const bathsAnswer: Answerer = (reading, facts) => {
   return says(words().bathsAtLeast(saySeconds(fixMinSeconds), saySeconds(wash.seconds)));
 };
 
+/** Of the baths that are named; else of the one that a film is in, else of the developer. */
 export const agitateAnswer: Answerer = (reading, facts) => {
-  const isFixer = reading.signs.has("FIXER");
-  if (runsMeant(reading, facts).length > 0 && !isFixer) return whereAnswer(reading, facts);
-  const asked = isFixer ? "fix" : "develop";
-  const agitation = stepsOf(reading, facts)?.steps.find(({ kind }) => kind === asked)?.agitation;
-  return says(agitation ? words().agitate(describeAgitation(agitation)) : termText("agitation"));
+  const [run, second] = runsMeant(reading, facts);
+  const kinds = kindsAgitated(reading);
+  const current = run && isFilmRun(run) ? currentStep(run) : undefined;
+  if (run && !kinds && (second || !current)) return whereAnswer(reading, facts);
+  if (current && (!kinds || kinds.includes(current.kind)))
+    return withRun(agitationOf(current), reading, facts);
+  const asked: readonly StepKind[] = kinds ?? ["develop"];
+  const steps = (stepsOf(reading, facts)?.steps ?? []).filter(({ kind }) => asked.includes(kind));
+  return says(steps.length > 0 ? [...new Set(steps.map(agitationOf))].join("\n") : termText("agitation"));
 };
+
+function kindsAgitated({ signs }: Reading): readonly StepKind[] | null {
+  if (signs.has("STOPBATH")) return ["stop", "rinse"];
+  if (signs.has("FIXER")) return ["fix"];
+  return signs.has("WASH") ? ["rinse", "wash"] : null;
+}
+
+function agitationOf(step: Step): string {
+  const { agitation, changes } = step;
+  const { often, always, refills, never } = words().agitate;
+  if (agitation?.manner === "continuous") return always(titleOf(step));
+  if (agitation) return often(titleOf(step), describeAgitation(agitation));
+  return changes ? refills(titleOf(step), changes) : never(titleOf(step));
+}

@@ -29,6 +29,8 @@ export const de: AroundWords = {
     "**Richte dich nach meinen Signalen: Ich zähle von dem Moment an, in dem du drückst.** Zu spät gedrückt oder vorher eingegossen? Sag, wie lange es her ist, etwa „vor 20 s eingegossen“: Dann verschieben sich alle Signale. Eine Uhr daneben schadet nicht.",
   close:
     "**Gieß noch nichts ein, und lass den Film im Dunkeln.** Sitzt die Spirale ganz unten, das Rohr in der Mitte, der Deckel gerade? Dann drück oder dreh ihn bis zum Anschlag. Geht er immer noch nicht zu? Ruf die Lehrkraft zu dir. Ist schon ein Bad drin? Halt den Deckel fest.",
+  closeNow:
+    "**Halt den Deckel mit der Hand fest, und mach nach den Signalen weiter.** Sitzt er gerade? Drück oder dreh ihn bis zum Anschlag, ohne ihn abzuheben. Geht er immer noch nicht zu? Halt ihn weiter fest, und ruf die Lehrkraft zu dir.",
   place:
     "**Den Raum sehe ich nicht: Frag eine Hilfskraft oder die Lehrkraft, wo es liegt.** Lass keinen Film allein, der gleich ein Signal bekommt.",
   eat: "**Nein: In der Dunkelkammer nichts essen, trinken oder kauen.** Was im Bad war, kommt über die Finger in den Mund. Draußen, nach dem Händewaschen.",

@@ -29,6 +29,8 @@ export const en = {
     "**Go by my calls: I count from the moment you press.** Pressed late, or poured before? Say how long ago, like “poured 20 s ago”, and every call moves. A watch beside it does no harm.",
   close:
     "**Don't pour anything in yet, and keep the film in the dark.** Is the reel right down, its tube in the middle, the lid straight? Then press or turn it until it stops. It still won't? Call the teacher to you. A bath is in already? Hold the lid on.",
+  closeNow:
+    "**Hold the lid on with your hand, and go on by my calls.** Is it straight? Press or turn it until it stops, without lifting it. It still won't? Keep holding it, and call the teacher to you.",
   place:
     "**I can't see the room: ask an aide or the teacher where it is.** Don't leave a film that I am about to call.",
   eat: "**No: no food, drink or gum in the darkroom.** What was in a bath gets from fingers into the mouth. Outside, after washing your hands.",

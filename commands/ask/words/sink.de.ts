@@ -21,7 +21,13 @@ export const de: SinkWords = {
   baths: (times, of) => `**${times}** (${of}). Du bekommst ein Signal, wenn die Zeit um ist.`,
   bathsAtLeast: (fix, wash) =>
     `**Mindestens ${fix} ins Fixierbad und ${wash} wässern,** so hält es dieser Kurs. Ein Plan sagt es für deinen Film.`,
-  agitate: (how) => `**Kippen: ${how}.** Du bekommst jedes Mal ein Signal.`,
+  agitate: {
+    often: (bath, how) => `**${bath}: ${how}.** Du bekommst jedes Mal ein Signal.`,
+    always: (bath) => `**${bath}: Beweg die Dose, bis die Zeit um ist.**`,
+    refills: (bath, changes) =>
+      `**${bath}: Füll und leere die Dose ${changes}-mal.** Kipp sie bei jeder Füllung ein paar Mal.`,
+    never: (bath) => `**${bath}: nicht kippen.**`,
+  },
   hang: (time) =>
     `**Häng ihn auf, wo kein Staub fliegt, an jedem Ende eine Klammer: Die untere zieht ihn glatt.** Fass ihn nur am Rand an. Er braucht etwa ${time}. Kein Föhn: Er bläst Staub darauf.`,
   mishap: {

@@ -22,7 +22,14 @@ export const en = {
   baths: (times: string, of: string) => `**${times}** (${of}). I call you when it is over.`,
   bathsAtLeast: (fix: string, wash: string) =>
     `**At least ${fix} in the fixer and ${wash} in the wash,** as this class has it. A plan says it for your film.`,
-  agitate: (how: string) => `**Agitate: ${how}.** I call you each time.`,
+  agitate: {
+    often: (bath: string, how: string) => `**${bath}: ${how}.** I call you each time.`,
+    always: (bath: string) => `**${bath}: keep the tank moving until its time is up.**`,
+    /** Common practice, no source. */
+    refills: (bath: string, changes: number) =>
+      `**${bath}: fill the tank and empty it ${changes} times.** Turn it over a few times with each fill.`,
+    never: (bath: string) => `**${bath}: no agitating.**`,
+  },
   hang: (time: string) =>
     `**Hang it where no dust flies, a clip at each end: the lower one keeps it straight.** Touch only its edges. It needs about ${time}. No hair dryer: it blows dust on.`,
   /** The teacher is asked, since what can be saved hangs on the bath. */

@@ -13,7 +13,7 @@ export const de: ReportWords = {
   onTime: (percent, runs) =>
     `Jedes Signal rechtzeitig: ${percent} von ${runs === 1 ? "1 Lauf" : `${runs} Läufen`}.`,
   dose: (median, low, high) =>
-    `Entwicklung: in der Mitte ${median} % des Plans; neun von zehn zwischen ${low} und ${high} %.`,
+    `Entwicklung: ${median} % des Plans sind üblich; 9 von 10 Filmen liegen zwischen ${low} und ${high} %.`,
   faulty: (percent) => `Mit einem Fehler: ${percent}.`,
   rated: (mean, count) => `Im Mittel mit ${mean} von 5 gewertet (${count} gewertet).`,
   prints: (count, people) =>

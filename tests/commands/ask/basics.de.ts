@@ -28,4 +28,6 @@ export const BASICS_DE: readonly (readonly [wanted: string, sentence: string])[]
   ["warmth", "muss der entwickler warm sein"],
   ["close", "deckel klemmt"],
   ["hard", "hab zu viel gekippt"],
+  ["agitate", "muss ich das auch kippen"],
+  ["agitate", "soll ich da auch schütteln"],
 ];

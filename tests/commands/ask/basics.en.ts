@@ -32,4 +32,6 @@ export const BASICS_EN: readonly (readonly [wanted: string, sentence: string])[]
   ["cut", "do i cut it now"],
   ["load", "does it matter which end goes in first"],
   ["calls", "whats this button do"],
+  ["agitate", "do i need to shake this one too"],
+  ["agitate", "how do i shake it"],
 ];

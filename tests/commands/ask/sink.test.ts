@@ -62,7 +62,38 @@ test("how to agitate is told by the plan before the film is in, and by the film 
   expect(room.says("Mina", "how often do i agitate")).toContain("**Agitating** brings");
   room.says("Mina", PLAN);
   expect(room.says("Mina", "how often do i agitate")).toMatch(
-    /^\*\*Agitate: first 30 s, then 5 s each minute/,
+    /^\*\*Developer: first 30 s, then 5 s each minute/,
+  );
+  expect(room.says("Mina", "do i have to shake it in the rinse")).toBe(
+    "**Rinse 1: keep the tank moving until its time is up.**\n" +
+      "**Rinse 2: keep the tank moving until its time is up.**\n" +
+      "**Wash: no agitating.**",
+  );
+  room.says("Mina", "/run start");
+  put(0, 1);
+  expect(room.says("Mina", "do i need to shake this one too")).toMatch(
+    /^\*\*Rinse 1: keep the tank moving until its time is up\.\*\*[^]*left in the rinse 1/,
+  );
+  expect(room.says("Mina", "do i shake the fixer")).toMatch(/^\*\*Fixer: first 15 s, then 5 s every 30 s/);
+  put(2, 3, 4);
+  expect(room.says("Mina", "muss ich das auch kippen")).toMatch(/^\*\*Wash: no agitating\.\*\*/);
+});
+
+test("a wash of fills is told as so many fills", () => {
+  room.says("Mina", `${PLAN} wash:fill-dump`);
+  expect(room.says("Mina", "do i shake it in the wash")).toMatch(
+    /\*\*Wash: fill the tank and empty it \d+ times\.\*\*/,
+  );
+});
+
+test("a lid that won't close is held once the developer is in, and keeps all baths out before", () => {
+  expect(room.says("Mina", "the lid won't close")).toMatch(/^\*\*Don't pour anything in yet/);
+  room.says("Mina", PLAN);
+  room.says("Mina", "/run start");
+  expect(room.says("Mina", "the lid won't close")).toMatch(/^\*\*Don't pour anything in yet/);
+  put(0);
+  expect(room.says("Mina", "the lid won't close")).toMatch(
+    /^\*\*Hold the lid on with your hand[^]*left in the developer/,
   );
 });
 
