@@ -99,6 +99,7 @@ const ANSWERS: Readonly<Record<Intent, Answerer>> = {
   dryer: basics.dryerAnswer,
   clings: basics.clingsAnswer,
   cut: basics.cutAnswer,
+  "film-name": basics.filmNameAnswer,
   "spilt-on": basics.spiltOnAnswer,
   rolls: () => shows("roll find"),
   harm: ofClass.harmAnswer,

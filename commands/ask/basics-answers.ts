@@ -25,6 +25,7 @@ export const rinseWarmthAnswer: Answerer = () =>
 export const dryerAnswer: Answerer = () => says(words().dryer);
 export const clingsAnswer: Answerer = (reading, facts) => withRun(words().clings, reading, facts);
 export const cutAnswer: Answerer = () => says(words().cut);
+export const filmNameAnswer: Answerer = () => says(words().filmName);
 export const spiltOnAnswer: Answerer = () =>
   says(words().spiltOn, { label: askWords().cautions, line: "caution" });
 

@@ -11,6 +11,7 @@ export const BASICS_INTENTS = [
   "spilt-on",
   "clings",
   "cut",
+  "film-name",
 ] as const;
 
 export const BASICS_RULES: Readonly<Record<(typeof BASICS_INTENTS)[number], string>> = {
@@ -22,6 +23,7 @@ export const BASICS_RULES: Readonly<Record<(typeof BASICS_INTENTS)[number], stri
   danger: `DANGER +1; DANGER STUFF +4; DANGER CHEMICAL +4; DANGER FIXER +4; DANGER DEVELOPER +4; DANGER STOPBATH +4`,
   dryer: `DRYER +2; DRYER TURN +4; DRYER WHEN TURN +6; DRYER FREE +4; DRYER FILM +4; DRYER WHEN +4`,
   clings: `CLING TOGETHER +4; CLING FILM +4 !REEL; CLING FILM TOGETHER +8; STUCK TOGETHER +4; STUCK FILM TOGETHER +8`,
+  "film-name": `KNOW FILM NOT +5; WHICH FILM NOT +5`,
   cut: `TRIM FILM +4 !LOAD !REEL; TRIM NOW +4; TRIM WHEN +4; TRIM CAN +3; TRIM HOW +3; TRIM WHEN CAN +6; TRIM SHOULD +3; TRIM DO NOW +6`,
   "spilt-on": `GOT FLOOR +4`,
 };

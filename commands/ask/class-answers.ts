@@ -1,9 +1,12 @@
 import { isFilmPlan } from "../../store/shapes/tray.ts";
 import type { Action } from "../define.ts";
+import { dilute } from "../mix/dilute.ts";
 import { makeLine } from "../speech/line.ts";
-import { formatMl, instant, makeNumber, plain } from "../speech/wording.ts";
+import { formatDilution, formatMl, instant, makeNumber, plain } from "../speech/wording.ts";
 import { minusMl } from "../speech/tenths.ts";
 import type { Batch, BatchKind } from "../../store/shapes/batch.ts";
+import type { Dilution } from "../../store/shapes/sheet.ts";
+import type { Term } from "./terms.ts";
 import { lookGroupOf, lookOf } from "./looks.ts";
 import { printLookAnswer } from "./print-answers.ts";
 import type { Reading } from "./read.ts";
@@ -80,8 +83,23 @@ export const lookAnswer: Answerer = (reading, facts) => {
 
 export const wordAnswer: Answerer = ({ terms, things }) => {
   const named = things.dilution !== null && terms.length === 0 ? (["dilution"] as const) : terms;
-  return says(named.length === 0 ? words().noTerm : named.slice(0, 3).map(termText).join("\n"));
+  const textOf = (term: Term): string =>
+    term === "dilution" && things.dilution ? dilutionText(things.dilution) : termText(term);
+  return says(named.length === 0 ? words().noTerm : named.slice(0, 3).map(textOf).join("\n"));
 };
+
+/** Enough for one film in most tanks: common practice, no source. */
+const EXAMPLE_ML = 300;
+
+/** By the very dilution that is asked for, where so much of it can be measured. */
+function dilutionText(dilution: Dilution): string {
+  if (dilution.waterParts === 0) return termText("stock");
+  const mixed = dilute({ dilution, totalMl: EXAMPLE_ML, concentrateMl: null, waterMl: null });
+  const means = words().partsOf(formatDilution(dilution), dilution.concentrateParts, dilution.waterParts);
+  if (!mixed.ok) return means;
+  const { concentrateMl, waterMl, totalMl } = mixed.value;
+  return `${means} ${words().ofIt(formatMl(totalMl), formatMl(concentrateMl), formatMl(waterMl))}`;
+}
 
 export const amountAnswer: Answerer = ({ signs }, { plan, runs }) => {
   if (!plan || !isFilmPlan(plan.plan))

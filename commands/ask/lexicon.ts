@@ -55,7 +55,7 @@ const WORDS = {
   READY: "ready bereit soweit parat beinand startklar",
   STOP: "stop stopp stoppen stoppe halt horauf horeauf",
   CANCEL:
-    "cancel abort quit abbrechen abbruch abbreche brich beenden beende aufhören terminate schluss giveup endit kill",
+    "cancel abort quit abbrechen abbruch abbreche brich beenden beende aufhören terminate schluss giveup endit",
   CALLING: "calling call rufen anrufen ruf",
   WAIT: "wait waiting warte warten hold moment momentchen sec pause paused pausieren pausiere sekunde anhalten hangon",
   NOT: "not nicht dont didnt garnicht kein keine no nein nooo havent hasnt isnt doesnt",
@@ -113,7 +113,7 @@ const WORDS = {
   // Temperature
   WARMER: "warmer hotter wärmer heißer warm warme warmes warmem hot heiß heißes warmed gestiegen risen",
   COLDER:
-    "colder cooler kälter kühler cold kalt kalte kaltes kaltem cool cooled abgekühlt fällt sinkt dropping falling",
+    "colder cooler kälter kühler cold eiskalt kalt kalte kaltes kaltem cool cooled abgekühlt fällt sinkt dropping falling",
   TEMPERATURE: "temperature temp temperatur thermometer grad degrees degree fahrenheit celsius",
   TOO: "too zu",
 

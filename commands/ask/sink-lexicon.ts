@@ -14,7 +14,7 @@ export const SINK_WORDS = {
   POUREDOUT: "ausgekippt ausgegossen ausgeschüttet ausgeleert rausgekippt pouredout",
   INSTEAD: "instead statt anstatt",
   FOAM: "foam foamy foaming schaum schäumt",
-  HANG: "hang hanging hung aufhängen häng hängen trocknen curly curls curled curling rollt wellt",
+  HANG: "hang hanging hung aufhängen häng hänge hängen trocknen curly curls curled curling rollt wellt",
   // What worries somebody, and what is in the way of the phone
   WEAR: "umziehen wear glove gloves apron goggles handschuh handschuhe schürze kittel schutzbrille anziehen",
   SMELL:
@@ -34,6 +34,7 @@ export const SINK_WORDS = {
   EXPIRED: "expired outdated abgelaufen abgelaufene abgelaufener abgelaufenen überlagert ablaufdatum",
   TWO: "two both several zwei beide mehrere",
   FASTER: "faster quicker speed hurry schneller beeilen abkürzen",
+  KILL: "kill killed",
   RUINED: "ruined ruin spoilt spoiled wrecked verdorben versaut verhunzt ruiniert",
   STAY: "stay staying bleiben dableiben stehenbleiben",
   TARDY: "late spät verspätet",

@@ -1,5 +1,7 @@
 import type { AskWords } from "./ask.en.ts";
 
+const teile = (count: number): string => `${count} ${count === 1 ? "Teil" : "Teile"}`;
+
 export const de: AskWords = {
   meant: {
     time: "Wie lange für einen Film?",
@@ -83,6 +85,7 @@ export const de: AskWords = {
     dryer: "Wann darf ich trocknen?",
     clings: "Film klebt an Film",
     cut: "Wann schneide ich ihn?",
+    "film-name": "Welcher Film ist das?",
     "spilt-on": "Etwas auf der Kleidung",
     rolls: "Das Filmbuch",
     harm: "Erste Hilfe",
@@ -139,6 +142,9 @@ export const de: AskWords = {
   noRoll:
     "**Zeig den Film der Lehrkraft.** Du hast noch keinen Film im Filmbuch: Eine Ursache suche ich mit seinen Aufzeichnungen.",
   noTerm: "Welches Wort? Frag etwa „was ist ein Stoppbad“.",
+  partsOf: (dilution, concentrate, water) =>
+    `**${dilution}** heißt: ${teile(concentrate)} Konzentrat oder Stammlösung und ${teile(water)} Wasser.`,
+  ofIt: (total, concentrate, water) => `Für ${total}: ${concentrate}, dazu ${water} Wasser.`,
   asMuch: (plan, total) => `**${total}**, so viel wie vom Entwickler (Plan ${plan}).`,
   amountOf: (plan, total, parts) => `**Plan ${plan}: ${total}** Entwickler, ${parts}.`,
   parts: (concentrate, water) => `${concentrate} und ${water} Wasser`,

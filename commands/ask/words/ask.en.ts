@@ -1,3 +1,4 @@
+import { countOf } from "../../speech/wording.ts";
 import type { Intent } from "../rules.ts";
 
 export const en = {
@@ -84,6 +85,7 @@ export const en = {
     dryer: "My turn to dry",
     clings: "Film sticks to film",
     cut: "When do I cut it?",
+    "film-name": "Which film is this?",
     "spilt-on": "Something on my clothes",
     rolls: "The class's log",
     harm: "First aid",
@@ -141,6 +143,10 @@ export const en = {
   noRoll:
     "**Show the film to your teacher.** You have no roll in the log yet: I look for a cause with the roll's own record.",
   noTerm: "Which word? Ask like “what is stop bath”.",
+  partsOf: (dilution: string, concentrate: number, water: number) =>
+    `**${dilution}** means ${countOf(concentrate, "part")} of concentrate or stock and ${countOf(water, "part")} of water.`,
+  ofIt: (total: string, concentrate: string, water: string) =>
+    `${total} of it: ${concentrate} and ${water} of water.`,
   /** Of each other bath. */
   asMuch: (plan: string, total: string) => `**${total}**, as much as of the developer (plan ${plan}).`,
   amountOf: (plan: string, total: string, parts: string) =>

@@ -17,6 +17,8 @@ export const de: BasicsWords = {
     "**Wer beim Trocknen dran ist, weiß ich nicht: Frag eine Hilfskraft.** So lange bleibt der Film in klarem Wasser, oder du hängst ihn auf, wo kein Staub fliegt.",
   clings:
     "**Zieh nicht: Leg ihn in klares Wasser und lass ihn sich von selbst lösen.** Ist die Dose noch zu? Lass den Deckel drauf und mach nach der Uhr weiter. Wo Film auf Film lag, bleibt er milchig: Fixier ihn noch einmal und sag es der Lehrkraft.",
+  filmName:
+    "**Lies den Namen auf der Patrone, der Schachtel oder dem Schutzpapier, nie auf dem Film selbst: Bis er fixiert ist, bleibt er im Dunkeln.** Du findest ihn nicht? Frag die Lehrkraft, bevor etwas eingegossen wird: Ohne Namen gibt es keine Zeit für ihn.",
   cut: "**Erst wenn er ganz trocken ist, auch am Rand: Nass verkratzt er und klebt.** Dann schneide zwischen zwei Bildern, so viele auf einen Streifen, wie in die Hülle passen, und steck die Streifen gleich hinein.",
   spiltOn:
     "**Zieh es aus, wenn es durchnässt ist, und spül die Haut darunter mit Wasser ab.** Handschuhe an, den Rest aufwischen. Entwickler und Fixierbad machen Flecken: Spül den Stoff kalt aus, bevor er trocknet. Juckt oder brennt es? Ruf sofort die Lehrkraft.",
@@ -34,6 +36,6 @@ export const de: BasicsWords = {
       "**Wisch nicht.** Wassertropfen: Spül ihn noch einmal, dann Netzmittel, und häng ihn auf. Kleine runde klare Flecken kommen von Luftblasen im Entwickler und bleiben; klopf die Dose nächstes Mal auf.",
     scratch:
       "**Ein Kratzer bleibt: Fass den nassen Film nicht mehr an und lass ihn trocknen.** Wie man ihn im Abzug versteckt, weiß die Lehrkraft.",
-    any: "**Zeig den Film der Lehrkraft: am Rand gehalten, vor einem Licht.** Steht er im Filmbuch, suche ich die Ursache mit seinen Aufzeichnungen.",
+    any: "**Ist er fixiert, zeig den Film der Lehrkraft: am Rand gehalten, vor einem Licht.** Steht er im Filmbuch, suche ich die Ursache mit seinen Aufzeichnungen.",
   },
 };

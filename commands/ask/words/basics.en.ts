@@ -19,6 +19,8 @@ export const en = {
     "**Whose turn it is at the dryer I don't know: ask an aide.** Until then leave the film in clean water, or hang it where no dust flies.",
   clings:
     "**Don't pull: put it into clean water and let it come apart by itself.** A tank is still shut? Leave the lid on and go on by the clock. Where film lay on film it stays milky: fix it again, and tell the teacher.",
+  filmName:
+    "**Read its name off the cassette, the box or the backing paper, never off the film: until it is fixed it stays in the dark.** You can't find it? Ask your teacher before anything is poured: without its name there is no time for it.",
   cut: "**Only when it is bone dry, also at its edges: wet film scratches and sticks.** Then cut between two pictures, as many to a strip as your sleeves take, and put the strips in at once.",
   spiltOn:
     "**Off with it if it is wet through, and rinse the skin under it with water.** Gloves on, wipe the rest up. Developer and fixer leave stains: rinse the cloth in cold water before it dries. Does it itch or burn? Call the teacher at once.",
@@ -38,7 +40,7 @@ export const en = {
       "**Don't wipe it.** Drops of water: rinse it again, then wetting agent, and hang it up. Small round clear spots are air bubbles from the developer: they stay; tap the tank next time.",
     scratch:
       "**A scratch stays: touch the wet film no more, and let it dry.** The teacher knows how to hide it in the print.",
-    any: "**Show the film to your teacher, by its edges, before a light.** When it is in the log I look for the cause with its record.",
+    any: "**Once it is fixed, show the film to your teacher, by its edges, before a light.** When it is in the log I look for the cause with its record.",
   },
 };
 export type BasicsWords = typeof en;

@@ -30,4 +30,8 @@ export const BASICS_DE: readonly (readonly [wanted: string, sentence: string])[]
   ["hard", "hab zu viel gekippt"],
   ["agitate", "muss ich das auch kippen"],
   ["agitate", "soll ich da auch schütteln"],
+  ["film-name", "ich weiß nicht welcher film das ist"],
+  ["order", "wie viele schritte noch"],
+  ["hang", "wie hänge ich den auf"],
+  ["warmer", "wasser ist eiskalt"],
 ];

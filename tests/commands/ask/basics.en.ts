@@ -34,4 +34,8 @@ export const BASICS_EN: readonly (readonly [wanted: string, sentence: string])[]
   ["calls", "whats this button do"],
   ["agitate", "do i need to shake this one too"],
   ["agitate", "how do i shake it"],
+  ["film-name", "i don't know what film i have"],
+  ["worry", "did i kill my film"],
+  ["leak", "there are drops coming out"],
+  ["order", "how many steps are left"],
 ];

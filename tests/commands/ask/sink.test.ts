@@ -215,3 +215,15 @@ test("a weak reading among many words is offered, not answered", () => {
   expect(room.says("Ben", "does it have to be pitch black")).not.toContain("Skin");
   expect(room.says("Mina", "mein film ist gerissen")).not.toMatch(/Mouth|Swallowed/);
 });
+
+test("a dilution is explained by the very one that is asked for, in amounts that can be measured", () => {
+  expect(room.says("Mina", "what does 1+9 mean")).toBe(
+    "**1+9** means 1 part of concentrate or stock and 9 parts of water. 300 ml of it: 30 ml and 270 ml of water.",
+  );
+  expect(room.says("Mina", "what is a dilution")).toContain("**1+1** means 1 part");
+});
+
+test("a film that nobody knows is never held to the light", () => {
+  expect(room.says("Mina", "i don't know what film i have")).toMatch(/^\*\*Read its name off the cassette/);
+  expect(room.says("Mina", "my film looks strange")).not.toMatch(/^\*\*Show/);
+});
