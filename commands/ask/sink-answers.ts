@@ -123,6 +123,7 @@ export const agitateAnswer: Answerer = (reading, facts) => {
 function kindsAgitated({ signs }: Reading): readonly StepKind[] | null {
   if (signs.has("STOPBATH")) return ["stop", "rinse"];
   if (signs.has("FIXER")) return ["fix"];
+  if (signs.has("DEVELOPER")) return ["develop"];
   return signs.has("WASH") ? ["rinse", "wash"] : null;
 }
 
