@@ -1,3 +1,5 @@
+import { countOf } from "../../speech/wording.ts";
+
 export const en = {
   /** How a film goes on a reel: common practice, no source. */
   reel: "**Reel and hands bone dry, and total darkness.** Cut the film's beginning straight and round its corners off, push it in under the guides, and wind without force. Stuck? Take it off, dry the reel, and begin again; in between put the film into the closed tank. A spoilt film in daylight is good to practise with.",
@@ -27,7 +29,7 @@ export const en = {
     always: (bath: string) => `**${bath}: keep the tank moving until its time is up.**`,
     /** Common practice, no source. */
     refills: (bath: string, changes: number) =>
-      `**${bath}: fill the tank and empty it ${changes} times.** Turn it over a few times with each fill.`,
+      `**${bath}: fill the tank and empty it, ${countOf(changes, "time")}.** Turn it over a few times with each fill.`,
     never: (bath: string) => `**${bath}: no agitating.**`,
   },
   hang: (time: string) =>

@@ -82,7 +82,7 @@ test("how to agitate is told by the plan before the film is in, and by the film 
 test("a wash of fills is told as so many fills", () => {
   room.says("Mina", `${PLAN} wash:fill-dump`);
   expect(room.says("Mina", "do i shake it in the wash")).toMatch(
-    /\*\*Wash: fill the tank and empty it \d+ times\.\*\*/,
+    /\*\*Wash: fill the tank and empty it, \d+ times\.\*\*/,
   );
 });
 
