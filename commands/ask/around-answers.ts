@@ -1,5 +1,5 @@
 import { titleOf } from "../sheet/step-words.ts";
-import type { Run } from "../../store/shapes/run.ts";
+import { waitsToBegin } from "../../store/shapes/run.ts";
 import { runsMeant } from "./run-answers.ts";
 import { says, type Answerer } from "./shape.ts";
 import { stepsOf, withRun } from "./sink-answers.ts";
@@ -34,10 +34,9 @@ export const finishAnswer = saying("finish");
 export const clockAnswer = sayingWithRun("clock");
 /** Once the developer is in, a film can't wait for its lid. */
 export const closeAnswer: Answerer = (reading, facts) => {
-  const isIn = runsMeant(reading, facts).some(({ phase }) => phase.kind === "running" || hasBegun(phase));
-  return withRun(isIn ? words().closeNow : words().close, reading, facts);
+  const isEmpty = runsMeant(reading, facts).every(waitsToBegin);
+  return withRun(isEmpty ? words().close : words().closeNow, reading, facts);
 };
-const hasBegun = (phase: Run["phase"]): boolean => phase.kind === "waiting" && phase.step > 0;
 export const placeAnswer = sayingWithRun("place");
 export const waterAnswer = saying("water");
 export const secondReelAnswer = sayingWithRun("secondReel");

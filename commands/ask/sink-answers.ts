@@ -84,13 +84,14 @@ export function stepsOf(
     : null;
 }
 
-function kindsAsked({ signs }: Reading): readonly StepKind[] {
+/** A rinse stands where a stop bath may. */
+function kindsNamed({ signs }: Reading): readonly StepKind[] | null {
   if (signs.has("STOPBATH")) return ["stop", "rinse"];
-  return signs.has("FIXER") ? ["fix"] : ["wash"];
+  return signs.has("FIXER") ? ["fix"] : null;
 }
 
 export const bathsAnswer: Answerer = (reading, facts) => {
-  const kinds = kindsAsked(reading);
+  const kinds = kindsNamed(reading) ?? ["wash"];
   const [run] = runsMeant(reading, facts).filter(isFilmRun);
   const now = run && currentStep(run);
   if (now && kinds.includes(now.kind)) return whereAnswer(reading, facts);
@@ -120,11 +121,11 @@ export const agitateAnswer: Answerer = (reading, facts) => {
   return says(steps.length > 0 ? [...new Set(steps.map(agitationOf))].join("\n") : termText("agitation"));
 };
 
-function kindsAgitated({ signs }: Reading): readonly StepKind[] | null {
-  if (signs.has("STOPBATH")) return ["stop", "rinse"];
-  if (signs.has("FIXER")) return ["fix"];
-  if (signs.has("DEVELOPER")) return ["develop"];
-  return signs.has("WASH") ? ["rinse", "wash"] : null;
+function kindsAgitated(reading: Reading): readonly StepKind[] | null {
+  const named = kindsNamed(reading);
+  if (named) return named;
+  if (reading.signs.has("DEVELOPER")) return ["develop"];
+  return reading.signs.has("WASH") ? ["rinse", "wash"] : null;
 }
 
 function agitationOf(step: Step): string {

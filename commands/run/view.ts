@@ -4,7 +4,14 @@ import { inEach } from "../speech/language.ts";
 import { doingOf, labelOf, titleInText, titleOf } from "../sheet/step-words.ts";
 import type { Cue } from "../../store/shapes/cue.ts";
 import type { Step } from "../../store/shapes/plan.ts";
-import { type Deviation, isTrayRun, type Phase, type Run, stepAt } from "../../store/shapes/run.ts";
+import {
+  type Deviation,
+  isTrayRun,
+  type Phase,
+  type Run,
+  stepAt,
+  waitsToBegin,
+} from "../../store/shapes/run.ts";
 import { actionsFor, partsOf } from "./cue-words.ts";
 import { seenAction } from "./seen.ts";
 import { cuesOf } from "./cues.ts";
@@ -58,8 +65,7 @@ export function viewOf(run: Run, owner: string): RunView {
 }
 
 /** When it is the turn of a run that waits for a place, as far as anybody knows: nothing else is called before it begins. */
-const turnAtMs = ({ phase, queued }: Run): number | null =>
-  phase.kind === "waiting" && phase.step === 0 ? (queued?.dueAtMs ?? null) : null;
+const turnAtMs = (run: Run): number | null => (waitsToBegin(run) ? (run.queued?.dueAtMs ?? null) : null);
 
 type CallCue = Pick<Cue, "kind" | "step" | "dueAtMs">;
 

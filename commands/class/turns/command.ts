@@ -11,7 +11,7 @@ import { nextSitting, sittingNow } from "../../plan/bell.ts";
 import { answerFit, type Load } from "./answer.ts";
 import { soonestOf, type TankWait, tankWaitsOf } from "./tank-waits.ts";
 import * as words from "./reply.ts";
-import { isFilmRun, isTrayRun, isTrial, type Run } from "../../../store/shapes/run.ts";
+import { isFilmRun, isTrayRun, isTrial, type Run, waitsToBegin } from "../../../store/shapes/run.ts";
 import { queueAt } from "../../tray/queue.ts";
 import { isFilmPlan } from "../../../store/shapes/tray.ts";
 import { BARE_STEP } from "../../../store/shapes/plan.ts";
@@ -127,17 +127,14 @@ function loadsUnderWay(
     .open(id)
     .filter(isFilmRun)
     .filter((run) => !isTrial(run))
-    .map((run) => {
-      const hasBegun = run.phase.kind === "running" || (run.phase.kind === "waiting" && run.phase.step > 0);
-      return {
-        id: makeNumber("run", run.number),
-        label: `${nameOf(stores, id, run.personId)} (${makeNumber("run", run.number)})`,
-        stages: stagesLeft(run, now),
-        films: run.plan.rolls,
-        isUnderWay: hasBegun,
-        soonestMs: soonest.get(run.id),
-      };
-    });
+    .map((run) => ({
+      id: makeNumber("run", run.number),
+      label: `${nameOf(stores, id, run.personId)} (${makeNumber("run", run.number)})`,
+      stages: stagesLeft(run, now),
+      films: run.plan.rolls,
+      isUnderWay: !waitsToBegin(run),
+      soonestMs: soonest.get(run.id),
+    }));
 }
 
 /** Each person's newest plan of a film of today that no film has been started from since. */

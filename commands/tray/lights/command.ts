@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { isTrayRun, type TrayRun } from "../../../store/shapes/run.ts";
+import { isTrayRun, type TrayRun, waitsToBegin } from "../../../store/shapes/run.ts";
 import { isTrayPlan } from "../../../store/shapes/tray.ts";
 import { waitingPlansOf } from "../../plan/ready.ts";
 import { owe } from "../../owe.ts";
@@ -58,8 +58,7 @@ export const trayLights = defineCommand({
 });
 
 /** In the first trays, or on its way between them. */
-const isInLight = (run: TrayRun): boolean =>
-  isPaperOpen(run) && !(run.phase.kind === "waiting" && run.phase.step === 0);
+const isInLight = (run: TrayRun): boolean => isPaperOpen(run) && !waitsToBegin(run);
 
 function openFact({ stores, class: { id } }: Context, run: TrayRun): words.OpenPaper {
   return {
