@@ -92,9 +92,7 @@ export const mineLanguage = defineCommand({
   name: "mine language",
   summary: "Which language I speak with you",
   options: () => ({
-    language: z
-      .enum([...LANGUAGES, "chat"])
-      .describe("en: English; de: Deutsch; chat: the one your chat is set to"),
+    language: z.enum([...LANGUAGES, "chat"]).describe("The language I speak to you in"),
   }),
   who: whoMay("mine language"),
   visibility: "private",
@@ -131,7 +129,7 @@ export const classForget = defineCommand({
   summary: "Take somebody out of this class's store, for good",
   options: () => ({
     person: z.string().trim().min(1).max(60).describe("Whom"),
-    sure: z.enum(["yes", "no"]).default("no").describe("yes: I know what I am doing"),
+    sure: z.enum(["yes", "no"]).default("no").describe("I know what I am doing"),
   }),
   who: whoMay("class forget"),
   visibility: "private",

@@ -42,7 +42,10 @@ export const planOptions = () => ({
   tank: z.string().trim().min(1).max(8).optional().describe("The tank's number, like T4"),
   rolls: wholeIn(shape.rolls).default(1).describe("How many films go into the tank"),
   format: shape.format.optional().describe("The film's format; 135 if left out"),
-  frame: z.enum(FRAME_SIZES).optional().describe("What the camera makes: half on 135, 6x4.5 to 6x24 on 120"),
+  frame: z
+    .enum(FRAME_SIZES)
+    .optional()
+    .describe("What the camera makes: half frame on 135, 6x4.5 to 6x24 on 120"),
   frames: z.coerce
     .number()
     .multipleOf(0.5)
@@ -57,9 +60,9 @@ export const planOptions = () => ({
     .optional()
     .describe("Developer in the tank, like 300 ml; the tank's own if left out"),
   agitation: agitationOption.optional().describe("first/each/every, in seconds, like 30/5/60, or continuous"),
-  stop: z.enum(["water", "acid"]).optional().describe("water: two rinses; acid: a stop bath"),
-  wash: z.enum(["running", "fill-dump"]).optional().describe("running water, or fill and empty"),
-  washaid: yesNo.optional().describe("yes: a wash aid is used"),
+  stop: z.enum(["water", "acid"]).optional().describe("What stops the developer"),
+  wash: z.enum(["running", "fill-dump"]).optional().describe("How film is washed"),
+  washaid: yesNo.optional().describe("A wash aid is used"),
   clearing: durationIn(CLEARING_SECONDS)
     .optional()
     .describe("The fixer's clearing time as tested, like 45 s"),

@@ -30,7 +30,7 @@ const runOption = z
   .max(12)
   .optional()
   .describe("Which run, like R7; yours if you have only one");
-const sureOption = z.enum(["yes", "no"]).default("no").describe("yes: I know what I am doing");
+const sureOption = z.enum(["yes", "no"]).default("no").describe("I know what I am doing");
 
 /** Here a bare number can only be seconds: nobody with wet hands types the unit. */
 const agoOption = z
@@ -50,7 +50,7 @@ export const runStart = defineCommand({
   options: () => ({
     plan: z.string().min(1).max(12).optional().describe("Which plan, like P12; your newest one if left out"),
     tank: z.string().trim().min(1).max(8).optional().describe("Another tank of the same size, like T4"),
-    wait: sureOption.describe("yes: wait for its tank though another is free, and be called"),
+    wait: sureOption.describe("Wait for its tank though another is free, and be called"),
   }),
   who: "student",
   visibility: "private",

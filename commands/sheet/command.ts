@@ -54,9 +54,9 @@ export const sheetAdd = defineCommand({
     minimum: volumeIn(shape.minConcentrateMl)
       .optional()
       .describe("Minimum of concentrate or stock for one roll, like 100 ml"),
-    tabular: yesNo.optional().describe("yes: tabular-grain film, fixed for three clearing times"),
+    tabular: yesNo.optional().describe("Tabular-grain film, fixed for three clearing times"),
     reuse: reuseOption.optional().describe("Films in a litre/what they add/most films, like 1/10%/10"),
-    replace: yesNo.default("no").describe("yes: take the place of the time at the same temperature and EI"),
+    replace: yesNo.default("no").describe("Take the place of the time at the same temperature and EI"),
   }),
   who: "aide",
   visibility: "private",
@@ -131,7 +131,7 @@ export const sheetExport = defineCommand({
   name: "sheet export",
   summary: "Take the class's data sheets as a file",
   options: () => ({
-    format: z.enum(["csv", "json"]).default("csv").describe("csv for a spreadsheet, json for programs"),
+    format: z.enum(["csv", "json"]).default("csv").describe("What kind of file"),
     film: filmOption.optional().describe("Only the data sheets of this film"),
   }),
   who: "student",

@@ -1,4 +1,5 @@
 import type { Language } from "../../store/shapes/language.ts";
+import { spokenLanguage } from "./language.ts";
 import { choices as de } from "./words/choices.de.ts";
 import { choices as en } from "./words/choices.en.ts";
 
@@ -8,7 +9,12 @@ const EACH: Readonly<Record<Language, Readonly<Record<string, string>>>> = { en,
 const LANGUAGE_NAMES: Readonly<Record<string, string>> = { en: "English", de: "Deutsch" };
 
 /** What a choice of a command's option is called; sizes and the like (`6x9`, `120`) are the same in all languages. */
-export function choiceWord(command: string, option: string, value: string, language: Language): string {
+export function choiceWord(
+  command: string,
+  option: string,
+  value: string,
+  language = spokenLanguage(),
+): string {
   const words = EACH[language];
   return words[`${command} ${option} ${value}`] ?? words[value] ?? LANGUAGE_NAMES[value] ?? value;
 }

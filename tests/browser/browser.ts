@@ -1,6 +1,6 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
-import { chromium, type Browser, type Page } from "playwright-core";
+import { chromium, type Browser, type Locator, type Page } from "playwright-core";
 import { build } from "vite";
 
 /* A real browser for the page's tests: the one the system has. */
@@ -99,6 +99,10 @@ export async function joinDemo(
   await page.getByRole("button", { name: key }).click();
   await page.locator(".link.is-open").waitFor();
 }
+
+/** The field of an option in a form. */
+export const optionField = (form: Page | Locator, name: string): Locator =>
+  form.locator(`.field [name="${name}"]`);
 
 /** `label`: of the line, in the page's language. */
 export async function type(page: Page, line: string, label = "Command"): Promise<void> {

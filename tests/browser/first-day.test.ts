@@ -6,7 +6,7 @@ import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { needing } from "../support/needs.ts";
 import { findBarriers } from "./axe.ts";
-import { launch, openPage, settled, shoot, SIZES } from "./browser.ts";
+import { launch, openPage, optionField, settled, shoot, SIZES } from "./browser.ts";
 
 /*
  * A teacher's first day, from the address that `npm start` prints to a class that can develop, by what the page offers: with
@@ -101,10 +101,8 @@ describe("a teacher's first day", { timeout: 240_000, ...needing("chromium") }, 
         taps += 1;
       };
       const key = (name: string): Locator => page.getByRole("button", { name, exact: true }).first();
-      const fill = async (label: string, text: string, isPasted = false): Promise<void> => {
-        // What is not needed says so behind its name.
-        const field = page.getByLabel(new RegExp(`^${label}( |$)`)).first();
-        await field.fill(text);
+      const fill = async (name: string, text: string, isPasted = false): Promise<void> => {
+        await page.getByLabel(name, { exact: true }).or(optionField(page, name)).first().fill(text);
         taps += 1;
         letters += isPasted ? 2 : text.length;
       };

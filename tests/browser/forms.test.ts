@@ -1,7 +1,7 @@
 import type { Locator } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { needing } from "../support/needs.ts";
-import { joinDemo, openPage, shoot, type } from "./browser.ts";
+import { joinDemo, openPage, optionField, shoot, type } from "./browser.ts";
 import { browser, openRoomForEach, room } from "./room-behind.ts";
 
 /* For people who type no commands: what forms ask, what becomes of a refused one, and how far it is to the first call. */
@@ -22,7 +22,7 @@ describe("forms", { timeout: 60_000, ...needing("chromium") }, () => {
     await tap(page.getByRole("button", { name: "Make a plan" }).first());
     // The first field has the focus, and offers the class's films.
     await tap(page.getByRole("button", { name: "Lantern 400" }));
-    await tap(page.getByLabel("temp", { exact: true }));
+    await tap(optionField(page, "temp"));
     await page.keyboard.type("20");
     await shoot(page, "forms-plan");
     await tap(page.getByRole("button", { name: "Send", exact: true }).last());
@@ -43,16 +43,16 @@ describe("forms", { timeout: 60_000, ...needing("chromium") }, () => {
     expect(await form.locator(".field").count()).toBe(4);
     await form.getByRole("button", { name: /^More/ }).click();
     expect(await form.locator(".field").count()).toBeGreaterThan(15);
-    await form.getByLabel("film", { exact: true }).fill("Lantern 400");
-    await form.getByLabel("temp", { exact: true }).fill("warm");
+    await optionField(form, "film").fill("Lantern 400");
+    await optionField(form, "temp").fill("warm");
     await form.getByRole("button", { name: "Send" }).click();
     // The room refused it: the same form, what was typed, what is wrong, and the cursor in that field.
     await form.locator(".form-says").waitFor();
     expect(await form.locator(".form-says").textContent()).toContain("warm");
-    expect(await form.getByLabel("film", { exact: true }).inputValue()).toBe("Lantern 400");
-    expect(await form.getByLabel("temp", { exact: true }).inputValue()).toBe("warm");
+    expect(await optionField(form, "film").inputValue()).toBe("Lantern 400");
+    expect(await optionField(form, "temp").inputValue()).toBe("warm");
     expect(await form.locator("input:focus").getAttribute("id")).toBe(
-      await form.getByLabel("temp", { exact: true }).getAttribute("id"),
+      await optionField(form, "temp").getAttribute("id"),
     );
     await shoot(page, "forms-refused");
     expect(complaints).toEqual([]);
@@ -64,8 +64,8 @@ describe("forms", { timeout: 60_000, ...needing("chromium") }, () => {
     await type(page, "/help");
     await page.locator(".in-line", { hasText: "/plan film:" }).first().click();
     const form = page.locator(".command-form");
-    expect(await form.getByLabel("temp", { exact: true }).inputValue()).toBe("20");
-    expect(await form.getByLabel("film", { exact: true }).inputValue()).toBe("");
+    expect(await optionField(form, "temp").inputValue()).toBe("20");
+    expect(await optionField(form, "film").inputValue()).toBe("");
     expect(complaints).toEqual([]);
   });
 

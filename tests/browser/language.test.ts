@@ -10,7 +10,7 @@ import { englishIn } from "../support/english.ts";
 import { type RoomServer, startRoom } from "../support/room-server.ts";
 import { findBarriers } from "./axe.ts";
 import { needing } from "../support/needs.ts";
-import { buildPage, joinDemo, launch, openPage, shoot, type } from "./browser.ts";
+import { buildPage, joinDemo, launch, openPage, optionField, shoot, type } from "./browser.ts";
 
 let browser: Browser;
 let room: RoomServer;
@@ -67,14 +67,13 @@ describe("the language of the page", needing("chromium"), () => {
     await page.getByRole("button", { name: "Plan machen" }).click();
     const form = page.getByRole("dialog");
     await form.getByRole("heading", { name: plan ? summaryOf(plan, "de") : "?" }).waitFor();
-    await form.getByLabel("film").first().fill("Lantern 400");
-    // What an option is for stands below it while one is there.
-    expect(englishIn(...(await form.locator("[id$=-about]").allTextContents()))).toEqual([]);
-    await form.getByLabel("developer").first().fill("House MQ");
+    await optionField(form, "film").fill("Lantern 400");
+    expect(englishIn(...(await form.locator(".field .is-about").allTextContents()))).toEqual([]);
+    await optionField(form, "developer").fill("House MQ");
     await form.getByRole("button", { name: /^Mehr/ }).click();
-    await form.getByLabel("dilution").first().fill("1+1");
-    await form.getByLabel("temp").first().fill("20,5");
-    await form.getByLabel("tank").first().fill("1");
+    await optionField(form, "dilution").fill("1+1");
+    await optionField(form, "temp").fill("20,5");
+    await optionField(form, "tank").fill("1");
     await shoot(page, "phone-german-form");
     expect(await overfull(page)).toEqual([]);
     expect(await findBarriers(page)).toEqual([]);

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { findBarriers } from "./axe.ts";
 import { countBright } from "./bright.ts";
 import { needing } from "../support/needs.ts";
-import { joinDemo, openPage, pressInCall, shoot, type } from "./browser.ts";
+import { joinDemo, openPage, optionField, pressInCall, shoot, type } from "./browser.ts";
 import { browser, CALM, openRoomForEach, room, startRun } from "./room-behind.ts";
 
 /** Runs in the browser. */
@@ -133,13 +133,13 @@ describe("the room's page", needing("chromium"), () => {
     const sheet = page.locator("dialog.sheet");
     await sheet.getByRole("button", { name: "Send" }).click();
     await sheet.getByText("Still needed: film").waitFor();
-    await sheet.getByLabel("film", { exact: true }).focus();
+    await optionField(sheet, "film").focus();
     await sheet.getByRole("button", { name: "Lantern 400" }).click();
-    await sheet.getByLabel("temp", { exact: true }).fill("20");
-    await sheet.getByLabel(/^developer/).focus();
+    await optionField(sheet, "temp").fill("20");
+    await optionField(sheet, "developer").focus();
     await sheet.getByRole("button", { name: "House MQ" }).click();
     await sheet.getByRole("button", { name: /^More/ }).click();
-    await sheet.getByLabel(/^dilution/).fill("1+1");
+    await optionField(sheet, "dilution").fill("1+1");
     await shoot(page, "phone-form");
     await sheet.getByRole("button", { name: "Send" }).click();
     const typed = page.locator(".typed");

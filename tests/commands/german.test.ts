@@ -1,6 +1,7 @@
 import { readdirSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { makeCards } from "../../bot/chat/room/cards.ts";
 import type { Command, Forms } from "../../commands/define.ts";
 import { aboutOf, summaryOf } from "../../commands/forms.ts";
 import { commands } from "../../commands/index.ts";
@@ -51,6 +52,19 @@ describe.each(commands.map((command) => [command.name, command] as const))(
     });
   },
 );
+
+/** Where a choice is shown by its German word, nobody finds the English one that its option speaks of. */
+test("no option speaks of a choice by another word than it is shown by", () => {
+  const cards = speaking("de", () => makeCards(commands, "teacher"));
+  const options = cards.flatMap(({ options: each }) => each).filter(({ choices }) => choices.length > 0);
+  expect(options.length).toBeGreaterThan(50);
+  const strays = options.flatMap(({ about, choices }) =>
+    choices
+      .filter(({ value, label }) => value !== label && about.split(/[\s,;:()]+/).includes(value))
+      .map(({ value }) => `${value}: ${about}`),
+  );
+  expect(strays).toEqual([]);
+});
 
 describe.each(filesUnder("commands", /words\/form\.de\.ts$/))("%s", (file) => {
   test("speaks of commands and options there are", async () => {

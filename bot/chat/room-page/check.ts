@@ -52,8 +52,9 @@ function formOf({ name, rest, options }: CommandCard): LineForm {
 
 export function checkValue(option: OptionCard, value: string): LineFaultHere | undefined {
   const { name } = option;
-  if (option.kind === "choice" && !option.choices.includes(value))
-    return { code: "ERR_CHOICE", option: name, choices: option.choices };
+  const choices = option.choices.map((each) => each.value);
+  if (option.kind === "choice" && !choices.includes(value))
+    return { code: "ERR_CHOICE", option: name, choices };
   if (option.longest !== null && [...value].length > option.longest)
     return { code: "ERR_LONGEST", option: name, bound: option.longest };
   if (option.kind !== "whole" && option.kind !== "number") return undefined;

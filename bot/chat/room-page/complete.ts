@@ -1,5 +1,5 @@
 import type { Suggestion } from "../../../commands/define.ts";
-import type { CommandCard, OptionCard } from "../room/wire.ts";
+import type { CommandCard } from "../room/wire.ts";
 import type { Caret } from "./caret.ts";
 
 /* What may be typed next. */
@@ -23,11 +23,12 @@ export function completeLocally(caret: Caret, line: string, cards: readonly Comm
         ...completeLonger(caret.card, caret.typed, caret.others, cards),
       ].slice(0, MOST);
     case "value": {
-      const option = caret.card.options.find(({ name }) => name === caret.option);
-      const own = valuesOf(option)
-        .filter((value) => value.toLowerCase().startsWith(caret.typed.toLowerCase()))
-        .map((value) => chooseValue({ label: value, value }, line.slice(0, caret.from)));
-      return own.slice(0, MOST);
+      const { choices = [] } = caret.card.options.find(({ name }) => name === caret.option) ?? {};
+      const typed = caret.typed.toLowerCase();
+      return choices
+        .filter(({ label, value }) => [label, value].some((each) => each.toLowerCase().startsWith(typed)))
+        .slice(0, MOST)
+        .map((choice) => chooseValue(choice, line.slice(0, caret.from)));
     }
   }
 }
@@ -76,11 +77,6 @@ function completeLonger(
 ): Choice[] {
   if (Object.keys(others).length > 0) return [];
   return completeCommand(`${card.name} ${typed.toLowerCase()}`, cards);
-}
-
-function valuesOf(option: OptionCard | undefined): readonly string[] {
-  if (!option) return [];
-  return option.kind === "yes-no" ? ["yes", "no"] : option.choices;
 }
 
 function chooseValue({ label, value }: Suggestion, before: string): Choice {

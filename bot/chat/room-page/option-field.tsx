@@ -52,24 +52,27 @@ export function OptionField({ command, option, value, others, fault, isFirst, on
 
   const common = {
     id,
+    name: option.name,
     value,
-    "aria-describedby": `${id}-about`,
+    "aria-describedby": fault === null ? undefined : `${id}-fault`,
     "aria-invalid": fault !== null,
     onFocus: () => setHere(true),
   };
-  const choices = option.kind === "yes-no" ? ["yes", "no"] : option.choices;
+  const { choices, preset } = option;
   return (
     <div ref={field} class={`field ${fault ? "is-fault" : ""}`}>
       <label for={id}>
-        {option.name}
+        <span class="is-about">{option.about}</span> <code>{option.name}</code>
         {!option.isRequired && <span class="optional"> {words.forms.optional}</span>}
       </label>
       {choices.length > 0 ? (
         <select {...common} onInput={(event) => onValue(event.currentTarget.value)}>
-          <option value="">{option.preset ?? words.forms.leave}</option>
+          <option value="">
+            {choices.find((each) => each.value === preset)?.label ?? words.forms.leave}
+          </option>
           {choices.map((each) => (
-            <option key={each} value={each}>
-              {each}
+            <option key={each.value} value={each.value}>
+              {each.label}
             </option>
           ))}
         </select>
@@ -80,16 +83,18 @@ export function OptionField({ command, option, value, others, fault, isFirst, on
           {...common}
           type="text"
           inputMode={option.kind === "whole" ? "numeric" : option.kind === "number" ? "decimal" : "text"}
-          placeholder={option.preset ?? ""}
+          placeholder={preset ?? ""}
           autocomplete="off"
           autocapitalize="off"
           spellcheck={false}
           onInput={(event) => onValue(event.currentTarget.value)}
         />
       )}
-      <p class="hint" id={`${id}-about`}>
-        {fault ?? option.about}
-      </p>
+      {fault !== null && (
+        <p class="fault-here" id={`${id}-fault`}>
+          {fault}
+        </p>
+      )}
       {isHere && offers.length > 0 && (
         <div class="chips">
           {offers.map((offer) => (
@@ -111,6 +116,7 @@ export function OptionField({ command, option, value, others, fault, isFirst, on
 
 interface LongTextProps {
   readonly id: string;
+  readonly name: string;
   readonly value: string;
   onValue(value: string): void;
 }

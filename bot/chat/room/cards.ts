@@ -2,6 +2,7 @@ import { z } from "zod";
 import { mayActAs, type Role } from "../../../store/shapes/person.ts";
 import type { Command } from "../../../commands/define.ts";
 import { aboutOf, summaryOf } from "../../../commands/forms.ts";
+import { choiceWord } from "../../../commands/speech/choices.ts";
 import type { CommandCard, OptionCard } from "./wire.ts";
 
 /* The option schemas as the page needs them: for completion, for errors while typing and for forms. */
@@ -59,7 +60,10 @@ function optionCards(command: Command): OptionCard[] {
         isRequired: schema.required.includes(name),
         isFirst: schema.required.includes(name) || (command.first?.includes(name) ?? true),
         kind: kindOf(property),
-        choices: property.enum?.map(String) ?? [],
+        choices: (property.enum ?? []).map((each) => {
+          const value = `${each}`;
+          return { value, label: choiceWord(command.name, name, value) };
+        }),
         least: isBound(minimum) ? minimum : null,
         most: isBound(maximum) ? maximum : null,
         longest: maxLength ?? null,
@@ -80,5 +84,5 @@ function kindOf(property: z.output<typeof propertySchema>): OptionCard["kind"] {
   if (property.enum) return "choice";
   if (property.type === "integer") return "whole";
   if (property.type === "number") return "number";
-  return property.type === "boolean" ? "yes-no" : "text";
+  return "text";
 }

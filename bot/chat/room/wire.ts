@@ -201,8 +201,9 @@ export interface OptionCard {
   readonly name: string;
   readonly about: string;
   readonly isRequired: boolean;
-  readonly kind: "text" | "whole" | "number" | "choice" | "yes-no";
-  readonly choices: readonly string[];
+  readonly kind: "text" | "whole" | "number" | "choice";
+  /** Each with what it is called in the language of the cards. */
+  readonly choices: readonly Suggestion[];
   readonly least: number | null;
   readonly most: number | null;
   readonly longest: number | null;

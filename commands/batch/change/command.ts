@@ -86,9 +86,7 @@ export const batchTopup = defineCommand({
       .optional()
       .describe("fresh: at the bottle's own strength; replenisher, where it was mixed with replenish:"),
     remove: volumeIn(LINE_PARTS.amount).optional().describe("Used bath taken out first, like 300 ml"),
-    to: toOption
-      .optional()
-      .describe("Where that went: silver (fixer only), drain where allowed, waste container, supplier"),
+    to: toOption.optional().describe("Where that went"),
     note: noteOption.describe("A note"),
   }),
   who: "aide",
@@ -126,7 +124,7 @@ export const batchDiscard = defineCommand({
   summary: "Note that a bottle, or a part of it, is thrown away, and where it went",
   options: () => ({
     batch: batchOption.describe("Which bottle, like B3"),
-    to: toOption.describe("silver (fixer only), drain (where local rules allow), waste container, supplier"),
+    to: toOption.describe("Where it went"),
     ml: volumeIn(LINE_PARTS.amount).optional().describe("How much, if not all of it"),
     note: noteOption.describe("Why, or a note"),
   }),

@@ -62,7 +62,7 @@ export const batchMix = defineCommand({
       .describe("Developer: replenisher for each roll, like 70 ml; it is then poured back"),
     full: shelfLifeOption.optional().describe("Shelf life in a full bottle, like 6 months"),
     part: shelfLifeOption.optional().describe("Shelf life in a part-full bottle, like 1 month"),
-    use: z.enum(USAGES).optional().describe("once: portioned and thrown away; again: poured back"),
+    use: z.enum(USAGES).optional().describe("How it is used"),
     source: textIn(shape.source).optional().describe("Where these figures are from"),
     by: z.string().trim().min(1).max(60).optional().describe("Who mixed it; you if left out"),
     mixed: z.string().max(20).optional().describe("When, if not now: yesterday, 2026-05-31"),

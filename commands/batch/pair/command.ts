@@ -59,7 +59,7 @@ export const batchRotate = defineCommand({
   options: () => ({
     fresh: batchOption.describe("The freshly mixed bottle, like B5"),
     first: batchOption.optional().describe("The first bath to drop, where there are several pairs"),
-    to: z.enum(DESTINATIONS).default("silver").describe("Where the old one goes: silver or supplier"),
+    to: z.enum(DESTINATIONS).default("silver").describe("Where the old one goes"),
     note: noteOption.describe("A note"),
   }),
   who: "aide",

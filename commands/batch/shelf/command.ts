@@ -27,7 +27,7 @@ export const batchRestock = defineCommand({
     size: volumeIn(packSchema.shape.packMl)
       .optional()
       .describe("A bottle of concentrate, or what a pack of powder makes; needed the first time"),
-    form: z.enum(FORMS).optional().describe("liquid concentrate, or powder, which is mixed by whole packs"),
+    form: z.enum(FORMS).optional().describe("What is in the pack"),
     dilution: dilutionOption.optional().describe("Working strength, like 1+4; of a powder: stock"),
   }),
   who: "aide",

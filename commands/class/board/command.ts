@@ -14,7 +14,7 @@ export const classBoard = defineCommand({
     channel: z
       .enum(["here", "off"])
       .optional()
-      .describe("here: one message in this channel, kept up to date (teacher); off: no longer"),
+      .describe("Keep the board in this channel, in one message (teacher)"),
   }),
   who: whoMay("class board"),
   visibility: "private",

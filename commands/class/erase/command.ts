@@ -11,7 +11,7 @@ export const classErase = defineCommand({
   summary: "Erase the class with everything in it, after some days of grace",
   options: () => ({
     name: z.string().trim().min(1).max(100).optional().describe("The class's name, to confirm it"),
-    keep: z.enum(["yes"]).optional().describe("yes: keep the class after all"),
+    keep: z.enum(["yes"]).optional().describe("Keep the class after all"),
   }),
   who: whoMay("class erase"),
   visibility: "private",

@@ -13,7 +13,7 @@ export const classFirstday = defineCommand({
     later: z
       .enum([...FIRST_STEPS, "none"])
       .optional()
-      .describe("Puts one step off; none: nothing is put off any more"),
+      .describe("Puts one step off, or none any more"),
   }),
   who: whoMay(FIRST_DAY_COMMAND),
   visibility: "private",

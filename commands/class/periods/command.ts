@@ -32,7 +32,7 @@ export const classPeriods = defineCommand({
     replace: z
       .enum(["yes", "no"])
       .default("no")
-      .describe("yes: the file's periods take the place of all there are"),
+      .describe("The file's periods take the place of all there are"),
     remove: z.coerce
       .number()
       .int()

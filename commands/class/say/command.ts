@@ -13,12 +13,7 @@ export const classSay = defineCommand({
   summary: "Say something to everyone, or to those at a given step",
   options: () => ({
     text: z.string().trim().min(1).max(1000).describe("What to say, like: fixer B4 is exhausted, use B5"),
-    to: z
-      .enum(AUDIENCES)
-      .optional()
-      .describe(
-        "everyone; working: with a run under way; trays: with prints; at, before: by the step of their film",
-      ),
+    to: z.enum(AUDIENCES).optional().describe("Who hears it"),
     step: z.enum(STEP_KINDS).optional().describe("Which step, with to:at (if left out) or to:before"),
   }),
   who: whoMay("class say"),

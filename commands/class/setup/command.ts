@@ -19,10 +19,7 @@ const yesNo = z.enum(["yes", "no"]);
 
 const options = () => ({
   name: z.string().trim().min(1).max(100).optional().describe("What the class is called"),
-  language: z
-    .enum(LANGUAGES)
-    .optional()
-    .describe("Language of the class's channel, board and digests: en, de"),
+  language: z.enum(LANGUAGES).optional().describe("Language of the class's channel, board and digests"),
   zone: z.string().trim().min(1).max(60).optional().describe("Its time zone, like Europe/Lisbon"),
   channel: z
     .string()
@@ -37,9 +34,9 @@ const options = () => ({
   dryslots: wholeIn(shape.drySlots).optional().describe("How many films can hang to dry at once"),
   fixmin: durationIn(shape.fixMinSeconds).optional().describe("The minimum time in the fixer: 5 min"),
   washmin: durationIn(shape.washMinSeconds).optional().describe("The minimum time in running water: 20 min"),
-  washmethod: shape.washMethod.unwrap().optional().describe("running water, or fill and empty"),
-  washaid: yesNo.optional().describe("yes: a wash aid is used"),
-  stop: shape.stop.unwrap().optional().describe("water: two rinses; acid: a stop bath"),
+  washmethod: shape.washMethod.unwrap().optional().describe("How film is washed"),
+  washaid: yesNo.optional().describe("A wash aid is used"),
+  stop: shape.stop.unwrap().optional().describe("What stops the developer"),
   agitation: z
     .string()
     .trim()
@@ -59,10 +56,8 @@ const options = () => ({
   warn: wholeIn(shape.warnSeconds)
     .optional()
     .describe("Seconds before pour-out at which the next bath is called for"),
-  closedpages: yesNo
-    .optional()
-    .describe("yes: phones may be called while their page is closed, by the internet"),
-  threads: yesNo.optional().describe("yes: a run started in the class's channel is called in its own thread"),
+  closedpages: yesNo.optional().describe("Phones may be called while their page is closed, by the internet"),
+  threads: yesNo.optional().describe("A run started in the class's channel is called in its own thread"),
   aiderole: textIn(shape.aideRole)
     .optional()
     .meta(picks("role"))

@@ -9,7 +9,7 @@ export const forms: Forms = {
       to: "Die Klingel, zum Beispiel 20:30",
       name: "Wie der Kurstermin heißt, zum Beispiel Abendkurs",
       file: "Der Text einer Kalenderdatei (.ics): Ihre wöchentlichen Termine werden Kurstermine",
-      replace: "yes: Die Kurstermine der Datei ersetzen alle bisherigen",
+      replace: "Die Kurstermine der Datei ersetzen alle bisherigen",
       remove: "Nimmt den Kurstermin mit dieser Nummer heraus",
     },
   },
@@ -24,7 +24,7 @@ export const forms: Forms = {
   },
   "class firstday": {
     summary: "Was vor dem ersten Film zu tun ist, abgehakt, sobald es getan ist",
-    options: { later: "Verschiebt einen Schritt; none: Nichts ist mehr verschoben" },
+    options: { later: "Verschiebt einen Schritt, oder keinen mehr" },
   },
   "class mend": {
     summary: "Zeigen, was sich im Kurs nicht lesen lässt und warum, und es beiseitelegen",
@@ -33,7 +33,7 @@ export const forms: Forms = {
   "class board": {
     summary: "Alle Dosen jetzt: wer, welcher Schritt, bis wann, zu spät oder nicht",
     options: {
-      channel: "here: eine Nachricht in diesem Kanal, immer aktuell (Lehrkraft); off: nicht mehr",
+      channel: "Die Tafel in diesem Kanal zeigen, in einer Nachricht (Lehrkraft)",
     },
   },
   "class digest": {
@@ -50,7 +50,7 @@ export const forms: Forms = {
     summary: "Den Kurs mit allem darin löschen, nach einigen Tagen Frist",
     options: {
       name: "Der Name des Kurses, zur Bestätigung",
-      keep: "yes: den Kurs doch behalten",
+      keep: "Den Kurs doch behalten",
     },
   },
   "class turns": {
@@ -81,7 +81,7 @@ export const forms: Forms = {
     summary: "Allen etwas sagen, oder denen bei einem bestimmten Schritt",
     options: {
       text: "Was zu sagen ist, zum Beispiel: Fixierbad B4 ist verbraucht, nehmt B5",
-      to: "everyone: alle; working: mit einem Lauf; trays: mit Abzügen; at, before: nach dem Schritt",
+      to: "Wer es hört",
       step: "Welcher Schritt, mit to:at (auch weggelassen) oder to:before",
     },
   },
@@ -89,7 +89,7 @@ export const forms: Forms = {
     summary: "Den Kurs einrichten, Teil für Teil; ohne Angaben: was schon steht und was noch fehlt",
     options: {
       name: "Wie der Kurs heißt",
-      language: "Sprache für Kanal, Tafel und Wochenzahlen des Kurses: en, de",
+      language: "Sprache für Kanal, Tafel und Wochenzahlen des Kurses",
       zone: "Seine Zeitzone, zum Beispiel Europe/Berlin",
       channel: "Der Kanal, der zum ganzen Kurs spricht; here: dieser",
       sinks: "Wie viele zugleich an den Becken arbeiten können",
@@ -97,9 +97,9 @@ export const forms: Forms = {
       dryslots: "Wie viele Filme zugleich zum Trocknen hängen können",
       fixmin: "Die kürzeste Zeit im Fixierbad: 5 min",
       washmin: "Die kürzeste Zeit in fließendem Wasser: 20 min",
-      washmethod: "running: fließendes Wasser; fill-dump: füllen und leeren",
-      washaid: "yes: Eine Wässerungshilfe wird benutzt",
-      stop: "water: zwei Zwischenwässerungen; acid: ein Stoppbad",
+      washmethod: "Wie gewässert wird",
+      washaid: "Eine Wässerungshilfe wird benutzt",
+      stop: "Was den Entwickler stoppt",
       agitation: "Anfang/Dauer/Abstand in Sekunden, zum Beispiel 30/5/60; sheet: wie auf jedem Datenblatt",
       dry: "Wie lange Filme zum Trocknen hängen: 25 min",
       room: "Die übliche Temperatur des Raums: 19C",
@@ -107,8 +107,8 @@ export const forms: Forms = {
       sleeves: "Bilder in einem Streifen eurer Hüllen",
       pourout: "Sekunden vor dem Ende der Entwicklung, bei denen das Ausgießen beginnt",
       warn: "Sekunden vor dem Ausgießen, bei denen das nächste Bad gerufen wird",
-      closedpages: "yes: Handys dürfen bei geschlossener Seite gerufen werden, über das Internet",
-      threads: "yes: Ein Film, der im Kanal des Kurses startet, bekommt für seine Signale einen Thread",
+      closedpages: "Handys dürfen bei geschlossener Seite gerufen werden, über das Internet",
+      threads: "Ein Film, der im Kanal des Kurses startet, bekommt für seine Signale einen Thread",
       aiderole: "Die Rolle des Chats, die zur Hilfskraft macht; oder none",
       teacherrole: "Die Rolle des Chats, die zur Lehrkraft macht; oder none",
     },

@@ -35,10 +35,7 @@ export const contactSheet = defineCommand({
       .max(80)
       .optional()
       .describe("Which roll, like L12, or several: L12, L13; your newest if left out"),
-    sleeves: z
-      .enum(["in", "out"])
-      .default("out")
-      .describe("in: through the sleeve; out: strips on the paper"),
+    sleeves: z.enum(["in", "out"]).default("out").describe("Where the strips are while they are exposed"),
     paper: paperOption.optional().describe("Box of paper, by its number"),
     size: readBy(parseSize).optional().describe("Size of the paper, like 8x10 or 24x30, if not the box's"),
     enlarger: enlargerOption.optional().describe("Which enlarger; the class's only one if left out"),

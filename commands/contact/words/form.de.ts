@@ -7,7 +7,7 @@ export const forms: Forms = {
     summary: "Ein Kontaktbogen: wie die Streifen auf dem Papier liegen und wie lange belichtet wird",
     options: {
       roll: "Welcher Film, etwa L12, oder mehrere: L12, L13; ohne Angabe dein neuester",
-      sleeves: "in: durch die Hülle; out: Streifen auf dem Papier",
+      sleeves: "Wo die Streifen beim Belichten liegen",
       paper: "Schachtel Papier, nach ihrer Nummer",
       size: "Format des Papiers, etwa 18x24 oder 24x30, wenn nicht das der Schachtel",
       enlarger,

@@ -5,7 +5,7 @@ export const forms: Forms = {
   "mine export": { summary: "Alles, was von dir gespeichert ist, als Datei zum Mitnehmen", options: {} },
   "mine language": {
     summary: "In welcher Sprache ich mit dir spreche",
-    options: { language: "en: English; de: Deutsch; chat: die, auf die dein Chat gestellt ist" },
+    options: { language: "In welcher Sprache ich mit dir spreche" },
   },
   "mine phone": {
     summary: "Ein Code, mit dem du auf einem anderen Gerät weitermachst",
@@ -21,6 +21,6 @@ export const forms: Forms = {
   },
   "class forget": {
     summary: "Jemanden aus dem Speicher dieses Kurses nehmen, für immer",
-    options: { person: "Wen", sure: "yes: Ich weiß, was ich tue" },
+    options: { person: "Wen", sure: "Ich weiß, was ich tue" },
   },
 };

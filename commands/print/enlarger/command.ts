@@ -15,12 +15,12 @@ export const printEnlarger = defineCommand({
   options: () => ({
     enlarger: enlargerOption.describe("Its number, as it is labelled: 1 or E1"),
     name: textIn(shape.name).optional().describe("What the class calls it"),
-    light: z.enum(LIGHTS).optional().describe("condenser: bundled light; diffuse: scattered light"),
+    light: z.enum(LIGHTS).optional().describe("How it lights the negative"),
     lens: wholeIn(shape.lensMm).optional().describe("Focal length of its lens in mm, like 50"),
     timer: numberIn(shape.timerTenths, 10)
       .optional()
       .describe("The finest step its timer can be set in, in seconds: 0.1, 0.5 or 1"),
-    remove: z.enum(["yes"]).optional().describe("yes: take it off the list"),
+    remove: z.enum(["yes"]).optional().describe("Take it off the list"),
   }),
   who: whoMay("print enlarger"),
   visibility: "private",

@@ -15,7 +15,7 @@ export const printExport = defineCommand({
   name: "print export",
   summary: "The log of prints as a file, CSV or JSON: everything a print has but its photo",
   options: () => ({
-    as: z.enum(LOG_FORMATS).default("csv").describe("csv for a spreadsheet, json for programs"),
+    as: z.enum(LOG_FORMATS).default("csv").describe("What kind of file"),
     words: z.string().max(200).default("").describe("Only prints with these words"),
     person: z.string().trim().min(1).max(60).optional().describe("Only this person's"),
     when: z.string().trim().min(1).max(20).optional().describe("2026-03-01, 2026-03, last week, 3 weeks"),

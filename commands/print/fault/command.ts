@@ -25,7 +25,7 @@ export const printFault = defineCommand({
     look: z
       .enum([...PRINT_LOOKS, "none"])
       .optional()
-      .describe("What you see; none: no fault after all"),
+      .describe("What you see"),
     cause: z.string().trim().min(1).max(40).optional().describe("Which cause it was; or unknown"),
   }),
   who: whoMay("print fault"),

@@ -23,7 +23,7 @@ export const printFind = defineCommand({
     roll: z.string().min(1).max(12).optional().describe("From which roll, like L12"),
     frame: textIn(frameSchema).optional().describe("From which frame, like 12A"),
     rating: z.coerce.number().int().min(1).max(5).optional().describe("Rated 1 to 5"),
-    fault: z.enum(["yes"]).optional().describe("yes: only prints with a fault"),
+    fault: z.enum(["yes"]).optional().describe("Only prints with a fault"),
     when: z
       .string()
       .trim()

@@ -17,7 +17,7 @@ export const printPaper = defineCommand({
   options: () => ({
     paper: paperOption.describe("The box's number, as it is labelled: 2 or X2"),
     name: textIn(shape.name).optional().describe("What is on the box"),
-    kind: z.enum(PAPER_KINDS).optional().describe("resin-coated or fibre"),
+    kind: z.enum(PAPER_KINDS).optional().describe("What the paper is made of"),
     size: readBy(parseSize).optional().describe("Like 18x24 cm or 8x10 in"),
     grade: readBy(parseGrade)
       .optional()
@@ -29,7 +29,7 @@ export const printPaper = defineCommand({
     dry: wholeIn(shape.dryDownPercent)
       .optional()
       .describe("How much darker it dries, per cent, if you measured it: 10"),
-    remove: z.enum(["yes"]).optional().describe("yes: take it off the list"),
+    remove: z.enum(["yes"]).optional().describe("Take it off the list"),
   }),
   who: whoMay("print paper"),
   visibility: "private",

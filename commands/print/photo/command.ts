@@ -11,7 +11,7 @@ export const printPhoto = defineCommand({
   summary: "The photo of a print: shows it, keeps one, takes it off",
   options: () => ({
     print: z.string().min(1).max(12).optional().describe("Which print, like V7; your newest if left out"),
-    remove: z.enum(["yes"]).optional().describe("yes: take the photo off"),
+    remove: z.enum(["yes"]).optional().describe("Take the photo off"),
   }),
   who: whoMay("print photo"),
   visibility: "private",

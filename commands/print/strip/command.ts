@@ -30,10 +30,7 @@ export const printStrip = defineCommand({
       .optional()
       .describe("In place of stops, so many seconds more for each bar: 5"),
     bars: wholeIn(stripSchema.shape.bars).default(5).describe("How many bars"),
-    way: z
-      .enum(STRIP_WAYS)
-      .default("cover")
-      .describe("cover: cover one bar more each time; uncover: open one more"),
+    way: z.enum(STRIP_WAYS).default("cover").describe("What the card does each time"),
     enlarger: enlargerOption
       .optional()
       .describe("Which enlarger, for its timer; the class's only one if left out"),

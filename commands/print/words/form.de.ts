@@ -29,10 +29,10 @@ export const forms: Forms = {
     options: {
       enlarger: "Seine Nummer, wie sie daran steht: 1 oder E1",
       name: "Wie der Kurs ihn nennt",
-      light: "condenser: gebündeltes Licht; diffuse: gestreutes Licht",
+      light: "Wie er das Negativ beleuchtet",
       lens: "Brennweite des Objektivs in mm, etwa 50",
       timer: "Feinster Schritt der Zeitschaltuhr in Sekunden: 0,1, 0,5 oder 1",
-      remove: "yes: von der Liste nehmen",
+      remove: "Von der Liste nehmen",
     },
   },
   "print paper": {
@@ -40,13 +40,13 @@ export const forms: Forms = {
     options: {
       paper: "Die Nummer der Schachtel, wie sie daran steht: 2 oder X2",
       name: "Was auf der Schachtel steht",
-      kind: "resin-coated: PE-Papier; fibre: Barytpapier",
+      kind: "Woraus das Papier ist",
       size: "Etwa 18x24 cm oder 8x10 in",
       grade: "Bei fester Gradation, etwa 2; bei variablem Kontrast weglassen",
       lot: "Die Chargennummer des Herstellers",
       speed: "ISO-Empfindlichkeit von Schachtel oder Datenblatt, etwa 200",
       dry: "Um wie viel Prozent es dunkler trocknet, wenn gemessen: 10",
-      remove: "yes: von der Liste nehmen",
+      remove: "Von der Liste nehmen",
     },
   },
   "print measure": {
@@ -68,7 +68,7 @@ export const forms: Forms = {
       step: "Von Feld zu Feld, in Blenden",
       seconds: "Statt Blenden je Feld so viele Sekunden mehr: 5",
       bars: "Wie viele Felder",
-      way: "cover: jedes Mal ein Feld mehr abdecken; uncover: eines mehr freigeben",
+      way: "Was die Karte jedes Mal tut",
       enlarger: "Welcher Vergrößerer, wegen seiner Zeitschaltuhr; ohne Angabe der einzige",
       timer,
       paper: "Welche Schachtel Papier, etwa 2 oder X2",
@@ -133,7 +133,7 @@ export const forms: Forms = {
       roll: "Von welchem Film, etwa L12",
       frame: "Von welchem Bild, etwa 12A",
       rating: "Wertung von 1 bis 5",
-      fault: "yes: nur Abzüge mit einem Fehler",
+      fault: "Nur Abzüge mit einem Fehler",
       when: "1.3.2026, 3.2026, heute, letzte Woche, 3 Wochen",
       page: "Seite, ab 1",
     },
@@ -155,18 +155,18 @@ export const forms: Forms = {
     summary: "Vom Bild auf dem Abzug zur Ursache, abgewogen nach dem, was eingetragen ist",
     options: {
       print,
-      look: "Was du siehst; none: doch kein Fehler",
+      look: "Was du siehst",
       cause: "Welche Ursache es war; oder unknown",
     },
   },
   "print photo": {
     summary: "Das Foto eines Abzugs zeigen, dazulegen oder entfernen",
-    options: { print, remove: "yes: das Foto entfernen", photo: "Das Foto dazu: JPEG oder PNG" },
+    options: { print, remove: "Das Foto entfernen", photo: "Das Foto dazu: JPEG oder PNG" },
   },
   "print export": {
     summary: "Das Buch der Abzüge als Datei, CSV oder JSON: alles zu jedem Abzug außer dem Foto",
     options: {
-      as: "csv für ein Tabellenprogramm, json für andere Programme",
+      as: "Was für eine Datei",
       words: "Nur Abzüge mit diesen Wörtern",
       person: "Nur die Abzüge dieser Person",
       when: "1.3.2026, 3.2026, letzte Woche, 3 Wochen",

@@ -14,7 +14,7 @@ export const rollExport = defineCommand({
   name: "roll export",
   summary: "The log as a file, CSV or JSON: everything a roll has but its photo",
   options: () => ({
-    as: z.enum(LOG_FORMATS).default("csv").describe("csv for a spreadsheet, json for programs"),
+    as: z.enum(LOG_FORMATS).default("csv").describe("What kind of file"),
     words: z.string().max(200).default("").describe("Only rolls with these words"),
     person: z.string().trim().min(1).max(60).optional().describe("Only this person's"),
     film: z.string().trim().min(1).max(60).optional().describe("Only this film"),

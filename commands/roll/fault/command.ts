@@ -16,17 +16,14 @@ export const rollFault = defineCommand({
   summary: "From what you see on the negative to its cause, weighed by the roll's own record",
   options: () => ({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
-    kind: z
-      .enum(LOOK_GROUP_NAMES)
-      .optional()
-      .describe("Roughly what you see: too light, too dark, marks, or colour and surface"),
+    kind: z.enum(LOOK_GROUP_NAMES).optional().describe("Roughly what you see"),
     look: z
       .enum([...LOOKS, "none"])
       .optional()
-      .describe("What you see; none: no fault after all"),
+      .describe("What you see"),
     edge: z.enum(EDGES).optional().describe("The maker's names and numbers on the border"),
     margin: z.enum(MARGINS).optional().describe("The border outside and between the frames"),
-    place: z.enum(EXTENTS).optional().describe("Everywhere, or only in patches"),
+    place: z.enum(EXTENTS).optional().describe("How much of it"),
     sure: z.enum(["yes", "no"]).default("yes").describe("no: don't ask further"),
     cause: z.string().trim().min(1).max(40).optional().describe("Which cause it was; or unknown"),
   }),

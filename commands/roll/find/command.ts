@@ -33,7 +33,7 @@ export const rollFind = defineCommand({
     fault: z.string().trim().min(1).max(60).optional().describe("What was seen, like thin; or any"),
     rating: z.coerce.number().int().min(1).max(5).optional().describe("Rated 1 to 5"),
     outcome: z.enum(["finished", "stopped"]).optional().describe("How the run ended"),
-    late: z.enum(["yes"]).optional().describe("yes: only with calls that came late or were missed"),
+    late: z.enum(["yes"]).optional().describe("Only with calls that came late or were missed"),
     page: z.coerce.number().int().min(1).max(9999).default(1).describe("Page, from 1"),
   }),
   who: whoMay("roll find"),

@@ -24,7 +24,7 @@ export const rollFrame = defineCommand({
     mark: z
       .enum([...FRAME_MARKS, "none"])
       .optional()
-      .describe("best, print (print this), unsharp, lost (cut through, blank); none takes marks off"),
+      .describe("Which mark; to find: those that have it"),
   }),
   who: whoMay("roll frame"),
   visibility: "private",

@@ -11,7 +11,7 @@ export const rollPhoto = defineCommand({
   summary: "The photo of a roll's contact sheet: shows it, keeps one, takes it off",
   options: () => ({
     roll: z.string().min(1).max(12).optional().describe("Which roll, like L12; your newest if left out"),
-    remove: z.enum(["yes"]).optional().describe("yes: take the photo off"),
+    remove: z.enum(["yes"]).optional().describe("Take the photo off"),
   }),
   who: whoMay("roll photo"),
   visibility: "private",

@@ -22,7 +22,7 @@ export const forms: Forms = {
     options: {
       roll: "Welcher Film, etwa L12; zum Finden: jeder, wenn er fehlt",
       frame: "Welche Bilder, etwa 7 oder 3, 7-9; zum Finden: keine",
-      mark: "best, print (abziehen), unsharp, lost (zerschnitten, leer); none entfernt Zeichen",
+      mark: "Welches Zeichen; zum Finden: Bilder, die es haben",
     },
   },
   "roll find": {
@@ -40,8 +40,8 @@ export const forms: Forms = {
       to,
       fault: "Was man sah, etwa dünn; oder any für irgendeinen",
       rating: "Wertung von 1 bis 5",
-      outcome: "Wie der Lauf endete: finished (fertig) oder stopped (abgebrochen)",
-      late: "yes: nur mit Signalen, die zu spät kamen oder ausfielen",
+      outcome: "Wie der Lauf endete",
+      late: "Nur mit Signalen, die zu spät kamen oder ausfielen",
       page: "Seite, ab 1",
     },
   },
@@ -49,11 +49,11 @@ export const forms: Forms = {
     summary: "Vom Bild auf dem Negativ zur Ursache, abgewogen nach dem, was im Filmbuch steht",
     options: {
       roll,
-      kind: "Ungefähr, was du siehst: zu hell, zu dunkel, Flecken, Farbe und Oberfläche",
-      look: "Was du siehst; none: doch kein Fehler",
+      kind: "Ungefähr, was du siehst",
+      look: "Was du siehst",
       edge: "Namen und Zahlen des Herstellers am Rand",
       margin: "Der Rand außen und zwischen den Bildern",
-      place: "Überall oder nur stellenweise",
+      place: "Wie viel davon",
       sure: "no: nicht weiter fragen",
       cause: "Welche Ursache es war; oder unknown",
     },
@@ -62,14 +62,14 @@ export const forms: Forms = {
     summary: "Das Foto vom Kontaktbogen eines Films zeigen, dazulegen oder entfernen",
     options: {
       roll,
-      remove: "yes: das Foto entfernen",
+      remove: "Das Foto entfernen",
       photo: "Das Foto dazu: JPEG oder PNG",
     },
   },
   "roll export": {
     summary: "Das Filmbuch als Datei, CSV oder JSON: alles zu jedem Film außer dem Foto",
     options: {
-      as: "csv für ein Tabellenprogramm, json für andere Programme",
+      as: "Was für eine Datei",
       words: "Nur Filme mit diesen Wörtern",
       person: "Nur die Filme dieser Person",
       film: "Nur diesen Film",

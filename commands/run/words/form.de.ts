@@ -1,7 +1,7 @@
 import type { Forms } from "../../define.ts";
 
 const RUN = "Welcher Lauf, etwa R7; deiner, wenn du nur einen hast";
-const SURE = "yes: Ich weiß, was ich tue";
+const SURE = "Ich weiß, was ich tue";
 
 export const forms: Forms = {
   "run start": {
@@ -9,7 +9,7 @@ export const forms: Forms = {
     options: {
       plan: "Welcher Plan, etwa P12; ohne Angabe dein neuester",
       tank: "Eine andere Dose, die gleich groß ist, etwa T4",
-      wait: "yes: auf die Dose warten, obwohl eine andere frei ist, mit Signal",
+      wait: "Auf die Dose warten, obwohl eine andere frei ist, mit Signal",
     },
   },
   "run next": {

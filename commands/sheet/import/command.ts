@@ -37,7 +37,7 @@ export const sheetImport = defineCommand({
     replace: z
       .enum(["yes", "no"])
       .default("no")
-      .describe("yes: times of the file take the place of other ones for the same film and bath"),
+      .describe("Times of the file take the place of other ones for the same film and bath"),
   }),
   first: ["film", "developer", "dilution", "speed"],
   who: whoMay("sheet import"),

@@ -60,7 +60,7 @@ const options = () => ({
   developer: developerOption.optional().describe("To keep the time: the developer's name"),
   dilution: sheetDilutionOption.optional().describe("To keep the time: like 1+9, or stock"),
   temp: temperatureIn(BATH_TENTHS_C).optional().describe("To keep the time: the developer's temperature"),
-  save: z.enum(["yes", "no"]).default("no").describe("yes: the time goes into the class's data sheet"),
+  save: z.enum(["yes", "no"]).default("no").describe("The time goes into the class's data sheet"),
 });
 type Input = InputOf<typeof options>;
 

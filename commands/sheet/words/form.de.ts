@@ -21,9 +21,9 @@ export const forms: Forms = {
       coldest: "Niedrigste Temperatur, die das Datenblatt erlaubt",
       hottest: "Höchste Temperatur, die das Datenblatt erlaubt",
       minimum: "Wenigstes Konzentrat (oder Stammlösung) für einen Film, wie 100 ml",
-      tabular: "yes: Film mit Flachkristallen, wird drei Klärzeiten lang fixiert",
+      tabular: "Film mit Flachkristallen, wird drei Klärzeiten lang fixiert",
       reuse: "Filme je Liter/Zugabe/höchstens Filme, wie 1/10%/10",
-      replace: "yes: ersetzt die Zeit bei derselben Temperatur und demselben EI",
+      replace: "Ersetzt die Zeit bei derselben Temperatur und demselben EI",
     },
   },
   "sheet show": {
@@ -43,7 +43,7 @@ export const forms: Forms = {
       dilution: "Welche Verdünnung, wenn es nicht in der Tabelle steht: 1+9",
       speed: "Empfindlichkeit des Films, wenn er neu ist",
       source: "Woher die Zeiten kommen",
-      replace: "yes: Zeiten der Datei ersetzen andere für denselben Film im selben Bad",
+      replace: "Zeiten der Datei ersetzen andere für denselben Film im selben Bad",
     },
   },
   "sheet undo": {
@@ -53,7 +53,7 @@ export const forms: Forms = {
   "sheet export": {
     summary: "Die Datenblätter des Kurses als Datei mitnehmen",
     options: {
-      format: "csv für ein Tabellenprogramm, json für andere Programme",
+      format: "Was für eine Datei",
       film: "Nur die Datenblätter dieses Films",
     },
   },
@@ -72,7 +72,7 @@ export const forms: Forms = {
       developer: "Soll die Zeit bleiben: Name des Entwicklers",
       dilution: "Soll die Zeit bleiben: wie 1+9, oder stock (Stammlösung)",
       temp: "Soll die Zeit bleiben: Temperatur des Entwicklers",
-      save: "yes: die Zeit kommt auf das Datenblatt des Kurses",
+      save: "Die Zeit kommt auf das Datenblatt des Kurses",
     },
   },
   "sheet judge": {

@@ -21,7 +21,7 @@ export const trayFactor = defineCommand({
       .max(100)
       .optional()
       .describe(`Developing agents, like metol or pyro, metol`),
-    contrast: z.enum(CONTRASTS).default("normal").describe("soft, normal or strong prints"),
+    contrast: z.enum(CONTRASTS).default("normal").describe("How contrasty the prints are to be"),
     factor: numberIn(trayLineSchema.shape.factor).optional().describe("A factor you know, like 15"),
     seen: durationIn(SEEN_SECONDS).optional().describe("When the image first appeared, like 9 s"),
     whole: durationIn(WHOLE_SECONDS).optional().describe("The whole developing time, like 2:15"),

@@ -21,7 +21,7 @@ export const trayLights = defineCommand({
   summary: "White light is to come on: who has paper open? Warns all at the trays, or says who is not ready",
   options: () => ({
     in: durationIn(WARNING_SECONDS).default(USUAL_SECONDS).describe("How long from now, like 60 s"),
-    sure: z.enum(["yes", "no"]).default("no").describe("yes: I have seen that all paper is covered"),
+    sure: z.enum(["yes", "no"]).default("no").describe("I have seen that all paper is covered"),
   }),
   who: whoMay("tray lights"),
   visibility: "private",

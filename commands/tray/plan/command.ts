@@ -37,9 +37,9 @@ const options = () => ({
   line: wholeIn(trayLineSchema.shape.number)
     .optional()
     .describe("Which line of trays; the first if left out"),
-  fixer: z.enum(FIXERS).default("usual").describe("strong: rapid fixer as strong as for film"),
-  washaid: yesNo.default("yes").describe("Fibre paper: yes, a wash aid is used"),
-  lasting: yesNo.default("yes").describe("Fibre paper: no, it is a work print that need not last"),
+  fixer: z.enum(FIXERS).default("usual").describe("How strong the fixer is"),
+  washaid: yesNo.default("yes").describe("Fibre paper: a wash aid is used"),
+  lasting: yesNo.default("yes").describe("Fibre paper: it is to last; a work print need not"),
   clear: durationIn(CLEAR_SECONDS)
     .optional()
     .describe("First clear patch of your own strip in this fixer, like 25 s"),

@@ -9,6 +9,7 @@ import {
 } from "../../../../bot/chat/room-page/complete.ts";
 import { en } from "../../../../bot/chat/room-page/words.en.ts";
 import { commands } from "../../../../commands/index.ts";
+import { speaking } from "../../../../commands/speech/language.ts";
 import { parseLine } from "../../../../commands/speech/line.ts";
 
 const cards = makeCards(commands, "student");
@@ -46,6 +47,15 @@ describe("what may come next", () => {
     const labels = choices("/plan ").map(({ label }) => label);
     expect(labels.slice(0, 2).sort()).toEqual(["film:", "temp:"]);
     expect(choices("/plan film:Lantern 400 ").map(({ label }) => label)).not.toContain("film:");
+  });
+
+  test("choices by what is typed of them, or by what the reader's language calls them", () => {
+    const german = speaking("de", () => makeCards(commands, "student"));
+    const taken = (line: string) => completeLocally(readCaret(line, german), line, german);
+    const running = { label: "fließendes Wasser", hint: "running", line: "/plan wash:running " };
+    expect(taken("/plan wash:run")).toEqual([running]);
+    expect(taken("/plan wash:fließ")).toEqual([running]);
+    expect(choices("/plan wash:run")).toEqual([{ ...running, label: "running water" }]);
   });
 
   test("a value taken from the room is a line the room reads as the same value", () => {
