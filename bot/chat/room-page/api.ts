@@ -36,7 +36,8 @@ export const api = {
   join: (code: string, name: string) => ask("/api/join", { code, name }),
   joinStaff: (code: string, name: string, passphrase: string) =>
     ask("/api/staff", { code, name, passphrase }),
-  joinDemo: (name: string, role: "student" | "teacher") => ask("/api/demo", { name, role }),
+  joinDemo: (name: string, role: "student" | "teacher", language: Language) =>
+    ask("/api/demo", { name, role, language }),
   push: () => ask<PushState>("/api/push"),
   pushOn: (subscription: PushSubscriptionJSON) => ask<PushState>("/api/push/on", subscription),
   pushOff: () => ask<PushState>("/api/push/off", {}),

@@ -82,13 +82,14 @@ function DemoDoor({
   enter,
 }: DoorProps & { className: string; onGuide: () => void }) {
   const { door, guide } = useWords();
+  const language = useRoomPart((state) => state.language);
   const [name, setName] = useState(readKept("name", ""));
   return (
     <form
       class="door-card"
       onSubmit={(event) => {
         event.preventDefault();
-        void enter(name, api.joinDemo(name, "student"));
+        void enter(name, api.joinDemo(name, "student", language));
       }}
     >
       <h2>{door.demoTitle}</h2>
@@ -105,7 +106,7 @@ function DemoDoor({
         class="key"
         type="button"
         disabled={isBusy}
-        onClick={() => void enter("", api.joinDemo(door.demoTeacherName, "teacher"))}
+        onClick={() => void enter("", api.joinDemo(door.demoTeacherName, "teacher", language))}
       >
         {door.demoTeacher}
       </button>

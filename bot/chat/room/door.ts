@@ -1,4 +1,5 @@
 import { chatOf } from "../../../store/shapes/chat-key.ts";
+import type { Language } from "../../../store/shapes/language.ts";
 import type { Role } from "../../../store/shapes/person.ts";
 import type { SchoolClass } from "../../../store/shapes/school.ts";
 import { returnsByCode } from "../../../commands/mine/return.ts";
@@ -33,7 +34,10 @@ export interface Door {
   joinAsStaff(
     request: DoorRequest & { readonly code: string; readonly passphrase: string },
   ): Promise<Result<Entry, DoorCode>>;
-  joinDemo(request: DoorRequest & { readonly role: "student" | "teacher" }): Result<Entry, DoorCode>;
+  /** Whoever comes in first has it speak their language. */
+  joinDemo(
+    request: DoorRequest & { readonly role: "student" | "teacher"; readonly language: Language },
+  ): Result<Entry, DoorCode>;
   /** Somebody of the class on another device, with the code they were given for it. */
   returnTo(
     request: Omit<DoorRequest, "name" | "current"> & { readonly code: string },
@@ -151,7 +155,13 @@ export function createDoor({ stores, rooms, openDemo }: DoorParts): Door {
     joinDemo(request) {
       const demo = openDemo();
       if (!demo) return fail("ERR_NO_DEMO");
-      return enter(demo.id, request.role, request);
+      const isFirst = rooms.sessionsOf(demo.id).length === 0 && !demo.habits.answered.includes("language");
+      return stores.atomically(() => {
+        const entry = enter(demo.id, request.role, request);
+        const { language } = request;
+        if (entry.ok && isFirst) stores.classes.setHabits(demo.id, { ...demo.habits, language });
+        return entry;
+      });
     },
   };
 }

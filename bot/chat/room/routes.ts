@@ -23,7 +23,8 @@ const joinSchema = z.object({ code, name });
 const staffSchema = z.object({ code, name, passphrase: z.string().min(1).max(100) });
 const returnSchema = z.object({ code });
 const leaveSchema = z.object({ isSure: z.boolean().default(false) });
-const demoSchema = z.object({ name, role: z.enum(["student", "teacher"]) });
+const language = z.enum(LANGUAGES).catch(DEFAULT_LANGUAGE);
+const demoSchema = z.object({ name, role: z.enum(["student", "teacher"]), language });
 
 export interface RouteParts {
   readonly stores: Stores;
@@ -45,7 +46,7 @@ export interface RouteParts {
 /** What a guess gets wrong; a name that is taken is none. */
 const WRONG: ReadonlySet<DoorCode> = new Set(["ERR_CODE", "ERR_PASSPHRASE", "ERR_RETURN_CODE"]);
 
-const cardsQuery = z.object({ language: z.enum(LANGUAGES).catch(DEFAULT_LANGUAGE) });
+const cardsQuery = z.object({ language });
 
 export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
   const { stores, rooms, door, now } = parts;

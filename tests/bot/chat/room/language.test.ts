@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { CommandCard, FeedEvent } from "../../../../bot/chat/room/wire.ts";
 import { renderPicture } from "../../../../bot/chat/picture.ts";
+import { DEMO_KEY, inventDemo } from "../../../../bot/demo/demo.ts";
 import type { Language } from "../../../../store/shapes/language.ts";
 import { MOST_PHOTO_BYTES } from "../../../../commands/roll/photo/photo.ts";
 import { englishIn } from "../../../support/english.ts";
@@ -162,6 +163,31 @@ test("cards come in the language that is asked for, English for any other", asyn
   ]);
   const typed = /`[^`]*`|\/[a-z]+( [a-z]+)?|\b[a-z]+:[^\s;,.)]+/g;
   for (const { summary, options } of german)
-    for (const text of [summary, ...options.map(({ about }) => about)])
-      expect(englishIn(text.replace(typed, ""))).toEqual([]);
+    for (const { about, choices } of options)
+      for (const text of [summary, about, ...choices.map(({ label }) => label)])
+        expect(englishIn(text.replace(typed, ""))).toEqual([]);
+});
+
+test("the invented class speaks the language of whoever comes in first, unless it was told which", async () => {
+  const comeIn = (server: RoomServer, name: string, tag: string) =>
+    server.visitor().post("/api/demo", { name, role: "teacher", language: tag });
+  const languageOf = ({ stores }: RoomServer) => stores.classes.find(DEMO_KEY)?.habits.language;
+
+  const fresh = await startRoom();
+  await comeIn(fresh, " ", "de");
+  // Nobody came in.
+  expect(languageOf(fresh)).toBe("en");
+  await comeIn(fresh, "Frieda", "de");
+  expect(languageOf(fresh)).toBe("de");
+  await comeIn(fresh, "Ola", "en");
+  expect(languageOf(fresh)).toBe("de");
+  await fresh.stop();
+
+  const told = await startRoom(undefined, (stores, now) => {
+    const demo = inventDemo(stores, "UTC", now);
+    if (demo) stores.classes.setHabits(demo.id, { ...demo.habits, answered: ["language"] });
+  });
+  await comeIn(told, "Frieda", "de");
+  expect(languageOf(told)).toBe("en");
+  await told.stop();
 });
