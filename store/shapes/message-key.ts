@@ -127,11 +127,16 @@ export function runCalledBy(text: string): number | null {
   }
 }
 
-/** Whether a message tells a run's own person what somebody else has changed in it: no call of its schedule says that. */
-export function tellsOfChange(text: string): boolean {
+/**
+ * What a message tells a run's own person somebody else has changed in it: no call of its schedule says that. `step`: the one
+ * that is given another bottle; undefined for a message that tells of no change.
+ */
+export function changeToldBy(text: string): { readonly step?: number } | undefined {
   // Most are cues, and not taken apart.
-  if (CUE.test(text)) return false;
-  return ["redirect", "wash-anew", "changed", "lost"].includes(parseMessageKey(text)?.kind ?? "");
+  if (CUE.test(text)) return undefined;
+  const key = parseMessageKey(text);
+  if (key?.kind === "redirect") return { step: key.step };
+  return ["wash-anew", "changed", "lost"].includes(key?.kind ?? "") ? {} : undefined;
 }
 
 /** By the letter of what begins a new schedule. */

@@ -2,10 +2,10 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { chatOf, makeChatKey, parseChatKey } from "../../store/shapes/chat-key.ts";
 import {
+  changeToldBy,
   makeMessageKey,
   parseMessageKey,
   sayKeys,
-  tellsOfChange,
   type MessageKey,
 } from "../../store/shapes/message-key.ts";
 import { cuesOf } from "../../commands/run/cues.ts";
@@ -107,8 +107,8 @@ test("what somebody else has changed in a run is told from the run's own calls",
     { kind: "say", say: 1, part: 2 },
     ...cuesOf(run).map(({ key }): MessageKey => ({ kind: "cue", run: 7, cue: key })),
   ];
-  expect(changes.map(makeMessageKey).map(tellsOfChange)).toEqual([true, true, true, true]);
-  expect(others.map(makeMessageKey).filter(tellsOfChange)).toEqual([]);
+  expect(changes.map(makeMessageKey).map(changeToldBy)).toEqual([{ step: 3 }, {}, {}, {}]);
+  expect(others.map(makeMessageKey).filter(changeToldBy)).toEqual([]);
 });
 
 test("a key of no known kind is none", () => {

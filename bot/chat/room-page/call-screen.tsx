@@ -180,9 +180,17 @@ function Other({ call }: { call: Call }) {
   return (
     <li>
       <Name call={call} />
-      <span>{call.words.does}</span>
-      {call.words.seconds !== null && <span class="digits">{left}</span>}
-      <Left call={call} />
+      {call.kind === "word" ? (
+        <div class="cue-other-word">
+          <Said text={call.words.how} />
+        </div>
+      ) : (
+        <>
+          <span>{call.words.does}</span>
+          {call.words.seconds !== null && <span class="digits">{left}</span>}
+          <Left call={call} />
+        </>
+      )}
     </li>
   );
 }

@@ -26,6 +26,8 @@ export interface Call extends Omit<TimedCall, "kind"> {
   readonly mark: number;
   /** null for a word that names none. */
   readonly run: RunName | null;
+  /** The step of the run which a word gives another bottle, or none. */
+  readonly rebottled?: number | undefined;
 }
 
 /** Every call of this run's present phase, in order. */
@@ -55,8 +57,19 @@ export function openCalls(
 ): Call[] {
   const isOpen = (call: Call): boolean =>
     call.at <= now && now < call.until && call.mark > (answered[call.of] ?? -Infinity);
-  return [...views.flatMap((view) => callsOf(view).filter(isOpen).slice(-1)), ...words.filter(isOpen)].sort(
-    (a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind) || a.at - b.at,
+  return [
+    ...views.flatMap((view) => callsOf(view).filter(isOpen).slice(-1)),
+    ...words.filter((word) => isOpen(word) && !isOutdated(word, words)),
+  ].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind) || a.at - b.at);
+}
+
+/** Whether a newer word names the bottle of the same bath: "no other is ready" must not be read once there is one. */
+function isOutdated({ rebottled, run, mark }: Call, words: readonly Call[]): boolean {
+  return (
+    rebottled !== undefined &&
+    words.some(
+      (other) => other.mark > mark && other.rebottled === rebottled && other.run?.number === run?.number,
+    )
   );
 }
 
@@ -71,6 +84,7 @@ export function wordOf(event: FeedEvent): Call[] {
       of: WORDS,
       mark: event.id,
       run: event.isChange ? (event.runs[0] ?? null) : null,
+      rebottled: event.rebottled,
       kind: "word",
       at: event.at,
       until: event.at + WORD_STAYS_MS,

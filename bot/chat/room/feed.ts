@@ -47,6 +47,8 @@ export const bodySchema = z.object({
   runs: z.array(runNameSchema).default([]),
   /** Somebody else has changed its person's run. */
   isChange: z.literal(true).optional(),
+  /** The step of that run which is given another bottle, or none. */
+  rebottled: z.int().optional(),
 });
 export type FeedBody = z.output<typeof bodySchema>;
 /** As it may be written: what is empty may be left out. */
@@ -81,6 +83,7 @@ export function eventFor(message: Message, personId: string): FeedEvent | undefi
     dueAt: body.dueAt,
     ...(body.again ? { again: body.again } : {}),
     ...(body.isChange ? { isChange: true } : {}),
+    ...(body.rebottled === undefined ? {} : { rebottled: body.rebottled }),
     // Nobody is called by their own word.
     isWord: body.say !== undefined && message.authorId !== personId,
     ...(body.photo

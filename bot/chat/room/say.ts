@@ -1,5 +1,5 @@
 import type { Stores } from "../../../store/index.ts";
-import { tellsOfChange } from "../../../store/shapes/message-key.ts";
+import { changeToldBy } from "../../../store/shapes/message-key.ts";
 import type { Message } from "../../../store/messages.ts";
 import type { Reach } from "../../../store/shapes/reach.ts";
 import type { ChatPort, Delivery, Posted, Outcome } from "../port.ts";
@@ -27,6 +27,7 @@ export function sayInRoom(
   if (!reach) return refused(`no class ${classKey} in the room`);
   if (personId !== null && !reach.isMember) return refused("no such member");
   const { classId } = reach;
+  const change = changeToldBy(key);
   const body: KeptBody = {
     kind: personId === null ? "notice" : "cue",
     text,
@@ -37,7 +38,8 @@ export function sayInRoom(
     mentions: listed(delivery.mentions),
     say: say?.id,
     runs: listed(delivery.runs),
-    isChange: tellsOfChange(key) || undefined,
+    isChange: change && true,
+    rebottled: change?.step,
   };
   // Its moment goes before, so that the index of keys grows at its end, and not on a page of its own for each run.
   const message = { classId, personId, authorId: say?.by ?? null, key: `d:${dueAt}.${key}`, at: now, body };

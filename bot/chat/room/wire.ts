@@ -79,6 +79,8 @@ export interface FeedEvent {
   readonly isWord: boolean;
   /** Somebody else has changed this person's run: it calls by itself, since no call of the run's schedule says so. */
   readonly isChange?: true;
+  /** The step of that run which is given another bottle, or none: the newest entry on it stands for those before. */
+  readonly rebottled?: number;
   /** Where the photo of a roll's contact sheet, or of a print, belongs; `src` is null where there is none. */
   readonly photo?: {
     readonly kind: PhotoOf["kind"];

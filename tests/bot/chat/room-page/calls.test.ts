@@ -188,4 +188,17 @@ describe("a word to many", () => {
     expect(tones.map(({ sound, at }) => [sound, at])).toEqual([["word", START]]);
     expect(tonesOf([], wordOf(change), { [WORDS]: 5 })).toEqual([]);
   });
+
+  test("one that gives a bath another bottle stands for those before it on the same bath of the same run", () => {
+    const told = (id: number, number: number, rebottled: number) =>
+      event({ id, isWord: false, kind: "cue", isChange: true, runs: [{ number, tank: 3 }], rebottled });
+    const none = told(5, 7, 3);
+    expect(words([none], 1)).toEqual([5]);
+    expect(words([none, told(6, 7, 3)], 1)).toEqual([6]);
+    // The wash aid is another bath, and R8 another film.
+    expect(words([none, told(6, 7, 5), told(7, 8, 3)], 1)).toEqual([5, 6, 7]);
+    // Changes without a bottle each tell their own.
+    const change = { isWord: false, kind: "cue", isChange: true, runs: [{ number: 7, tank: 3 }] } as const;
+    expect(words([event(change), event({ ...change, id: 6 })], 1)).toEqual([5, 6]);
+  });
 });

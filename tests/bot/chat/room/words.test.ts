@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { stepAt } from "../../../../store/shapes/run.ts";
 import { startRoom } from "../../../support/room-server.ts";
 
 /* A word to many is a call on every page but its speaker's, and only whose page showed it has it. */
@@ -71,4 +72,38 @@ test("whose wash a wet print begins again is called on their page, and nobody el
     page.got.flatMap((each) => (each.type === "events" ? each.events : [])).filter(({ isChange }) => isChange)
       .length;
   expect([changes(mina), changes(ben)]).toEqual([1, 0]);
+});
+
+test("a bath that is given another bottle says which bath it is, each time anew", async () => {
+  const room = await startRoom();
+  const open = async (name: string, role: "student" | "teacher") => {
+    const visitor = room.visitor();
+    await visitor.joinDemo(name, role);
+    return visitor.open();
+  };
+  const [mina, iris] = [await open("Mina", "student"), await open("Iris", "teacher")];
+  const mixFixer = () =>
+    iris.says(
+      "/batch mix kind:fixer product:Pier Fix volume:1 l dilution:1+4 clearing:30 s capacity:12 films/l",
+    );
+  await mixFixer();
+  await mina.says("/plan film:Quay 100 developer:Pier Fine temp:20C tank:1");
+  await mina.says("/run start");
+  await mina.says("/run next");
+  await iris.says("/batch test batch:B1 clearing:70 s");
+  await room.pass(0);
+  await mixFixer();
+  await room.pass(0);
+  const isNamed = ({ text }: { text: string }): boolean => text.includes("Take B2, not B1");
+  await mina.hears("events", (each) => each.events.some(isNamed));
+  const told = mina.got
+    .flatMap((each) => (each.type === "events" ? each.events : []))
+    .filter(({ rebottled }) => rebottled !== undefined);
+  const [none, other] = told;
+  expect(told).toHaveLength(2);
+  expect(none?.text).toContain("Don't pour in B1");
+  expect(other?.rebottled).toBe(none?.rebottled);
+  const [run] = room.stores.runs.open(1);
+  expect(run && stepAt(run, none?.rebottled ?? 0)?.kind).toBe("fix");
+  await room.stop();
 });
