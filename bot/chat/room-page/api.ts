@@ -1,6 +1,7 @@
 import type { Language } from "../../../store/shapes/language.ts";
 import type { PushState, ReturnCode, SinkSheet } from "../room/door-wire.ts";
-import type { CommandCard, DoorCode, DoorSheet, DoorState } from "../room/wire.ts";
+import type { CommandCard } from "../room/card.ts";
+import type { DoorCode, DoorSheet, DoorState } from "../room/wire.ts";
 
 /* The few things asked over plain HTTP: the door, the command cards, the keys. */
 

@@ -1,4 +1,4 @@
-import type { CommandCard } from "../room/wire.ts";
+import type { CommandCard } from "../room/card.ts";
 import type { Store } from "./state.ts";
 
 /** Where they don't come, the room is asked without, and says in words what is missing. */

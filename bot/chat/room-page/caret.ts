@@ -1,4 +1,4 @@
-import type { CommandCard } from "../room/wire.ts";
+import type { CommandCard } from "../room/card.ts";
 
 /* Where in a command line the caret stands. */
 

@@ -1,6 +1,7 @@
 import { parseLine, type LineForm } from "../../../commands/speech/line.ts";
 import { pointDecimal } from "../../../commands/speech/decimal.ts";
-import type { CommandCard, OptionCard, Refusal } from "../room/wire.ts";
+import type { CommandCard, OptionCard } from "../room/card.ts";
+import type { Refusal } from "../room/wire.ts";
 import type { Words } from "./words.en.ts";
 
 /* What is wrong with a line, told while it is typed. The room checks everything again. */

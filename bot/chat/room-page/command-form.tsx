@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import type { CommandCard, OptionCard } from "../room/wire.ts";
+import type { CommandCard, OptionCard } from "../room/card.ts";
 import { checkValue, wordFault } from "./check.ts";
 import { quoteWhereNeeded } from "./complete.ts";
 import type { Fill } from "./fill.ts";

@@ -1,5 +1,5 @@
 import type { Suggestion } from "../../../commands/define.ts";
-import type { CommandCard } from "../room/wire.ts";
+import type { CommandCard } from "../room/card.ts";
 import type { Caret } from "./caret.ts";
 
 /* What may be typed next. */

@@ -1,6 +1,6 @@
 import { parseLine } from "../../../commands/speech/line.ts";
 import { lineForms } from "./line-forms.ts";
-import type { CommandCard } from "../room/wire.ts";
+import type { CommandCard } from "../room/card.ts";
 
 /* A form to open: which, what stands in it already, and why, where it was refused. */
 

@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import { dailyOf, type Group, inGroups } from "../../../commands/groups.ts";
-import type { CommandCard } from "../room/wire.ts";
+import type { CommandCard } from "../room/card.ts";
 import { CommandForm } from "./command-form.tsx";
 import type { Fill } from "./fill.ts";
 import { useRoomPart } from "./room-context.ts";

@@ -1,5 +1,5 @@
 import type { LineForm } from "../../../commands/speech/line.ts";
-import type { CommandCard } from "../room/wire.ts";
+import type { CommandCard } from "../room/card.ts";
 
 const known = new WeakMap<readonly CommandCard[], readonly LineForm[]>();
 

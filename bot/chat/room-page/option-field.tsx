@@ -1,6 +1,6 @@
 import { useEffect, useId, useRef, useState } from "preact/hooks";
 import type { Suggestion } from "../../../commands/define.ts";
-import type { OptionCard } from "../room/wire.ts";
+import type { OptionCard } from "../room/card.ts";
 import { useRoom } from "./room-context.ts";
 import { useWords } from "./words.ts";
 

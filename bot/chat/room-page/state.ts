@@ -1,6 +1,7 @@
 import type { Language } from "../../../store/shapes/language.ts";
 import { useEffect, useState } from "preact/hooks";
-import type { CommandCard, DoorState, FeedEvent, RoomFacts, WallRow } from "../room/wire.ts";
+import type { CommandCard } from "../room/card.ts";
+import type { DoorState, FeedEvent, RoomFacts, WallRow } from "../room/wire.ts";
 import type { SaidFirstDay } from "../../../commands/class/first-day-words.ts";
 import type { ReadyPlan } from "../../../commands/plan/ready.ts";
 import type { PersonView } from "../room/view.ts";

@@ -8,7 +8,7 @@ import { speaking } from "../../../commands/speech/language.ts";
 import type { Language } from "../../../store/shapes/language.ts";
 import type { Role } from "../../../store/shapes/person.ts";
 import { makeCards } from "./cards.ts";
-import type { CommandCard } from "./wire.ts";
+import type { CommandCard } from "./card.ts";
 
 /*
  * The command cards as they go over the wire. They are the same for everybody of a role who reads a language, and a hundred

@@ -3,7 +3,7 @@ import { mayActAs, type Role } from "../../../store/shapes/person.ts";
 import type { Command } from "../../../commands/define.ts";
 import { aboutOf, summaryOf } from "../../../commands/forms.ts";
 import { choiceWord } from "../../../commands/speech/choices.ts";
-import type { CommandCard, OptionCard } from "./wire.ts";
+import type { CommandCard, OptionCard } from "./card.ts";
 
 /* The option schemas as the page needs them: for completion, for errors while typing and for forms. */
 

@@ -23,8 +23,8 @@ const joinSchema = z.object({ code, name });
 const staffSchema = z.object({ code, name, passphrase: z.string().min(1).max(100) });
 const returnSchema = z.object({ code });
 const leaveSchema = z.object({ isSure: z.boolean().default(false) });
-const language = z.enum(LANGUAGES).catch(DEFAULT_LANGUAGE);
-const demoSchema = z.object({ name, role: z.enum(["student", "teacher"]), language });
+const spoken = z.enum(LANGUAGES).catch(DEFAULT_LANGUAGE);
+const demoSchema = z.object({ name, role: z.enum(["student", "teacher"]), language: spoken });
 
 export interface RouteParts {
   readonly stores: Stores;
@@ -46,7 +46,7 @@ export interface RouteParts {
 /** What a guess gets wrong; a name that is taken is none. */
 const WRONG: ReadonlySet<DoorCode> = new Set(["ERR_CODE", "ERR_PASSPHRASE", "ERR_RETURN_CODE"]);
 
-const cardsQuery = z.object({ language });
+const cardsQuery = z.object({ language: spoken });
 
 export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
   const { stores, rooms, door, now } = parts;

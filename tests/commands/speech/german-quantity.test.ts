@@ -11,7 +11,7 @@ import {
 import { lineFaultWords } from "../../../commands/speech/line-words.ts";
 import { measureFaultWords, wordMeasureFault } from "../../../commands/speech/quantity.ts";
 import { checkValue } from "../../../bot/chat/room-page/check.ts";
-import type { OptionCard } from "../../../bot/chat/room/wire.ts";
+import type { OptionCard } from "../../../bot/chat/room/card.ts";
 import { readCsv } from "../../../commands/sheet/csv.ts";
 import { ENGLISH_WORDS } from "../../support/english.ts";
 

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
-import type { CommandCard, FeedEvent } from "../../../../bot/chat/room/wire.ts";
+import type { CommandCard } from "../../../../bot/chat/room/card.ts";
+import type { FeedEvent } from "../../../../bot/chat/room/wire.ts";
 import { renderPicture } from "../../../../bot/chat/picture.ts";
 import { DEMO_KEY, inventDemo } from "../../../../bot/demo/demo.ts";
 import type { Language } from "../../../../store/shapes/language.ts";
