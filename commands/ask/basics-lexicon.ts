@@ -19,5 +19,9 @@ export const BASICS_WORDS = {
   SEEK: "find finde suche search missing",
   BRIEF: "short kurz soon",
   TRIM: "cut cutting schneide schneiden zerschneiden geschnitten",
+  TWICE: "twice zweimal",
+  MEASURE: "measure abmessen",
+  BROUGHT: "brought dabei mitgebracht",
+  GO: "gehen",
   SOAP: "soap spüli spülmittel seife",
 } as const;

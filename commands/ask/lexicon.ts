@@ -22,7 +22,7 @@ const WORDS = {
   WHERE: "where wo woher wohin",
   WHY: "why warum wieso weshalb wofür wozu",
   MEAN: "mean means meaning bedeutet bedeuten heißt heissen heißen explain erklär erkläre erklären define",
-  CAN: "can could kann kannst darf may",
+  CAN: "can could kann kannst darf may allowed erlaubt",
   SHOULD: "should supposed must need soll sollen muss brauch brauche söll muess muas müss",
 
   // Time
@@ -66,7 +66,7 @@ const WORDS = {
     "wrong falsch falsche falschen mistake versehen versehentlich accident accidentally vertan verdrückt vertippt irrtum fehler schiefgelaufen schief",
   BACK: "back zurück",
   AWAY: "away weg wegmachen",
-  EARLY: "early früh zufrüh",
+  EARLY: "early früh früher zufrüh",
   PRESS:
     "press pressed tap tapped hit gedrückt drücken getippt tippen eingetippt eingegeben entered typed drückte button knopf taste",
   FORGOT: "forgot vergessen forgotten",
@@ -100,7 +100,7 @@ const WORDS = {
   BOTTLE: "bottle bottles flasche flaschen batch kanister",
   TANK: "tank tanks dose dosen dosn dösli döserl",
   GOOD: "good gut okay ok ordnung brauchbar haltbar fit fresh frisch",
-  USE: "use used using benutzen nehmen verwenden benutzt nutzen",
+  USE: "use used using reuse reused benutzen nehmen verwenden benutzt nutzen",
   WORKS: "work works geht funktioniert taugt wirkt does do schafft",
   DEAD: "dead died dies tot exhausted verbraucht worn hin kaputt expired abgelaufen spent leer erschöpft hinüber",
   KEEPS: "keep keeps last lasts hält halten haltbar",
@@ -150,7 +150,7 @@ const WORDS = {
   STRIP: "teststrip teststrips teststreifen probestreifen",
   CONTACT: "contactsheet contactsheets kontaktbogen kontaktbögen kontaktabzug kontaktabzüge",
   PRINTS: "print prints printing abzug abzüge abzugs abzügen vergrößern vergrößerung",
-  AGAIN: "again nochmal reprint wiederholen",
+  AGAIN: "again nochmal reprint reuse reused wiederholen",
   FRAME: "frame frames aufnahme",
   PAPER: "paper papers papier papiere fotopapier papierfixierer papierfixierbad papierentwickler",
   RC: "rc pe resincoated rcpaper pepapier",

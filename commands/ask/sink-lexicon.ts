@@ -73,7 +73,7 @@ export const SINK_WORDS = {
   BUBBLES: "bubbles bubble blasen luftblasen bläschen",
   BATHS: "baths bäder",
   ONCE: "once einmal",
-  BELL: "bell klingel klingelt klingeln gong läutet",
+  BELL: "bell rings ringing klingel klingelt klingeln gong läutet",
   ROUGH: "rough hard wild heftig doll dolle fest stark",
   SLOW: "slow slowly langsam ewig forever",
   LOAD: "load loaded loading eingespult aufgespult eingelegt",

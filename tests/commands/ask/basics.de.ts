@@ -34,4 +34,13 @@ export const BASICS_DE: readonly (readonly [wanted: string, sentence: string])[]
   ["order", "wie viele schritte noch"],
   ["hang", "wie hänge ich den auf"],
   ["warmer", "wasser ist eiskalt"],
+  ["wait", "darf ich kurz weg"],
+  ["wait", "darf ich kurz raus"],
+  ["wait", "ich muss früher gehen"],
+  ["where", "was war das letzte signal"],
+  ["where", "es passiert nichts wenn ich drücke"],
+  ["undo", "ich hab zweimal gedrückt"],
+  ["amount", "wie viel muss ich abmessen"],
+  ["phone", "ich hab kein handy dabei"],
+  ["leader", "wie kriege ich die patrone auf"],
 ];
