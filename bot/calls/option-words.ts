@@ -2,6 +2,7 @@ import type { z } from "zod";
 import { distance } from "fastest-levenshtein";
 import type { Command } from "../../commands/define.ts";
 import { aboutOf } from "../../commands/forms.ts";
+import { choiceCalled, choiceWord } from "../../commands/speech/choices.ts";
 import { inEach } from "../../commands/speech/language.ts";
 import { pointDecimal } from "../../commands/speech/decimal.ts";
 import {
@@ -65,7 +66,11 @@ function sentence(command: Command, option: string, issue: Issue, value: unknown
         ? words().tooLong(option, String(value).length, bound(issue.maximum))
         : words().tooLarge(option, shown, bound(issue.maximum));
     case "invalid_value":
-      return words().notKnown(option, shown, joinOr(issue.values.map(String)));
+      return words().notKnown(
+        option,
+        shown,
+        joinOr(issue.values.map((each) => choiceWord(command.name, option, String(each)))),
+      );
     case "invalid_type":
       return issue.expected === "int"
         ? words().notWhole(option, shown)
@@ -85,26 +90,37 @@ function bareNumber(option: string, text: string): string {
   return letter === undefined ? text : text.replace(new RegExp(`^\\s*${letter}\\s*(?=\\d+\\s*$)`, "i"), "");
 }
 
+/** A choice by whatever it is called. */
+function choiceMeant(command: Command, option: string, issue: Issue, said: string): string {
+  const values = issue.code === "invalid_value" ? issue.values.map(String) : [];
+  return choiceCalled(said, command.name, option, values) ?? said;
+}
+
 /**
- * The same values with a decimal point where a number was written with a decimal comma, and without the letter a tank or a
- * run is called by; undefined where that was not what is wrong.
+ * The same values with a decimal point where a number was written with a decimal comma, without the letter a tank or a run is
+ * called by, and with a choice as it is named in all languages; undefined where that was not what is wrong.
  */
-export function mendNumbers(
+function mend(
+  command: Command,
   given: Readonly<Record<string, unknown>>,
   issues: readonly Issue[],
 ): Readonly<Record<string, unknown>> | undefined {
-  const mended = issues.flatMap(({ code, path: [key] }): [string, string][] => {
-    const value = given[String(key)];
-    if (code !== "invalid_type" || typeof value !== "string") return [];
-    const bare = bareNumber(String(key), pointDecimal(value));
-    return bare === value ? [] : [[String(key), bare]];
+  const mended = issues.flatMap((issue): [string, string][] => {
+    const option = String(issue.path[0]);
+    const value = given[option];
+    if (typeof value !== "string") return [];
+    const meant =
+      issue.code === "invalid_type"
+        ? bareNumber(option, pointDecimal(value))
+        : choiceMeant(command, option, issue, value);
+    return meant === value ? [] : [[option, meant]];
   });
   return mended.length > 0 ? { ...given, ...Object.fromEntries(mended) } : undefined;
 }
 
-/** As written, or, where that doesn't fit, with numbers mended. */
+/** As written, or, where that doesn't fit, with numbers and choices mended. */
 export function readOptions(command: Command, given: Readonly<Record<string, unknown>>) {
   const parsed = command.options.safeParse(given);
-  const mended = parsed.success ? undefined : mendNumbers(given, parsed.error.issues);
+  const mended = parsed.success ? undefined : mend(command, given, parsed.error.issues);
   return mended ? command.options.safeParse(mended) : parsed;
 }

@@ -1,4 +1,4 @@
-import type { Language } from "../../store/shapes/language.ts";
+import { type Language, LANGUAGES } from "../../store/shapes/language.ts";
 import { spokenLanguage } from "./language.ts";
 import { choices as de } from "./words/choices.de.ts";
 import { choices as en } from "./words/choices.en.ts";
@@ -17,4 +17,19 @@ export function choiceWord(
 ): string {
   const words = EACH[language];
   return words[`${command} ${option} ${value}`] ?? words[value] ?? LANGUAGE_NAMES[value] ?? value;
+}
+
+/** The one of these values that is called so, in any language and with any capitals: whatever is shown may be typed. */
+export function choiceCalled(
+  said: string,
+  command: string,
+  option: string,
+  values: readonly string[],
+): string | undefined {
+  const word = said.trim().toLowerCase();
+  return values.find((value) =>
+    [value, ...LANGUAGES.map((language) => choiceWord(command, option, value, language))].some(
+      (each) => each.toLowerCase() === word,
+    ),
+  );
 }

@@ -1,5 +1,6 @@
 import { parseLine, type LineForm } from "../../../commands/speech/line.ts";
 import { pointDecimal } from "../../../commands/speech/decimal.ts";
+import type { Suggestion } from "../../../commands/define.ts";
 import type { CommandCard, OptionCard } from "../room/card.ts";
 import type { Refusal } from "../room/wire.ts";
 import type { Words } from "./words.en.ts";
@@ -53,9 +54,12 @@ function formOf({ name, rest, options }: CommandCard): LineForm {
 
 export function checkValue(option: OptionCard, value: string): LineFaultHere | undefined {
   const { name } = option;
-  const choices = option.choices.map((each) => each.value);
-  if (option.kind === "choice" && !choices.includes(value))
-    return { code: "ERR_CHOICE", option: name, choices };
+  // Read in any language there; here in the page's.
+  const said = value.trim().toLowerCase();
+  const isCalledSo = (each: Suggestion): boolean =>
+    [each.value, each.label].some((word) => word.toLowerCase() === said);
+  if (option.kind === "choice" && !option.choices.some(isCalledSo))
+    return { code: "ERR_CHOICE", option: name, choices: option.choices.map(({ label }) => label) };
   if (option.longest !== null && [...value].length > option.longest)
     return { code: "ERR_LONGEST", option: name, bound: option.longest };
   if (option.kind !== "whole" && option.kind !== "number") return undefined;

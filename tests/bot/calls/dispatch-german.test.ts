@@ -23,10 +23,10 @@ const tell = defineCommand({
   }),
   who: "student",
   visibility: "class",
-  handle({ word, ph }, context) {
+  handle({ word, ph, way }, context) {
     context.stores.plans.add(context.class.id, context.person.id, aPlan(), context.now);
     if (word === "no") throw new UserError("ERR_NOBODY", refused());
-    return { text: spoken(), fields: { ph: ph ?? null } };
+    return { text: spoken(), fields: { ph: ph ?? null, way: way ?? null } };
   },
 });
 const aides = defineCommand({
@@ -85,7 +85,7 @@ describe("somebody who chose German reads German", () => {
       "word fehlt. Füg `word:…` hinzu (Ein Wort).",
       "ph:abc ist keine Zahl. pH.",
       "count:9 ist zu groß: höchstens 3.",
-      "way:odd gibt es nicht. Nimm loud oder soft.",
+      "way:odd gibt es nicht. Nimm loud oder weich.",
     ]);
     expect(said("try tell", { word: "a", count: "1,5" }).split("\n")).toEqual([
       "word ist zu kurz. Ein Wort.",
@@ -95,6 +95,13 @@ describe("somebody who chose German reads German", () => {
       "word ist zu lang: 50 Zeichen, höchstens 10.",
       "ph:-1 ist zu klein: mindestens 0.",
     ]);
+  });
+
+  test("and types a choice as it is shown, in any language and with any capitals", () => {
+    const wayOf = (way: string): unknown =>
+      dispatch.run(call("try tell", { word: "ab", way }), START).reply.fields?.["way"];
+    expect(["soft", "weich", "Weich", "SOFT "].map(wayOf)).toEqual(["soft", "soft", "soft", "soft"]);
+    expect(wayOf("weicher")).toBeUndefined();
   });
 
   test("of what only staff may do", () => {
@@ -142,7 +149,7 @@ test.each([
   ["7", 7],
 ])("a number typed %s is %d, whatever language somebody reads", (typed, ph) => {
   for (const over of [{}, { person: { id: "room:ben", name: "Ben" } }])
-    expect(dispatch.run(call("try tell", { word: "yes", ph: typed }, over), START).reply.fields).toEqual({
+    expect(dispatch.run(call("try tell", { word: "yes", ph: typed }, over), START).reply.fields).toMatchObject({
       ph,
     });
 });

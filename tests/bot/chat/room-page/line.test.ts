@@ -58,6 +58,13 @@ describe("what may come next", () => {
     expect(choices("/plan wash:run")).toEqual([{ ...running, label: "running water" }]);
   });
 
+  test("a choice may be typed as it is shown", () => {
+    const german = speaking("de", () => makeCards(commands, "student"));
+    const faultsOf = (line: string) => checkLine(line, german, null).faults.map(({ code }) => code);
+    expect(faultsOf("/plan film:Lantern 400 temp:20 washaid:Ja")).toEqual([]);
+    expect(faultsOf("/plan film:Lantern 400 temp:20 washaid:jein")).toEqual(["ERR_CHOICE"]);
+  });
+
   test("a value taken from the room is a line the room reads as the same value", () => {
     for (const value of ["Lantern 400", 'a "b" c', "x y:z", "1+9", "back\\slash"]) {
       const line = "/plan film:";
