@@ -149,7 +149,9 @@ test.each([
   ["7", 7],
 ])("a number typed %s is %d, whatever language somebody reads", (typed, ph) => {
   for (const over of [{}, { person: { id: "room:ben", name: "Ben" } }])
-    expect(dispatch.run(call("try tell", { word: "yes", ph: typed }, over), START).reply.fields).toMatchObject({
+    expect(
+      dispatch.run(call("try tell", { word: "yes", ph: typed }, over), START).reply.fields,
+    ).toMatchObject({
       ph,
     });
 });
