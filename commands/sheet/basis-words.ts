@@ -71,7 +71,7 @@ export function honestyLine(plan: Stepped): string {
   const lines = new Map<string, string[]>();
   for (const step of plan.steps.filter(({ seconds }) => seconds !== null)) {
     const bases = step.basis.map((basis) => (BRIEF_TEXT[basis.kind] as (basis: Basis) => string)(basis));
-    const rest = [...new Set(bases)].join(" + ");
+    const rest = [...new Set(bases)].join(", ");
     lines.set(rest, [...(lines.get(rest) ?? []), titleInText(step)]);
   }
   return words().restsOn(sayLines(lines).join("; "));
