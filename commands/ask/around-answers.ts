@@ -1,6 +1,9 @@
+import { outlast, type Outlast, outlastLeft } from "../plan/outlast.ts";
+import { outlastWords } from "../plan/outlast-words.ts";
 import { titleOf } from "../sheet/step-words.ts";
+import { instant } from "../speech/wording.ts";
 import { waitsToBegin } from "../../store/shapes/run.ts";
-import { runsMeant } from "./run-answers.ts";
+import { runLabel, runsMeant } from "./run-answers.ts";
 import { says, type Answerer } from "./shape.ts";
 import { stepsOf, withRun } from "./sink-answers.ts";
 import { aroundWords as words, type AroundTexts } from "./words.ts";
@@ -44,7 +47,30 @@ export const secondReelAnswer = sayingWithRun("secondReel");
 export const eatAnswer = saying("eat");
 export const tapAnswer = saying("tap");
 export const backAnswer = saying("back");
-export const bellAnswer = sayingWithRun("bell");
+/** Held against the end of the sitting that is on; between sittings, and with nothing to hold against it, in general. */
+export const bellAnswer: Answerer = (reading, facts) => {
+  const runs = runsMeant(reading, facts);
+  const { now, bellAtMs, plan, isPlanUsed } = facts;
+  if (bellAtMs === null) return withRun(words().bell, reading, facts);
+  const texts = runs.map((run) => {
+    const text = bellText(outlastLeft(run, now, bellAtMs), now, !waitsToBegin(run));
+    return runs.length > 1 ? `${text} (${runLabel(run)})` : text;
+  });
+  const planned =
+    plan && !isPlanUsed ? bellText(outlast(plan.plan, now, bellAtMs), now, false) : words().bell;
+  return withRun(texts.join("\n") || planned, reading, facts);
+};
+
+/** Told not to pour is whoever has not poured yet. */
+function bellText(found: Outlast, now: number, isPoured: boolean): string {
+  const bell = instant(found.bellAtMs, "time");
+  if (found.verdict === "fits") return words().bellFits(instant(found.doneAtMs, "time"), bell);
+  if (isPoured && found.verdict === "not-fixed") return words().bell;
+  if (isPoured && found.verdict === "wash-later")
+    return words().bellInWater(bell, found.fixedAtMs > now ? instant(found.fixedAtMs, "time") : null);
+  return outlastWords(found);
+}
+
 export const slowPourAnswer = sayingWithRun("slowPour");
 export const loadAnswer = saying("load");
 export const droppedAnswer = saying("dropped");

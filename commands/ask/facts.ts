@@ -1,5 +1,6 @@
 import type { Context } from "../define.ts";
 import { boardOf, type BoardRow } from "../class/board.ts";
+import { sittingNow } from "../plan/bell.ts";
 import { sheetsOf } from "../sheet/options.ts";
 import type { StoredPlan } from "../../store/plans.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
@@ -15,6 +16,9 @@ import type { Tank } from "../../store/shapes/tank.ts";
 export interface Facts {
   readonly sheets: readonly Sheet[];
   readonly habits: Habits;
+  readonly now: number;
+  /** The end of the sitting that is on; null between sittings. */
+  readonly bellAtMs: number | null;
   /** This person's runs under way. */
   readonly runs: readonly Run[];
   /** This person's newest plan of today. */
@@ -44,6 +48,8 @@ export function factsFor(context: Context): Facts {
   return {
     sheets: sheetsOf(context),
     habits: school.habits,
+    now,
+    bellAtMs: sittingNow(school.habits.periods, school.zone, now)?.endsAtMs ?? null,
     runs: stores.runs.open(school.id, person.id),
     plan: plan && now - plan.madeAt <= PLAN_LIVES_MS ? plan : null,
     isPlanUsed: Boolean(plan && run && run.startedAtMs >= plan.madeAt),

@@ -1,4 +1,5 @@
-import { stagesOf, type Staged } from "./stages.ts";
+import type { Run } from "../../store/shapes/run.ts";
+import { type Staged, type Stages, stagesLeft, stagesOf } from "./stages.ts";
 
 /* Whether a run begun now is done by the bell, and if not, what of it can be left for tomorrow. */
 
@@ -24,9 +25,19 @@ export interface Outlast {
   readonly latestAtMs: number;
 }
 
-export function outlast(plan: Staged, pourInAtMs: number, bellAtMs: number): Outlast {
-  const { sinkSeconds, washSeconds, drySeconds, cutSeconds } = stagesOf(plan);
-  const fixedAtMs = pourInAtMs + sinkSeconds * 1000;
+export const outlast = (plan: Staged, pourInAtMs: number, bellAtMs: number): Outlast =>
+  outlastFrom(stagesOf(plan), pourInAtMs, bellAtMs);
+
+/** The same for what is left of a run. */
+export const outlastLeft = (run: Run, nowMs: number, bellAtMs: number): Outlast =>
+  outlastFrom(stagesLeft(run, nowMs), nowMs, bellAtMs);
+
+function outlastFrom(
+  { sinkSeconds, washSeconds, drySeconds, cutSeconds }: Stages,
+  fromMs: number,
+  bellAtMs: number,
+): Outlast {
+  const fixedAtMs = fromMs + sinkSeconds * 1000;
   const hungAtMs = fixedAtMs + washSeconds * 1000;
   const dryAtMs = hungAtMs + drySeconds * 1000;
   const doneAtMs = dryAtMs + cutSeconds * 1000;

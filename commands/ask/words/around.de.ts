@@ -37,6 +37,9 @@ export const de: AroundWords = {
   tap: "**Klopf die Dose nach jedem Kippen auf dem Tisch auf, fest, aber nicht hart.** Das löst Luftblasen vom Film: Wo eine bleibt, gibt es einen runden Fleck. Außen an der Dose schaden sie nicht.",
   back: "**Entwickler: einmal benutzt, in den Kanister oder Ausguss des Kurses. Stoppbad und Fixierbad: zurück in ihre Flaschen, wo dein Kurs sie wieder benutzt.** Fixierbad kommt nie in den Ausguss: Es enthält Silber. Das Signal zum Ausgießen sagt es für deinen Film.",
   bell: "**Sag es jetzt der Lehrkraft: Ein Bad wirkt nach dem Klingeln weiter.** Ein fixierter Film darf in klarem Wasser liegen, bis die Lehrkraft etwas sagt. Im Entwickler oder Fixierbad geht er erst zu Ende.",
+  bellFits: (done, bell) => `**Ja: alles fertig um ${done}, vor der Klingel um ${bell}.**`,
+  bellInWater: (bell, fixed) =>
+    `**Die Klingel läutet um ${bell}.** Der Film ist ${fixed === null ? "fixiert" : `um ${fixed} aus dem Fixierbad`}, aber bis dahin nicht gewässert: Sag es der Lehrkraft. Er darf eine Weile in klarem Wasser liegen.`,
   slowPour:
     "**Ein paar Sekunden mehr sieht man kaum: Gieß jetzt das nächste Bad ein und drück, wenn es drin ist.** So lange wirkt das alte; fang beim nächsten Mal gleich beim Signal an. Minuten zu lang im Entwickler machen den Film dichter, verloren ist er nicht: Sag es der Lehrkraft.",
   load: "**Jedes Ende darf zuerst hinein, und andersherum entwickelt er auch, solange er auf der Spirale nirgends an sich selbst liegt.** Er rollt sich von selbst nach innen: Folge dem. Nicht sicher? Fühl im Dunkeln, bevor etwas eingegossen ist, ob er gleichmäßig liegt.",

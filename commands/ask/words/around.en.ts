@@ -37,6 +37,10 @@ export const en = {
   tap: "**Tap the tank on the bench after each agitation, firmly but not hard.** It knocks air bubbles off the film: where one stays, it leaves a round spot. On the outside of the tank they do nothing.",
   back: "**Developer: used once, into the waste jug or drain of the class. Stop bath and fixer: back into their own bottles, where your class uses them again.** Fixer never goes down the drain: it holds silver. The call to pour out says it for your film.",
   bell: "**Tell the teacher now: a bath goes on working after the bell.** A film that is fixed may lie in clean water until the teacher says. One in the developer or the fixer goes on to its end first.",
+  bellFits: (done: string, bell: string) => `**Yes: all done at ${done}, before the bell at ${bell}.**`,
+  /** `fixed`: when it leaves the fixer; null where it has. */
+  bellInWater: (bell: string, fixed: string | null) =>
+    `**The bell rings at ${bell}.** The film is ${fixed === null ? "fixed" : `out of the fixer at ${fixed}`}, but not washed by then: tell the teacher. It may lie in clean water for a while.`,
   slowPour:
     "**A few seconds more hardly show: pour in the next bath now, and press when it is in.** The old bath works until then, so next time begin at the call. Minutes too long in the developer make the film denser, not lost: tell the teacher.",
   load: "**Either end may go first, and either way round it develops, as long as it lies on the reel without touching itself.** It curls inwards by itself: follow that. Not sure? In the dark, before anything is poured, feel whether it is even.",

@@ -1,4 +1,4 @@
-import { beforeEach, expect, test } from "vitest";
+import { beforeEach, describe, expect, test } from "vitest";
 import { englishIn } from "../../support/english.ts";
 import { createRoom, type Room } from "../../support/room.ts";
 import { AROUND_DE } from "./around.de.ts";
@@ -190,6 +190,48 @@ test("which of two calls comes first is said with where each film is; whoever ha
   expect(room.says("Mina", "both are beeping which one first")).toMatch(
     /^\*\*First the tank whose developer is over[^]*R1[^]*R2/,
   );
+});
+
+/* 9:00 + 2 x 0:30 + 5:00, with 20 s of our own to empty and fill each: fixed after 16:20. */
+describe("whether a film is done by the bell is told by the bell of the day", () => {
+  const asked = "will i make it before the bell";
+  const until = (bell: string): string =>
+    room.says("Iris", `/class periods days:mon-sun from:17:00 to:${bell}`, "teacher");
+
+  test("before it is poured", () => {
+    room.says("Mina", PLAN);
+    until("18:10");
+    expect(room.says("Mina", asked)).toMatch(/^\*\*The bell rings at 18:10:00\.\*\* \*\*Don't pour in/);
+  });
+
+  test("and once it is in a bath, where nothing can be left unpoured", () => {
+    room.says("Mina", PLAN);
+    room.says("Mina", "/run start");
+    room.says("Mina", "/run next");
+    until("18:10");
+    expect(room.says("Mina", asked)).toMatch(/^\*\*Tell the teacher now:[^]*left in the developer/);
+    room.says("Iris", "/class periods remove:1", "teacher");
+  });
+
+  test.each([
+    [
+      "18:18",
+      /^\*\*The bell rings at 18:18:00\.\*\* The film is out of the fixer at 18:16:20, but not washed by then/,
+    ],
+    ["21:30", /^\*\*Yes: all done at [^]*, before the bell at 21:30:00\.\*\*/],
+  ])("at %s", (bell, says) => {
+    room.says("Mina", PLAN);
+    room.says("Mina", "/run start");
+    room.says("Mina", "/run next");
+    until(bell);
+    expect(room.says("Mina", asked)).toMatch(says);
+    room.says("Mina", "/mine language language:de");
+    expect(room.says("Mina", "schaffe ich es bis zur klingel")).toMatch(
+      bell === "18:18"
+        ? /^\*\*Die Klingel läutet um 18:18:00\.\*\* Der Film ist um 18:16:20 aus/
+        : /^\*\*Ja: alles fertig um /,
+    );
+  });
 });
 
 test("a red light is for paper: whoever does not say so is told of film first", () => {
