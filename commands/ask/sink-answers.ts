@@ -20,7 +20,12 @@ export const withRun = (text: string, reading: Reading, facts: Facts): ReturnTyp
 
 export const reelAnswer: Answerer = () => says(words().reel);
 export const missedAnswer: Answerer = (reading, facts) => withRun(words().missed, reading, facts);
-export const silentAnswer: Answerer = (reading, facts) => withRun(words().silent, reading, facts);
+/** Whoever has missed a call does first what is to be done now. */
+export const silentAnswer: Answerer = (reading, facts) => {
+  const { silent, missedCall } = words();
+  const hasMissed = reading.signs.has("MISSED") && runsMeant(reading, facts).length > 0;
+  return withRun(hasMissed ? `${missedCall}\n${silent}` : silent, reading, facts);
+};
 /** What has gone wrong with the film in the tank: all that fits is said. */
 export const mishapAnswer: Answerer = (reading, facts) => {
   const { signs } = reading;

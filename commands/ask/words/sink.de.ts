@@ -4,6 +4,8 @@ export const de: SinkWords = {
   reel: "**Spule und Hände ganz trocken, und völlige Dunkelheit.** Schneide den Filmanfang gerade, runde die Ecken ab, schieb ihn unter die Führung und dreh ohne Kraft. Klemmt er? Nimm ihn heraus, trockne die Spule und fang neu an; leg den Film so lange in die geschlossene Dose. Üben lässt es sich bei Licht mit einem verdorbenen Film.",
   missed:
     "**Kipp jetzt einmal und mach dann mit den Signalen weiter.** Einmal ausgelassen sieht man kaum. Hol es nicht mit mehr Kippen nach.",
+  missedCall:
+    "**Tu jetzt, was unten steht.** Einmal nicht gekippt sieht man kaum: Hol es nicht mit mehr Kippen nach.",
   silent:
     "**Dreh die Lautstärke auf, lass diese Seite offen und tipp einmal darauf:** Ein Handy tönt erst nach einer Berührung. Signale bei geschlossener Seite: `/mine phone`. In einem anderen Chat: Erlaube seine Mitteilungen.",
   lights:

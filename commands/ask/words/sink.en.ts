@@ -6,6 +6,8 @@ export const en = {
   /** One agitation left out: common practice, no source. */
   missed:
     "**Agitate once now, then go on with the calls.** One time missed hardly shows. Don't make up for it with more.",
+  missedCall:
+    "**Do now what stands below.** One agitation missed hardly shows: don't make up for it with more.",
   silent:
     "**Turn up the volume, leave this page open and tap it once:** a phone sounds only after a touch. What is called when the page is closed: `/mine phone`. In another chat: allow its notifications.",
   lights:

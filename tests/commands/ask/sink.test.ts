@@ -192,6 +192,16 @@ test("which of two calls comes first is said with where each film is; whoever ha
   );
 });
 
+test("whoever missed a call is told first to do what is to be done now", () => {
+  expect(room.says("Mina", "i missed the beep")).toMatch(/^\*\*Turn up the volume/);
+  room.says("Mina", PLAN);
+  room.says("Mina", "/run start");
+  put(0);
+  expect(room.says("Mina", "i missed the beep")).toMatch(
+    /^\*\*Do now what stands below[^]*Turn up the volume[^]*left in the developer/,
+  );
+});
+
 /* 9:00 + 2 x 0:30 + 5:00, with 20 s of our own to empty and fill each: fixed after 16:20. */
 describe("whether a film is done by the bell is told by the bell of the day", () => {
   const asked = "will i make it before the bell";
