@@ -1,3 +1,4 @@
+import { summaryOf } from "./forms.ts";
 import { makeAsk } from "./ask/command.ts";
 import { batchAllow, batchCorrect, batchDiscard, batchTest, batchTopup } from "./batch/change/command.ts";
 import { batchMix } from "./batch/mix/command.ts";
@@ -176,4 +177,4 @@ const asked: readonly Command[] = [
 ];
 
 /** The registry: what a person can ask. Nothing is found by file name. */
-export const commands: readonly Command[] = [...asked, makeAsk(asked)];
+export const commands: readonly Command[] = [...asked, makeAsk(asked, summaryOf)];

@@ -3,11 +3,13 @@ import { defineCommand, type Action, type Command, type Context, type Reply } fr
 import { fitsKey, makeLine } from "../speech/line.ts";
 import { sheetsOf } from "../sheet/options.ts";
 import { whoMay } from "../who.ts";
+import { mayActAs } from "../../store/shapes/person.ts";
 import { answerTo } from "./answer.ts";
 import { factsFor } from "./facts.ts";
 import { readSentence, type Reading } from "./read.ts";
 import { INTENTS, type Intent } from "./rules.ts";
 import type { Answer } from "./shape.ts";
+import { createWays, type SummaryIn, type Way, type Ways } from "./ways.ts";
 import { askWords as words } from "./words.ts";
 
 const MOST_KEYS = 8;
@@ -15,7 +17,8 @@ const MOST_KEYS = 8;
 const USUAL: readonly Intent[] = ["time", "where", "left"];
 
 /** Answers a sentence, partly by what other commands say; those come from outside, as a list knows its members. */
-export function makeAsk(commands: readonly Command[]): Command {
+export function makeAsk(commands: readonly Command[], summaryIn: SummaryIn): Command {
+  const ways = createWays(commands, summaryIn);
   return defineCommand({
     name: "ask",
     summary: "Ask in your own words: how long left, is the fixer good, what is a reel",
@@ -34,18 +37,29 @@ export function makeAsk(commands: readonly Command[]): Command {
           .slice(0, 25)
           .map((intent) => ({ label: intent, value: intent })),
     },
-    handle: ({ text, as }, context) => ask(commands, text, as, context),
+    handle: ({ text, as }, context) => ask(commands, ways, text, as, context),
   });
 }
 
-function ask(commands: readonly Command[], text: string, as: Intent | undefined, context: Context): Reply {
+function ask(
+  commands: readonly Command[],
+  waysOf: Ways,
+  text: string,
+  as: Intent | undefined,
+  context: Context,
+): Reply {
   const sheets = sheetsOf(context);
   const reading = readSentence(text, {
     films: sheets.map(({ film }) => film),
     developers: sheets.map(({ developer }) => developer),
   });
   const intent = as ?? (reading.isTorn || reading.isUnsure ? undefined : reading.wanted[0]);
-  if (intent === undefined) return chooseReply(text, reading);
+  const isStaff = mayActAs(context.role, "aide");
+  // Whoever is at a sink is answered from what is known of films first; staff ask how a class is run.
+  const ways = isStaff || reading.signs.has("HOW") ? waysOf(text, context.role) : [];
+  const isAskedHow = as === undefined && reading.signs.has("HOW");
+  const isVague = intent === "help" ? ways.length > 0 : intent === "where" && isStaff && ways[0]?.isLikely;
+  if (intent === undefined || (isAskedHow && isVague)) return chooseReply(text, reading, ways, isStaff);
   const answer = answerTo(intent, reading, factsFor(context));
   return replyOf(intent, answer, commands, context);
 }
@@ -72,12 +86,21 @@ function replyOf(
   };
 }
 
-/** Two readings, two keys; one that may be a chance, or none: the three that come nearest, and help. */
-function chooseReply(text: string, { wanted, doubted, isTorn }: Reading): Reply {
+/**
+ * Two readings, two keys; one that may be a chance, or none: the commands it may ask for, the three readings that come nearest,
+ * and help.
+ */
+function chooseReply(
+  text: string,
+  { wanted, doubted, isTorn }: Reading,
+  ways: readonly Way[],
+  isStaff: boolean,
+): Reply {
   const near = [...wanted.slice(0, 2), ...doubted, ...USUAL];
   const offered = isTorn ? wanted.slice(0, 2) : [...new Set(near)].slice(0, 3);
+  const unread = isStaff ? words().unreadByStaff : words().unread;
   return {
-    text: isTorn ? words().torn : words().unread,
+    text: ways.length > 0 ? sayWays(ways) : isTorn ? words().torn : unread,
     fields: { wanted: null, offered: [...offered] },
     actions: [
       ...offered.map((intent) => meaningKey(text, intent)),
@@ -85,6 +108,10 @@ function chooseReply(text: string, { wanted, doubted, isTorn }: Reading): Reply 
     ],
   };
 }
+
+/** Named and not pressed: some of them change what they are called for at once. */
+const sayWays = (ways: readonly Way[]): string =>
+  [words().ways, ...ways.map(({ command, summary }) => `- \`/${command.name}\`: ${summary}`)].join("\n");
 
 /** The sentence goes along where a button has room for it. */
 function meaningKey(text: string, as: Intent): Action {

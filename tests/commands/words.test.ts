@@ -104,6 +104,7 @@ const READ = new Set([
   "ask/basics-rules.ts",
   "ask/harm-lexicon.ts",
   "ask/number-words.ts",
+  "ask/way-words.ts",
   "errors.ts",
 ]);
 const files = sources.filter((name) => !/[./](en|de)\.ts$/.test(name) && !READ.has(name));

@@ -93,6 +93,8 @@ export const de: AskWords = {
     thanks: "Danke",
     help: "Hilfe",
   },
+  ways: "**Vielleicht eins davon:**",
+  unreadByStaff: "**Das weiß ich nicht.** Meintest du eins davon?",
   torn: "Das kann zweierlei heißen. Was meinst du?",
   unread: "**Das weiß ich nicht: Frag die Lehrkraft oder eine Hilfskraft.** Oder meintest du eins davon?",
   timeAt: (time, index) => `${time}, EI ${index}.`,

@@ -93,6 +93,9 @@ export const en = {
     thanks: "Thanks",
     help: "Help",
   } satisfies Record<Intent, string>,
+  /** Before a list of commands. */
+  ways: "**It may be one of these:**",
+  unreadByStaff: "**I don't know that.** Did you mean one of these?",
   torn: "That can mean two things. Which?",
   unread: "**I don't know that: ask your teacher or an aide.** Or did you mean one of these?",
   timeAt: (time: string, index: number) => `${time}, EI ${index}.`,
