@@ -21,6 +21,7 @@ const ASKED: readonly (readonly [sentence: string, command: string])[] = [
   ["can i press for a student", "run next"],
   ["wie füge ich einen film hinzu", "sheet add"],
   ["wie trage ich eine dose ein", "tank add"],
+  ["wie sage ich allen bescheid", "class say"],
   ["wie exportiere ich das filmbuch", "roll export"],
   ["wie mache ich jemanden zur hilfskraft", "class role"],
   ["wie stelle ich die klingel ein", "class periods"],
