@@ -23,7 +23,7 @@ export const rollFault = defineCommand({
       .describe("What you see"),
     edge: z.enum(EDGES).optional().describe("The maker's names and numbers on the border"),
     margin: z.enum(MARGINS).optional().describe("The border outside and between the frames"),
-    place: z.enum(EXTENTS).optional().describe("How much of it"),
+    place: z.enum(EXTENTS).optional().describe("Where you see it"),
     sure: z.enum(["yes", "no"]).default("yes").describe("no: don't ask further"),
     cause: z.string().trim().min(1).max(40).optional().describe("Which cause it was; or unknown"),
   }),

@@ -53,7 +53,7 @@ export const forms: Forms = {
       look: "Was du siehst",
       edge: "Namen und Zahlen des Herstellers am Rand",
       margin: "Der Rand außen und zwischen den Bildern",
-      place: "Wie viel davon",
+      place: "Wo du es siehst",
       sure: "no: nicht weiter fragen",
       cause: "Welche Ursache es war; oder unknown",
     },
