@@ -7,6 +7,7 @@ import { inEach } from "../../commands/speech/language.ts";
 import { pointDecimal } from "../../commands/speech/decimal.ts";
 import {
   formatNumber,
+  inList,
   joinAnd,
   joinOr,
   NUMBER_LETTERS,
@@ -69,7 +70,7 @@ function sentence(command: Command, option: string, issue: Issue, value: unknown
       return words().notKnown(
         option,
         shown,
-        joinOr(issue.values.map((each) => choiceWord(command.name, option, String(each)))),
+        joinOr(issue.values.map((each) => inList(choiceWord(command.name, option, String(each))))),
       );
     case "invalid_type":
       return issue.expected === "int"

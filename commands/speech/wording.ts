@@ -97,6 +97,9 @@ export function quoted(text: string): string {
   return words().quoted(text);
 }
 
+/** In a list of several what holds a comma stands in quotes. */
+export const inList = (text: string): string => (text.includes(",") ? quoted(text) : text);
+
 /** `1 roll`, `2 rolls`: English only. */
 export function countOf(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;

@@ -88,7 +88,7 @@ export function wordFault(fault: LineFaultHere, words: Words): string {
     case "ERR_LONGEST":
       return say[fault.code](fault.option, fault.bound);
     case "ERR_CHOICE":
-      return say.ERR_CHOICE(fault.option, fault.choices.join(", "));
+      return say.ERR_CHOICE(fault.option, fault.choices.join("; "));
     default:
       return wordRefusal(fault.refusal, words);
   }

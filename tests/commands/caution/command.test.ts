@@ -25,7 +25,7 @@ describe("/caution", () => {
 
   it("names the tasks where one is asked for that there is not", () => {
     expect(createRoom().says("Mina", "/caution dancing")).toContain(
-      "mixing, developing, fixing, printing, waste or spill",
+      `mixing, developing, fixing, "trays, dryers and light", waste or a spill`,
     );
   });
 });
