@@ -55,11 +55,13 @@ function ask(
   });
   const intent = as ?? (reading.isTorn || reading.isUnsure ? undefined : reading.wanted[0]);
   const isStaff = mayActAs(context.role, "aide");
+  const isHow = reading.signs.has("HOW");
   // Whoever is at a sink is answered from what is known of films first; staff ask how a class is run.
-  const ways = isStaff || reading.signs.has("HOW") ? waysOf(text, context.role) : [];
-  const isAskedHow = as === undefined && reading.signs.has("HOW");
-  const isVague = intent === "help" ? ways.length > 0 : intent === "where" && isStaff && ways[0]?.isLikely;
-  if (intent === undefined || (isAskedHow && isVague)) return chooseReply(text, reading, ways, isStaff);
+  const isVague = as === undefined && isHow && (intent === "help" || (intent === "where" && isStaff));
+  const isOpen = isVague || (intent === undefined && (isStaff || isHow));
+  const ways = isOpen ? waysOf(text, context.role) : [];
+  if (intent === undefined || (intent === "help" ? ways.length > 0 : ways[0]?.isLikely))
+    return chooseReply(text, reading, ways, isStaff);
   const answer = answerTo(intent, reading, factsFor(context));
   return replyOf(intent, answer, commands, context);
 }
