@@ -16,7 +16,7 @@ const TOLD_EACH = 60;
 const FIRST_PORTION = 10;
 const FULL_PORTION = 100;
 const MOST_PORTION = 400;
-const AIM_MS = 10;
+const AIM_MS = 7;
 /** After a wake-up everything else has a turn of the loop; where it took long (a slow disk), a share of that time as well. */
 const SHORT_MS = 20;
 const REST_SHARE = 0.1;
@@ -84,8 +84,13 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
       const now = clock.now();
       const spoken = new Set<number>();
       // Recording what came back, deciding, and taking up what leaves: one flush of the disk for all three.
+      let settled = 0;
+      const isEnough = (): boolean => {
+        settled += 1;
+        return clock.now() - now >= AIM_MS;
+      };
       const lookAt = deliverer.pump(now, (say) =>
-        settleSome({ stores, log }, now, deliverer.decideUntil(now), spoken, most, say),
+        settleSome({ stores, log }, now, deliverer.decideUntil(now), spoken, most, say, isEnough),
       );
       if (faults > 0) log.warn({ tries: faults }, "the disk can be written again; what is late says so");
       if (faults > 0) onTrouble?.(null);
@@ -96,7 +101,7 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
       if (spoken.size > 0) onSpoken(spoken);
       const after = clock.now();
       restUntil = after + restOf(after - now);
-      most = nextCueAt <= now ? portionAfter(most, after - now) : FIRST_PORTION;
+      most = nextCueAt <= now ? portionAfter(most, settled, after - now) : FIRST_PORTION;
       const isMoreDue = spoken.size > 0 && nextCueAt <= now && restUntil <= after;
       // Rounded up, and looked at again on waking: a timer may fire a moment early, a cue must not.
       waitMs = Math.min(LONGEST_WAIT_MS, Math.max(1, Math.ceil(Math.max(nextAt, restUntil) - after)));
@@ -152,8 +157,8 @@ export function createBeat({ stores, clock, log, deliverer, onSpoken, tidy, onTr
   };
 }
 
-function portionAfter(most: number, tookMs: number): number {
-  const fitting = Math.floor((most * AIM_MS) / Math.max(1, tookMs));
+function portionAfter(most: number, settled: number, tookMs: number): number {
+  const fitting = Math.floor((settled * AIM_MS) / Math.max(1, tookMs));
   return Math.min(most * 2, MOST_PORTION, Math.max(FULL_PORTION, fitting));
 }
 

@@ -29,9 +29,9 @@ const PUT_OFF_MS = 60_000;
 /**
  * Settles the cues to be decided by `now`, or, in chats with a lead, due by `ahead`, of `most` runs: reading a run, advancing
  * it, keeping it and owing what it says are one transaction, the caller's, with no await in it. A missed, late or doubled
- * call changes nothing. Adds the classes whose runs spoke to `spoken`. With `say`, all is said by it, and one that fails fails
- * all; without, each run stands by itself and owes what it says. Returns what is to be done after the commit; undefined where
- * nothing was due.
+ * call changes nothing. Adds the classes whose runs spoke to `spoken`. With `say`, all is said by it until `isEnough`, and one
+ * that fails fails all; without, each run stands by itself and owes what it says. Returns what is to be done after the commit;
+ * undefined where nothing was due.
  */
 export function settleSome(
   { stores, log }: TickDeps,
@@ -40,12 +40,14 @@ export function settleSome(
   spoken: Set<number>,
   most = BATCH,
   say?: Say,
+  isEnough: () => boolean = () => false,
 ): (() => void)[] | undefined {
   const due = [...stores.cues.due(now, most, ahead)];
   if (due.length === 0) return undefined;
   const settling = { stores, now, ahead, spoken };
-  if (say) return settleAll({ ...settling, say }, due);
-  const settleOne = (each: Due): (() => void)[] => settleAll({ ...settling, say: stores.outbox.owe }, [each]);
+  if (say) return settleAll({ ...settling, say }, due, isEnough);
+  const settleOne = (each: Due): (() => void)[] =>
+    settleAll({ ...settling, say: stores.outbox.owe }, [each], isEnough);
   return eachApart(stores, due, settleOne, ([id], error) => {
     stores.cues.putOff(id, now + PUT_OFF_MS);
     log.error({ run: id, err: error }, "a run could not be settled");
@@ -65,10 +67,14 @@ interface Settling {
   readonly say: Say;
 }
 
-/** What became of their cues is written at the end, of all at once. */
-function settleAll(settling: Settling, due: readonly Due[]): (() => void)[] {
+/** What became of their cues is written at the end, of all at once. One run at least, however little time there is. */
+function settleAll(settling: Settling, due: readonly Due[], isEnough: () => boolean): (() => void)[] {
   const marks: Marks = { said: [], merged: [] };
-  const after = due.flatMap((each) => settleRun(settling, each, marks));
+  const after: (() => void)[] = [];
+  for (const each of due) {
+    after.push(...settleRun(settling, each, marks));
+    if (isEnough()) break;
+  }
   mark(settling, marks);
   return after;
 }

@@ -104,3 +104,21 @@ test("in a chat with a lead as well what is late is told by the next call, howev
     stores.atomically(() => settleSome({ stores, log }, START + 61_000, START + 61_000, new Set(), 1));
   expect(owed().map(({ key }) => key)).toEqual(["1.1.0a1", "1.1.0a2"]);
 });
+
+test("a look that has taken its time ends after the run it is at; the next goes on with the others, and none is called twice", () => {
+  const { stores, log, owed } = aClassOf(3);
+  const now = START + 60_000;
+  const look = (): void =>
+    stores.atomically(
+      () => void settleSome({ stores, log }, now, now, new Set(), 100, stores.outbox.owe, () => true),
+    );
+  const counts = Array.from({ length: 6 }, () => {
+    look();
+    return owed().length;
+  });
+  const inOne = aClassOf(3);
+  settleDue(inOne, now);
+  expect(owed()).toEqual(inOne.owed());
+  expect(counts.slice(0, 2)).toEqual([1, 2]);
+  expect(counts.at(-1)).toBe(3);
+});
