@@ -3,6 +3,7 @@ import type { Sheet } from "../../store/shapes/sheet.ts";
 import type { TrayLine } from "../../store/shapes/tray-line.ts";
 import type { SchoolClass } from "../../store/shapes/school.ts";
 import type { Stores } from "../../store/index.ts";
+import { DEMO_NAME } from "./name.ts";
 
 /*
  * The invented class a fresh install shows. Nothing in it is real: no such workshop, film or developer exists, and the
@@ -10,7 +11,6 @@ import type { Stores } from "../../store/index.ts";
  */
 
 export const DEMO_KEY = "room:demo";
-export const DEMO_NAME = "Harbour workshop, evening class (invented demo)";
 const SOURCE = "invented for the demo, not a real time";
 
 const AGITATION = {

@@ -3,7 +3,7 @@ import { lookAnswer as loggedLookAnswer } from "./class-answers.ts";
 import type { Facts } from "./facts.ts";
 import type { Reading } from "./read.ts";
 import type { Sign } from "./rules.ts";
-import { runsMeant } from "./run-answers.ts";
+import { runsMeant, whereAnswer } from "./run-answers.ts";
 import { says, shows, type Answerer } from "./shape.ts";
 import { isFixed, withRun } from "./sink-answers.ts";
 import { askWords, basicsWords as words, type BasicsWords } from "./words.ts";
@@ -25,7 +25,15 @@ export const rinseWarmthAnswer: Answerer = () =>
 export const dryerAnswer: Answerer = () => says(words().dryer);
 export const clingsAnswer: Answerer = (reading, facts) => withRun(words().clings, reading, facts);
 export const cutAnswer: Answerer = () => says(words().cut);
-export const filmNameAnswer: Answerer = () => says(words().filmName);
+/** In its tank it has a run that tells it; before that, only what is written on it. */
+export const filmNameAnswer: Answerer = (reading, facts) =>
+  runsMeant(reading, facts).length > 0 ? whereAnswer(reading, facts) : says(words().filmName);
+export const pourHowAnswer: Answerer = () => says(words().pourHow);
+export const wrongBottleAnswer: Answerer = () =>
+  says(words().wrongBottle, { label: askWords().cautions, line: "caution" });
+export const whyAgitateAnswer: Answerer = (reading, facts) => withRun(words().whyAgitate, reading, facts);
+export const wettingAnswer: Answerer = () => says(words().wetting);
+export const comeInAnswer: Answerer = () => says(words().comeIn);
 export const spiltOnAnswer: Answerer = () =>
   says(words().spiltOn, { label: askWords().cautions, line: "caution" });
 

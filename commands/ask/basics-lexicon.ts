@@ -1,7 +1,7 @@
 /* What words may mean in a first hour in the darkroom; as lexicon.ts, of which it is a part. */
 
 export const BASICS_WORDS = {
-  GOT: "got gotten gekriegt bekommen abbekommen abgekriegt abgekommen",
+  GOT: "dripped getropft gekleckert bekleckert got gotten gekriegt bekommen abbekommen abgekriegt abgekommen",
   STUFF: "stuff zeug zeugs brühe plörre flüssigkeit liquid juice suppe",
   STUCK: "stuck sticks jammed jams klemmt klemmen verklemmt festgeklemmt hakt verhakt",
   OFF: "off runter ab abmachen herunter abwickeln abspulen ausspulen unwind unroll abrollen rauskriegen",
@@ -23,5 +23,17 @@ export const BASICS_WORDS = {
   MEASURE: "measure abmessen",
   BROUGHT: "brought dabei mitgebracht",
   GO: "gehen",
+  FAST: "fast quick quickly schnell zügig",
+  RETURNED: "zurückgekippt zurückgegossen zurückgeschüttet zurückgefüllt",
+  JOIN: "join joining beitreten dazukommen mitmachen",
+  CODE: "code kurscode klassencode kurskennwort passphrase kennwort qr",
+  UPSIDE: "upside",
+  WETTING: "wetting wettingagent netzmittel netzmittels",
+  PERSON: "someone somebody anyone anybody jemand jemanden",
+  GONE: "gone gegangen abgehauen",
+  SAY: "say said says gesagt sagt",
+  KEEP: "heb hebe aufheben behalte behalt behalten",
+  SPENT: "used gebraucht gebrauchte gebrauchten gebrauchter gebrauchtem",
+  SETTING: "set change setze stelle stell einstellen ändere ändern",
   SOAP: "soap spüli spülmittel seife",
 } as const;

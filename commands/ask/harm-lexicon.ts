@@ -12,7 +12,7 @@ export const HARM_WORDS = {
     "spill spills spilled spilt spilling verschütt* splash splashed gespritzt spritzt spritzer knocked umgefallen umgekippt umgestoßen ausgelaufen",
   FELL: "fell fallen dropped runtergefallen gefallen broke broken zerbrochen smashed",
   FLOOR:
-    "floor boden fußboden table tisch clothes kleidung shirt pullover pulli jumper hoodie ärmel jacke hose jeans trousers pants",
+    "floor boden fußboden table tisch clothes kleidung shirt tshirt pullover pulli jumper hoodie ärmel jacke hose jeans trousers pants",
   BREATHE:
     "breathe breath breathing atmen luft inhaled eingeatmet einatmen fumes dämpfen dämpfe dampf dizzy schwindlig schwindelig übel fainted ohnmächtig asthma stinkt hustet coughing",
   CUT: "cut geschnitten",

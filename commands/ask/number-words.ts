@@ -35,6 +35,8 @@ export const NUMBER_SIGNS = wordsOf("number nummer no nr");
 export const EXPOSED = wordsOf(
   "at auf to iso asa ei shot pushed push pulled gepusht belichtet fotografiert exposed als",
 );
+/** Before a speed: it was set on the camera. */
+export const EXPOSED_AT = wordsOf("at auf to als");
 /** The full stops of the usual scale of film speeds, and thirds people set: as published in ISO 5800 and ISO 6. */
 export const SPEEDS = new Set([
   25, 32, 40, 50, 64, 80, 100, 125, 160, 200, 250, 320, 400, 500, 640, 800, 1000, 1250, 1600, 2000, 2500,

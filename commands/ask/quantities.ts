@@ -116,16 +116,18 @@ export function takeTemperature(bench: Bench, hasUnit: boolean): number | null {
   return null;
 }
 
+/** Of several the one it was exposed at, not the one on its box: `iso 400 film shot at 800`. */
 export function takeSpeed(bench: Bench): number | null {
   const { tokens } = bench;
-  const at = tokens.findIndex(
-    (token, index) =>
+  const speeds = [...tokens.keys()].filter(
+    (index) =>
       !bench.taken[index] &&
-      known.SPEEDS.has(Number(token)) &&
-      (Number(token) >= 100 ||
+      known.SPEEDS.has(Number(tokens[index])) &&
+      (Number(tokens[index]) >= 100 ||
         tokens.slice(Math.max(0, index - 2), index).some((each) => known.EXPOSED.has(each))),
   );
-  if (at < 0) return null;
+  const at = speeds.find((index) => known.EXPOSED_AT.has(tokens[index - 1] ?? "")) ?? speeds[0];
+  if (at === undefined) return null;
   take(bench, at, 1);
   return Number(tokens[at]);
 }

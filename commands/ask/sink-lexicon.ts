@@ -65,7 +65,7 @@ export const SINK_WORDS = {
   BETWEEN: "between zwischen dazwischen inbetween",
   ORDER: "order reihenfolge sequence",
   TAPWATER: "tapwater faucet leitungswasser wasserhahn distilled destilliert destilliertes",
-  NUMBER: "number nummer nr",
+  NUMBER: "number nummer nr dosennummer filmnummer laufnummer",
   FILL: "fill füllen einfüllen reinfüllen auffüllen",
   ENOUGH: "enough reicht genug schaff schaffe",
   EAT: "eat eating essen food sandwich snack trinken drinking kaugummi gum lunch",

@@ -14,7 +14,7 @@ export type SummaryIn = (command: Command, language?: Language) => string;
 
 /** Words as long that begin alike are taken for one: `exportiere`, `export`. */
 const LIKE_FROM = 5;
-/** A command is offered where so many words of a sentence are its own, or one that no more than so many commands have. */
+/** A command is offered where so many words of a sentence are its own, or one that people use for it and for few others. */
 const LIKELY = 2;
 const RARE = 2;
 const MOST = 3;
@@ -51,7 +51,7 @@ export function createWays(commands: readonly Command[], summaryIn: SummaryIn): 
         found.set(command, {
           weight: before.weight + weight / holders.size,
           count: before.count + 1,
-          isRare: before.isRare || holders.size <= RARE,
+          isRare: before.isRare || (holders.size <= RARE && weight >= ASKED_WEIGHT),
         });
       }
     }

@@ -1,6 +1,7 @@
 import { createDispatch, type Answered } from "../../bot/calls/dispatch.ts";
 import { openDemo } from "../../bot/demo/evening.ts";
-import { DEMO_KEY, DEMO_NAME } from "../../bot/demo/demo.ts";
+import { DEMO_KEY } from "../../bot/demo/demo.ts";
+import { DEMO_NAME } from "../../bot/demo/name.ts";
 import { settleDue } from "./settle.ts";
 import type { Command } from "../../commands/define.ts";
 import type { Role } from "../../store/shapes/person.ts";

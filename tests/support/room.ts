@@ -1,6 +1,7 @@
 import { createDeliverer, type Deliverer } from "../../bot/deliver/deliver.ts";
 import { type Answered, createDispatch } from "../../bot/calls/dispatch.ts";
-import { DEMO_KEY, DEMO_NAME, inventDemo } from "../../bot/demo/demo.ts";
+import { DEMO_KEY, inventDemo } from "../../bot/demo/demo.ts";
+import { DEMO_NAME } from "../../bot/demo/name.ts";
 import type { Log } from "../../bot/process/log.ts";
 import { settleDue } from "./settle.ts";
 import type { ChatPort, Delivery, Outcome } from "../../bot/chat/port.ts";

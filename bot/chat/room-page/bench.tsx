@@ -32,7 +32,7 @@ export function Bench({ onGuide }: { onGuide: () => void }) {
   return (
     <div class="bench">
       <header class="top">
-        <h1>{facts?.class.name ?? words.name}</h1>
+        <h1>{facts ? words.classCalled(facts.class.name) : words.name}</h1>
         <LinkState />
         <button type="button" class="key" onClick={() => setOpen("menu")}>
           {words.menu.open}

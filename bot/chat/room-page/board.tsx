@@ -17,7 +17,7 @@ const BEAT_MS = 500;
 /** The wall: every tank of the class on one screen, what is due next first, and how to come in. */
 export function BoardPage() {
   const room = useRoom();
-  const { board, menu } = useWords();
+  const { board, classCalled, menu } = useWords();
   const facts = useRoomPart((state) => state.facts);
   useEffect(() => {
     room.watchTanks("wall");
@@ -29,7 +29,7 @@ export function BoardPage() {
     <div class="board">
       <header class="wall-top">
         <div class="wall-class">
-          <h1>{facts?.class.name}</h1>
+          <h1>{facts && classCalled(facts.class.name)}</h1>
           <WallClock />
         </div>
         <div class="wall-tools">

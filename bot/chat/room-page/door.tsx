@@ -81,7 +81,7 @@ function DemoDoor({
   isBusy,
   enter,
 }: DoorProps & { className: string; onGuide: () => void }) {
-  const { door, guide } = useWords();
+  const { classCalled, door, guide } = useWords();
   const language = useRoomPart((state) => state.language);
   const [name, setName] = useState(readKept("name", ""));
   return (
@@ -94,7 +94,7 @@ function DemoDoor({
     >
       <h2>{door.demoTitle}</h2>
       <p>
-        <strong>{className}</strong>
+        <strong>{classCalled(className)}</strong>
         <br />
         {door.demoLead}
       </p>

@@ -1,4 +1,4 @@
-import { DEMO_NAME } from "../../demo/demo.ts";
+import { DEMO_NAME } from "../../demo/name.ts";
 import type { Action, Reply } from "../../../commands/define.ts";
 import { speaking } from "../../../commands/speech/language.ts";
 import type { FeedEvent } from "../room/wire.ts";

@@ -87,7 +87,7 @@ export function SinkPage() {
   return (
     <div class={`sink ${isDeskOpen ? "has-desk" : ""}`}>
       <header class="sink-top">
-        <h1>{sheet.className}</h1>
+        <h1>{words.classCalled(sheet.className)}</h1>
         <Languages />
         {!isLocked && (
           <button type="button" class="key main" onClick={() => setDesk({ kind: "choose" })}>

@@ -1,3 +1,4 @@
+import { DEMO_NAME } from "../../demo/name.ts";
 import { board, cue, hearing } from "./call-words.de.ts";
 import { doorFaults } from "./door-faults.de.ts";
 import { formList } from "./group-words.de.ts";
@@ -17,6 +18,7 @@ import type { Words } from "./words.en.ts";
 export const de: Words = {
   name: "Sinkside",
   loading: "Der Raum wird geöffnet…",
+  classCalled: (name) => (name === DEMO_NAME ? "Hafenwerkstatt, Abendkurs (erfundene Demo)" : name),
 
   door: {
     title: "Anmelden",

@@ -22,6 +22,16 @@ export const de: BasicsWords = {
   cut: "**Erst wenn er ganz trocken ist, auch am Rand: Nass verkratzt er und klebt.** Dann schneide zwischen zwei Bildern, so viele auf einen Streifen, wie in die Hülle passen, und steck die Streifen gleich hinein.",
   spiltOn:
     "**Zieh es aus, wenn es durchnässt ist, und spül die Haut darunter mit Wasser ab.** Handschuhe an, den Rest aufwischen. Entwickler und Fixierbad machen Flecken: Spül den Stoff kalt aus, bevor er trocknet. Juckt oder brennt es? Ruf sofort die Lehrkraft.",
+  pourHow:
+    "**Gieß in einem Zug ein, ohne Pause, die Dose etwas schräg, damit die Luft herauskommt:** Langsam eingegossen entwickelt der Film ungleichmäßig. Spritzen darf nichts. Dann zu damit und sofort bewegen. Fang mit dem Ausgießen an, wenn das Signal kommt.",
+  wrongBottle:
+    "**Sag es sofort der Lehrkraft: was in welche Flasche gekommen ist. Gieß nichts mehr hinein, und niemand benutzt sie.** Schraub sie nicht zu und geh einen Schritt zurück: Aus Säure und Fixierbad wird Gas frei. Dein Film läuft nach der Uhr weiter; sein nächstes Bad kommt aus einer anderen Flasche.",
+  whyAgitate:
+    "**Es bringt frisches Bad an den Film: Was an ihm anliegt, ist bald verbraucht.** Zu selten, und die Bilder werden dünn und ungleichmäßig; zu oft oder zu fest, und sie werden dicht und streifig. Mach es also, wenn das Signal kommt, und sanft.",
+  wetting:
+    "**So viel, wie auf seiner Flasche steht: meist ein paar Tropfen auf eine Dose sauberes Wasser.** Mehr schäumt und gibt Flecken beim Trocknen. Nicht bewegen. Danach lass den Film abtropfen und spül ihn nicht mehr.",
+  comeIn:
+    "**Im Raum: Menü, „Tür: Code und Leute“.** Dort findet die Lehrkraft den Kurscode, die Adresse zum Scannen und „Neuer Code“. An der Tür tippt man den Code und einen Namen ein. Auf Discord gibt es keinen Code: Wer den Kanal des Kurses sieht, ist drin.",
   lookWait:
     "**Lass den Deckel zu: Wie ein Film aussieht, zählt erst nach seiner Zeit im Fixierbad.** Schon hineingesehen? Deckel sofort drauf, mach nach der Uhr weiter und sag es der Lehrkraft.",
   look: {

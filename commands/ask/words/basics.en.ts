@@ -24,6 +24,17 @@ export const en = {
   cut: "**Only when it is bone dry, also at its edges: wet film scratches and sticks.** Then cut between two pictures, as many to a strip as your sleeves take, and put the strips in at once.",
   spiltOn:
     "**Off with it if it is wet through, and rinse the skin under it with water.** Gloves on, wipe the rest up. Developer and fixer leave stains: rinse the cloth in cold water before it dries. Does it itch or burn? Call the teacher at once.",
+  pourHow:
+    "**Pour in one go, without a pause, the tank tilted a little so that the air gets out:** slowly poured, the film develops unevenly. Nothing may splash. Then close it and agitate at once. Begin to pour out when I call.",
+  // Acid and fixer, gas: as on the safety data sheets of acid stop baths and fixers, in general; no single source.
+  wrongBottle:
+    "**Tell the teacher now what went into which bottle. Pour nothing more into it, and nobody uses it.** Don't put its cap on, and step back: acid and fixer together set gas free. Your film goes on by the clock; its next bath comes from another bottle.",
+  whyAgitate:
+    "**It brings fresh bath to the film: what lies against it is soon used up.** Too seldom, and the pictures get thin and uneven; too often or too hard, and they get dense, with streaks. So do it when I call, gently.",
+  wetting:
+    "**As much as its bottle says: usually a few drops in a tank of clean water.** More of it foams and dries into marks. Don't agitate it. Then let the film drip, and don't rinse it again.",
+  comeIn:
+    "**In the room: Menu, “Door: code and people”.** The teacher finds the class code there, its address to scan, and “New code”. At the door a student types the code and a name. On Discord there is no code: whoever sees the class's channel is in.",
   lookWait:
     "**Leave the lid on: what a film looks like counts only when its time in the fixer is over.** Seen it already? Lid on at once, go on by the clock, and tell the teacher.",
   look: {
