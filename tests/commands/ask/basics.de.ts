@@ -66,5 +66,6 @@ export const BASICS_DE: readonly (readonly [wanted: string, sentence: string])[]
   ["spilt-on", "es hat auf mein tshirt getropft"],
   ["warmer", "das wasser ist kalt"],
   ["phone", "mein akku ist gleich leer"],
+  ["rolls", "was lief letzte woche schief"],
   ["rolls", "wie viele filme haben wir heute gemacht"],
 ];

@@ -77,5 +77,6 @@ export const BASICS_EN: readonly (readonly [wanted: string, sentence: string])[]
   ["look", "how did my last film turn out"],
   ["warmer", "the water is cold"],
   ["hang", "how long does drying take"],
+  ["rolls", "what went wrong last week"],
   ["rolls", "how many films did we do today"],
 ];
