@@ -124,6 +124,7 @@ describe("the language of the page", needing("chromium"), () => {
 
   test("is that of the browser at first: door and tour", async () => {
     const { page, complaints } = await openPage(browser, room.url, "phone", "de-AT");
+    expect(await page.locator(".door-card strong").first().textContent()).toMatch(/^Hafenwerkstatt/);
     await page.getByRole("button", { name: "Zeig mir alles" }).click();
     await page.getByRole("button", { name: "Nach der Zeit fragen" }).click();
     const answer = page.locator(".entry.is-reply").last();
