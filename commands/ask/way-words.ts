@@ -1,4 +1,7 @@
-/* Words by which people ask for a command that its summary doesn't hold; English and German side by side, as in lexicon.ts. */
+/*
+ * Words by which people ask for a command, or look for its form, that its summary doesn't hold; English and German side by side,
+ * as in lexicon.ts.
+ */
 
 export const WAY_WORDS: Readonly<Record<string, string>> = {
   "sheet add": "add film films new times hinzufügen hinzu füge neuen film filme zeiten eintragen trage",
@@ -25,6 +28,8 @@ export const WAY_WORDS: Readonly<Record<string, string>> = {
   "roll photo": "add photo picture upload scan foto bild hochladen",
   "run stop": "stop cancel student run abbrechen breche lauf schülers",
   "run next": "press student drücken drücke schüler",
+  "run correct":
+    "late earlier forgot poured before pressed too early wrong time zu spät früher vergessen eingegossen gedrückt früh falsche zeit",
   "mine language": "language english german change switch sprache deutsch englisch ändere ändern umstellen",
   "mine phone": "move device computer phone another gerät handy wechseln anderes anderen",
   "mine export": "my data export daten",

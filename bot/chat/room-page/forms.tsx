@@ -27,8 +27,8 @@ export function Forms({ first, fill, onClose }: FormsProps) {
   const [search, setSearch] = useState("");
   const wanted = search.toLowerCase().split(/\s+/).filter(Boolean);
   const isSearched = wanted.length > 0;
-  const found = cards.filter(({ name, summary }) => {
-    const says = `${name} ${summary} ${forms.alike[name] ?? ""}`.toLowerCase();
+  const found = cards.filter(({ name, summary, alike }) => {
+    const says = `${name} ${summary} ${alike}`.toLowerCase();
     return wanted.every((word) => says.includes(word));
   });
   const groups = inGroups(found, role);

@@ -148,7 +148,6 @@ export const de: Words = {
     optional: "nicht nötig",
     leave: "(weglassen)",
     search: "Formular suchen",
-    alike: { "run correct": "zu spät früher vergessen eingegossen gedrückt zu früh falsche zeit" },
     again: "Zurück zum Formular",
     more: (count) => `Mehr (${count})`,
     fromFile: "Aus einer Datei…",

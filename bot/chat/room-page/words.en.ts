@@ -148,10 +148,6 @@ export const en = {
     optional: "not needed",
     leave: "(leave it out)",
     search: "Find a form",
-    /** What people type who look for a form by another word; in small letters. */
-    alike: {
-      "run correct": "late earlier forgot poured before pressed too early wrong time",
-    } as Readonly<Record<string, string>>,
     again: "Back to the form",
     more: (count: number) => `More (${count})`,
     fromFile: "From a file…",

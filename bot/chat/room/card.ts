@@ -4,6 +4,8 @@ import type { Suggestion } from "../../../commands/define.ts";
 export interface CommandCard {
   readonly name: string;
   readonly summary: string;
+  /** Other words by which people look for it, in small letters; in every language. */
+  readonly alike: string;
   readonly rest: string | null;
   readonly options: readonly OptionCard[];
 }

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { mayActAs, type Role } from "../../../store/shapes/person.ts";
 import type { Command } from "../../../commands/define.ts";
+import { WAY_WORDS } from "../../../commands/ask/way-words.ts";
 import { aboutOf, summaryOf } from "../../../commands/forms.ts";
 import { choiceWord } from "../../../commands/speech/choices.ts";
 import type { CommandCard, OptionCard } from "./card.ts";
@@ -31,6 +32,7 @@ export function makeCards(commands: readonly Command[], role: Role): CommandCard
     .map((command) => ({
       name: command.name,
       summary: summaryOf(command),
+      alike: WAY_WORDS[command.name] ?? "",
       rest: command.rest ?? null,
       options: optionCards(command),
     }));

@@ -81,6 +81,8 @@ test("what is known of films is answered before any command is named", () => {
 test("words are kept for commands there are", () => {
   const names = commands.map(({ name }) => name);
   expect(Object.keys(WAY_WORDS).filter((name) => !names.includes(name))).toEqual([]);
+  // A page compares them as they stand, with what is typed in small letters.
+  for (const words of Object.values(WAY_WORDS)) expect(words).toBe(words.toLowerCase());
 });
 
 test("a command is shown in the language of whoever asks", () => {

@@ -162,6 +162,13 @@ test("cards come in the language that is asked for, English for any other", asyn
     "Einen Lauf nach deinem Plan beginnen",
     "Start a run from your plan",
   ]);
+  // A form is found by the words people use, whichever language they look in.
+  const teacher = room.visitor();
+  await teacher.joinDemo("Iris", "teacher");
+  for (const language of ["de", "en"]) {
+    const bell = (await cardsIn(teacher, language)).find(({ name }) => name === "class periods");
+    expect(bell?.alike.split(" ")).toEqual(expect.arrayContaining(["bell", "klingel"]));
+  }
   const typed = /`[^`]*`|\/[a-z]+( [a-z]+)?|\b[a-z]+:[^\s;,.)]+/g;
   for (const { summary, options } of german)
     for (const { about, choices } of options)
