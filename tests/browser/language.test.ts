@@ -81,7 +81,7 @@ describe("the language of the page", needing("chromium"), () => {
 
     const card = page.locator(".run.is-planned");
     await card.waitFor();
-    expect(await card.locator(".planned").textContent()).toMatch(/ in House MQ 1\+1 bei 20,5 °C$/);
+    expect(await card.locator(".planned").textContent()).toMatch(/ in House MQ 1\+1 bei 20,5\u00a0°C$/);
     const answer = (await page.locator(".entry.is-reply").last().textContent()) ?? "";
     expect(answer).toContain("Entwickler");
     expect(englishIn(answer)).toEqual([]);

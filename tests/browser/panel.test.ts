@@ -15,7 +15,7 @@ describe("the panel", needing("chromium"), () => {
     const card = page.locator(".run.is-planned");
     const start = card.getByRole("button", { name: "Start", exact: true });
     await start.waitFor();
-    expect(await card.locator(".planned").textContent()).toBe("P1: 9:00 in House MQ 1+1 at 20 °C");
+    expect(await card.locator(".planned").textContent()).toBe("P1: 9:00 in House MQ 1+1 at 20\u00a0°C");
     expect(await page.locator(".no-run").count()).toBe(0);
     const box = await start.boundingBox();
     expect(box?.height).toBeGreaterThanOrEqual(56);

@@ -8,10 +8,12 @@ export function PlanCard({ onPlan }: { onPlan: () => void }) {
   const plan = useRoomPart((state) => state.plan);
   const pending = useRoomPart((state) => state.pending);
   if (!plan) return null;
+  // A number and its unit stay in one line.
+  const temperature = plan.temperature.replaceAll(" ", "\u00a0");
   return (
     <article class="run is-planned" tabIndex={-1} aria-label={plan.plan}>
       <p class="planned">
-        {plan.plan}: <strong class="digits">{plan.time}</strong> {runs.planned(plan.bath, plan.temperature)}
+        {plan.plan}: <strong class="digits">{plan.time}</strong> {runs.planned(plan.bath, temperature)}
       </p>
       <p class="run-name">{plan.tank === null ? plan.film : `${plan.film} · ${runs.tank(plan.tank)}`}</p>
       {room.wake.by === "none" && (
