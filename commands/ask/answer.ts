@@ -105,6 +105,7 @@ const ANSWERS: Readonly<Record<Intent, Answerer>> = {
   "why-agitate": basics.whyAgitateAnswer,
   wetting: basics.wettingAnswer,
   "come-in": basics.comeInAnswer,
+  "wrong-plan": basics.wrongPlanAnswer,
   "spilt-on": basics.spiltOnAnswer,
   rolls: () => shows("roll find"),
   harm: ofClass.harmAnswer,

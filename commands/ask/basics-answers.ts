@@ -1,9 +1,9 @@
-import { isFilmRun, type Run } from "../../store/shapes/run.ts";
+import { isFilmRun, type Run, waitsToBegin } from "../../store/shapes/run.ts";
 import { lookAnswer as loggedLookAnswer } from "./class-answers.ts";
 import type { Facts } from "./facts.ts";
 import type { Reading } from "./read.ts";
 import type { Sign } from "./rules.ts";
-import { runsMeant, whereAnswer } from "./run-answers.ts";
+import { planKey, runsMeant, stopKey, whereAnswer } from "./run-answers.ts";
 import { says, shows, type Answerer } from "./shape.ts";
 import { isFixed, withRun } from "./sink-answers.ts";
 import { askWords, basicsWords as words, type BasicsWords } from "./words.ts";
@@ -33,6 +33,14 @@ export const wrongBottleAnswer: Answerer = () =>
   says(words().wrongBottle, { label: askWords().cautions, line: "caution" });
 export const whyAgitateAnswer: Answerer = (reading, facts) => withRun(words().whyAgitate, reading, facts);
 export const wettingAnswer: Answerer = () => says(words().wetting);
+/** Once its developer is in, a film goes by the time of another; before that, by a new plan. */
+export const wrongPlanAnswer: Answerer = (reading, facts) => {
+  const runs = runsMeant(reading, facts);
+  const isPouredIn = runs.some((run) => !waitsToBegin(run));
+  return isPouredIn
+    ? withRun(words().wrongPlanIn, reading, facts)
+    : says(words().wrongPlan, ...runs.map(stopKey), planKey());
+};
 export const comeInAnswer: Answerer = () => says(words().comeIn);
 export const spiltOnAnswer: Answerer = () =>
   says(words().spiltOn, { label: askWords().cautions, line: "caution" });

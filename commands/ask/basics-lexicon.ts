@@ -34,6 +34,7 @@ export const BASICS_WORDS = {
   SAY: "say said says gesagt sagt",
   KEEP: "heb hebe aufheben behalte behalt behalten",
   SPENT: "used gebraucht gebrauchte gebrauchten gebrauchter gebrauchtem",
+  MANY: "many viele wieviele",
   SETTING: "set change setze stelle stell einstellen ändere ändern",
   SOAP: "soap spüli spülmittel seife",
 } as const;

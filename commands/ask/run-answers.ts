@@ -106,7 +106,7 @@ export const undoAnswer: Answerer = (reading, facts) => {
   return runs.length === 0 ? answer : says(words().undo, ...answer.keys, ...runs.map(stopKey));
 };
 
-const stopKey = (run: Run): Action => ({
+export const stopKey = (run: Run): Action => ({
   label: words().stopRun(runLabel(run)),
   line: makeLine("run stop", { run: run.number }),
   weight: "danger",

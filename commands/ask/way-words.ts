@@ -36,6 +36,9 @@ export const WAY_WORDS: Readonly<Record<string, string>> = {
   "mine erase": "delete me my data lösch mich meine daten",
   "mix class": "mix rolls films need ansetzen filme brauche heute abend",
   "mix dilute": "dilute concentrate water verdünnen konzentrat",
+  "batch mix":
+    "mixed made new fixer developer bottle add enter angesetzt neue neuen neues flasche fixierer fixierbad entwickler trage eintragen",
+  "batch discard": "throw threw thrown dumped wegkippen weggekippt weggeschüttet entsorgt",
   "batch restock": "bought new packs shelf gekauft packung",
   "batch handover": "collected silver disposal hand over abgeben abgegeben sammelstelle",
 };

@@ -90,6 +90,7 @@ export const de: AskWords = {
     "wrong-bottle": "Etwas in der falschen Flasche",
     "why-agitate": "Warum wird bewegt?",
     wetting: "Wie viel Netzmittel?",
+    "wrong-plan": "Der Plan stimmt nicht",
     "come-in": "Wie kommt man herein?",
     "spilt-on": "Etwas auf der Kleidung",
     rolls: "Das Filmbuch",

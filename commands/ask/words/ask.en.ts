@@ -90,6 +90,7 @@ export const en = {
     "wrong-bottle": "Something in the wrong bottle",
     "why-agitate": "Why do I agitate?",
     wetting: "How much wetting agent?",
+    "wrong-plan": "The plan is wrong",
     "come-in": "How does one come in?",
     "spilt-on": "Something on my clothes",
     rolls: "The class's log",

@@ -30,6 +30,10 @@ export const de: BasicsWords = {
     "**Es bringt frisches Bad an den Film: Was an ihm anliegt, ist bald verbraucht.** Zu selten, und die Bilder werden dünn und ungleichmäßig; zu oft oder zu fest, und sie werden dicht und streifig. Mach es also, wenn das Signal kommt, und sanft.",
   wetting:
     "**So viel, wie auf seiner Flasche steht: meist ein paar Tropfen auf eine Dose sauberes Wasser.** Mehr schäumt und gibt Flecken beim Trocknen. Nicht bewegen. Danach lass den Film abtropfen und spül ihn nicht mehr.",
+  wrongPlan:
+    "**Noch ist nichts eingegossen: Mach einen neuen Plan, mit dem, was wirklich in der Dose ist.** Ein Lauf, der schon auf seinen Entwickler wartet, wird vorher gestoppt.",
+  wrongPlanIn:
+    "**Mach weiter, und sag der Lehrkraft jetzt, welcher Film und welcher Entwickler wirklich in der Dose sind.** Bis dahin kommen die Signale nach dem Plan; wann ausgegossen wird, sagt die Lehrkraft.",
   comeIn:
     "**Im Raum: Menü, „Tür: Code und Leute“.** Dort findet die Lehrkraft den Kurscode, die Adresse zum Scannen und „Neuer Code“. An der Tür tippt man den Code und einen Namen ein. Auf Discord gibt es keinen Code: Wer den Kanal des Kurses sieht, ist drin.",
   lookWait:

@@ -33,6 +33,10 @@ export const en = {
     "**It brings fresh bath to the film: what lies against it is soon used up.** Too seldom, and the pictures get thin and uneven; too often or too hard, and they get dense, with streaks. So do it when I call, gently.",
   wetting:
     "**As much as its bottle says: usually a few drops in a tank of clean water.** More of it foams and dries into marks. Don't agitate it. Then let the film drip, and don't rinse it again.",
+  wrongPlan:
+    "**Nothing is poured in yet: make a new plan, with what is really in the tank.** A run that was started waits for its developer: stop it first.",
+  wrongPlanIn:
+    "**Go on, and tell the teacher now which film and developer are really in the tank.** I call by the plan until then; the teacher says when to pour out.",
   comeIn:
     "**In the room: Menu, “Door: code and people”.** The teacher finds the class code there, its address to scan, and “New code”. At the door a student types the code and a name. On Discord there is no code: whoever sees the class's channel is in.",
   lookWait:

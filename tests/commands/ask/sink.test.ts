@@ -37,6 +37,27 @@ test("the tank stays shut until the fixing time is over, and may be opened then"
   );
 });
 
+test("a wrong plan is made anew before the developer is in, its run stopped first; after that the teacher says", () => {
+  room.says("Mina", PLAN);
+  expect(keys("i used the wrong film in the plan")).toEqual([["Make a plan", "plan"]]);
+  room.says("Mina", "/run start");
+  expect(keys("i used the wrong film in the plan")).toEqual([
+    ["Stop R1", "run stop run:1"],
+    ["Make a plan", "plan"],
+  ]);
+  put(0);
+  expect(room.says("Mina", "i used the wrong film in the plan")).toMatch(
+    /^\*\*Go on, and tell the teacher now/,
+  );
+});
+
+test("where a film is in its tank, its run says which it is; before that, its cassette", () => {
+  expect(room.says("Mina", "which film is this")).toMatch(/^\*\*Read its name off the cassette/);
+  room.says("Mina", PLAN);
+  room.says("Mina", "/run start");
+  expect(room.says("Mina", "which film is this")).toContain("tank 3");
+});
+
 test("a leak has a key that reports the tank: that of the film, or the one that is named", () => {
   expect(keys("it leaks")).toEqual([]);
   expect(keys("tank 4 is leaking")).toEqual([["Report tank 4: leaks", "tank report tank:T4 fault:leaks"]]);

@@ -19,6 +19,8 @@ const ASKED: readonly (readonly [sentence: string, command: string])[] = [
   ["what do i mix for 12 rolls", "mix class"],
   ["is everything ready for tonight", "class firstday"],
   ["can i press for a student", "run next"],
+  ["i mixed new fixer", "batch mix"],
+  ["how do i add a bottle", "batch mix"],
   ["wie füge ich einen film hinzu", "sheet add"],
   ["wie trage ich eine dose ein", "tank add"],
   ["wie sage ich allen bescheid", "class say"],
@@ -30,6 +32,8 @@ const ASKED: readonly (readonly [sentence: string, command: string])[] = [
   ["wie breche ich den lauf eines schülers ab", "run stop"],
   ["wie drucke ich den bericht", "class report"],
   ["ist alles bereit für heute abend", "class firstday"],
+  ["ich hab neuen fixierer angesetzt", "batch mix"],
+  ["wie trage ich eine flasche ein", "batch mix"],
   ["kann ich für einen schüler drücken", "run next"],
 ];
 
