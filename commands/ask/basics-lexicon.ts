@@ -32,7 +32,7 @@ export const BASICS_WORDS = {
   PERSON: "someone somebody anyone anybody jemand jemanden",
   GONE: "gone gegangen abgehauen",
   SAY: "say said says gesagt sagt",
-  KEEP: "heb hebe aufheben behalte behalt behalten",
+  KEEP: "keep heb hebe aufheben behalte behalt behalten",
   SPENT: "used gebraucht gebrauchte gebrauchten gebrauchter gebrauchtem",
   MANY: "many viele wieviele",
   SETTING: "set change setze stelle stell einstellen ändere ändern",

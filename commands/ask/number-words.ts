@@ -32,11 +32,12 @@ export const BOTTLES = wordsOf("bottle flasche batch");
 export const FRAMES = wordsOf("frame frames bild aufnahme");
 export const SINCE = wordsOf("since seit for");
 export const NUMBER_SIGNS = wordsOf("number nummer no nr");
+const AT = "at auf to als";
+/** Right before a speed: it was set on the camera. */
+export const EXPOSED_AT = wordsOf(AT);
 export const EXPOSED = wordsOf(
-  "at auf to iso asa ei shot pushed push pulled gepusht belichtet fotografiert exposed als",
+  `${AT} iso asa ei shot pushed push pulled gepusht belichtet fotografiert exposed`,
 );
-/** Before a speed: it was set on the camera. */
-export const EXPOSED_AT = wordsOf("at auf to als");
 /** The full stops of the usual scale of film speeds, and thirds people set: as published in ISO 5800 and ISO 6. */
 export const SPEEDS = new Set([
   25, 32, 40, 50, 64, 80, 100, 125, 160, 200, 250, 320, 400, 500, 640, 800, 1000, 1250, 1600, 2000, 2500,

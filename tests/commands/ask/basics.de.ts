@@ -70,6 +70,8 @@ export const BASICS_DE: readonly (readonly [wanted: string, sentence: string])[]
   ["warmer", "der entwickler ist zu warm was mach ich"],
   ["left", "woran seh ich dass er fertig ist"],
   ["who", "wie viele sind im entwickler"],
+  ["amount", "wie viele teile entwickler"],
+  ["good", "ist der fixierer haltbar"],
   ["lid", "muss der deckel dazwischen drauf"],
   ["calls", "start ich die uhr vor oder nach dem eingießen"],
   ["order", "was kommt zuerst stopp oder fix"],

@@ -82,6 +82,8 @@ export const BASICS_EN: readonly (readonly [wanted: string, sentence: string])[]
   ["warmer", "the developer is too warm what do i do"],
   ["left", "how do i know its finished"],
   ["who", "how many are in the developer"],
+  ["amount", "how many drops of fixer"],
+  ["good", "who used the fixer last"],
   ["lid", "do i put the lid on between"],
   ["mishap", "why is there foam"],
   ["calls", "do i start the timer before or after i pour"],
