@@ -37,10 +37,18 @@ export const wettingAnswer: Answerer = () => says(words().wetting);
 export const wrongPlanAnswer: Answerer = (reading, facts) => {
   const runs = runsMeant(reading, facts);
   const isPouredIn = runs.some((run) => !waitsToBegin(run));
-  return isPouredIn
-    ? withRun(words().wrongPlanIn, reading, facts)
-    : says(words().wrongPlan, ...runs.map(stopKey), planKey());
+  if (!isPouredIn) return says(words().wrongPlan, ...runs.map(stopKey), planKey());
+  return withRun(
+    reading.signs.has("TANK") || reading.signs.has("NUMBER") ? words().wrongTankIn : words().wrongPlanIn,
+    reading,
+    facts,
+  );
 };
+export const lateAnswer: Answerer = (reading, facts) => withRun(words().late, reading, facts);
+export const sleeveAnswer: Answerer = () => says(words().sleeve);
+export const rewindAnswer: Answerer = () => says(words().rewind);
+export const alarmAnswer: Answerer = () => says(words().alarm);
+export const lengthAnswer: Answerer = () => says(words().length);
 export const comeInAnswer: Answerer = () => says(words().comeIn);
 export const spiltOnAnswer: Answerer = () =>
   says(words().spiltOn, { label: askWords().cautions, line: "caution" });

@@ -19,5 +19,6 @@ export const HARM_WORDS = {
   ME: "mirist mirwird",
   SICKLY: "schlecht übel",
   ASK: "ask fragen",
-  HURT: "sick nauseous nausea vomit* erbrech* erbroch* unconscious bewusstlos collapsed zusammengebrochen allergic allergisch hurt hurts verletzt blutet bleeding blood blut emergency notfall ambulance krankenwagen notarzt poison poisoned poisonous gift giftig vergiftet feuer fire",
+  HURT: "sick nauseous nausea vomit* erbrech* erbroch* unconscious bewusstlos collapsed zusammengebrochen allergic allergisch hurt hurts verletzt blutet bleeding blood blut emergency notfall ambulance krankenwagen notarzt poison poisoned poisonous gift giftig vergiftet",
+  FIRE: "fire feuer",
 } as const;

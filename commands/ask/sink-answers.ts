@@ -26,13 +26,16 @@ export const silentAnswer: Answerer = (reading, facts) => {
   const hasMissed = reading.signs.has("MISSED") && runsMeant(reading, facts).length > 0;
   return withRun(hasMissed ? `${missedCall}\n${silent}` : silent, reading, facts);
 };
+/** Words of a bath that should not be in. */
+const INTO_TANK = ["INSTEAD", "OTHER", "FIRST", "WRONG", "PERSON"] as const;
 /** What has gone wrong with the film in the tank: all that fits is said. */
 export const mishapAnswer: Answerer = (reading, facts) => {
   const { signs } = reading;
   const { early, instead, fell, foam } = words().mishap;
+  const isPouredAway = signs.has("PERSON") && (signs.has("OUT") || signs.has("POUREDOUT"));
   const parts = [
-    ...(signs.has("EARLY") || signs.has("BRIEF") ? [early] : []),
-    ...((["INSTEAD", "OTHER", "FIRST", "WRONG"] as const).some((sign) => signs.has(sign)) ? [instead] : []),
+    ...(signs.has("EARLY") || signs.has("BRIEF") || isPouredAway ? [early] : []),
+    ...(!isPouredAway && INTO_TANK.some((sign) => signs.has(sign)) ? [instead] : []),
     ...(signs.has("FELL") ? [fell] : []),
     ...(signs.has("FOAM") || signs.has("BUBBLES") ? [foam] : []),
   ];

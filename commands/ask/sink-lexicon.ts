@@ -67,7 +67,7 @@ export const SINK_WORDS = {
   TAPWATER: "tapwater faucet leitungswasser wasserhahn distilled destilliert destilliertes",
   NUMBER: "number nummer nr dosennummer filmnummer laufnummer",
   FILL: "fill füllen einfüllen reinfüllen auffüllen",
-  ENOUGH: "enough reicht genug schaff schaffe",
+  ENOUGH: "enough reicht reichen genug schaff schaffe",
   EAT: "eat eating essen food sandwich snack trinken drinking kaugummi gum lunch",
   TAPS: "tap tapping",
   BUBBLES: "bubbles bubble blasen luftblasen bläschen",

@@ -34,6 +34,17 @@ export const de: BasicsWords = {
     "**Noch ist nichts eingegossen: Mach einen neuen Plan, mit dem, was wirklich in der Dose ist.** Ein Lauf, der schon auf seinen Entwickler wartet, wird vorher gestoppt.",
   wrongPlanIn:
     "**Mach weiter, und sag der Lehrkraft jetzt, welcher Film und welcher Entwickler wirklich in der Dose sind.** Bis dahin kommen die Signale nach dem Plan; wann ausgegossen wird, sagt die Lehrkraft.",
+  wrongTankIn:
+    "**Mach weiter: Die Nummer der Dose ändert keine Zeit.** Sag der Lehrkraft, welche es ist, damit niemand sonst deine nimmt.",
+  late: "**Zu spät heißt: Das Signal war da, und niemand hat gedrückt.** Tu jetzt, was dort steht, dann drück. Rechtzeitig getan, nur nicht gedrückt? Drück, und schreib dann, wann, etwa „vor 20 Sekunden eingegossen“.",
+  sleeve:
+    "**Dein Name, der Tag, der Film und seine Nummer im Filmbuch:** An der Nummer finden ihn alle wieder. Schreib, bevor die Streifen darin sind: Ein Stift drückt durch.",
+  rewind:
+    "**Bevor die Kamera aufgeht: Drück den Knopf an ihrem Boden, dann dreh die Kurbel, wie ihr Pfeil zeigt, bis sie leicht läuft.** Schon offen? Mach sie zu und sag es der Lehrkraft: An die äußeren Bilder ist Licht gekommen. Ein Rollfilm wird nicht zurückgespult: Dreh ihn bis zum Ende weiter.",
+  alarm:
+    "**Sofort raus, so wie es an deiner Schule gilt. Lass jeden Film, wo er ist.** Ruf laut, damit es auch hört, wer an einer Dose steht oder im Dunkeln ist. Komm erst zurück, wenn die Lehrkraft es sagt.",
+  length:
+    "**Nein: Die Zeit ist dieselbe, ob 24 oder 36 Bilder.** Es zählt, wie viele Filme in der Dose sind: Das steht im Plan.",
   comeIn:
     "**Im Raum: Menü, „Tür: Code und Leute“.** Dort findet die Lehrkraft den Kurscode, die Adresse zum Scannen und „Neuer Code“. An der Tür tippt man den Code und einen Namen ein. Auf Discord gibt es keinen Code: Wer den Kanal des Kurses sieht, ist drin.",
   lookWait:

@@ -37,6 +37,17 @@ export const en = {
     "**Nothing is poured in yet: make a new plan, with what is really in the tank.** A run that was started waits for its developer: stop it first.",
   wrongPlanIn:
     "**Go on, and tell the teacher now which film and developer are really in the tank.** I call by the plan until then; the teacher says when to pour out.",
+  wrongTankIn:
+    "**Go on: the tank's number changes no time.** Tell the teacher which tank it is, so that nobody else takes yours.",
+  late: "**Late means: it was called, and nobody pressed yet.** Do now what the call says, then press. Done in time, only not pressed? Press, then say when, like “poured in 20 seconds ago”.",
+  sleeve:
+    "**Your name, the day, the film and its number in the log:** by that number everybody finds it again. Write before the strips are in: a pen presses through.",
+  rewind:
+    "**Before the camera is opened: press the button on its base, then turn the crank as its arrow shows, until it turns freely.** Already opened? Shut it, and tell the teacher: light has reached the outer pictures. A roll film is not rewound: wind it on to its end.",
+  alarm:
+    "**Out at once, as your school does it. Leave every film where it is.** Shout to whoever is at a tank or in the dark. Don't come back for a film before the teacher says so.",
+  length:
+    "**No: the time is the same for 24 and for 36 pictures.** What counts is how many rolls are in the tank: say it in the plan.",
   comeIn:
     "**In the room: Menu, “Door: code and people”.** The teacher finds the class code there, its address to scan, and “New code”. At the door a student types the code and a name. On Discord there is no code: whoever sees the class's channel is in.",
   lookWait:

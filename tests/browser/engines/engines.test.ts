@@ -27,12 +27,13 @@ import {
   shoot,
   until,
 } from "./steps.ts";
-import { WEBKIT } from "./webkit.ts";
+import { BROWSER_ENDED, WEBKIT } from "./webkit.ts";
 
 /* The way through a film, in each engine that students' phones have. */
 
 let pageDir: string;
 const PLAN = "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1";
+const GONE = { count: 1, condition: BROWSER_ENDED };
 
 describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
   let engine: LaunchedEngine;
@@ -54,7 +55,7 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
     });
   };
 
-  describe("a student", needing(...needs), () => {
+  describe("a student", { ...needing(...needs), retry: GONE }, () => {
     openEngine();
     openRoomBehind(() => pageDir);
 
@@ -186,7 +187,7 @@ describe.each([CHROMIUM, FIREFOX, WEBKIT])("in $name", ({ launch, needs }) => {
     });
   });
 
-  describe("a student over https", needing(...needs, "openssl"), () => {
+  describe("a student over https", { ...needing(...needs, "openssl"), retry: GONE }, () => {
     openEngine();
     openRoomBehind(
       () => pageDir,

@@ -1,10 +1,18 @@
 import { spawn, type ChildProcess } from "node:child_process";
 import { once } from "node:events";
 import { createServer } from "node:net";
-import { existsSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
+import { closeSync, existsSync, mkdtempSync, openSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { Builder, Capabilities, Key, type WebDriver, type WebElement } from "selenium-webdriver";
+import {
+  Builder,
+  Capabilities,
+  error as errors,
+  Key,
+  type WebDriver,
+  type WebElement,
+} from "selenium-webdriver";
+import { Command, Name } from "selenium-webdriver/lib/command.js";
 import { pathOf } from "../../support/needs.ts";
 import { SIZES } from "../browser.ts";
 import type { Engine, Hand, OpenOptions } from "./hand.ts";
@@ -21,6 +29,12 @@ function findBrowser(): string {
     }
   throw new Error("webkit2gtk-driver is there without its MiniBrowser");
 }
+
+/**
+ * Of a browser, or its page's process, that crashed or was killed in the middle of a test: nothing that a page says or does. The
+ * test may be tried once more then, which its report tells; what the browser said last is told if it happens again.
+ */
+export const BROWSER_ENDED = /^WebKit ended by itself/;
 
 const PIECE = 5;
 const PIECE_MS = 150;
@@ -62,10 +76,13 @@ async function openSession(display: string, binary: string, { size = "phone" }: 
   const home = mkdtempSync(join(tmpdir(), "sinkside-webkit-"));
   const port = await findPort();
   const env = { ...process.env, DISPLAY: display, HOME: home };
+  const saidAt = join(home, "said.txt");
+  const said = openSync(saidAt, "w");
   const child = spawn(pathOf("webkit2gtk-driver") ?? "", [`--port=${port}`, "--host=127.0.0.1"], {
     env,
-    stdio: "ignore",
+    stdio: ["ignore", said, said],
   });
+  closeSync(said);
   await listening(port, child);
   const capabilities = new Capabilities({
     browserName: "MiniBrowser",
@@ -76,6 +93,18 @@ async function openSession(display: string, binary: string, { size = "phone" }: 
     .usingServer(`http://127.0.0.1:${port}`)
     .withCapabilities(capabilities)
     .build();
+  const execute = driver.execute.bind(driver);
+  // What was asked as the browser ended fails in one way or another; what is asked after that, in this one.
+  const isGone = (): Promise<boolean> =>
+    execute(new Command(Name.GET_CURRENT_URL)).then(
+      () => false,
+      (error: unknown) => error instanceof errors.NoSuchSessionError,
+    );
+  driver.execute = (command) =>
+    execute(command).catch(async (cause: unknown) => {
+      if (!(await isGone())) throw cause;
+      throw new Error(`WebKit ended by itself:\n${readFileSync(saidAt, "utf8")}`, { cause });
+    });
   await driver.manage().setTimeouts({ script: 30_000, pageLoad: 30_000 });
   await driver.manage().window().setRect(SIZES[size]);
   return {

@@ -51,6 +51,26 @@ test("a wrong plan is made anew before the developer is in, its run stopped firs
   );
 });
 
+test("a wrong number of the tank changes nothing that is poured in", () => {
+  room.says("Mina", PLAN);
+  room.says("Mina", "/run start");
+  expect(keys("i got the wrong tank number")).toEqual([
+    ["Stop R1", "run stop run:1"],
+    ["Make a plan", "plan"],
+  ]);
+  put(0);
+  expect(room.says("Mina", "i got the wrong tank number")).toMatch(/^\*\*Go on: the tank's number/);
+});
+
+test("a tank that somebody else poured out, or into, is no bath of one's own", () => {
+  room.says("Mina", PLAN);
+  room.says("Mina", "/run start");
+  put(0);
+  expect(room.says("Mina", "someone poured out my tank")).toMatch(/^\*\*Poured out too early\?/);
+  expect(room.says("Mina", "someone poured something into my tank")).toMatch(/^\*\*The wrong bath\?/);
+  expect(room.stores.runs.find(1, 1)?.phase).toMatchObject({ step: 0 });
+});
+
 test("where a film is in its tank, its run says which it is; before that, its cassette", () => {
   expect(room.says("Mina", "which film is this")).toMatch(/^\*\*Read its name off the cassette/);
   room.says("Mina", PLAN);
