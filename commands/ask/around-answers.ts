@@ -1,7 +1,7 @@
 import { outlast, type Outlast, outlastLeft } from "../plan/outlast.ts";
 import { outlastWords } from "../plan/outlast-words.ts";
 import { titleOf } from "../sheet/step-words.ts";
-import { instant } from "../speech/wording.ts";
+import { instant, saySeconds } from "../speech/wording.ts";
 import { waitsToBegin } from "../../store/shapes/run.ts";
 import { runLabel, runsMeant } from "./run-answers.ts";
 import { says, type Answerer } from "./shape.ts";
@@ -51,7 +51,10 @@ export const backAnswer = saying("back");
 export const bellAnswer: Answerer = (reading, facts) => {
   const runs = runsMeant(reading, facts);
   const { now, bellAtMs, plan, isPlanUsed } = facts;
-  if (bellAtMs === null) return withRun(words().bell, reading, facts);
+  const isTimeAsked = reading.signs.has("WHEN") || reading.signs.has("LONG");
+  if (bellAtMs === null) return withRun(isTimeAsked ? words().bellUnknown : words().bell, reading, facts);
+  if (isTimeAsked)
+    return withRun(words().bellAt(instant(bellAtMs, "time"), sayUntil(bellAtMs, now)), reading, facts);
   const texts = runs.map((run) => {
     const text = bellText(outlastLeft(run, now, bellAtMs), now, !waitsToBegin(run));
     return runs.length > 1 ? `${text} (${runLabel(run)})` : text;
@@ -60,6 +63,12 @@ export const bellAnswer: Answerer = (reading, facts) => {
     plan && !isPlanUsed ? bellText(outlast(plan.plan, now, bellAtMs), now, false) : words().bell;
   return withRun(texts.join("\n") || planned, reading, facts);
 };
+
+/** In whole minutes, rounded down: who comes a little early loses nothing. */
+function sayUntil(atMs: number, now: number): string {
+  const seconds = Math.floor((atMs - now) / 1000);
+  return saySeconds(seconds < 60 ? seconds : seconds - (seconds % 60));
+}
 
 /** Told not to pour is whoever has not poured yet. */
 function bellText(found: Outlast, now: number, isPoured: boolean): string {

@@ -18,7 +18,7 @@ import { en as worryEn } from "./words/worry.en.ts";
 export type { WorryWords } from "./words/worry.en.ts";
 export const worryWords = inEach({ en: worryEn, de: worryDe });
 /** Those that hold no value. */
-export type AroundTexts = Exclude<keyof AroundWords, "order" | "bellFits" | "bellInWater">;
+export type AroundTexts = Exclude<keyof AroundWords, "order" | "bellAt" | "bellFits" | "bellInWater">;
 export const aroundWords = inEach({ en: aroundEn, de: aroundDe });
 export type { BasicsWords } from "./words/basics.en.ts";
 export const basicsWords = inEach({ en: basicsEn, de: basicsDe });

@@ -37,6 +37,8 @@ export const en = {
   tap: "**Tap the tank on the bench after each agitation, firmly but not hard.** It knocks air bubbles off the film: where one stays, it leaves a round spot. On the outside of the tank they do nothing.",
   back: "**Developer: used once, into the waste jug or drain of the class. Stop bath and fixer: back into their own bottles, where your class uses them again.** Fixer never goes down the drain: it holds silver. The call to pour out says it for your film.",
   bell: "**Tell the teacher now: a bath goes on working after the bell.** A film that is fixed may lie in clean water until the teacher says. One in the developer or the fixer goes on to its end first.",
+  bellAt: (bell: string, left: string) => `**In ${left}: the bell rings at ${bell}.**`,
+  bellUnknown: "**No bell is set for now: ask your teacher by when you must be done.**",
   bellFits: (done: string, bell: string) => `**Yes: all done at ${done}, before the bell at ${bell}.**`,
   /** `fixed`: when it leaves the fixer; null where it has. */
   bellInWater: (bell: string, fixed: string | null) =>

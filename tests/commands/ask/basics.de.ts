@@ -99,4 +99,6 @@ export const BASICS_DE: readonly (readonly [wanted: string, sentence: string])[]
   ["who", "wer ist zu spät"],
   ["rolls", "wie viele filme heute"],
   ["poured", "vor 20 sekunden eingegossen"],
+  ["bell", "wie lange noch bis es klingelt"],
+  ["bell", "wann klingelt es"],
 ];

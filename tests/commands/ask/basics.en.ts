@@ -114,4 +114,6 @@ export const BASICS_EN: readonly (readonly [wanted: string, sentence: string])[]
   ["who", "who is late"],
   ["rolls", "how many films today"],
   ["poured", "poured in 20 seconds ago"],
+  ["bell", "how long until the bell"],
+  ["bell", "when does the bell ring"],
 ];

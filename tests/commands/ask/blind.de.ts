@@ -166,7 +166,7 @@ export const BLIND_DE: readonly (readonly [accepted: string, sentence: string])[
   ["help", "wie geht das hier"],
   ["none", "ist echt dunkel hier"],
   ["none", "darf ich aufs klo"],
-  ["none left", "wann klingelt es"],
+  ["none left bell", "wann klingelt es"],
   ["none", "was gabs zum mittag"],
   ["none", "hör auf zu lachen"],
   ["none", "die nächste stunde hab ich frei"],

@@ -164,7 +164,7 @@ export const BLIND_EN: readonly (readonly [accepted: string, sentence: string])[
   ["help", "how does this work"],
   ["none", "it is very dark in here"],
   ["none", "can i go to the toilet"],
-  ["none left", "when does the bell ring"],
+  ["none left bell", "when does the bell ring"],
   ["none", "what did you have for lunch"],
   ["none", "stop laughing"],
   ["none", "the next class is mine"],

@@ -249,6 +249,16 @@ describe("whether a film is done by the bell is told by the bell of the day", ()
   const until = (bell: string): string =>
     room.says("Iris", `/class periods days:mon-sun from:17:00 to:${bell}`, "teacher");
 
+  test.each([
+    ["how long until the bell", "**In 10 min: the bell rings at 18:10:00.**"],
+    ["wann klingelt es", "**In 10 min: Die Klingel läutet um 18:10:00.**"],
+  ])("%s: by the bell that is set, else nothing is told of it", (asks, says) => {
+    if (asks.startsWith("wann")) room.says("Mina", "/mine language language:de");
+    expect(room.says("Mina", asks)).toMatch(/^\*\*(No bell is set|Für jetzt ist keine Klingel)/);
+    until("18:10");
+    expect(room.says("Mina", asks)).toBe(says);
+  });
+
   test("before it is poured", () => {
     room.says("Mina", PLAN);
     until("18:10");
