@@ -38,7 +38,8 @@ export const de: AroundWords = {
   back: "**Entwickler: einmal benutzt, in den Kanister oder Ausguss des Kurses. Stoppbad und Fixierbad: zurück in ihre Flaschen, wo dein Kurs sie wieder benutzt.** Fixierbad kommt nie in den Ausguss: Es enthält Silber. Das Signal zum Ausgießen sagt es für deinen Film.",
   bell: "**Sag es jetzt der Lehrkraft: Ein Bad wirkt nach dem Klingeln weiter.** Ein fixierter Film darf in klarem Wasser liegen, bis die Lehrkraft etwas sagt. Im Entwickler oder Fixierbad geht er erst zu Ende.",
   bellAt: (bell, left) => `**In ${left}: Die Klingel läutet um ${bell}.**`,
-  bellUnknown: "**Für jetzt ist keine Klingel eingetragen: Frag die Lehrkraft, bis wann du fertig sein musst.**",
+  bellUnknown:
+    "**Für jetzt ist keine Klingel eingetragen: Frag die Lehrkraft, bis wann du fertig sein musst.**",
   bellFits: (done, bell) => `**Ja: alles fertig um ${done}, vor der Klingel um ${bell}.**`,
   bellInWater: (bell, fixed) =>
     `**Die Klingel läutet um ${bell}.** Der Film ist ${fixed === null ? "fixiert" : `um ${fixed} aus dem Fixierbad`}, aber bis dahin nicht gewässert: Sag es der Lehrkraft. Er darf eine Weile in klarem Wasser liegen.`,
