@@ -52,6 +52,8 @@ export interface RunView {
   readonly endsAt: number | null;
   /** Of a trial: so many of its seconds pass in one of the room's. All instants are the room's. */
   readonly speed?: number;
+  /** When the run itself came to be: where the room's clock is set, this moves with all the others. */
+  readonly begunAt: number;
   /** Since when the next step is waited for, where its moment was called; null otherwise. */
   readonly overdueSince: number | null;
   /** When this schedule came to be: a call it has made in the past is nobody's lateness. */

@@ -44,6 +44,7 @@ export function viewOf(run: Run, owner: string): RunView {
     isPoured: step !== undefined && step.medium !== "paper" && step.kind !== "dry" && step.kind !== "cut",
     startedAt: phase.kind === "running" ? phase.startedAtMs : null,
     endsAt: phase.kind === "running" ? phase.endsAtMs : null,
+    begunAt: run.startedAtMs,
     overdueSince: phase.kind === "waiting" && isAfterTimedStep(run, phase.step) ? phase.sinceMs : null,
     ...(run.speed === undefined ? {} : { speed: run.speed }),
     knownAt: knownAt(run),

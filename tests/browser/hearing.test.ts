@@ -79,7 +79,7 @@ describe("sound that is held back", needing("chromium"), () => {
     const { page } = await openPage(strict, room.url, "phone", "en-GB", async (fresh) => {
       await listen(fresh);
       await fresh.addInitScript(
-        `localStorage.getItem("sinkside.name") ?? localStorage.setItem("sinkside.answered", '{"words":5000}')`,
+        `localStorage.getItem("sinkside.name") ?? localStorage.setItem("sinkside.answered since", '{"words":5000}')`,
       );
     });
     await joinDemo(page, "Mina");

@@ -12,7 +12,7 @@ import type { FeedEvent } from "../room/wire.ts";
 /** A word that names no run stays this long. */
 const WORD_STAYS_MS = 10 * 60_000;
 
-/** Per run the moment of the newest call that was answered here; under `WORDS` the newest such entry of the feed. */
+/** Per run the mark of the newest call that was answered here; under `WORDS` the newest such entry of the feed. */
 export type Answered = Readonly<Record<string, number>>;
 export const WORDS = "words";
 
@@ -22,7 +22,10 @@ export interface Call extends Omit<TimedCall, "kind"> {
   readonly kind: TimedCall["kind"] | "word";
   /** What it is answered under: a run's number, or `WORDS`. */
   readonly of: string;
-  /** What it is answered up to: its moment, or its number in the feed. */
+  /**
+   * What it is answered up to: ms since its run came to be, or its number in the feed. By the clock it would not be: once that
+   * is set back, a call still to come would look like one from before.
+   */
   readonly mark: number;
   /** null for a word that names none. */
   readonly run: RunName | null;
@@ -32,14 +35,11 @@ export interface Call extends Omit<TimedCall, "kind"> {
 
 /** Every call of this run's present phase, in order. */
 export function callsOf(view: PersonView): Call[] {
-  const { run } = view;
-  return timedCalls(view).map((call) => ({
-    ...call,
-    id: `${run} ${call.at} ${call.kind}`,
-    of: String(run),
-    mark: call.at,
-    run: nameOfView(view),
-  }));
+  const { run, begunAt } = view;
+  return timedCalls(view).map((call) => {
+    const mark = call.at - begunAt;
+    return { ...call, id: `${run} ${mark} ${call.kind}`, of: String(run), mark, run: nameOfView(view) };
+  });
 }
 
 /** What must be done within seconds comes first; a word to many waits for it. */

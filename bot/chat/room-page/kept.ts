@@ -27,6 +27,10 @@ export function forgetPerson(): void {
   }
 }
 
+/** Where the marks of answered calls are kept. Under another name than once, when they went by the clock. */
+export const answeredBy = (as: string | null): string =>
+  as === null ? "answered since" : `answered since ${as}`;
+
 /** Of whoever was here; a device that is everybody's keeps it for each. */
 export function forgetAnswered(): void {
   try {

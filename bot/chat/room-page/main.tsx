@@ -2,6 +2,7 @@ import { render } from "preact";
 import { App } from "./app.tsx";
 import { watchFocus } from "./focus.ts";
 import { watchHolds } from "./hold.ts";
+import { awaitLetters } from "./lettering.ts";
 import { keepPage } from "./worker.ts";
 import { createPageRoom } from "./room.ts";
 
@@ -26,4 +27,5 @@ export function showPage(): void {
 
   const root = document.getElementById("app");
   if (root) render(<App room={room} />, root);
+  void awaitLetters();
 }

@@ -11,7 +11,7 @@ import { askMe } from "./early.ts";
 import { createEarlier } from "./earlier.ts";
 import { joinFeed, joinWall } from "./feed.ts";
 import { firstState } from "./first-state.ts";
-import { forgetAnswered, forgetPerson, rememberHere, readKept } from "./kept.ts";
+import { answeredBy, forgetAnswered, forgetPerson, rememberHere, readKept } from "./kept.ts";
 import { createLines } from "./lines.ts";
 import { createLink } from "./link.ts";
 import { createPageSound } from "./page-sound.ts";
@@ -59,7 +59,7 @@ export interface PageRoom {
 
 /** `as`: at a device that is everybody's, for this one of the people who stand there. */
 export function createPageRoom(as: string | null = null): PageRoom {
-  const answeredKey = as === null ? "answered" : `answered ${as}`;
+  const answeredKey = answeredBy(as);
   const store = createStore({ ...firstState(), answered: readKept(answeredKey, {}) });
   const clock = createRoomClock();
   const alarm = createAlarm();

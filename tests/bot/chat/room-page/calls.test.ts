@@ -7,6 +7,7 @@ import { advance, type RunEvent } from "../../../../commands/run/machine.ts";
 import { actionsAt, comingCall, doingNow } from "../../../../commands/run/doing.ts";
 import { viewOf } from "../../../../commands/run/view.ts";
 import type { Run } from "../../../../store/shapes/run.ts";
+import { shiftRun } from "../../../../store/shapes/run-shift.ts";
 import { aPlan, aRun, START } from "../../../support/make.ts";
 
 /* Develop 9:00 from START on (30 s at first, 5 s each minute, pour-out at 8:50, called 15 s before), then a rinse. */
@@ -62,10 +63,20 @@ describe("what a person is called to", () => {
   });
 
   test("an answered call stays answered, and the next one comes", () => {
-    expect(open(developing(), 10, { 7: s(0) })).toEqual([]);
-    expect(open(developing(), 60, { 7: s(0) })).toEqual(["Agitate 5 s."]);
-    expect(open(developing(), 550, { 7: s(540) })).toEqual([]);
-    expect(open(developing(), 560, { 7: s(540) })).toEqual(["Is the rinse 1 in?"]);
+    expect(open(developing(), 10, { 7: 0 })).toEqual([]);
+    expect(open(developing(), 60, { 7: 0 })).toEqual(["Agitate 5 s."]);
+    expect(open(developing(), 550, { 7: 540_000 })).toEqual([]);
+    expect(open(developing(), 560, { 7: 540_000 })).toEqual(["Is the rinse 1 in?"]);
+  });
+
+  test.each([-3600, -10, 86_400])("so it does where the clock is set by %d s in between", (by) => {
+    const run = developing();
+    const [answered] = openCalls([view(run)], [], {}, s(64));
+    const set = shiftRun(run, by * 1000);
+    const marks = { 7: answered?.mark ?? Number.NaN };
+    expect(open(set, 64 + by, marks)).toEqual([]);
+    expect(open(set, 120 + by, marks)).toEqual(["Agitate 5 s."]);
+    expect(tonesOf([view(set)], [], marks)[0]?.at).toBe(s(120 + by));
   });
 
   test("of two tanks what must be done within seconds comes first", () => {
