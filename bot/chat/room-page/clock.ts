@@ -14,6 +14,8 @@ export interface RoomClock {
   take(sync: Sync): void;
   /** A word of the room's time that came unasked: good enough until the first answer. */
   guess(roomNow: number): void;
+  /** The room's clock was set by so much. */
+  shift(byMs: number): void;
   setSpeed(speed: number): void;
 }
 
@@ -58,6 +60,9 @@ export function createRoomClock(phoneNow: () => number = Date.now): RoomClock {
     },
     guess(roomNow) {
       anchor ??= { phoneAt: phoneNow(), roomAt: roomNow, roundTripMs: Infinity };
+    },
+    shift(byMs) {
+      if (anchor) anchor = { ...anchor, roomAt: anchor.roomAt + byMs };
     },
     setSpeed(next) {
       speed = next;

@@ -3,6 +3,7 @@ import type { Language } from "../../../store/shapes/language.ts";
 import type { DoorState, ToPage, WatchedFrom } from "../room/wire.ts";
 import { createAlarm, type Alarm } from "./alarm.ts";
 import { api } from "./api.ts";
+import { createBegun } from "./begun.ts";
 import { wordRefusal } from "./check.ts";
 import { createRoomClock, type RoomClock } from "./clock.ts";
 import { createCalling } from "./calling.ts";
@@ -62,6 +63,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
   const answeredKey = answeredBy(as);
   const store = createStore({ ...firstState(), answered: readKept(answeredKey, {}) });
   const clock = createRoomClock();
+  const begun = createBegun(clock);
   const alarm = createAlarm();
   const calling = createCalling(store, () => clock.now());
   // Where many stand at one device, it sounds for all of them as one.
@@ -123,26 +125,24 @@ export function createPageRoom(as: string | null = null): PageRoom {
     link.close();
     lastId = null;
     untold = null;
+    begun.forget();
     if (as === null && door.state === "out") forgetAnswered();
     store.set({ door, ...NOTHING_OF_ANYBODY });
   }
 
   function take(message: ToPage): void {
+    begun.hear("views" in message ? message.views : "rows" in message ? message.rows : []);
     switch (message.type) {
-      case "welcome":
-        clock.setSpeed(message.facts.speed);
-        clock.guess(message.now);
-        store.set({
-          facts: message.facts,
-          views: message.views,
-          plan: message.plan,
-          link: "open",
-          troubleSince: null,
-        });
+      case "welcome": {
+        const { facts, views, plan, now } = message;
+        clock.setSpeed(facts.speed);
+        clock.guess(now);
+        store.set({ facts, views, plan, link: "open", troubleSince: null });
         if (watchesFrom) link.send({ type: "watch", on: true, from: watchesFrom });
         if (store.get().cards.length === 0) void loadCards();
         earlier.resume();
         return lines.resend();
+      }
       case "facts":
         store.set({ facts: message.facts });
         return void loadCards();

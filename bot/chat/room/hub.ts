@@ -27,6 +27,8 @@ export interface Page extends Admitted {
   lastViews: string;
   lastPlan: string;
   lastFirstDay: string;
+  /** By how much the room's clock and one that is never set were apart when the page last asked for the time, ms. */
+  apartMs: number;
   name: string;
   role: Role;
 }

@@ -60,6 +60,7 @@ export function openPage(parts: SocketParts, socket: WebSocket, session: Admitte
     lastViews: "",
     lastPlan: "",
     lastFirstDay: "null",
+    apartMs: parts.now() - performance.now(),
   };
   const others = hub.ofPerson(classId, personId).filter((each) => each.tokenHash === tokenHash);
   // Ended, not asked: one that does not answer would stay.
@@ -120,9 +121,25 @@ function languageOf({ stores: { members } }: SocketParts, { classId, personId }:
 const pagesOf = ({ hub }: SocketParts, { classId, personId }: Page): readonly Page[] =>
   hub.ofPerson(classId, personId);
 
+/** Less than this apart, nobody at a sink can tell. */
+const STEP_MS = 50;
+
+/** Once the clock was set, a page hears of its runs before it hears the time: they move as one there. */
+function keepInStep({ live, now }: SocketParts, page: Page): void {
+  const apartMs = now() - performance.now();
+  const isSet = Math.abs(apartMs - page.apartMs) >= STEP_MS;
+  page.apartMs = apartMs;
+  if (!isSet) return;
+  live.refreshPerson(page.classId, page.personId);
+  if (page.watchesFrom !== null) live.sendWall(page);
+}
+
 async function answer(parts: SocketParts, page: Page, message: FromPage): Promise<void> {
   const { live, now } = parts;
-  if (message.type === "ping") return sendTo(page, { type: "pong", sentAt: message.sentAt, now: now() });
+  if (message.type === "ping") {
+    keepInStep(parts, page);
+    return sendTo(page, { type: "pong", sentAt: message.sentAt, now: now() });
+  }
   const caller = callerOf(parts, page);
   // The role is the store's, read at each message: nothing a page says of itself counts.
   if (!caller) return dismiss(page);
@@ -136,13 +153,15 @@ async function answer(parts: SocketParts, page: Page, message: FromPage): Promis
     }
     case "hello": {
       if (message.language) hearLanguage(parts, page, message.language);
+      // Before the views are: by this the clock is found to have been set, and they have moved.
+      const at = now();
       const views = parts.viewOf(page.personId, page.classId);
-      const plan = readyPlanOf(parts.stores, page.classId, page.personId, now());
+      const plan = readyPlanOf(parts.stores, page.classId, page.personId, at);
       page.lastViews = JSON.stringify(views);
       page.lastPlan = JSON.stringify(plan);
       const facts = factsOf(parts, page.classId, page.personId);
       if (!facts) return dismiss(page);
-      sendTo(page, { type: "welcome", facts, now: now(), views, plan });
+      sendTo(page, { type: "welcome", facts, now: at, views, plan });
       const since = parts.troubleSince();
       if (since !== null) sendTo(page, { type: "trouble", since });
       live.sendFirstDay(page);
