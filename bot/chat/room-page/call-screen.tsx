@@ -44,7 +44,9 @@ function OneCall({ call, others }: OneCallProps) {
   const words = useWords();
   const dialog = useRef<HTMLDialogElement>(null);
   const isPressed = useRef(false);
-  const [shownAt] = useState(() => room.clock.now());
+  const [afterMs] = useState(() => room.clock.now() - call.at);
+  // Held to the call, it moves with it where the room's clock is set.
+  const shownAt = call.at + afterMs;
   const isLost = useRoomPart((state) => state.link === "lost");
   const isInTrouble = useRoomPart((state) => state.troubleSince !== null);
   const { does, how, actions, seconds } = call.words;
