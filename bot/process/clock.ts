@@ -27,7 +27,7 @@ export interface Anchor {
 }
 
 /** A wall clock that is off by less than this is left alone: nobody at a sink can tell. */
-const STEP_MS = 50;
+export const STEP_MS = 50;
 
 export interface SteadyClockOptions {
   readonly sources: TimeSources;

@@ -1,7 +1,7 @@
 import { outlast, type Outlast, outlastLeft } from "../plan/outlast.ts";
 import { outlastWords } from "../plan/outlast-words.ts";
 import { titleOf } from "../sheet/step-words.ts";
-import { instant, saySeconds } from "../speech/wording.ts";
+import { instant, sayMinutes } from "../speech/wording.ts";
 import { waitsToBegin } from "../../store/shapes/run.ts";
 import { runLabel, runsMeant } from "./run-answers.ts";
 import { says, type Answerer } from "./shape.ts";
@@ -64,11 +64,8 @@ export const bellAnswer: Answerer = (reading, facts) => {
   return withRun(texts.join("\n") || planned, reading, facts);
 };
 
-/** In whole minutes, rounded down: who comes a little early loses nothing. */
-function sayUntil(atMs: number, now: number): string {
-  const seconds = Math.floor((atMs - now) / 1000);
-  return saySeconds(seconds < 60 ? seconds : seconds - (seconds % 60));
-}
+/** Rounded down: who comes a little early loses nothing. */
+const sayUntil = (atMs: number, now: number): string => sayMinutes(Math.floor((atMs - now) / 1000));
 
 /** Told not to pour is whoever has not poured yet. */
 function bellText(found: Outlast, now: number, isPoured: boolean): string {

@@ -31,6 +31,11 @@ export function saySeconds(seconds: number): string {
   return sayTwo(Math.round(whole / HOUR) * HOUR, DAY, words().day, HOUR, "h");
 }
 
+/** From a minute on in whole minutes, rounded down: `40 s`, `9 min`. */
+export const sayMinutes = (seconds: number): string =>
+  saySeconds(seconds < MINUTE ? seconds : seconds - (seconds % MINUTE));
+
+const MINUTE = 60;
 const HOUR = 3600;
 const DAY = 86_400;
 

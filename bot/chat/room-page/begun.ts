@@ -1,4 +1,5 @@
 import type { RunView } from "../../../commands/run/run-view.ts";
+import type { ToPage } from "../room/wire.ts";
 import type { RoomClock } from "./clock.ts";
 
 /*
@@ -13,6 +14,12 @@ export interface Begun {
   hear(views: readonly Began[]): void;
   /** Of another class, the same numbers are other runs. */
   forget(): void;
+}
+
+/** The runs a message tells of. */
+export function viewsIn(message: ToPage): readonly Began[] {
+  if (message.type === "wall") return message.rows;
+  return message.type === "welcome" || message.type === "views" ? message.views : [];
 }
 
 export function createBegun(clock: Pick<RoomClock, "shift">): Begun {

@@ -1,4 +1,4 @@
-import { saySeconds } from "../../../commands/speech/wording.ts";
+import { sayMinutes, saySeconds } from "../../../commands/speech/wording.ts";
 import { lateSeconds, type Call } from "./calls.ts";
 import type { CueWords } from "./call-words.en.ts";
 
@@ -14,7 +14,7 @@ export function sayLateness(call: Call, now: number, words: CueWords): string {
   if (late === undefined) return "";
   switch (call.kind) {
     case "word":
-      return words.ago(saySeconds(late < MINUTE ? late : late - (late % MINUTE)));
+      return words.ago(sayMinutes(late));
     case "get-ready":
       return words.onlyLeft(saySeconds(secondsLeft(call, now)));
     case "nudge":

@@ -3,7 +3,7 @@ import type { Language } from "../../../store/shapes/language.ts";
 import type { DoorState, ToPage, WatchedFrom } from "../room/wire.ts";
 import { createAlarm, type Alarm } from "./alarm.ts";
 import { api } from "./api.ts";
-import { createBegun } from "./begun.ts";
+import { createBegun, viewsIn } from "./begun.ts";
 import { wordRefusal } from "./check.ts";
 import { createRoomClock, type RoomClock } from "./clock.ts";
 import { createCalling } from "./calling.ts";
@@ -131,7 +131,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
   }
 
   function take(message: ToPage): void {
-    begun.hear("views" in message ? message.views : "rows" in message ? message.rows : []);
+    begun.hear(viewsIn(message));
     switch (message.type) {
       case "welcome": {
         const { facts, views, plan, now } = message;

@@ -10,6 +10,7 @@ import { callerOf, callLine, type CallParts } from "./calls.ts";
 import { bodySchema } from "./feed.ts";
 import { type Admitted, dismiss, type Hub, type Page, sendTo } from "./hub.ts";
 import type { Live } from "./live.ts";
+import { STEP_MS } from "../../process/clock.ts";
 import type { Log } from "../../process/log.ts";
 import { createTypingPace } from "./pace.ts";
 import { type FromPage, fromPageSchema, type RefusalCode, type RoomFacts } from "./wire.ts";
@@ -120,9 +121,6 @@ function languageOf({ stores: { members } }: SocketParts, { classId, personId }:
 /** All of this person's, whatever device they are open on. */
 const pagesOf = ({ hub }: SocketParts, { classId, personId }: Page): readonly Page[] =>
   hub.ofPerson(classId, personId);
-
-/** Less than this apart, nobody at a sink can tell. */
-const STEP_MS = 50;
 
 /** Once the clock was set, a page hears of its runs before it hears the time: they move as one there. */
 function keepInStep({ live, now }: SocketParts, page: Page): void {

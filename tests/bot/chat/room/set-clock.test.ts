@@ -1,5 +1,5 @@
 import { afterEach, expect, test } from "vitest";
-import { createBegun } from "../../../../bot/chat/room-page/begun.ts";
+import { createBegun, viewsIn } from "../../../../bot/chat/room-page/begun.ts";
 import { createRoomClock } from "../../../../bot/chat/room-page/clock.ts";
 import { openCalls } from "../../../../bot/chat/room-page/calls.ts";
 import type { PersonView } from "../../../../bot/chat/room/view.ts";
@@ -22,7 +22,7 @@ function aPage() {
   const begun = createBegun(clock);
   let views: readonly PersonView[] = [];
   return (message: ToPage): string[] => {
-    begun.hear("views" in message ? message.views : "rows" in message ? message.rows : []);
+    begun.hear(viewsIn(message));
     if ("views" in message) ({ views } = message);
     if (message.type === "welcome") clock.guess(message.now);
     if (message.type === "pong")
