@@ -6,6 +6,7 @@ import { printingAnswer } from "./print-answers.ts";
 import * as ofRun from "./run-answers.ts";
 import * as basics from "./basics-answers.ts";
 import * as around from "./around-answers.ts";
+import * as desk from "./desk-answers.ts";
 import * as atSink from "./sink-answers.ts";
 import * as onWorry from "./worry-answers.ts";
 import { says, shows, type Answer, type Answerer } from "./shape.ts";
@@ -112,7 +113,15 @@ const ANSWERS: Readonly<Record<Intent, Answerer>> = {
   alarm: basics.alarmAnswer,
   length: basics.lengthAnswer,
   "spilt-on": basics.spiltOnAnswer,
-  rolls: () => shows("roll find"),
+  bells: desk.bellsAnswer,
+  "say-all": desk.sayAllAnswer,
+  "more-time": desk.moreTimeAnswer,
+  "sign-out": desk.signOutAnswer,
+  standing: desk.standingAnswer,
+  labels: desk.labelsAnswer,
+  "other-bottle": desk.otherBottleAnswer,
+  "stop-other": desk.stopOtherAnswer,
+  rolls: desk.rollsAnswer,
   harm: ofClass.harmAnswer,
   hello: () => shows("help", {}, words().hello),
   thanks: () => says(words().thanks),

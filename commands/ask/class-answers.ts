@@ -32,10 +32,14 @@ export const bottleAnswer: Answerer = (reading, { bottles }) => {
   if (bottle === null && kind === null) return shows("batch status");
   const meant = bottles.filter((each) => (bottle === null ? each.kind === kind : each.number === bottle));
   const all: Action = { label: words().otherBottles, line: "batch status" };
+  // For how many films at once the ledger can't tell: that is worked out from what a film needs.
+  const mix: readonly Action[] = ["ENOUGH", "FILM"].every((sign) => reading.signs.has(sign as Sign))
+    ? [{ label: words().toMix, line: "mix class" }]
+    : [];
   const [first, ...others] = meant;
-  if (!first) return says(words().noBottle, all);
+  if (!first) return says(words().noBottle, ...mix, all);
   const keys = others.slice(0, 3).map(bottleKey);
-  return shows("batch status", { batch: makeNumber("batch", first.number) }, "", [...keys, all]);
+  return shows("batch status", { batch: makeNumber("batch", first.number) }, "", [...mix, ...keys, all]);
 };
 
 const bottleKey = ({ number }: Batch): Action => ({

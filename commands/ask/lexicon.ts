@@ -1,4 +1,5 @@
 import { BASICS_WORDS } from "./basics-lexicon.ts";
+import { DESK_WORDS } from "./desk-lexicon.ts";
 import { HARM_WORDS } from "./harm-lexicon.ts";
 import { SINK_WORDS } from "./sink-lexicon.ts";
 import { createSlips, foldWord, isSlipOf } from "./tokens.ts";
@@ -11,6 +12,7 @@ import { createSlips, foldWord, isSlipOf } from "./tokens.ts";
 const WORDS = {
   ...SINK_WORDS,
   ...BASICS_WORDS,
+  ...DESK_WORDS,
   ...HARM_WORDS,
   // Asking
   HOW: "how hwo wie",
@@ -19,7 +21,7 @@ const WORDS = {
   WHEN: "when wann",
   WHAT: "what whats wat was welche welcher welches which womit welchen",
   WHO: "who whos wer whose wem wessen",
-  WHERE: "where wo woher wohin",
+  WHERE: "where wheres whereis wo woist woher wohin",
   WHY: "why warum wieso weshalb wofür wozu",
   MEAN: "mean means meaning bedeutet bedeuten heißt heissen heißen explain erklär erkläre erklären define",
   CAN: "can could kann kannst darf may allowed erlaubt",
@@ -68,7 +70,7 @@ const WORDS = {
   AWAY: "away weg wegmachen",
   EARLY: "early früh früher zufrüh",
   PRESS:
-    "press pressed tap tapped hit gedrückt drücken getippt tippen eingetippt eingegeben entered typed drückte button knopf taste",
+    "press pressed tap tapped hit gedrückt drücken getippt tippen eingetippt eingegeben entered typed drückte drücke button knopf taste",
   FORGOT: "forgot vergessen forgotten",
   LOST: "lost verloren faden confused verwirrt track",
   POURED:

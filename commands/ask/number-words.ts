@@ -49,6 +49,10 @@ export const [COOLEST_F, WARMEST_F] = [55, 90];
 
 /** Two words that are one thing: `stop bath`. */
 export const PHRASES: readonly (readonly [first: string, second: string, as: string])[] = [
+  ["where", "is", "whereis"],
+  ["where", "are", "whereis"],
+  ["wo", "ist", "woist"],
+  ["wo", "sind", "woist"],
   ["stop", "bath", "stopbath"],
   ["stopp", "bad", "stoppbad"],
   ["the", "tap", "faucet"],

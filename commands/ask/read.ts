@@ -23,6 +23,9 @@ export interface Reading {
   readonly signs: ReadonlySet<Sign>;
 }
 
+/** `15:20`, `3 pm`, `15 Uhr`; how long something takes may look the same. */
+const isDaytime = /\b(?:[01]?\d|2[0-3])(?:[:.]\d\d| ?(?:uhr|[ap]m))\b/i;
+
 /** A reading this much weaker than the best is not offered beside it. */
 const NEAR_WEIGHT = 4;
 
@@ -32,6 +35,7 @@ export function readSentence(text: string, names: Names): Reading {
   const rest = withoutFillers(found.rest);
   const terms = [...new Set(rest.flatMap(termIn))];
   const signs = signsOf(things, rest, terms);
+  if (isDaytime.test(text)) signs.add("DAYTIME");
   const weights = new Map<Intent, number>();
   const reasons = new Map<Intent, Rule>();
   const doubted = new Set<Intent>();

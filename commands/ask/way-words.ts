@@ -21,7 +21,8 @@ export const WAY_WORDS: Readonly<Record<string, string>> = {
   "class firstday": "everything ready tonight prepare alles bereit vorbereiten abend",
   "class board": "late behind everyone overview spät zurück übersicht alle",
   "class mend": "broken damaged unreadable kaputt unlesbar beschädigt",
-  "roll export": "export log save download spreadsheet exportiere exportieren filmbuch speichern tabelle",
+  "roll export":
+    "export log save download spreadsheet print printout druck ausdrucken exportiere exportieren filmbuch speichern tabelle",
   "roll find": "films wrong search went fault suchen filme schiefgegangen fehler welche",
   "roll rate": "rate rating stars score bewerte bewerten note sterne",
   "roll note": "note write remark notiz schreiben aufschreiben",

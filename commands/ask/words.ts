@@ -6,6 +6,8 @@ import { de as aroundDe } from "./words/around.de.ts";
 import { type AroundWords, en as aroundEn } from "./words/around.en.ts";
 import { de as basicsDe } from "./words/basics.de.ts";
 import { en as basicsEn } from "./words/basics.en.ts";
+import { de as deskDe } from "./words/desk.de.ts";
+import { en as deskEn } from "./words/desk.en.ts";
 import { de } from "./words/ask.de.ts";
 import { en } from "./words/ask.en.ts";
 import { de as sinkDe } from "./words/sink.de.ts";
@@ -22,6 +24,7 @@ export type AroundTexts = Exclude<keyof AroundWords, "order" | "bellAt" | "bellF
 export const aroundWords = inEach({ en: aroundEn, de: aroundDe });
 export type { BasicsWords } from "./words/basics.en.ts";
 export const basicsWords = inEach({ en: basicsEn, de: basicsDe });
+export const deskWords = inEach({ en: deskEn, de: deskDe });
 export const sinkWords = inEach({ en: sinkEn, de: sinkDe });
 export const askWords = inEach({ en, de });
 export const aidWords = inEach({ en: aidEn, de: aidDe });

@@ -102,6 +102,8 @@ const READ = new Set([
   "ask/around-rules.ts",
   "ask/basics-lexicon.ts",
   "ask/basics-rules.ts",
+  "ask/desk-lexicon.ts",
+  "ask/desk-rules.ts",
   "ask/harm-lexicon.ts",
   "ask/number-words.ts",
   "ask/way-words.ts",

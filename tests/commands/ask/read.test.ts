@@ -6,6 +6,8 @@ import { AROUND_DE } from "./around.de.ts";
 import { AROUND_EN } from "./around.en.ts";
 import { BASICS_DE } from "./basics.de.ts";
 import { BASICS_EN } from "./basics.en.ts";
+import { DESK_DE } from "./desk.de.ts";
+import { DESK_EN } from "./desk.en.ts";
 import { BLIND_DE } from "./blind.de.ts";
 import { BLIND_EN } from "./blind.en.ts";
 import { EVENING_DE } from "./evening.de.ts";
@@ -57,6 +59,8 @@ test.each([
   ...AROUND_DE,
   ...BASICS_EN,
   ...BASICS_DE,
+  ...DESK_EN,
+  ...DESK_DE,
 ])("of an evening, %s: %s", (wanted, sentence) => {
   expect(readAs(sentence)).toBe(wanted);
 });

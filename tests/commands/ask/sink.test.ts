@@ -4,6 +4,7 @@ import { createRoom, type Room } from "../../support/room.ts";
 import { AROUND_DE } from "./around.de.ts";
 import { BASICS_DE } from "./basics.de.ts";
 import { BASICS_EN } from "./basics.en.ts";
+import { DESK_DE } from "./desk.de.ts";
 import { EVENING_DE } from "./evening.de.ts";
 import { WORRY_DE } from "./worry.de.ts";
 
@@ -154,7 +155,7 @@ test("a letter held too long is one", () => {
 test("in German no answer of an evening has English in it, or is without words", () => {
   room.says("Mina", "/mine language language:de");
   room.says("Mina", PLAN);
-  for (const [, sentence] of [...EVENING_DE, ...WORRY_DE, ...AROUND_DE, ...BASICS_DE]) {
+  for (const [, sentence] of [...EVENING_DE, ...WORRY_DE, ...AROUND_DE, ...BASICS_DE, ...DESK_DE]) {
     const { reply } = room.asks("Mina", `ask ${sentence}`);
     expect(englishIn(reply.text, ...(reply.actions ?? []).map(({ label }) => label)), sentence).toEqual([]);
     expect(reply.text, sentence).not.toContain("Das weiß ich nicht");

@@ -1,0 +1,23 @@
+/* Typed by whoever runs the class: about the bell, the people, the bottles. */
+export const DESK_EN: readonly (readonly [wanted: string, sentence: string])[] = [
+  ["bells", "the bell is at 3:20 today"],
+  ["bells", "bell at 3 pm instead"],
+  ["say-all", "tell everyone to come to the sink"],
+  ["say-all", "tell everybody class is over"],
+  ["more-time", "extend everyone by a minute"],
+  ["more-time", "give everyone one more minute"],
+  ["sign-out", "remove mina from the class"],
+  ["sign-out", "kick the student out"],
+  ["standing", "where is the fixer"],
+  ["standing", "where is the developer bottle"],
+  ["waste", "where does the fixer go"],
+  ["waste", "where does the old developer go"],
+  ["labels", "print labels"],
+  ["labels", "can i print labels for the bottles"],
+  ["other-bottle", "give tank 5 another bottle"],
+  ["other-bottle", "change bottle 2 for tank 5"],
+  ["stop-other", "stop tobis film"],
+  ["stop", "stop the timer"],
+  ["good", "fixer is empty"],
+  ["good", "is there enough developer for 30 films"],
+];
