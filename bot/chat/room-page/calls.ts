@@ -55,8 +55,10 @@ export function openCalls(
   answered: Answered,
   now: number,
 ): Call[] {
+  // What the feed holds has been said, also where the clock was set back since.
+  const hasCome = ({ kind, at }: Call): boolean => at <= now || (kind === "word" && at - now < WORD_STAYS_MS);
   const isOpen = (call: Call): boolean =>
-    call.at <= now && now < call.until && call.mark > (answered[call.of] ?? -Infinity);
+    hasCome(call) && now < call.until && call.mark > (answered[call.of] ?? -Infinity);
   return [
     ...views.flatMap((view) => callsOf(view).filter(isOpen).slice(-1)),
     ...words.filter((word) => isOpen(word) && !isOutdated(word, words)),

@@ -184,6 +184,12 @@ describe("a word to many", () => {
     expect(words(two, 601)).toEqual([]);
   });
 
+  test("has been said also where the clock was set back since, if not by long", () => {
+    expect(words([event()], -300)).toEqual([5]);
+    expect(words([event()], -300, { [WORDS]: 5 })).toEqual([]);
+    expect(words([event()], -601)).toEqual([]);
+  });
+
   test("other entries for all call nobody; one to a person that names no run does", () => {
     expect(words([event({ isWord: false })], 1)).toEqual([]);
     expect(words([event({ isWord: false, kind: "cue" })], 1)).toEqual([5]);
