@@ -1,6 +1,6 @@
 import { summaryOf } from "./forms.ts";
 import { makeAsk } from "./ask/command.ts";
-import { batchAllow, batchCorrect, batchDiscard, batchTest, batchTopup } from "./batch/change/command.ts";
+import { batchAllow, batchCorrect, batchDiscard, batchTopup, makeBatchTest } from "./batch/change/command.ts";
 import { batchMix } from "./batch/mix/command.ts";
 import { batchPair, batchRotate } from "./batch/pair/command.ts";
 import { batchShelf, batchRestock } from "./batch/shelf/command.ts";
@@ -54,6 +54,7 @@ import { printShow } from "./print/show/command.ts";
 import { printStrip } from "./print/strip/command.ts";
 import { printTime } from "./print/time/command.ts";
 import { runCorrect, runNext, runSeen, runStart, runStatus, runStop } from "./run/command.ts";
+import { fixLonger } from "./run/fix-longer.ts";
 import { runTrial } from "./run/trial/command.ts";
 import { sheetAdd, sheetExport, sheetList, sheetShow } from "./sheet/command.ts";
 import { sheetImport, sheetUndo } from "./sheet/import/command.ts";
@@ -133,7 +134,7 @@ const asked: readonly Command[] = [
   mixClass,
   batchStatus,
   batchMix,
-  batchTest,
+  makeBatchTest(fixLonger),
   batchTopup,
   batchDiscard,
   batchLedger,

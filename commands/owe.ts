@@ -13,6 +13,7 @@ const PRIORITY_OF = {
   redirect: PRIORITIES.call,
   say: PRIORITIES.call,
   "wash-anew": PRIORITIES.reminder,
+  fixing: PRIORITIES.call,
   changed: PRIORITIES.call,
   pressed: PRIORITIES.call,
   turn: PRIORITIES.call,

@@ -109,7 +109,8 @@ function apply(batch: Batch, bath: Bath, { body, atMs }: LedgerLine): Bath {
 function use(batch: Batch, bath: Bath, body: Extract<LedgerLine["body"], { kind: "used" }>): Bath {
   const { areaSqIn, isTabular } = body;
   // A second fixing bath is spared: what silver it gets comes over with the film.
-  const isSpared = body.place === 2;
+  // So is stock that was diluted in the tank, and is not poured back.
+  const isSpared = body.place === 2 || (batch.usage === "again" && body.ml > 0);
   return {
     ...bath,
     volumeMl: minusMl(bath.volumeMl, body.ml),

@@ -1,6 +1,6 @@
 import { loadOf } from "./bath.ts";
 import { placeIn } from "./pairs.ts";
-import { needOf, takenMl, type Candidate, type Need } from "./choose.ts";
+import { goesBack, needOf, takenMl, type Candidate, type Need } from "./choose.ts";
 import { labelOf } from "./batch-words.ts";
 import { openAllowance } from "../../store/shapes/ledger.ts";
 import { stateOf } from "./state.ts";
@@ -54,7 +54,9 @@ export function candidatesFor(
       batch,
       state: stateOf(batch, lines, now),
       reservedMl: own.reduce((sum, need) => sum + takenMl(batch, need), 0),
-      reservedSqIn: own.reduce((sum, need) => sum + loadOf(batch, need.areaSqIn, need.isTabular), 0),
+      reservedSqIn: own
+        .filter((need) => goesBack(batch, need))
+        .reduce((sum, need) => sum + loadOf(batch, need.areaSqIn, need.isTabular), 0),
       place: placeIn(pairs, batch.number),
       isAllowed: personId !== null && openAllowance(lines, personId) !== undefined,
     };

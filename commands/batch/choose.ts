@@ -126,9 +126,18 @@ export function placeOf({ kind, ordinal }: Pick<Step, "kind" | "ordinal">): Plac
   return kind === "fix" && (ordinal === 1 || ordinal === 2) ? ordinal : null;
 }
 
+/** Whether a bath goes back into its bottle: never one that was mixed in the tank from stock, for it is no stock any more. */
+export function goesBack(
+  { usage, dilution }: Batch,
+  { ml, concentrateMl }: { readonly ml: number | null; readonly concentrateMl: number | null },
+): boolean {
+  const isDiluted = dilution.waterParts === 0 && ml !== null && concentrateMl !== null && concentrateMl < ml;
+  return usage === "again" && !isDiluted;
+}
+
 /** ml that leave the bottle for good: of stock only the concentrate's part, nothing where it is poured back. */
 export function takenMl(batch: Batch, need: Pick<Need, "ml" | "concentrateMl">): number {
-  if (batch.usage === "again") return 0;
+  if (goesBack(batch, need)) return 0;
   return batch.dilution.waterParts === 0 ? (need.concentrateMl ?? need.ml) : need.ml;
 }
 
@@ -146,9 +155,9 @@ export function chooseBatch(
   const fitting = candidates.filter((each) => isFit(each, need)).sort(byTurn(need));
   const best = fitting.find((each) => each.state.standing === "ready" && hasRoom(each, need));
   if (named !== null) return judgeNamed(need, candidates, named, best?.batch.number ?? null);
-  if (best) return ok(choiceOf(best));
+  if (best) return ok(choiceOf(best, need));
   const allowed = fitting.find((each) => each.isAllowed && each.state.standing !== "discarded");
-  if (allowed) return ok(choiceOf(allowed));
+  if (allowed) return ok(choiceOf(allowed, need));
   const onShelf = fitting.filter(({ state }) => state.standing !== "discarded");
   if (onShelf.length === 0 && !(isKept && isFixer(need.kind))) return ok(null);
   const tight = onShelf.find(({ state }) => state.standing === "ready");
@@ -172,7 +181,7 @@ function judgeNamed(
     return fail({ code: "ERR_BATCH_WORN", batch, standing: state.standing, instead });
   if (!found.isAllowed && !hasRoom(found, need))
     return fail({ code: "ERR_BATCH_ROOM", batch, ...roomOf(found, need), instead });
-  return ok(choiceOf(found));
+  return ok(choiceOf(found, need));
 }
 
 export function isFit({ batch, place }: Pick<Candidate, "batch" | "place">, need: Need): boolean {
@@ -196,7 +205,7 @@ function byTurn(need: Need) {
 }
 
 function roomOf({ batch, state, ...reserved }: Candidate, need: Need): { left: number; needed: number } {
-  if (batch.usage === "once")
+  if (!goesBack(batch, need))
     return { left: state.volumeMl - reserved.reservedMl, needed: takenMl(batch, need) };
   const left = state.leftSqIn === null ? Infinity : state.leftSqIn - reserved.reservedSqIn;
   return { left, needed: loadOf(batch, need.areaSqIn, need.isTabular) };
@@ -207,13 +216,13 @@ function hasRoom(candidate: Candidate, need: Need): boolean {
   return needed <= left;
 }
 
-function choiceOf({ batch, state, reservedSqIn }: Candidate): Choice {
+function choiceOf({ batch, state, reservedSqIn }: Candidate, need: Need): Choice {
   const ahead = densityOf({ ...state, loadSqIn: state.loadSqIn + reservedSqIn });
   return {
     batch,
     clearingSeconds: state.clearing ? Math.ceil(clearingAt(state.clearing, ahead)) : null,
     freshSeconds: state.clearing ? Math.round(state.clearing.freshSeconds) : null,
-    filmsDone: batch.usage === "again" && batch.kind === "developer" ? Math.floor(ahead / SQ_IN_PER_ROLL) : 0,
+    filmsDone: goesBack(batch, need) && batch.kind === "developer" ? Math.floor(ahead / SQ_IN_PER_ROLL) : 0,
     volumeMl: state.volumeMl,
     isOverride: state.standing !== "ready",
   };

@@ -8,7 +8,7 @@ import type { AnyPlan } from "../../store/shapes/tray.ts";
 import { makeNumber, parseNumber } from "../speech/wording.ts";
 import { SQ_IN_PER_ROLL } from "./area.ts";
 import { labelOf } from "./batch-words.ts";
-import { chooseBatch, needOf, type Choice, type ChoiceFault, type Need } from "./choose.ts";
+import { chooseBatch, goesBack, needOf, type Choice, type ChoiceFault, type Need } from "./choose.ts";
 import { changeBatch } from "./rebatch.ts";
 import { refusalWords, takeWords } from "./refusal-words.ts";
 
@@ -70,7 +70,7 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
     if (!chosen.ok) throw refused(chosen.fault, key, need, candidates);
     if (!chosen.value) continue;
     batches[key] = labelOf(chosen.value.batch);
-    if (chosen.value.batch.usage === "again") {
+    if (goesBack(chosen.value.batch, need)) {
       pouredBack.set(key, replenishFor(chosen.value.batch, need));
       const ml = Math.max(0, Math.floor(chosen.value.volumeMl));
       const neededMl =

@@ -1,7 +1,7 @@
 import type { Habits } from "../../store/shapes/school.ts";
 import { fixTime, inEachBath } from "../plan/fix.ts";
 import { isFilmPlan, type AnyPlan } from "../../store/shapes/tray.ts";
-import type { Choice } from "./choose.ts";
+import { goesBack, type Choice } from "./choose.ts";
 import { labelOf } from "./batch-words.ts";
 
 /**
@@ -11,13 +11,13 @@ import { labelOf } from "./batch-words.ts";
 export function changeBatch<Of extends AnyPlan>(
   plan: Of,
   index: number,
-  choice: Choice,
+  choice: Pick<Choice, "batch" | "clearingSeconds" | "filmsDone">,
   isTabular: boolean,
   habits: Habits,
 ): Of | undefined {
   const step = plan.steps[index];
   if (!step || (step.kind === "develop" && choice.filmsDone > 0)) return undefined;
-  const changed = { ...step, batch: labelOf(choice.batch), isPouredBack: choice.batch.usage === "again" };
+  const changed = { ...step, batch: labelOf(choice.batch), isPouredBack: goesBack(choice.batch, step) };
   if (step.kind === "fix" && isFilmPlan(plan)) {
     const { seconds: all, basis } = fixTime(
       choice.clearingSeconds,

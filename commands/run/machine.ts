@@ -1,4 +1,5 @@
 import { fail, ok, type Result } from "../result.ts";
+import { stayLonger } from "./longer.ts";
 import { lastingMs, pourOutAtMs, secondsIn, stepAt } from "../../store/shapes/run.ts";
 import type { Deviation, StepRecord, Phase, Run } from "../../store/shapes/run.ts";
 
@@ -27,6 +28,8 @@ export type RunEvent =
       readonly wholeSeconds: (seenAfterSeconds: number) => number;
       readonly atMs: number;
     }
+  /** A bath was found to need longer. */
+  | { readonly kind: "longer"; readonly plan: Run["plan"]; readonly atMs: number }
   /** A wet print came into the wash of this one. */
   | { readonly kind: "wash-anew"; readonly atMs: number }
   | { readonly kind: "stop"; readonly reason: string; readonly atMs: number };
@@ -62,6 +65,8 @@ export function advance(run: Run, event: RunEvent): Result<Run, RunFault> {
       return retemper(run, event);
     case "seen":
       return seeImage(run, run.phase, event);
+    case "longer":
+      return ok(stayLonger(run, run.phase, event.plan, event.atMs));
     case "wash-anew":
       return ok(washAnew(run, run.phase, event.atMs));
     case "stop": {

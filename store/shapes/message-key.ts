@@ -38,6 +38,8 @@ export type MessageKey =
   | { readonly kind: "chat-off"; readonly class: number; readonly teacher: number; readonly minute: number }
   /** A wet print came into the wash of a run's; `schedule` is the one that this begins. */
   | { readonly kind: "wash-anew"; readonly run: number; readonly schedule: number }
+  /** A fixer was found to need longer than a run was to have; `line` of its ledger says so. */
+  | { readonly kind: "fixing"; readonly run: number; readonly line: number }
   /** Somebody else has changed a run; `schedule` is the one that this begins. */
   | { readonly kind: "changed"; readonly run: number; readonly schedule: number }
   /** The same, by the next step's button: the run's own calls say what is to be done. */
@@ -87,6 +89,8 @@ function unbound(key: MessageKey): string {
       return `off.${make36(key.class)}.${make36(key.teacher)}.${make36(key.minute)}`;
     case "wash-anew":
       return `w${make36(key.run)}.${make36(key.schedule)}`;
+    case "fixing":
+      return `fx.${make36(key.run)}.${make36(key.line)}`;
     case "changed":
       return `c${make36(key.run)}.${make36(key.schedule)}`;
     case "pressed":
@@ -118,6 +122,7 @@ export function runCalledBy(text: string): number | null {
     case "cue":
     case "redirect":
     case "wash-anew":
+    case "fixing":
     case "changed":
     case "pressed":
     case "turn":
@@ -136,7 +141,7 @@ export function changeToldBy(text: string): { readonly step?: number } | undefin
   if (CUE.test(text)) return undefined;
   const key = parseMessageKey(text);
   if (key?.kind === "redirect") return { step: key.step };
-  return ["wash-anew", "changed", "lost"].includes(key?.kind ?? "") ? {} : undefined;
+  return ["wash-anew", "fixing", "changed", "lost"].includes(key?.kind ?? "") ? {} : undefined;
 }
 
 /** By the letter of what begins a new schedule. */
@@ -157,6 +162,8 @@ export function parseMessageKey(text: string): MessageKey | undefined {
     return { kind: "lights-wait", say: parse36(second), part: parse36(third) };
   if (head === "say" && third !== undefined)
     return { kind: "say", say: parse36(second), part: parse36(third) };
+  if (head === "fx" && third !== undefined)
+    return { kind: "fixing", run: parse36(second), line: parse36(third) };
   if (head === "lost" && second !== undefined) return { kind: "lost", run: parse36(second) };
   if (head.startsWith("u") && second !== undefined && third !== undefined)
     return { kind: "unreadable", class: id, which: second, teacher: parse36(third) };

@@ -1,6 +1,5 @@
-import { enterLine } from "../enter.ts";
 import { z } from "zod";
-import { defineCommand, picks, UserError, type Context } from "../../define.ts";
+import { defineCommand, picks, UserError, type Command, type Context } from "../../define.ts";
 import { numberIn, wholeIn } from "../../speech/shaped.ts";
 import { durationIn, volumeIn } from "../../speech/quantity.ts";
 import { CLEARING_SECONDS } from "../../../store/shapes/limits.ts";
@@ -8,7 +7,11 @@ import { parseNumber } from "../../speech/wording.ts";
 import { setAsideNumber } from "../../unreadable.ts";
 import { SQ_IN_PER_ROLL } from "../area.ts";
 import { isFixer, type Batch } from "../../../store/shapes/batch.ts";
+import { NONE_UNDER_WAY, type UnderWay } from "../under-way.ts";
+import { enterLine } from "../enter.ts";
+import type { Stores } from "../../../store/index.ts";
 import * as words from "./reply.ts";
+import { standing, write } from "./write.ts";
 import { DESTINATIONS, LINE_PARTS, type LedgerLine, type LineBody } from "../../../store/shapes/ledger.ts";
 import { stateOf, type BatchState } from "../state.ts";
 import { checkWay } from "../check-way.ts";
@@ -17,63 +20,49 @@ import { batchOption, completeBatch, findBatch, noteOption, readState, reasonOpt
 const complete = { batch: completeBatch };
 const toOption = z.enum(DESTINATIONS);
 
-/** Writes one line in the caller's name. */
-function write(context: Context, batch: Batch, body: LineBody): void {
-  const line = {
-    batchId: batch.id,
-    key: null,
-    runId: null,
-    atMs: context.now,
-    person: context.person,
-    about: null,
-  };
-  enterLine(context.stores, batch, { ...line, body }, context.now);
-}
+/** What becomes of films under way by a test: so many. */
+export type OnTest = (stores: Stores, batch: Batch, line: number, now: number) => UnderWay;
 
-function standing(context: Context, text: string): Batch {
-  const batch = findBatch(context, text);
-  if (readState(context, batch).standing === "discarded")
-    throw new UserError("ERR_DISCARDED", words.discarded(batch));
-  return batch;
-}
-
-export const batchTest = defineCommand({
-  name: "batch test",
-  summary: "Note a test: clearing time of a scrap of film, pH by paper, silver by strip",
-  options: () => ({
-    batch: batchOption.describe("Which bottle, like B3"),
-    clearing: durationIn(CLEARING_SECONDS)
-      .optional()
-      .describe("Until a scrap of undeveloped film is clear, like 0:45"),
-    ph: numberIn(LINE_PARTS.phTenths, 10).optional().describe("pH by paper, like 5.5"),
-    silver: numberIn(LINE_PARTS.silverMgPerLitre, 1000)
-      .optional()
-      .describe("Silver by test strip, grams per litre, like 3.5"),
-    note: noteOption.describe("What else you saw: yellow, cloudy, smell"),
-  }),
-  who: "aide",
-  visibility: "class",
-  complete,
-  handle({ batch: text, clearing, ph, silver, note }, context) {
-    const batch = standing(context, text);
-    if (clearing === undefined && ph === undefined && silver === undefined && note === "")
-      throw new UserError("ERR_NO_READING", words.noReading());
-    if (clearing !== undefined && !isFixer(batch.kind))
-      throw new UserError("ERR_NOT_A_FIXER", words.notAFixer(batch));
-    const before = readState(context, batch);
-    write(context, batch, {
-      kind: "tested",
-      clearingSeconds: clearing ?? null,
-      phTenths: ph === undefined ? null : Math.round(ph * 10),
-      silverMgPerLitre: silver === undefined ? null : Math.round(silver * 1000),
-      note,
-    });
-    return words.testedReply(batch, before, readState(context, batch), {
-      clearing: clearing ?? null,
-      hasSilver: silver !== undefined,
-    });
-  },
-});
+export const makeBatchTest = (onTest: OnTest): Command =>
+  defineCommand({
+    name: "batch test",
+    summary: "Note a test: clearing time of a scrap of film, pH by paper, silver by strip",
+    options: () => ({
+      batch: batchOption.describe("Which bottle, like B3"),
+      clearing: durationIn(CLEARING_SECONDS)
+        .optional()
+        .describe("Until a scrap of undeveloped film is clear, like 0:45"),
+      ph: numberIn(LINE_PARTS.phTenths, 10).optional().describe("pH by paper, like 5.5"),
+      silver: numberIn(LINE_PARTS.silverMgPerLitre, 1000)
+        .optional()
+        .describe("Silver by test strip, grams per litre, like 3.5"),
+      note: noteOption.describe("What else you saw: yellow, cloudy, smell"),
+    }),
+    who: "aide",
+    visibility: "class",
+    complete,
+    handle({ batch: text, clearing, ph, silver, note }, context) {
+      const batch = standing(context, text);
+      if (clearing === undefined && ph === undefined && silver === undefined && note === "")
+        throw new UserError("ERR_NO_READING", words.noReading());
+      if (clearing !== undefined && !isFixer(batch.kind))
+        throw new UserError("ERR_NOT_A_FIXER", words.notAFixer(batch));
+      const before = readState(context, batch);
+      const line = write(context, batch, {
+        kind: "tested",
+        clearingSeconds: clearing ?? null,
+        phTenths: ph === undefined ? null : Math.round(ph * 10),
+        silverMgPerLitre: silver === undefined ? null : Math.round(silver * 1000),
+        note,
+      });
+      const isSlower = line !== undefined && clearing !== undefined;
+      return words.testedReply(batch, before, readState(context, batch), {
+        clearing: clearing ?? null,
+        hasSilver: silver !== undefined,
+        underWay: isSlower ? onTest(context.stores, batch, line.id, context.now) : NONE_UNDER_WAY,
+      });
+    },
+  });
 
 export const batchTopup = defineCommand({
   name: "batch topup",

@@ -40,6 +40,14 @@ export const de: ChangeWords = {
   reckoned: (seconds) => ` Bis zur Probe hatte ich mit ${seconds} gerechnet.`,
   exhausted: (label, clearing, fresh, twice, thrice) =>
     `**${label} ist verbraucht: nicht mehr nehmen.** Es klärt in ${clearing}, frisch waren es ${fresh}: Beim Doppelten ist Schluss (US Navy NAVEDTRA 14209). Ein Film, der jetzt darin ist, braucht ${twice}, Flachkristallfilm ${thrice}. Es kommt in die Silbersammlung.`,
+  longer: (films) =>
+    films === 1
+      ? "**1 laufender Film wird jetzt länger fixiert**, sein Besitzer weiß Bescheid."
+      : `**${films} laufende Filme werden jetzt länger fixiert**, ihre Besitzer wissen Bescheid.`,
+  again: (films) =>
+    films === 1
+      ? "**1 Film war zu kurz darin:** Sein Besitzer soll ihn noch einmal fixieren."
+      : `**${films} Filme waren zu kurz darin:** Ihre Besitzer sollen sie noch einmal fixieren.`,
   silverOut: (label, grams, limit) =>
     `**${label} ist verbraucht: nicht mehr nehmen.** ${grams} g Silber im Liter, die Grenze liegt bei ${limit} g. Es kommt in die Silbersammlung.`,
   silverWithin: (label, grams, limit) =>

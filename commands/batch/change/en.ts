@@ -43,6 +43,14 @@ export const en = {
   reckoned: (seconds: string) => ` Between tests I had reckoned with ${seconds}.`,
   exhausted: (label: string, clearing: string, fresh: string, twice: string, thrice: string) =>
     `**${label} is exhausted: don't use it.** It clears in ${clearing}, and fresh it did in ${fresh}: at twice that it ends (US Navy NAVEDTRA 14209). A film that is in it now needs ${twice}, tabular-grain film ${thrice}. It goes into the silver collection.`,
+  longer: (films: number) =>
+    films === 1
+      ? "**1 film under way is fixed longer now**, and its owner told."
+      : `**${films} films under way are fixed longer now**, and their owners told.`,
+  again: (films: number) =>
+    films === 1
+      ? "**1 film has left it too soon:** its owner was told to fix it again."
+      : `**${films} films have left it too soon:** their owners were told to fix them again.`,
   silverOut: (label: string, grams: string, limit: string) =>
     `**${label} is exhausted: don't use it.** ${grams} g of silver in a litre; its limit is ${limit} g. It goes into the silver collection.`,
   silverWithin: (label: string, grams: string, limit: string) =>

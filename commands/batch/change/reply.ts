@@ -1,3 +1,4 @@
+import type { UnderWay } from "../under-way.ts";
 import type { Reply } from "../../define.ts";
 import { inEach } from "../../speech/language.ts";
 import { formatMl, formatNumber, formatSeconds, plain } from "../../speech/wording.ts";
@@ -68,7 +69,7 @@ export function testedReply(
   batch: Batch,
   before: BatchState,
   after: BatchState,
-  { clearing, hasSilver }: { clearing: number | null; hasSilver: boolean },
+  { clearing, hasSilver, underWay }: { clearing: number | null; hasSilver: boolean; underWay: UnderWay },
 ): Reply {
   const { noted, reckoned, exhausted, cleared } = words();
   const silver = hasSilver ? silverVerdict(batch, after) : [];
@@ -82,6 +83,8 @@ export function testedReply(
     : cleared(label, times(1), times(2), times(3), formatSeconds(EXHAUSTED_TIMES * fresh));
   return reply(batch, after, [
     `${verdict}${predicted}`,
+    underWay.longer > 0 ? words().longer(underWay.longer) : "",
+    underWay.again > 0 ? words().again(underWay.again) : "",
     isOut ? "" : summary(batch, after),
     isOut ? "" : slowWords(clearing),
     ...silver,

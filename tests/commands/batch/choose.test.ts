@@ -125,14 +125,19 @@ test("the clearing time a plan reckons with is the one after the films promised 
 });
 
 test("a developer poured back tells how many films each litre has done", () => {
-  const again = aDeveloper({ usage: "again", capacitySqInPerLitre: 800, volumeMl: 2000, bottleMl: 2000 });
-  const chosen = chooseBatch(DEVELOP, [candidate(again, [used(7)])], null, true);
+  const again = { usage: "again", capacitySqInPerLitre: 800, volumeMl: 2000, bottleMl: 2000 } as const;
+  const working = aDeveloper({ ...again, dilution: { concentrateParts: 1, waterParts: 1 } });
+  const chosen = chooseBatch(DEVELOP, [candidate(working, [used(7)])], null, true);
   expect(chosen).toMatchObject({ value: { filmsDone: 3 } });
+  // Diluted in the tank it is fresh each time.
+  const stock = chooseBatch(DEVELOP, [candidate(aDeveloper(again), [used(7)])], null, true);
+  expect(stock).toMatchObject({ value: { filmsDone: 0 } });
 });
 
 test("of stock only the concentrate's part leaves the bottle; of a bath poured back nothing", () => {
   expect(takenMl(aDeveloper(), DEVELOP)).toBe(150);
   expect(takenMl(aDeveloper({ dilution: { concentrateParts: 1, waterParts: 1 } }), DEVELOP)).toBe(300);
+  expect(takenMl(aDeveloper({ usage: "again" }), DEVELOP)).toBe(150);
   expect(takenMl(aBatch(), FIX)).toBe(0);
 });
 
