@@ -1,6 +1,7 @@
 import type { Step } from "../../store/shapes/plan.ts";
 import { isFilmPlan, isTrayPlan, type AnyPlan, type TrayPlan } from "../../store/shapes/tray.ts";
 import { fail, ok, type Result } from "../result.ts";
+import { minusMl } from "../speech/tenths.ts";
 import { foldName } from "../sheet/names.ts";
 import type { Dilution } from "../../store/shapes/sheet.ts";
 import { areaOf, printsSqIn, SQ_IN_PER_ROLL } from "./area.ts";
@@ -126,13 +127,20 @@ export function placeOf({ kind, ordinal }: Pick<Step, "kind" | "ordinal">): Plac
   return kind === "fix" && (ordinal === 1 || ordinal === 2) ? ordinal : null;
 }
 
+interface Measured {
+  readonly ml: number | null;
+  readonly concentrateMl: number | null;
+}
+
+/** Water that is mixed in the tank's measure with what a bottle of stock gives; 0: it is poured as it is. null: no bottle. */
+export function waterWith(batch: Batch | null, { ml, concentrateMl }: Measured): number {
+  if (ml === null || concentrateMl === null || (batch && batch.dilution.waterParts > 0)) return 0;
+  return minusMl(ml, concentrateMl);
+}
+
 /** Whether a bath goes back into its bottle: never one that was mixed in the tank from stock, for it is no stock any more. */
-export function goesBack(
-  { usage, dilution }: Batch,
-  { ml, concentrateMl }: { readonly ml: number | null; readonly concentrateMl: number | null },
-): boolean {
-  const isDiluted = dilution.waterParts === 0 && ml !== null && concentrateMl !== null && concentrateMl < ml;
-  return usage === "again" && !isDiluted;
+export function goesBack(batch: Batch, measured: Measured): boolean {
+  return batch.usage === "again" && waterWith(batch, measured) === 0;
 }
 
 /** ml that leave the bottle for good: of stock only the concentrate's part, nothing where it is poured back. */

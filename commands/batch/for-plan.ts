@@ -8,7 +8,15 @@ import type { AnyPlan } from "../../store/shapes/tray.ts";
 import { makeNumber, parseNumber } from "../speech/wording.ts";
 import { SQ_IN_PER_ROLL } from "./area.ts";
 import { labelOf } from "./batch-words.ts";
-import { chooseBatch, goesBack, needOf, type Choice, type ChoiceFault, type Need } from "./choose.ts";
+import {
+  chooseBatch,
+  goesBack,
+  needOf,
+  waterWith,
+  type Choice,
+  type ChoiceFault,
+  type Need,
+} from "./choose.ts";
 import { changeBatch } from "./rebatch.ts";
 import { refusalWords, takeWords } from "./refusal-words.ts";
 
@@ -25,14 +33,18 @@ export interface Baths {
   readonly shortBottles: readonly ShortBottle[];
   /** Baths that go back into their bottles, and the ml of replenisher that film then asks of each; 0: none. */
   readonly pouredBack: ReadonlyMap<BathKey, number>;
+  /** null: from no bottle of the ledger. */
+  readonly developer: Batch | null;
 }
 
-/** The plan's steps know whether their bath is poured back. */
-export function withBottles(plan: Plan, { pouredBack }: Baths): Plan {
+/** The plan's steps know whether their bath is poured back, and the developer what water is mixed with it. */
+export function withBottles(plan: Plan, { pouredBack, developer }: Baths): Plan {
   const steps = plan.steps.map((step) => {
+    const waterMl = step.kind === "develop" ? waterWith(developer, step) : 0;
+    const mixed = waterMl > 0 ? { ...step, waterMl } : step;
     const replenishMl = pouredBack.get(bathKeyOf(step));
-    if (replenishMl === undefined) return step;
-    return { ...step, isPouredBack: true, ...(replenishMl > 0 ? { replenishMl } : {}) };
+    if (replenishMl === undefined) return mixed;
+    return { ...mixed, isPouredBack: true, ...(replenishMl > 0 ? { replenishMl } : {}) };
   });
   return { ...plan, steps };
 }
@@ -50,6 +62,7 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
   let clearingSeconds: number | null = null;
   let freshClearingSeconds: number | null = null;
   let filmsDone = 0;
+  let developer: Batch | null = null;
   const shortBottles: ShortBottle[] = [];
   const pouredBack = new Map<BathKey, number>();
   const { fixPairs } = context.class.habits;
@@ -81,9 +94,9 @@ export function bathsFor(context: Context, plan: Plan, named: Baths["batches"]):
       clearingSeconds = chosen.value.clearingSeconds;
       freshClearingSeconds = chosen.value.freshSeconds;
     }
-    if (need.kind === "developer") filmsDone = chosen.value.filmsDone;
+    if (need.kind === "developer") ({ filmsDone, batch: developer } = chosen.value);
   }
-  return { batches, clearingSeconds, freshClearingSeconds, filmsDone, shortBottles, pouredBack };
+  return { batches, clearingSeconds, freshClearingSeconds, filmsDone, shortBottles, pouredBack, developer };
 }
 
 /** By which option a plan names the bottle of a bath. */

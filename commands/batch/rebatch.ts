@@ -1,7 +1,7 @@
 import type { Habits } from "../../store/shapes/school.ts";
 import { fixTime, inEachBath } from "../plan/fix.ts";
 import { isFilmPlan, type AnyPlan } from "../../store/shapes/tray.ts";
-import { goesBack, type Choice } from "./choose.ts";
+import { goesBack, waterWith, type Choice } from "./choose.ts";
 import { labelOf } from "./batch-words.ts";
 
 /**
@@ -17,7 +17,13 @@ export function changeBatch<Of extends AnyPlan>(
 ): Of | undefined {
   const step = plan.steps[index];
   if (!step || (step.kind === "develop" && choice.filmsDone > 0)) return undefined;
-  const changed = { ...step, batch: labelOf(choice.batch), isPouredBack: goesBack(choice.batch, step) };
+  const waterMl = step.kind === "develop" ? waterWith(choice.batch, step) : 0;
+  const changed = {
+    ...step,
+    waterMl: waterMl > 0 ? waterMl : undefined,
+    batch: labelOf(choice.batch),
+    isPouredBack: goesBack(choice.batch, step),
+  };
   if (step.kind === "fix" && isFilmPlan(plan)) {
     const { seconds: all, basis } = fixTime(
       choice.clearingSeconds,

@@ -31,7 +31,8 @@ const NOT_IN_TRAYS: readonly Step["kind"][] = [
   ...STRIP_STEP_KINDS,
 ];
 
-type Spoken = Pick<Step, "kind" | "ordinal" | "medium" | "batch" | "lamp" | "bars" | "seconds">;
+type Spoken = Pick<Step, "kind" | "ordinal" | "medium" | "batch" | "lamp" | "bars" | "seconds"> &
+  Pick<Step, "concentrateMl" | "waterMl">;
 
 const isOfLamp = (kind: Step["kind"]): kind is LampStepKind => LAMP_STEP_KINDS.some((each) => each === kind);
 
@@ -70,6 +71,9 @@ export function doingOf(step: Spoken): string {
   if (isOfStrip(kind)) return stripWords().doing[kind](step.bars ?? ALL_BARS, step.seconds ?? 0);
   if (isInTray(step)) return trayWords().doing[step.kind](bottleOf(step), step.ordinal);
   if (isOneOfTwo(step)) return words().oneOfTwo.doing(step.ordinal, bottleOf(step));
+  const { concentrateMl, waterMl } = step;
+  if (waterMl !== undefined && concentrateMl !== null)
+    return words().pourMixed(formatMl(concentrateMl), bottleOf(step), formatMl(waterMl));
   return words().doing[kind](bottleOf(step));
 }
 

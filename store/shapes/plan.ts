@@ -53,6 +53,8 @@ export const stepSchema = z.object({
   ml: z.int().positive().nullable(),
   /** Concentrate or stock in it, in ml to 0.1, where the dilution is known. */
   concentrateMl: z.number().min(0).nullable(),
+  /** Water that is mixed with that, in ml to 0.1; absent: it is poured as it is in its bottle. */
+  waterMl: z.number().positive().optional(),
   /** The label of the batch it comes from, as known when the plan was made. */
   batch: z.string().nullable(),
   /** The bath goes back into that bottle; absent: it is used once, or its bottle is not known. */

@@ -112,7 +112,7 @@ describe("a run takes from the bottles its plan names", () => {
     const room = open(STOCK, FIXER);
     expect(plan(room, "Mina", "tank:1").reply.text).toContain("from B2");
     expect(room.press("Mina", "Start")).toContain(
-      "Pour in the developer from B1. Press the button when the tank is full.",
+      "Pour in the developer: 150 ml from B1 and 150 ml of water, mixed. Press the button when the tank is full.",
     );
   });
 

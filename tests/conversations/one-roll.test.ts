@@ -8,7 +8,7 @@ describe("one student's roll, from plan to sleeved negatives", () => {
     const room = createRoom();
     expect(room.says("Mina", PLAN)).toContain("**9:00** at 20 °C");
     expect(room.press("Mina", "Start")).toContain(
-      "Pour in the developer. Press the button when the tank is full.",
+      "Pour in the developer: 150 ml of concentrate and 150 ml of water, mixed. Press the button when the tank is full.",
     );
     expect(room.press("Mina", "Tank is full")).toContain("**9:00** left in the developer");
 

@@ -38,6 +38,8 @@ export const de: StepWords = {
     cut: () =>
       "Schneide den Film in Streifen und steck sie in Hüllen. Drück auf den Knopf, wenn du fertig bist.",
   },
+  pourMixed: (concentrate, bottle, water) =>
+    `Gieß den Entwickler ein: ${concentrate}${bottle === null ? " Konzentrat" : from(bottle)} und ${water} Wasser, gemischt. Drück auf den Knopf, wenn die Dose voll ist.`,
   labels: {
     develop: "Dose ist voll",
     stop: "Stoppbad ist drin",

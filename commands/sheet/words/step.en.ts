@@ -87,6 +87,9 @@ export const en = {
   titles,
   titleInText: (title: string) => title.toLowerCase(),
   doing,
+  /** A developer that is diluted for the tank. */
+  pourMixed: (concentrate: string, bottle: From, water: string) =>
+    `Pour in the developer: ${concentrate}${bottle === null ? " of concentrate" : from(bottle)} and ${water} of water, mixed. Press the button when the tank is full.`,
   labels,
   leaving,
   /** Where a bath is used again: said instead of pouring it out. */

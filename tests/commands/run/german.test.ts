@@ -39,10 +39,10 @@ describe("what a run answers in German", () => {
   test("from the start to the end", async () => {
     const { says, press, pass } = room();
     expect(says("Mina", "/run start")).toMatch(
-      /^\*\*R1, Dose 1\*\*: 9 min im Entwickler bei 20 °C\.\nAls Nächstes: Gieß den Entwickler ein\./,
+      /^\*\*R1, Dose 1\*\*: 9 min im Entwickler bei 20 °C\.\nAls Nächstes: Gieß den Entwickler ein: 150 ml Konzentrat und 150 ml Wasser, gemischt\./,
     );
     expect(says("Mina", "/run status")).toMatch(
-      /^\*\*R1, Dose 1\*\*, Entwickler\. Gieß den Entwickler ein\./,
+      /^\*\*R1, Dose 1\*\*, Entwickler\. Gieß den Entwickler ein: 150 ml Konzentrat und 150 ml Wasser, gemischt\./,
     );
     expect(press("Mina", "Dose ist voll")).toMatch(
       /^\*\*9:00\*\* noch im Entwickler, bis 18:09:00 \(\*\*R1, Dose 1\*\*\)\.\nBewegen: .+\nAusgießen um 18:08:50, in 8 min 50 s\.$/,

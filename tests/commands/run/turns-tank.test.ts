@@ -92,7 +92,7 @@ describe("where none is free", () => {
     finishBaths("Mina", 1);
     await room.pass(1);
     expect(turns("Ben")).toEqual([
-      "**Your turn: tank 2 is free.** Rinse it and dry its reel, and load your film in the dark. Pour in the developer. Press the button when the tank is full.",
+      "**Your turn: tank 2 is free.** Rinse it and dry its reel, and load your film in the dark. Pour in the developer: 150 ml of concentrate and 150 ml of water, mixed. Press the button when the tank is full.",
     ]);
     expect(turns("Ola")).toEqual([]);
     // Loading takes as long as it takes: the tank stays with whoever was called.
