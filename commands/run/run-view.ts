@@ -48,6 +48,8 @@ export interface RunView {
   readonly resting: string;
   /** Whether something is poured at this step, and the moment of pouring can be put right. */
   readonly isPoured: boolean;
+  /** The developer works on its film, and does until the next bath is in: what follows it can wait, this can't. */
+  readonly isDeveloping: boolean;
   readonly startedAt: number | null;
   readonly endsAt: number | null;
   /** Of a trial: so many of its seconds pass in one of the room's. All instants are the room's. */

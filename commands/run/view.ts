@@ -42,6 +42,7 @@ export function viewOf(run: Run, owner: string): RunView {
     phase: phase.kind,
     resting: restingWords(run, step),
     isPoured: step !== undefined && step.medium !== "paper" && step.kind !== "dry" && step.kind !== "cut",
+    isDeveloping: actingStep(run)?.kind === "develop",
     startedAt: phase.kind === "running" ? phase.startedAtMs : null,
     endsAt: phase.kind === "running" ? phase.endsAtMs : null,
     begunAt: run.startedAtMs,
@@ -78,6 +79,13 @@ function callsOf(run: Run): CallCue[] {
   }
   if (phase.kind !== "waiting" || !isAfterTimedStep(run, phase.step)) return [];
   return [{ kind: "next-bath", step: phase.step - 1, dueAtMs: phase.sinceMs }, ...cuesOf(run)];
+}
+
+/** Whose bath is in the tank, as far as anybody has said. */
+function actingStep(run: Run): Step | undefined {
+  const { phase } = run;
+  if (phase.kind === "running") return stepAt(run, phase.step);
+  return phase.kind === "waiting" ? stepAt(run, phase.step - 1) : undefined;
 }
 
 /** A step with a time ends by the clock, so that whoever waits after it was called. */

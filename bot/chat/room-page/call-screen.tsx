@@ -114,6 +114,7 @@ function OneCall({ call, others }: OneCallProps) {
             onClick={() => answer(line, label)}
           >
             {label}
+            {call.run && others.length > 0 && <small class="key-run">{words.runs.name(call.run)}</small>}
           </button>
         ))}
         <button type="button" class={isChange ? "quiet" : "key main huge"} onClick={() => answer()}>
@@ -178,7 +179,10 @@ function Left({ call: { run } }: { call: Call }) {
 
 /** Who has several tanks sees at once what each of them wants; it is answered when its turn comes. */
 function Other({ call }: { call: Call }) {
+  const { cue } = useWords();
   const left = useToldTime((now) => Math.max(0, secondsTo(call.until, now)));
+  const waits = call.kind === "next-bath" || call.kind === "nudge";
+  const late = useToldTime((now) => (waits ? sayLateness(call, now, cue) : ""), 500);
   return (
     <li>
       <Name call={call} />
@@ -190,6 +194,7 @@ function Other({ call }: { call: Call }) {
         <>
           <span>{call.words.does}</span>
           {call.words.seconds !== null && <span class="digits">{left}</span>}
+          {late !== "" && <span class="cue-other-late">{late}</span>}
           <Left call={call} />
         </>
       )}

@@ -27,6 +27,8 @@ export interface Call extends Omit<TimedCall, "kind"> {
    * is set back, a call still to come would look like one from before.
    */
   readonly mark: number;
+  /** Its film is in the developer. */
+  readonly isDeveloping: boolean;
   /** null for a word that names none. */
   readonly run: RunName | null;
   /** The step of the run which a word gives another bottle, or none. */
@@ -35,15 +37,25 @@ export interface Call extends Omit<TimedCall, "kind"> {
 
 /** Every call of this run's present phase, in order. */
 export function callsOf(view: PersonView): Call[] {
-  const { run, begunAt } = view;
+  const { run, begunAt, isDeveloping } = view;
   return timedCalls(view).map((call) => {
     const mark = call.at - begunAt;
-    return { ...call, id: `${run} ${mark} ${call.kind}`, of: String(run), mark, run: nameOfView(view) };
+    return {
+      ...call,
+      id: `${run} ${mark} ${call.kind}`,
+      of: String(run),
+      mark,
+      isDeveloping,
+      run: nameOfView(view),
+    };
   });
 }
 
-/** What must be done within seconds comes first; a word to many waits for it. */
+/** What must be done within seconds comes first; a word to many waits for it. Other baths wait for a developer. */
 const ORDER = ["pour-out", "next-bath", "nudge", "agitate-first", "agitate", "get-ready", "word"] as const;
+
+const rankOf = ({ kind, isDeveloping }: Call): number =>
+  ORDER.indexOf(kind) - (isDeveloping && kind !== "get-ready" ? ORDER.length : 0);
 
 /**
  * The calls that want something now, the most pressing first: of each run only the newest that is neither over nor
@@ -62,7 +74,7 @@ export function openCalls(
   return [
     ...views.flatMap((view) => callsOf(view).filter(isOpen).slice(-1)),
     ...words.filter((word) => isOpen(word) && !isOutdated(word, words)),
-  ].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind) || a.at - b.at);
+  ].sort((a, b) => rankOf(a) - rankOf(b) || a.at - b.at);
 }
 
 /** Whether a newer word names the bottle of the same bath: "no other is ready" must not be read once there is one. */
@@ -85,6 +97,7 @@ export function wordOf(event: FeedEvent): Call[] {
       id: `word ${event.id}`,
       of: WORDS,
       mark: event.id,
+      isDeveloping: false,
       run: event.isChange ? (event.runs[0] ?? null) : null,
       rebottled: event.rebottled,
       kind: "word",

@@ -157,6 +157,17 @@ describe("between the calls", () => {
   });
 });
 
+test("who has two tanks is called to the one in its developer first, however long the other has waited in water", () => {
+  const rinsed = after(developing({ id: 8, number: 8 }), next(s(540)), { kind: "elapsed", atMs: s(570) });
+  const late = after(aRun({ id: 9, number: 9, startedAtMs: s(45) }), next(s(45)));
+  const first = (at: number): (string | undefined)[] =>
+    openCalls([view(rinsed), view(late)], [], {}, s(at)).map(({ of, words }) => `${of} ${words.does}`);
+  expect(first(572)[0]).toMatch(/^8 /);
+  expect(first(576)[0]).toMatch(/^9 Pour out now/);
+  expect(first(586)).toEqual([expect.stringMatching(/^9 Now: rinse 1/), expect.stringMatching(/^8 /)]);
+  expect(first(700)[0]).toBe("9 Is the rinse 1 in?");
+});
+
 describe("a word to many", () => {
   const event = (over: Partial<FeedEvent> = {}): FeedEvent => ({
     id: 5,

@@ -170,6 +170,7 @@ function aWord(at: number, mark: number): Call {
     at,
     until: at + 600_000,
     lateFrom: at,
+    isDeveloping: false,
     run: null,
     words,
   };
