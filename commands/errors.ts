@@ -22,6 +22,7 @@ export const ERRORS = {
   ERR_WHOLE: ["page", "an option that is a whole number is none"],
   // Quantities
   ERR_AGITATION_RANGE: ["person", "no such agitation is worked with"],
+  ERR_CAPACITY_OF_WHAT: ["staff", "films of a litre or of a bottle"],
   ERR_CAPACITY_RANGE: ["staff", "no bath takes so much or so little"],
   ERR_DILUTION_RANGE: ["person", "no such dilution is worked with"],
   ERR_DURATION_RANGE: ["person", "no such time is worked with"],

@@ -9,6 +9,9 @@ export const DESK_WORDS = {
   REMOVE: "remove kick entferne entfernen rauswerfen rausschmeißen rausnehmen",
   GROUP: "class klasse kurs",
   STANDS: "steht stehen whereis woist wheres",
+  MESSAGE: "message nachricht mitteilung",
+  READ: "read gelesen",
+  SAME: "same gleiche gleichen gleich dasselbe selbe",
   GETS: "gets bekommt kriegt",
   LABEL: "label labels etikett etiketten",
   /** Of paper with something on it: whoever wants that has swallowed nothing. */

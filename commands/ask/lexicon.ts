@@ -48,7 +48,7 @@ const WORDS = {
   PLAN: "plan plans",
 
   CALENDAR:
-    "class lesson week weeks month year yesterday tomorrow friday monday stunde stunden woche wochen monat jahr gestern schule school unterricht letzte letztes letzten",
+    "class lesson week weeks month year yesterday tomorrow monday tuesday wednesday thursday friday saturday sunday montag dienstag mittwoch donnerstag freitag samstag sonntag stunde stunden woche wochen monat jahr gestern schule school unterricht letzte letztes letzten",
 
   // Doing
   START:
@@ -77,7 +77,7 @@ const WORDS = {
     "poured pour eingegossen eingießen reingegossen eingefüllt gegossen reingekippt reingeschüttet gieße gieß pouring filled",
   POUR: "umgießen umfüllen pour pouring gießen eingießen gieße gieß",
   OUT: "out raus draußen heraus",
-  POUROUT: "pourout ausgießen auskippen ausschütten rausgießen",
+  POUROUT: "pourout ausgießen auskippen ausschütten rausgießen rausschütten rauskippen ausleeren leeren",
   IN: "in drin drinnen rein inside",
   FULL: "full voll",
   DONE: "done fertig finished ok okay erledigt",
@@ -102,7 +102,7 @@ const WORDS = {
   BOTTLE: "bottle bottles flasche flaschen batch kanister",
   TANK: "tank tanks dose dosen dosn dösli döserl",
   GOOD: "good gut okay ok ordnung brauchbar haltbar fit fresh frisch",
-  USE: "use used using reuse reused benutzen nehmen verwenden benutzt nutzen",
+  USE: "use used using reuse reused benutzen benutzten benutzter benutztes nehmen verwenden benutzt nutzen",
   WORKS: "work works geht funktioniert taugt wirkt does do schafft",
   DEAD: "dead died dies tot exhausted verbraucht worn hin kaputt expired abgelaufen spent leer erschöpft hinüber",
   KEEPS: "keep keeps last lasts hält halten haltbar",

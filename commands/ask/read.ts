@@ -184,6 +184,7 @@ function signsOf(things: Things, rest: readonly string[], terms: readonly Term[]
     TANKNO: things.tank !== null,
     BOTTLENO: things.bottle !== null,
     RUNNO: things.run !== null,
+    ROLLNO: things.roll !== null,
     TERM: terms.length > 0,
     YEAR: rest.some((word) => /^(?:19[3-9]|20[0-2])\d$/.test(word)),
     QUESTION: rest.includes("?"),

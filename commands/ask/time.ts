@@ -30,6 +30,8 @@ export function timeAnswer(reading: Reading, facts: Facts): Answer {
     time: developTime(sheet, tenthsC, { exposureIndex: things.exposureIndex }, facts.habits),
   }));
   const shown = timed.slice(0, MOST_KEYS);
+  const isOneFilm = new Set(shown.map(({ sheet }) => sheet.film)).size === 1;
+  const nameOf = isOneFilm ? bathLabel : sheetName;
   const lines = shown.map(({ sheet, time }) =>
     time === null
       ? words().noTime(sheetName(sheet), formatBothScales(tenthsC))
@@ -43,8 +45,8 @@ export function timeAnswer(reading: Reading, facts: Facts): Answer {
   const keys = shown.flatMap(({ sheet, time }): Action[] => {
     if (time === null) return [];
     const label =
-      shown.length === 1 ? words().planKey : words().timeKey(formatSeconds(time.seconds), bathLabel(sheet));
-    return keyFor(label, sheet, tenthsC, things.exposureIndex);
+      shown.length === 1 ? words().planKey : words().timeKey(formatSeconds(time.seconds), nameOf(sheet));
+    return keyFor(label, sheet, tenthsC, things);
   });
   return { text, keys };
 }
@@ -71,13 +73,19 @@ function sheetsMeant({ things }: Reading, { sheets, plan }: Facts): readonly She
   return all.length === 1 ? named(all) : [];
 }
 
-function keyFor(label: string, sheet: Sheet, tenthsC: number, exposureIndex: number | null): Action[] {
+function keyFor(
+  label: string,
+  sheet: Sheet,
+  tenthsC: number,
+  { exposureIndex, tank }: Pick<Reading["things"], "exposureIndex" | "tank">,
+): Action[] {
   const line = makeLine("plan", {
     film: sheet.film,
     developer: sheet.developer,
     dilution: makeDilution(sheet.dilution),
     temp: makeTemperature(tenthsC),
     ...(exposureIndex === null ? {} : { ei: exposureIndex }),
+    ...(tank === null ? {} : { tank }),
   });
   return fitsKey(line) ? [{ label, line, weight: "main" }] : [];
 }

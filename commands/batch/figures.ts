@@ -33,6 +33,8 @@ export function parseCapacity(text: string): Read {
     );
   if (!match || (match[2] === undefined && match[3] === undefined))
     return fail({ code: "ERR_NO_CAPACITY", typed });
+  // Labels have both: of a litre, and of what a pack makes. Taken for the other, film would not be fixed.
+  if (match[3] === undefined) return fail({ code: "ERR_CAPACITY_OF_WHAT", typed });
   const value = Number((match[1] ?? "").replace(",", "."));
   const unit = match[2] ?? "films";
   const sqIn = unit.startsWith("sq")

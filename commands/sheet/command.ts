@@ -7,7 +7,7 @@ import { writeCsv } from "./csv.ts";
 import { addRow } from "./edit.ts";
 import { matchSheets } from "./find.ts";
 import { writeJson } from "./json.ts";
-import { foldName } from "./names.ts";
+import { foldName, slippedFrom } from "./names.ts";
 import {
   completeDeveloper,
   completeDilution,
@@ -82,8 +82,11 @@ export const sheetAdd = defineCommand({
       reuse: input.reuse ?? null,
     });
     if (!edited.ok) throw new UserError(edited.fault.code, words.clashFault(edited.fault));
+    const films = sheetsOf(context).map(({ film }) => film);
+    const slipOf = slippedFrom(edited.value.film, films);
     saveSheet(context, edited.value);
-    return words.added(edited.value, { tenthsC: input.temp, seconds: input.time }, input.dilution.wasRatio);
+    const { wasRatio } = input.dilution;
+    return words.added(edited.value, { tenthsC: input.temp, seconds: input.time }, { wasRatio, slipOf });
   },
 });
 

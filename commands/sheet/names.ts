@@ -26,3 +26,17 @@ function farFrom(wanted: string, name: string): number {
   if (name.includes(wanted) || wanted.includes(name)) return 0.01;
   return distance(wanted, name) / Math.max(wanted.length, name.length);
 }
+
+const MOST_SLIPS = 2;
+
+/** A name that this one may be a slip of: all but a letter or two the same. Another number is another film. */
+export function slippedFrom(typed: string, names: readonly string[]): string | null {
+  const wanted = foldName(typed);
+  const folded = names.map((name) => ({ name, fold: foldName(name) }));
+  if (folded.some(({ fold }) => fold === wanted)) return null;
+  const digitsOf = (text: string): string => text.replace(/\D+/g, " ").trim();
+  const near = folded.find(
+    ({ fold }) => digitsOf(fold) === digitsOf(wanted) && distance(fold, wanted) <= MOST_SLIPS,
+  );
+  return near?.name ?? null;
+}

@@ -23,10 +23,20 @@ export function clashFault(fault: EditFault): string {
   return isClash ? words().orReplace(editFault(fault)) : editFault(fault);
 }
 
-export function added(sheet: Sheet, point: { tenthsC: number; seconds: number }, wasRatio: boolean): Reply {
+export function added(
+  sheet: Sheet,
+  point: { tenthsC: number; seconds: number },
+  { wasRatio, slipOf }: { wasRatio: boolean; slipOf: string | null },
+): Reply {
   const head = words().added(point.seconds, point.tenthsC, sheetName(sheet), sheet.points.length);
   return {
-    text: wasRatio ? `${head}\n${words().readRatio(formatDilution(sheet.dilution))}` : head,
+    text: [
+      slipOf === null ? "" : words().slipOf(plain(sheet.film), plain(slipOf)),
+      head,
+      wasRatio ? words().readRatio(formatDilution(sheet.dilution)) : "",
+    ]
+      .filter(Boolean)
+      .join("\n"),
     fields: fieldsOf(sheet),
     actions: [showAction(sheet)],
   };

@@ -103,6 +103,7 @@ export const de: AskWords = {
     standing: "Wo eine Flasche steht",
     labels: "Etiketten",
     "other-bottle": "Andere Flasche",
+    "by-bell": "Bis zur Klingel fertig?",
     "stop-other": "Den Film von jemandem abbrechen",
     "come-in": "Wie kommt man herein?",
     "spilt-on": "Etwas auf der Kleidung",

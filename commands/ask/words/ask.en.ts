@@ -103,6 +103,7 @@ export const en = {
     standing: "Where a bottle stands",
     labels: "Labels",
     "other-bottle": "Another bottle",
+    "by-bell": "Done by the bell?",
     "stop-other": "Stop somebody's film",
     "come-in": "How does one come in?",
     "spilt-on": "Something on my clothes",

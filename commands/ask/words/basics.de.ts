@@ -8,7 +8,7 @@ export const de: BasicsWords = {
   skip: "**Lass nichts weg, was in deinem Plan steht.** Nur statt des Stoppbads genügt zweimal frisches Wasser. Schon weggelassen? Mach mit dem Fixierbad weiter und sag es einer Hilfskraft: Es verbraucht sich schneller. Ohne Fixierbad wird der Film im Licht dunkel, ohne Wässerung verdirbt er später: Gib ihm das fehlende Bad, Deckel zu.",
   dark: "**Dunkel muss es nur sein, solange der Film offen ist: vom Öffnen der Patrone, bis der Deckel auf der Dose ist.** Danach darf Licht an sein, auch beim Gießen. Frag laut, bevor du an den Schalter gehst: Vielleicht liegt woanders ein Film offen.",
   rinseWarmth:
-    "**Wasser zum Spülen und Wässern: fast so warm wie das Bad davor, höchstens 3 °C Unterschied.** Ein Sprung kann den Film runzlig machen, und kaltes Wasser wäscht langsamer. Beim Entwickler zählt jedes Grad: Miss und schreib, wie warm er ist, etwa „21,5 Grad“.",
+    "**Stoppbad, Fixierbad und Wasser: fast so warm wie das Bad davor, höchstens 3 °C Unterschied.** Ein Sprung kann den Film runzlig machen, und kaltes Wasser wäscht langsamer. Beim Entwickler zählt jedes Grad: Miss und schreib, wie warm er ist, etwa „21,5 Grad“.",
   redAndFilm: "**Nicht für Film: Der braucht völlige Dunkelheit, auch Rotlicht aus.** Für Papier:",
   atOnce:
     "**Zuerst die Dose, in der der Entwickler abgelaufen ist: Die kann nicht warten.** Ein Film im Fixierbad oder im Wasser verträgt eine halbe Minute mehr. Was wo ist:",

@@ -10,7 +10,7 @@ export const en = {
   dark: "**Dark only while the film is open: from opening its cassette until the lid is on the tank.** Then the light may be on, for pouring as well. Ask aloud before you touch the switch: somebody else's film may be open.",
   // 5 °F between baths: US Army course SS0509-8, p. 84.
   rinseWarmth:
-    "**Rinse and wash water: nearly as warm as the bath before, at most 3 °C (5 °F) off.** A jump can wrinkle the film, and cold water washes more slowly. The developer goes by the degree: measure it and say how warm it is, like “21.5 degrees”.",
+    "**Stop bath, fixer and water: nearly as warm as the bath before, at most 3 °C (5 °F) off.** A jump can wrinkle the film, and cold water washes more slowly. The developer goes by the degree: measure it and say how warm it is, like “21.5 degrees”.",
   redAndFilm: "**Not for film: it wants total darkness, red light off as well.** For paper:",
   atOnce:
     "**First the tank whose developer is over: that one can't wait.** A film in the fixer or in water bears half a minute more. Which is where:",

@@ -13,6 +13,9 @@ export const de: DeskWords = {
     "**Ich kenne die Flaschen an ihrer Nummer, nicht an ihrem Platz: Frag eine Hilfskraft.** Welche Nummer es ist:",
   labels:
     "**Zu drucken gibt es nichts: Schreib die Nummer auf die Flasche, etwa B3, mit einem wasserfesten Stift.**",
+  byBell:
+    "**Ob alle bis zur Klingel fertig werden und wer warten muss: `/class turns` (Lehrkraft oder Hilfskraft).**",
+  order: "Die Reihenfolge",
   logFile: "**Als Datei zum Drucken: `/roll export` (Lehrkraft).**",
   otherBottle:
     "**Bevor das Bad drin ist: `/batch take batch:B5 run:R7`.** Die Nummer des Laufs steht auf der Tafel.",

@@ -12,6 +12,8 @@ export const en = {
   standing: "**I know bottles by their numbers, not where they stand: ask an aide.** Which number it is:",
   labels:
     "**Nothing to print: write the bottle's number on it, like B3, with a pen that water leaves alone.**",
+  byBell: "**Whether all get done by the bell, and who must wait: `/class turns` (teacher or aide).**",
+  order: "The order",
   logFile: "**As a file to print: `/roll export` (teacher).**",
   otherBottle:
     "**Before that bath is in: `/batch take batch:B5 run:R7`.** The run's number stands on the board.",

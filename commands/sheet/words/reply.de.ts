@@ -12,6 +12,8 @@ export const de: ReplyWords = {
 
   added: (seconds, tenthsC, sheet, count) =>
     `**${formatSeconds(seconds)}** bei ${formatBothScales(tenthsC)} steht auf dem Datenblatt von ${sheet}. Es hat jetzt ${times(count)}.`,
+  slipOf: (film, known) =>
+    `**Ein neuer Film, ${film}: ${known} gibt es schon.** Nur vertippt? \`/sheet undo\` nimmt es zurück; dann schreib ihn wie diesen.`,
   readRatio: (dilution) => `Ich lese die Verdünnung als ${dilution}: 1:9 heißt bei Herstellern 1+9.`,
   showSheet: "Datenblatt zeigen",
 

@@ -8,6 +8,8 @@ export const en = {
 
   added: (seconds: number, tenthsC: number, sheet: string, times: number) =>
     `**${formatSeconds(seconds)}** at ${formatBothScales(tenthsC)} is in the data sheet of ${sheet}. It holds ${countOf(times, "time")} now.`,
+  slipOf: (film: string, known: string) =>
+    `**A new film, ${film}: ${known} is there already.** Only a slip? \`/sheet undo\` takes it back; then type it like that one.`,
   readRatio: (dilution: string) => `I read the dilution as ${dilution}: makers' 1:9 means 1+9.`,
   showSheet: "Show the data sheet",
 

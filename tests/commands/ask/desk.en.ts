@@ -20,4 +20,9 @@ export const DESK_EN: readonly (readonly [wanted: string, sentence: string])[] =
   ["stop", "stop the timer"],
   ["good", "fixer is empty"],
   ["good", "is there enough developer for 30 films"],
+  ["by-bell", "can everyone be dry before the bell"],
+  ["say-all", "who hasnt read my message"],
+  ["rolls", "print a list of all rolls"],
+  ["good", "the fixer is dead, what now"],
+  ["left", "can i pour it out now"],
 ];

@@ -219,7 +219,7 @@ test("a film comes off its reel after the last bath, not before", () => {
 // No more than 5 °F (2.8 °C) between baths: Army correspondence course SS0509-8, p. 84.
 test("water to rinse in is told apart from the developer, whose degrees count", () => {
   expect(room.says("Mina", "does it matter if the water is cold")).toMatch(
-    /^\*\*Rinse and wash water: [^]*at most 3 °C \(5 °F\)[^]*The developer goes by the degree/,
+    /^\*\*Stop bath, fixer and water: [^]*at most 3 °C \(5 °F\)[^]*The developer goes by the degree/,
   );
 });
 

@@ -8,7 +8,7 @@ describe("capacities, in sq in per litre", () => {
     ["20 films/l", 1600],
     ["20/l", 1600],
     ["20 rolls per litre", 1600],
-    ["12 films", 960],
+    ["12 films a litre", 960],
     // 80 rolls in a US gallon are 21.13 in a litre (Anchell, p. 108, rounds that to 20).
     ["80 per gal", 1691],
     ["1600 sq in/l", 1600],
@@ -18,6 +18,10 @@ describe("capacities, in sq in per litre", () => {
 
   test.each(["", "20", "many", "-3 films/l", "20 films/kg", "9999999 films/l"])("not %j", (text) => {
     expect(parseCapacity(text)).toMatchObject({ ok: false, fault: { code: "ERR_NO_CAPACITY" } });
+  });
+
+  test.each(["12 films", "10 Filme", "1 m2"])("%s is asked of what", (text) => {
+    expect(parseCapacity(text)).toMatchObject({ ok: false, fault: { code: "ERR_CAPACITY_OF_WHAT" } });
   });
 
   test.each(["0 films/l", "0.2 films/l", "101 films/l", "1000 films/l", "8001 sq in/l"])(
