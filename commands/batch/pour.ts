@@ -1,17 +1,19 @@
 import { NAMELESS } from "../../store/shapes/person.ts";
 import { labelOf, wornWords } from "./batch-words.ts";
 import { chooseBatch, needOf, takenMl, type Need } from "./choose.ts";
-import type { Batch } from "../../store/shapes/batch.ts";
+import { isFixer, type Batch } from "../../store/shapes/batch.ts";
 import { openAllowance } from "../../store/shapes/ledger.ts";
 import { takeAction, wornAtPourWords } from "./refusal-words.ts";
 import { stateOf } from "./state.ts";
 import { UserError } from "../define.ts";
-import { stepAt, type StepRecord, type Run } from "../../store/shapes/run.ts";
+import { runNameOf, stepAt, type StepRecord, type Run } from "../../store/shapes/run.ts";
 import { parseNumber } from "../speech/wording.ts";
 import { candidatesFor, hasTabularFilm } from "./candidates.ts";
 import type { Stores } from "../../store/index.ts";
 import { carryInto } from "./carry.ts";
 import { enterLine } from "./enter.ts";
+import { overEndWords } from "./warn-words.ts";
+import { owe } from "../owe.ts";
 
 /**
  * Enters in the ledger every bath that is in the tank and not entered yet: once for each run and step, whatever is
@@ -66,7 +68,21 @@ function recordPour(
       allowedBy: allowance?.id ?? null,
     },
   } as const;
-  enterLine(stores, batch, line, now);
+  const kept = enterLine(stores, batch, line, now);
+  if (kept && isFixer(batch.kind) && !allowance && isPouring) tellIfOver(stores, run, batch, kept.id, now);
+}
+
+/** Shares of a capacity end a hair beside the whole. */
+const FULL_PERCENT = 100.5;
+
+/** The last film a fixer is good for ends it; one more is in a bath that may not fix it. */
+function tellIfOver(stores: Stores, run: Run, batch: Batch, line: number, now: number): void {
+  const { usedPercent } = stateOf(batch, stores.batches.lines(batch.id), now);
+  if ((usedPercent ?? 0) <= FULL_PERCENT) return;
+  const { classId, personId } = run;
+  const of = { kind: "fixing", run: run.id, line } as const;
+  const say = () => ({ text: overEndWords(labelOf(batch)) });
+  owe(stores, { of, classId, personId, run: runNameOf(run), say }, now);
 }
 
 function refusal(stores: Stores, run: Run, batch: Batch, need: Need, now: number): UserError {

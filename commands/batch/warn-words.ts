@@ -141,3 +141,6 @@ export const movedUpWords = (): string => words().movedUp;
 export function redirectedWords(kind: Batch["kind"], old: string, why: string, to: string | null): string {
   return to === null ? words().dontPour(old, why, kind) : words().takeOther(to, old, why, kind);
 }
+
+/** To whoever has just poured in more film than a fixer is good for. */
+export const overEndWords = (label: string): string => words().overEnd(label);

@@ -49,11 +49,10 @@ describe("a fixer tested slower than it was thought to be", () => {
       expect.stringMatching(/Leave your film in the fixer until [^]*: 6 min in all/),
     ]);
     expect(leftIn(room, "Mina")).toContain("5:00");
-    const before = room.news("Mina").length;
     await room.pass(235);
-    expect(room.news("Mina").slice(before).join()).not.toContain("Pour");
+    expect(room.news("Mina").join()).not.toContain("Pour");
     await room.pass(70);
-    expect(room.news("Mina").slice(before).join()).toContain("Pour");
+    expect(room.news("Mina").join()).toContain("Pour");
   });
 
   test("also one whose time was over, as long as the next bath is not in", async () => {
@@ -110,4 +109,26 @@ test("stock that is diluted in the tank is used once, also where the bottle's st
   const fields = room.asks("Aida", "/batch status batch:B1", "aide").reply.fields;
   // Half of what a tank takes; 4.85 l are good for 48 whole films.
   expect(fields).toMatchObject({ usedMl: 150, leftRolls: 48 });
+});
+
+describe("a bottle and the films that are in it", () => {
+  test("who throws it away is told of the films in it, whose bath goes into no bottle", () => {
+    const room = open();
+    startAt(room, "Mina", 1, FIX_STEP);
+    expect(must(room, "/batch discard batch:B2 to:silver")).toContain("**1 film is in it still.**");
+  });
+
+  test("whose film is one more than it is good for is told, and the last that it is good for is not", async () => {
+    const room = createRoom();
+    must(room, STOCK);
+    must(room, "/batch mix kind:fixer product:Pier Fix dilution:1+4 volume:1 l capacity:3 films/l");
+    startAt(room, "Mina", 1, FIX_STEP);
+    room.says("Ben", `${PLAN} rolls:2`);
+    room.press("Ben", "Start");
+    must(room, "/batch correct batch:B2 rolls:0.5 reason:a test strip");
+    for (let at = 0; at <= FIX_STEP; at += 1) room.says("Ben", `/run next sure:yes step:${at}`);
+    await room.tick();
+    const over = room.news().filter((text) => text.includes("past its end"));
+    expect(over).toEqual([expect.stringContaining("_R2_")]);
+  });
 });

@@ -15,6 +15,7 @@ import { standing, write } from "./write.ts";
 import { DESTINATIONS, LINE_PARTS, type LedgerLine, type LineBody } from "../../../store/shapes/ledger.ts";
 import { stateOf, type BatchState } from "../state.ts";
 import { checkWay } from "../check-way.ts";
+import { filmsInTanks } from "../in-tanks.ts";
 import { batchOption, completeBatch, findBatch, noteOption, readState, reasonOption } from "../options.ts";
 
 const complete = { batch: completeBatch };
@@ -129,7 +130,8 @@ export const batchDiscard = defineCommand({
     if (ml !== undefined && ml > left) throw new UserError("ERR_NOT_SO_MUCH", words.notSoMuch(batch, left));
     const isAll = ml === undefined || ml === left;
     write(context, batch, { kind: "discarded", ml: ml ?? left, to, isAll, note });
-    return words.discardedReply(batch, readState(context, batch), ml ?? left, to);
+    const inTanks = isAll ? filmsInTanks(context.stores, batch) : 0;
+    return words.discardedReply(batch, readState(context, batch), { ml: ml ?? left, to, inTanks });
   },
 });
 

@@ -68,6 +68,8 @@ export const de: ChangeWords = {
     supplier: (ml, name) => `**${ml}** von ${name} zurück an den Lieferanten.`,
   },
   gone: (label) => ` ${label} gibt es nicht mehr; die Nummer wird nicht wieder vergeben.`,
+  stillInTanks: (films) =>
+    `**${films === 1 ? "1 Film ist" : `${films} Filme sind`} noch darin.** Sag es ihnen: Danach kommt dieses Bad dorthin, wo der Rest ist, in keine Flasche.`,
   stays: (ml) => ` Noch darin: ${ml}.`,
   cautions: {
     silver:

@@ -71,6 +71,8 @@ export const en = {
     supplier: (ml: string, name: string) => `**${ml}** of ${name} back to the supplier.`,
   } satisfies ByDestination<(ml: string, name: string) => string>,
   gone: (label: string) => ` ${label} is gone; its label is not used again.`,
+  stillInTanks: (films: number) =>
+    `**${films === 1 ? "1 film is" : `${films} films are`} in it still.** Tell them: when it is over, that bath goes where the rest went, into no bottle.`,
   stays: (ml: string) => ` ${ml} is left in it.`,
   cautions: {
     silver:

@@ -110,10 +110,19 @@ export function toppedReply(batch: Batch, before: BatchState, after: BatchState)
   ]);
 }
 
-export function discardedReply(batch: Batch, state: BatchState, ml: number, to: Destination): Reply {
+export function discardedReply(
+  batch: Batch,
+  state: BatchState,
+  { ml, to, inTanks }: { ml: number; to: Destination; inTanks: number },
+): Reply {
   const { went, gone, stays, cautions, rulesFirst } = words();
   const rest = state.standing === "discarded" ? gone(labelOf(batch)) : stays(formatMl(state.volumeMl));
-  return reply(batch, state, [`${went[to](formatMl(ml), nameOf(batch))}${rest}`, cautions[to], rulesFirst]);
+  return reply(batch, state, [
+    `${went[to](formatMl(ml), nameOf(batch))}${rest}`,
+    inTanks > 0 ? words().stillInTanks(inTanks) : "",
+    cautions[to],
+    rulesFirst,
+  ]);
 }
 
 export function correctedReply(batch: Batch, before: BatchState, after: BatchState): Reply {

@@ -60,6 +60,8 @@ export const de: WarnWords = {
   see: (label) => `${label} ansehen`,
   collect: "In die Silbersammlung",
   movedUp: "aufgerückt, jetzt das erste Fixierbad",
+  overEnd: (label) =>
+    `**Mit deinem Film hat ${label} mehr Filme als erlaubt: Sag es jetzt der Lehrkraft.** Lass den Film darin, bis es geprüft ist; vielleicht braucht er danach ein anderes Fixierbad.`,
   dontPour: (old, why, kind) =>
     `**Gieß ${old} nicht ein.** ${capital(why)}, und ${OTHER[kind]} ist nicht bereit. Ist der Film schon im Wasser, lass ihn dort: Wasser schadet ihm nicht. Sag es der Lehrkraft.`,
   takeOther: (to, old, why, kind) =>

@@ -50,6 +50,8 @@ export const en = {
   see: (label: string) => `See ${label}`,
   collect: "Into the silver collection",
   movedUp: "it has moved up and is the first fixing bath now",
+  overEnd: (label: string) =>
+    `**${label} is past its end with your film in it: tell the teacher now.** Leave the film in it until they have tested it; it may need another fixer after this one.`,
   dontPour: (old: string, why: string, kind: BatchKind) =>
     `**Don't pour in ${old}.** ${capital(why)}, and no other ${batch.kind[kind]} is ready. If the film is in water already, leave it there: water does no harm. Tell the teacher.`,
   takeOther: (to: string, old: string, why: string, kind: BatchKind) =>

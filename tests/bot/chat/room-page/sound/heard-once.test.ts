@@ -162,18 +162,8 @@ function begin(number: number, cycleSeconds: number, atMs: number, seconds = 60)
 
 function aWord(at: number, mark: number): Call {
   const words = { does: "", how: "", spoken: "", brief: "", seconds: null, actions: [] };
-  return {
-    id: `word ${mark}`,
-    kind: "word",
-    of: "words",
-    mark,
-    at,
-    until: at + 600_000,
-    lateFrom: at,
-    isDeveloping: false,
-    run: null,
-    words,
-  };
+  const of = { id: `word ${mark}`, kind: "word", of: "words", mark } as const;
+  return { ...of, at, until: at + 600_000, lateFrom: at, isDeveloping: false, run: null, words };
 }
 
 type Span = readonly [from: number, to: number];
