@@ -36,7 +36,7 @@ const BROKEN = 2;
 const USAGE = `Usage: npm run ask -- [--as NAME] [--role student|aide|teacher] [--class NAME] [--json] [--now ISO] '/plan film:… temp:20'
   --as NAME     who asks (default: Operator)
   --role ROLE   what they may do (default: student)
-  --class NAME  which class (default: the only one, or the demo)
+  --class NAME  which class (default: the only one; the demo where there is none)
   --json        the answer as JSON: text, fields with numbers in named units, buttons
   --now ISO     the instant of the call, for checks: 2026-01-31T18:00:00Z`;
 
@@ -77,17 +77,18 @@ async function main(): Promise<number> {
 async function ask(request: Request, stores: Stores, logLevel: string): Promise<number> {
   const classes = stores.classes.list();
   const wanted = request.className?.toLowerCase();
-  const found = classes.find(({ key, name }) =>
+  const own = classes.filter(({ key }) => key !== DEMO_KEY);
+  const usual = own.length === 0 ? classes[0] : own.length === 1 ? own[0] : undefined;
+  const found =
     wanted === undefined
-      ? classes.length === 1 || key === DEMO_KEY
-      : key === wanted || name.toLowerCase() === wanted,
-  );
+      ? usual
+      : classes.find(({ key, name }) => key === wanted || name.toLowerCase() === wanted);
   if (!found)
     return complain(`Say which class: ${classes.map(({ name }) => `--class "${name}"`).join(", ")}.`);
   const line = readTyped(request.line, lineFormsOf(commands));
   const known = stores.members.findByName(found.id, request.as);
-  const own = known ? stores.members.languageOf(found.id, known.personId) : DEFAULT_LANGUAGE;
-  if (!line.ok) return complain(speaking(own, () => lineFaultWords(line.fault)));
+  const spoken = known ? stores.members.languageOf(found.id, known.personId) : DEFAULT_LANGUAGE;
+  if (!line.ok) return complain(speaking(spoken, () => lineFaultWords(line.fault)));
   const dispatch = createDispatch({ commands, stores, clock: createClock(), log: createLog(logLevel) });
   const chat = chatOf(found.key);
   const person = {

@@ -4,6 +4,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { inventDemo } from "../../../bot/demo/demo.ts";
 import { readCsv, readJson } from "../../../commands/roll/export/file.ts";
 import { openStores } from "../../../store/index.ts";
 import { START } from "../../support/make.ts";
@@ -41,6 +42,13 @@ async function answer(...given: string[]): Promise<string> {
 }
 
 const all = Array.from({ length: ROLLS }, (_, at) => ROLLS - at);
+
+test("the class of one's own is asked, not the demo beside it", async () => {
+  const stores = openStores(join(data, "sinkside.db"));
+  inventDemo(stores, "UTC", START);
+  stores.close();
+  expect(await answer("/roll find")).toContain(`${ROLLS} rolls`);
+});
 
 test("stands behind the answer, and in its JSON", async () => {
   const [text, csv = ""] = (await answer("/roll export")).split("\n--- log.csv\n");
