@@ -186,8 +186,7 @@ export function createPageRoom(as: string | null = null): PageRoom {
   }
 
   function takeEvents({ events: fresh, isReset, earlier: from }: Extract<ToPage, { type: "events" }>): void {
-    for (const { id } of fresh) lastId = Math.max(lastId ?? 0, id);
-    lastId ??= 0;
+    lastId = Math.max(isReset ? 0 : (lastId ?? 0), ...fresh.map(({ id }) => id));
     store.set(({ events }) => ({ events: joinFeed(isReset ? [] : events, fresh) }));
     if (isReset) earlier.begin(from);
   }

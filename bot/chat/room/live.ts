@@ -88,18 +88,17 @@ export function createLive({ hub, stores, viewOf, factsOf, now }: LiveParts): Li
   }
 
   function eventText(event: FeedEvent): string {
-    return JSON.stringify({
-      type: "events",
-      events: [event],
-      isReset: false,
-      earlier: null,
-    } satisfies ToPage);
+    const message: ToPage = { type: "events", events: [event], isReset: false, earlier: null };
+    return JSON.stringify(message);
   }
 
   function catchUp(page: Page, after: number | null): void {
     const { classId, personId } = page;
-    const missed = after === null ? [] : stores.messages.after(classId, personId, after, MOST_AT_ONCE + 1);
-    const isReset = after === null || missed.length > MOST_AT_ONCE;
+    const since = (id: number, most: number): Message[] => stores.messages.after(classId, personId, id, most);
+    // Where its last entry is none of this store's, that was restored, or the entry erased: all is shown anew.
+    const isKnown = after === 0 || (after !== null && since(after - 1, 1)[0]?.id === after);
+    const missed = isKnown ? since(after, MOST_AT_ONCE + 1) : [];
+    const isReset = !isKnown || missed.length > MOST_AT_ONCE;
     const part = isReset ? newest(page) : { events: shownOf(page, missed), earlier: null };
     sendTo(page, { type: "events", isReset, ...part });
     page.isLive = true;

@@ -59,6 +59,18 @@ test("a page that comes back gets exactly what it missed", async () => {
   await room.room.send({ ...key, key: "2", personId: null, text: "two", dueAt: room.clock.now() });
   const after = await mina.open(last);
   expect(after.feed()).toEqual(["one", "two"]);
+  expect(await after.hears("events")).toMatchObject({ isReset: false });
+});
+
+test("a page that has read further than the room's store, since that was restored, is shown all anew", async () => {
+  const room = await open();
+  const mina = room.visitor();
+  await mina.joinDemo("Mina");
+  const before = await mina.open();
+  await before.says("/help");
+  const after = await mina.open(100_000);
+  expect(await after.hears("events")).toMatchObject({ isReset: true });
+  expect(after.feed()).toEqual(before.feed());
 });
 
 test("the plan that waits goes to its owner's pages, and goes away with its start", async () => {
