@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { PLAN_LIVES_MS } from "./shapes/plan.ts";
 import { shiftRun } from "./shapes/run-shift.ts";
 import type { Db } from "./open.ts";
 import type { RunStore } from "./runs.ts";
@@ -29,6 +30,14 @@ export function createTimeStore(db: Db, runs: RunStore): TimeStore {
     "select id from runs where phase_kind in ('waiting', 'running')",
   );
   const starts = db.prepare<[number, number]>("update runs set started_at = started_at + ? where id = ?");
+  // Which plan a run was begun from is told by the order of the two: no plan must come to lie on the other side of its run.
+  const plans = db.prepare<[{ by: number; lives: number }]>(
+    `update plans set made_at = made_at + @by where exists (
+       select 1 from runs where phase_kind in ('waiting', 'running')
+         and runs.class_id = plans.class_id and runs.person_id = plans.person_id
+         and iif(@by < 0, plans.made_at between runs.started_at - @lives and runs.started_at,
+           plans.made_at > runs.started_at))`,
+  );
   const cues = db.prepare(
     `update cues set due_at = due_at + @by, decide_at = decide_at + @by, made_at = made_at + @by where state = 'pending'`,
   );
@@ -51,6 +60,7 @@ export function createTimeStore(db: Db, runs: RunStore): TimeStore {
     }
   }
   const shift = db.transaction((byMs: number, anchor: z.output<typeof anchorSchema>) => {
+    plans.run({ by: byMs, lives: PLAN_LIVES_MS });
     for (const { id } of openIds.all()) {
       shiftOne(id, byMs);
       starts.run(byMs, id);

@@ -4,6 +4,7 @@ import { sittingNow } from "../plan/bell.ts";
 import { sheetsOf } from "../sheet/options.ts";
 import type { StoredPlan } from "../../store/plans.ts";
 import type { Batch } from "../../store/shapes/batch.ts";
+import { PLAN_LIVES_MS } from "../../store/shapes/plan.ts";
 import { EVERY_PRINT, type Print } from "../../store/shapes/print.ts";
 import { EVERY_ROLL } from "../../store/shapes/roll.ts";
 import type { Run } from "../../store/shapes/run.ts";
@@ -36,9 +37,6 @@ export interface Facts {
 
 /** Whoever means an older one names it by its number. */
 const MOST_PRINTS = 50;
-
-/** A plan older than this is not today's. */
-const PLAN_LIVES_MS = 12 * 3600_000;
 
 export function factsFor(context: Context): Facts {
   const { stores, class: school, person, now } = context;

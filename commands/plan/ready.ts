@@ -3,6 +3,7 @@ import { makeLine } from "../speech/line.ts";
 import { formatDilution, formatSeconds, formatTenthsC, makeNumber } from "../speech/wording.ts";
 import type { Stores } from "../../store/index.ts";
 import type { StoredPlan } from "../../store/plans.ts";
+import { PLAN_LIVES_MS } from "../../store/shapes/plan.ts";
 import { isLampPlan, isStripPlan, isTrayPlan, kindOf } from "../../store/shapes/tray.ts";
 import { de } from "./words/ready.de.ts";
 import { en } from "./words/ready.en.ts";
@@ -26,9 +27,6 @@ export interface ReadyPlan {
 }
 
 const words = inEach({ en, de });
-
-/** An older plan is not today's any more, and no invitation: the water has another temperature by then. */
-const PLAN_LIVES_MS = 12 * 3600_000;
 
 /**
  * This person's newest plan of today, of a film, of prints, of a lamp's test and of a strip each, in any class evening that runs past

@@ -145,3 +145,6 @@ export const planSchema = z.object({
   alsoFilms: z.array(z.string()).optional(),
 });
 export type Plan = z.output<typeof planSchema>;
+
+/** An older plan is not today's any more, and no invitation: the water has another temperature by then. */
+export const PLAN_LIVES_MS = 12 * 3_600_000;

@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, test } from "vitest";
 import { cuesOf } from "../../commands/run/cues.ts";
 import { advance } from "../../commands/run/machine.ts";
 import { openStores, type OpenedStores } from "../../store/index.ts";
-import { aRun, START } from "../support/make.ts";
+import { aPlan, aRun, START } from "../support/make.ts";
 
 let stores: OpenedStores;
 let classId: number;
@@ -170,4 +170,22 @@ describe("a clock that was set", () => {
     expect(stores.runs.get(over.value.id)?.phase).toMatchObject({ atMs: START + 9000 });
     expect(stores.time.anchor()).toEqual({ bootId: "b", wallMs: 1, monoMs: 2, uptimeMs: null });
   });
+
+  test.each([
+    ["back", -600_000, [-660_000, 60_000]],
+    ["forward", 600_000, [-60_000, 660_000]],
+  ])(
+    "%s: the plan a run was begun from stays before it, one that was made since stays after it",
+    (_, byMs, made) => {
+      const person = aRun().personId;
+      const before = stores.plans.add(classId, person, aPlan(), START - 60_000);
+      const run = add({ startedAtMs: START });
+      const since = stores.plans.add(classId, person, aPlan(), START + 60_000);
+      stores.time.shift(byMs, { bootId: "b", wallMs: 1, monoMs: 2, uptimeMs: null });
+      const madeAt = [before, since].map(({ number }) => stores.plans.find(classId, number)?.madeAt ?? 0);
+      expect(madeAt.map((at) => at - START)).toEqual(made);
+      const startedAt = stores.runs.get(run.id)?.startedAtMs ?? 0;
+      expect(madeAt.map((at) => at <= startedAt)).toEqual([true, false]);
+    },
+  );
 });
