@@ -4,7 +4,7 @@ import { inEach } from "../speech/language.ts";
 import { makeLine } from "../speech/line.ts";
 import type { RetemperFault } from "../plan/retemper.ts";
 import { doingOf, labelOf } from "../sheet/step-words.ts";
-import { formatNumber, makeNumber, plain } from "../speech/wording.ts";
+import { formatNumber, makeNumber, plain, saySeconds } from "../speech/wording.ts";
 import { afterRun } from "./after-run.ts";
 import { EARLY_SECONDS, withoutWeight } from "./doing.ts";
 import { isFilmPlan, isLampPlan, isStripPlan, isTrayPlan } from "../../store/shapes/tray.ts";
@@ -18,6 +18,7 @@ import {
   secondsIn,
   stepAt,
 } from "../../store/shapes/run.ts";
+import type { StepKind } from "../../store/shapes/plan.ts";
 import { de } from "./words/reply.de.ts";
 import { en } from "./words/reply.en.ts";
 import { nameOf, queuedWords } from "./run-words.ts";
@@ -171,6 +172,25 @@ export function sureToStop(run: Run): Reply {
   };
 }
 
+/** Shorter by so much of its time, and a film may spoil: what is less is how people are. */
+const SHORT_SHARE = 0.1;
+
+/** Nobody makes a contact sheet of a film that was fixed or washed too short, and no one sees that on it. */
+function doneWithFilm(run: Run, rolls: number): string {
+  const shortBy = (kind: StepKind): number | undefined =>
+    run.deviations
+      .filter((each) => each.kind === "cut-short")
+      .find(({ step, bySeconds }) => {
+        const at = stepAt(run, step);
+        return at?.kind === kind && bySeconds > (at.seconds ?? 0) * SHORT_SHARE;
+      })?.bySeconds;
+  const fixing = shortBy("fix");
+  if (fixing !== undefined) return words().fixedShort(nameOf(run), saySeconds(fixing));
+  const washing = shortBy("wash");
+  if (washing !== undefined) return words().washedShort(nameOf(run), saySeconds(washing));
+  return words().doneWithRolls(nameOf(run), rolls);
+}
+
 export function overReply(run: Run, rolls: readonly { readonly number: number }[]): Reply {
   if (isTrial(run)) return { text: words().trialOver(nameOf(run)), fields: fieldsOf(run) };
   const labels = rolls.map(({ number }) => makeNumber("roll", number));
@@ -180,7 +200,7 @@ export function overReply(run: Run, rolls: readonly { readonly number: number }[
       ? isTrayPlan(run.plan)
         ? words().doneWithPrints(nameOf(run), run.plan.prints)
         : isFilmPlan(run.plan)
-          ? words().doneWithRolls(nameOf(run), run.plan.rolls)
+          ? doneWithFilm(run, run.plan.rolls)
           : isStripPlan(run.plan)
             ? words().strip.done(nameOf(run))
             : words().lamp.done(nameOf(run))

@@ -91,3 +91,21 @@ test("a student who does everything wrong still ends with a film and a cause", a
   expect(room.stores.runs.find(1, 1)?.phase).toMatchObject({ kind: "waiting", step: 0 });
   expect(room.log.lines.filter(({ level }) => level === "error")).toEqual([]);
 });
+
+/** Fixing 5:00, wash 3:00; steps by number, as the demo's plan has them. */
+test.each([
+  [3, "was fixed 4 min too short: tell the teacher."],
+  [4, "was washed 2 min too short: wash it again."],
+])("a film whose step %i was cut short is not called ready for its contact sheet", async (short, says) => {
+  const room = createRoom();
+  room.says("Mina", "/plan film:Lantern 400 developer:House MQ dilution:1+1 temp:20 tank:1");
+  room.press("Mina", "Start");
+  const seconds = [540, 30, 30, 300, 180, 60, 1200];
+  let last = "";
+  for (let step = 0; step <= 7; step += 1) {
+    last = room.says("Mina", `/run next sure:yes step:${step}`);
+    await room.pass(step === short ? 60 : (seconds[step] ?? 0) + 1);
+  }
+  expect(last).toMatch(/^\*\*R1, tank 1 is finished, but it/);
+  expect(last).toContain(says);
+});

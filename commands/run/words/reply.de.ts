@@ -104,6 +104,10 @@ export const de: ReplyWords = {
   yesStop: "Ja, abbrechen",
   doneWithRolls: (name, rolls) =>
     `**${name}** ist fertig. ${rolls === 1 ? "1 Film" : `${rolls} Filme`} mit Negativen, bereit für den Kontaktbogen.`,
+  fixedShort: (name, seconds) =>
+    `**${name} ist fertig, war aber ${seconds} zu kurz im Fixierbad: Sag es der Lehrkraft.** Bevor etwas daraus wird, kommt der Film noch einmal in ein Fixierbad, das in Ordnung ist, und wird neu gewässert.`,
+  washedShort: (name, seconds) =>
+    `**${name} ist fertig, wurde aber ${seconds} zu kurz gewässert: Wässere den Film noch einmal.** Sonst verdirbt er in der Hülle.`,
   doneWithPrints: (name, prints) =>
     `**${name}** ist fertig: ${prints === 1 ? "1 Abzug" : `${prints} Abzüge`} fixiert und gewässert, zum Trocknen gelegt.`,
   stoppedNow: (name) => `**${name}** ist abgebrochen.`,

@@ -105,6 +105,10 @@ export const en = {
   yesStop: "Yes, stop it",
   doneWithRolls: (name: string, rolls: number) =>
     `**${name}** is finished. ${countOf(rolls, "roll")} of negatives, ready for the contact sheet.`,
+  fixedShort: (name: string, seconds: string) =>
+    `**${name} is finished, but it was fixed ${seconds} too short: tell the teacher.** It is fixed again, in a fixer that is in order, and washed anew, before anything is made of it.`,
+  washedShort: (name: string, seconds: string) =>
+    `**${name} is finished, but it was washed ${seconds} too short: wash it again.** Else it spoils in its sleeve.`,
   doneWithPrints: (name: string, prints: number) =>
     `**${name}** is finished: ${countOf(prints, "print")} fixed and washed, lying to dry.`,
   stoppedNow: (name: string) => `**${name}** is stopped.`,
