@@ -62,11 +62,12 @@ export const atOnceAnswer: Answerer = (reading, facts) =>
 type Seen = keyof BasicsWords["look"];
 const SEEN: readonly (readonly [Seen, ...Sign[]])[] = [
   ["milky", "MILKY"],
+  // Of black or clear spots the spots are meant.
+  ["scratch", "SCRATCH"],
+  ["spots", "SPOTS", "DRYMARKS"],
   ["coloured", "COLOURED"],
   ["blank", "CLEAR", "NOTHING"],
   ["dark", "BLACK", "DARK", "FOGGED"],
-  ["scratch", "SCRATCH"],
-  ["spots", "SPOTS", "DRYMARKS"],
 ];
 
 /** Of a film in hand that is in no log yet; of one in the log, with its record. */

@@ -15,6 +15,7 @@ export const DESK_DE: readonly (readonly [wanted: string, sentence: string])[] =
   ["stop-other", "den film von karla stoppen"],
   ["good", "der fixierer ist leer"],
   ["good", "reicht der entwickler für 30 filme"],
+  ["say-all", "schreib allen: hände waschen"],
   // "Druck" is one letter from "drunk".
   ["rolls", "druck das log aus"],
   ["rolls", "druck das filmbuch aus"],
