@@ -1,7 +1,7 @@
 /* What words may mean by which a class is run; as lexicon.ts, of which it is a part. */
 
 export const DESK_WORDS = {
-  TELL: "tell sag sage",
+  TELL: "tell sag sage schreib schreibe",
   ANNOUNCE: "announce announcement durchsage ansage ankündigen",
   EVERYONE: "everyone everybody all allen alle",
   EXTEND: "extend extending prolong verlängern verlängere",
