@@ -4,7 +4,6 @@ import { api, type Answer, type DoorFault } from "./api.ts";
 import { Field } from "./field.tsx";
 import { rememberHere, readKept } from "./kept.ts";
 import { ReturnDoor } from "./returning.tsx";
-import type { DemoDoor as Demo } from "../room/wire.ts";
 import { useRoom, useRoomPart } from "./room-context.ts";
 import { Said } from "./said.tsx";
 import { useWords } from "./words.ts";
@@ -15,7 +14,7 @@ function fromAddress(key: "code" | "return"): string {
 }
 
 interface DoorPageProps {
-  readonly demo: Demo | null;
+  readonly demo: { readonly className: string } | null;
   onGuide(): void;
 }
 
@@ -24,7 +23,7 @@ export function DoorPage({ demo, onGuide }: DoorPageProps) {
   const room = useRoom();
   const farewell = useRoomPart((state) => state.farewell);
   const [wantsCode, setWantsCode] = useState(
-    !demo?.isOnly || fromAddress("code") !== "" || fromAddress("return") !== "",
+    demo === null || fromAddress("code") !== "" || fromAddress("return") !== "",
   );
   const [isReturning, setReturning] = useState(fromAddress("return") !== "");
   const [isBusy, setBusy] = useState(false);

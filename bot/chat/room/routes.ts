@@ -12,7 +12,6 @@ import { refuse } from "./http.ts";
 import { drawToken, hashToken } from "./secrets.ts";
 import { factsOf } from "./socket.ts";
 import type { Tries } from "./tries.ts";
-import { chatOf } from "../../../store/shapes/chat-key.ts";
 import type { DoorCode, DoorState } from "./wire.ts";
 import type { Result } from "../../../commands/result.ts";
 
@@ -35,7 +34,7 @@ export interface RouteParts {
   readonly tries: Tries;
   readonly isSecure: boolean;
   readonly speed: number;
-  openDemo(): { readonly name: string; readonly key: string } | undefined;
+  openDemo(): { readonly name: string } | undefined;
   /** The session of this request, if it has one that still holds. */
   sessionOf(request: FastifyRequest): RoomSession | undefined;
   /** Whether this request comes from a device at a sink. */
@@ -65,8 +64,7 @@ export function addDoorRoutes(app: FastifyInstance, parts: RouteParts): void {
     const sink = parts.sinkOf(request);
     if (sink) return { state: "sink", speed: parts.speed };
     const demo = parts.openDemo();
-    const isOnly = !stores.classes.list().some(({ key }) => chatOf(key) === "room" && key !== demo?.key);
-    return { state: "out", demo: demo ? { className: demo.name, isOnly } : null };
+    return { state: "out", demo: demo ? { className: demo.name } : null };
   });
 
   app.get("/api/commands", async (request, reply) => {

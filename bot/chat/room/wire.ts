@@ -184,19 +184,12 @@ export interface PhotoRefusal {
   readonly error: { readonly code: string; readonly text?: string };
 }
 
-/** The demo class at the door. */
-export interface DemoDoor {
-  readonly className: string;
-  /** No class of anybody's own is in this room yet: else it is asked for that one's code first. */
-  readonly isOnly: boolean;
-}
-
 /** What stands at the door before anybody has come in. */
 export type DoorState =
   | { readonly state: "in"; readonly facts: RoomFacts }
   /** A device at a sink, for everybody who stands there. */
   | { readonly state: "sink"; readonly speed: number }
-  | { readonly state: "out"; readonly demo: DemoDoor | null };
+  | { readonly state: "out"; readonly demo: { readonly className: string } | null };
 
 /** What staff see of the door: who has come in, on which devices. */
 export interface DoorSheet {

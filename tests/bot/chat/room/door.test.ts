@@ -196,19 +196,6 @@ describe("the door", () => {
   });
 });
 
-test("the demo comes first at the door only where no class of anybody's own is in the room", async () => {
-  const { room } = await open();
-  const demoAt = async (visitor: Visitor): Promise<unknown> =>
-    (await (await visitor.get("/api/me")).json()) as unknown;
-  expect(await demoAt(room.visitor())).toMatchObject({ state: "out", demo: { isOnly: false } });
-  await server?.stop();
-  server = await startRoom({}, (stores, now) => {
-    inventDemo(stores, "UTC", now);
-    stores.classes.add("discord:81384788765712384", "Of another chat", "UTC", false, now);
-  });
-  expect(await demoAt(server.visitor())).toMatchObject({ demo: { isOnly: true } });
-});
-
 describe("names", () => {
   test.each(["Amina", "Zoë", "O'Neil", "Jean-Luc P.", "李雷", "Ана", "Student 7"])("%s is a name", (name) => {
     expect(cleanName(name)).toBe(name);
