@@ -5,7 +5,6 @@ export const DESK_WORDS = {
   ANNOUNCE: "announce announcement durchsage ansage ankündigen",
   EVERYONE: "everyone everybody all allen alle",
   EXTEND: "extend extending prolong verlängern verlängere",
-  LONGER: "longer länger",
   REMOVE: "remove kick entferne entfernen rauswerfen rausschmeißen rausnehmen",
   GROUP: "class klasse kurs",
   STANDS: "steht stehen whereis woist wheres",

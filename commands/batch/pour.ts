@@ -6,14 +6,14 @@ import { openAllowance } from "../../store/shapes/ledger.ts";
 import { takeAction, wornAtPourWords } from "./refusal-words.ts";
 import { stateOf } from "./state.ts";
 import { UserError } from "../define.ts";
-import { runNameOf, stepAt, type StepRecord, type Run } from "../../store/shapes/run.ts";
+import { stepAt, type StepRecord, type Run } from "../../store/shapes/run.ts";
 import { parseNumber } from "../speech/wording.ts";
 import { candidatesFor, hasTabularFilm } from "./candidates.ts";
 import type { Stores } from "../../store/index.ts";
 import { carryInto } from "./carry.ts";
 import { enterLine } from "./enter.ts";
 import { overEndWords } from "./warn-words.ts";
-import { owe } from "../owe.ts";
+import { tellOfFixing } from "./tell-fixing.ts";
 
 /**
  * Enters in the ledger every bath that is in the tank and not entered yet: once for each run and step, whatever is
@@ -79,10 +79,7 @@ const FULL_PERCENT = 100.5;
 function tellIfOver(stores: Stores, run: Run, batch: Batch, line: number, now: number): void {
   const { usedPercent } = stateOf(batch, stores.batches.lines(batch.id), now);
   if ((usedPercent ?? 0) <= FULL_PERCENT) return;
-  const { classId, personId } = run;
-  const of = { kind: "fixing", run: run.id, line } as const;
-  const say = () => ({ text: overEndWords(labelOf(batch)) });
-  owe(stores, { of, classId, personId, run: runNameOf(run), say }, now);
+  tellOfFixing(stores, run, line, () => overEndWords(labelOf(batch)), now);
 }
 
 function refusal(stores: Stores, run: Run, batch: Batch, need: Need, now: number): UserError {

@@ -1,5 +1,5 @@
 import type { Batch } from "../../store/shapes/batch.ts";
-import { type FilmRun, isFilmRun, isTrial, type Run, runNameOf, secondsIn } from "../../store/shapes/run.ts";
+import { type FilmRun, isFilmRun, isTrial, type Run, secondsIn } from "../../store/shapes/run.ts";
 import type { Habits } from "../../store/shapes/school.ts";
 import type { Stores } from "../../store/index.ts";
 import { labelOf } from "../batch/batch-words.ts";
@@ -7,7 +7,7 @@ import { hasTabularFilm } from "../batch/candidates.ts";
 import { changeBatch } from "../batch/rebatch.ts";
 import type { UnderWay } from "../batch/under-way.ts";
 import { stateOf } from "../batch/state.ts";
-import { owe } from "../owe.ts";
+import { tellOfFixing } from "../batch/tell-fixing.ts";
 import { keepRun } from "./keep.ts";
 import { fixAgainWords, stayLongerWords } from "./longer-words.ts";
 import { advance } from "./machine.ts";
@@ -32,7 +32,7 @@ export function fixLonger(stores: Stores, batch: Batch, line: number, now: numbe
     const short = shortIn(run, plan);
     if (short !== undefined) {
       found.again += 1;
-      tell(stores, run, line, () => fixAgainWords(labelOf(batch), short), now);
+      tellOfFixing(stores, run, line, () => fixAgainWords(labelOf(batch), short), now);
     }
     const isLonger = run.plan.steps.some(
       ({ seconds }, at) => !isOut(run, at) && seconds !== plan.steps[at]?.seconds,
@@ -48,7 +48,7 @@ export function fixLonger(stores: Stores, batch: Batch, line: number, now: numbe
     }
     keepRun(stores, changed, now);
     const seconds = secondsIn(changed, phase.endsAtMs - phase.startedAtMs);
-    tell(stores, changed, line, () => stayLongerWords(labelOf(batch), seconds, phase.endsAtMs), now);
+    tellOfFixing(stores, changed, line, () => stayLongerWords(labelOf(batch), seconds, phase.endsAtMs), now);
   }
   return found;
 }
@@ -79,10 +79,4 @@ function shortIn(run: FilmRun, plan: FilmRun["plan"]): number | undefined {
     if (secondsIn(run, endedAtMs - startedAtMs) < needed - WORTH_TELLING_SECONDS) return needed;
   }
   return undefined;
-}
-
-function tell(stores: Stores, run: Run, line: number, text: () => string, now: number): void {
-  const { classId, personId, id } = run;
-  const of = { kind: "fixing", run: id, line } as const;
-  owe(stores, { of, classId, personId, run: runNameOf(run), say: () => ({ text: text() }) }, now);
 }

@@ -56,11 +56,11 @@ export const makeBatchTest = (onTest: OnTest): Command =>
         silverMgPerLitre: silver === undefined ? null : Math.round(silver * 1000),
         note,
       });
-      const isSlower = line !== undefined && clearing !== undefined;
+      const isTimed = line !== undefined && clearing !== undefined;
       return words.testedReply(batch, before, readState(context, batch), {
         clearing: clearing ?? null,
         hasSilver: silver !== undefined,
-        underWay: isSlower ? onTest(context.stores, batch, line.id, context.now) : NONE_UNDER_WAY,
+        underWay: isTimed ? onTest(context.stores, batch, line.id, context.now) : NONE_UNDER_WAY,
       });
     },
   });
